@@ -1,0 +1,60 @@
+package readback.calc.quantity;
+
+/**
+ * What a technician states a number for. The identity of a value everywhere: what is asked, what was heard, what is
+ * judged and what is recorded.
+ */
+public enum Quantity {
+    SUCTION_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.PSIG),
+    /** High-side pressure at the liquid service port. */
+    LIQUID_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.PSIG),
+    SUCTION_LINE_TEMPERATURE(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    LIQUID_LINE_TEMPERATURE(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    DISCHARGE_LINE_TEMPERATURE(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    /** Air entering the condenser. */
+    OUTDOOR_TEMPERATURE(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    RETURN_WET_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    RETURN_DRY_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    SUPPLY_DRY_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    /** Target subcooling stated on the rating plate. */
+    PLATE_SUBCOOLING(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
+    /** Target superheat stated by the maker for these conditions. */
+    PLATE_SUPERHEAT(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
+    NAMEPLATE_CHARGE(Dimension.MASS, Unit.OUNCE),
+    REFRIGERANT_ADDED(Dimension.MASS, Unit.OUNCE),
+    REFRIGERANT_RECOVERED(Dimension.MASS, Unit.OUNCE),
+    LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
+    /** Line length that the nameplate charge already covers. */
+    INCLUDED_LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
+    LIQUID_TUBE_SIZE(Dimension.LENGTH, Unit.INCH),
+    SUCTION_TUBE_SIZE(Dimension.LENGTH, Unit.INCH),
+    ALTITUDE(Dimension.LENGTH, Unit.FOOT),
+    VACUUM_LEVEL(Dimension.ABSOLUTE_PRESSURE, Unit.MICRON),
+    NITROGEN_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.PSIG),
+    /** Pressure of the resting system, everything at one temperature. */
+    RESTING_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.PSIG),
+    /** Temperature of the gas in the resting or pressurised system, measured at the line. */
+    LINE_TEMPERATURE(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    RUN_TIME(Dimension.DURATION, Unit.MINUTE),
+    COMPRESSOR_CURRENT(Dimension.CURRENT, Unit.AMPERE),
+    STATIC_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.INCH_WATER),
+    AIRFLOW(Dimension.AIRFLOW, Unit.CUBIC_FOOT_PER_MINUTE),
+    CAPACITY(Dimension.POWER, Unit.TON_OF_REFRIGERATION);
+
+    private final Dimension dimension;
+    private final Unit usualUnit;
+
+    Quantity(Dimension dimension, Unit usualUnit) {
+        this.dimension = dimension;
+        this.usualUnit = usualUnit;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** The unit meant when none is said and no setting says otherwise. */
+    public Unit usualUnit() {
+        return usualUnit;
+    }
+}

@@ -1,0 +1,29 @@
+package readback.grammar;
+
+/** What can be said at any moment, whatever was asked. */
+public enum Command {
+    YES,
+    NO,
+    SAY_AGAIN,
+    WHY,
+    HOW,
+    HELP,
+    GO_BACK,
+    SCRATCH_THAT,
+    HOLD_ON,
+    CARRY_ON,
+    WHERE_ARE_WE,
+    READ_READINGS,
+    STOP_TALKING,
+    FINISH,
+    /** Full sentences, every step. */
+    GUIDE,
+    /** Values and verdicts only. */
+    BRIEF,
+    /** Leave the asked step open and go on. */
+    SKIP,
+    /** A step is done, a caution was understood. */
+    DONE,
+    /** The asked value cannot be known. */
+    UNKNOWN
+}

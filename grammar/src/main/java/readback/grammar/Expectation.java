@@ -1,0 +1,27 @@
+package readback.grammar;
+
+import java.util.Optional;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.UnitSetting;
+
+/**
+ * The situation in which words are understood: what was asked and what a bare number or a bare "correction" refers to.
+ *
+ * @param step name of the dialogue step, for vocabulary and messages
+ * @param quantity the quantity asked for; a bare number fills it
+ * @param choice the set of choices asked for; its options need no introduction
+ * @param last the value read back last; "correction" and "scratch that" refer to it
+ * @param units the units meant when none is said
+ */
+public record Expectation(
+        String step, Optional<Quantity> quantity, Optional<String> choice, Optional<Quantity> last, UnitSetting units) {
+
+    /** Nothing in particular is asked; everything must be named. */
+    public static Expectation open(UnitSetting units) {
+        return new Expectation("open", Optional.empty(), Optional.empty(), Optional.empty(), units);
+    }
+
+    public static Expectation of(Quantity quantity, UnitSetting units) {
+        return new Expectation(quantity.name(), Optional.of(quantity), Optional.empty(), Optional.empty(), units);
+    }
+}
