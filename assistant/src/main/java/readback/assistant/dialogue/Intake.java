@@ -1,0 +1,128 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.calc.charge.Grade;
+import readback.calc.quantity.Reading;
+import readback.grammar.Command;
+import readback.grammar.Meaning;
+import readback.prompts.checklist.Step;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** Takes values and choices into the sheet: refuses what cannot be, asks about what is odd, reads back the rest. */
+final class Intake {
+
+    static final String YES = "yes";
+    static final String NO = "no";
+    static final String DONE = "done";
+
+    /** Values that were stated, each with a plausibility and whether it was weakly heard. */
+    void values(Draft draft, List<Reading> readings, boolean doubtful, boolean correction) {
+        List<Reading> taken = new ArrayList<>();
+        List<Pending.Confirm> questions = new ArrayList<>();
+        Objections objections = new Objections(draft.state().settings().units());
+        for (Reading reading : readings) {
+            Grade grade = Assessment.of(draft.state()).grade(reading);
+            if (grade instanceof Grade.Impossible impossible) {
+                draft.say(objections.refusal(reading, impossible.refusal()));
+            } else if (saidBefore(draft, reading)) {
+                taken.add(reading);
+                fill(draft, reading, true);
+            } else if (grade instanceof Grade.Unusual unusual) {
+                questions.add(
+                        new Pending.Confirm(reading, objections.question(reading, unusual.doubt()), List.of()));
+            } else if (doubtful) {
+                questions.add(new Pending.Confirm(reading, Objections.weaklyHeard(reading), List.of()));
+            } else {
+                taken.add(reading);
+                fill(draft, reading, false);
+            }
+        }
+        readBack(draft, taken, correction);
+        ask(draft, questions);
+    }
+
+    /** Repeating a value that is being asked about confirms it. */
+    private static boolean saidBefore(Draft draft, Reading reading) {
+        return draft.conversation()
+                .pending()
+                .filter(pending -> pending instanceof Pending.Confirm confirm
+                        && confirm.reading().equals(reading))
+                .isPresent();
+    }
+
+    private static void ask(Draft draft, List<Pending.Confirm> questions) {
+        Optional<Pending> pending = questions.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Pending.Confirm(
+                        questions.get(0).reading(),
+                        questions.get(0).question(),
+                        questions.subList(1, questions.size())));
+        draft.become(draft.conversation().with(pending));
+    }
+
+    private static void readBack(Draft draft, List<Reading> taken, boolean correction) {
+        if (!taken.isEmpty()) {
+            List<Fact> stated = taken.stream()
+                    .<Fact>map(Fact.Stated::new)
+                    .toList();
+            draft.say(Message.of(correction ? "readback.corrected" : "readback").with("values", new Fact.Listing(stated)));
+        }
+    }
+
+    private static void fill(Draft draft, Reading reading, boolean confirmed) {
+        String slot = Step.slotOf(reading.quantity());
+        draft.become(draft.sheet().with(slot, new Answer.Value(draft.state().at(), reading, confirmed)));
+        draft.become(draft.conversation().revisiting(Optional.empty()));
+    }
+
+    /** An option of a choice set. */
+    void choice(Draft draft, Meaning.Choice choice) {
+        draft.become(draft.sheet().with(choice.choice(), new Answer.Option(draft.state().at(), choice.option())));
+        draft.become(draft.conversation().revisiting(Optional.empty()));
+        draft.say(Message.of("readback.choice")
+                .with("option", new Fact.Term(choice.choice() + "." + choice.option())));
+    }
+
+    /** The answer to our own question; false when the meaning is no answer to it. */
+    boolean answered(Draft draft, Pending pending, Meaning meaning) {
+        if (pending instanceof Pending.Confirm confirm) {
+            return confirmed(draft, confirm, meaning);
+        }
+        if (pending instanceof Pending.Between between) {
+            return chosenBetween(draft, between, meaning);
+        }
+        return false;
+    }
+
+    private boolean confirmed(Draft draft, Pending.Confirm confirm, Meaning meaning) {
+        if (isOrder(meaning, Command.YES) || isOrder(meaning, Command.DONE)) {
+            fill(draft, confirm.reading(), true);
+            readBack(draft, List.of(confirm.reading()), false);
+            ask(draft, confirm.waiting());
+            return true;
+        }
+        if (isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT)) {
+            draft.say(Message.of("confirm.dropped").with("name", Fact.name(confirm.reading().quantity())));
+            ask(draft, confirm.waiting());
+            return true;
+        }
+        return false;
+    }
+
+    private boolean chosenBetween(Draft draft, Pending.Between between, Meaning meaning) {
+        if (isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT)) {
+            draft.say(Message.of("confirm.dropped")
+                    .with("name", Fact.name(between.candidates().get(0).quantity())));
+            draft.become(draft.conversation().with(Optional.empty()));
+            return true;
+        }
+        return false;
+    }
+
+    static boolean isOrder(Meaning meaning, Command command) {
+        return meaning instanceof Meaning.Ordered ordered && ordered.command() == command;
+    }
+}
