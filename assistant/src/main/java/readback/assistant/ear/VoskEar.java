@@ -78,20 +78,13 @@ public final class VoskEar implements Ear {
                     + phrases.size() + " phrases.");
         }
         String grammar = json(known);
-        Recognizer alternatives = recogniser(grammar);
-        alternatives.setMaxAlternatives(ALTERNATIVES);
-        alternatives.setWords(true);
-        Recognizer words = recogniser(grammar);
-        words.setWords(true);
-        return new VoskListening(alternatives, words);
-    }
-
-    private Recognizer recogniser(String grammar) {
         Recognizer recogniser = new Recognizer(model, RATE, grammar);
         if (recogniser.getPointer() == null) {
             throw new IllegalStateException("The recogniser refused the phrases " + grammar);
         }
-        return recogniser;
+        recogniser.setMaxAlternatives(ALTERNATIVES);
+        recogniser.setWords(true);
+        return new VoskListening(recogniser);
     }
 
     private static String json(List<String> phrases) {

@@ -3,40 +3,33 @@ package readback.assistant.ear;
 import java.util.Optional;
 import org.vosk.Recognizer;
 
-/**
- * Two recognisers over the same sound and phrases: one gives the alternatives, the other how sure it is of each word,
- * which the first cannot tell together with alternatives. Both find the same end, since they decode alike.
- */
+/** A recogniser over the phrases of one step. */
 final class VoskListening implements Listening {
-    private final Recognizer alternatives;
-    private final Recognizer words;
+    private final Recognizer recogniser;
     private long samples;
     private boolean closed;
 
-    VoskListening(Recognizer alternatives, Recognizer words) {
-        this.alternatives = alternatives;
-        this.words = words;
+    VoskListening(Recognizer recogniser) {
+        this.recogniser = recogniser;
     }
 
     @Override
     public Optional<Utterance> hear(short[] chunk) {
         samples += chunk.length;
-        boolean ended = alternatives.acceptWaveForm(chunk, chunk.length);
-        words.acceptWaveForm(chunk, chunk.length);
-        if (!ended) {
+        if (!recogniser.acceptWaveForm(chunk, chunk.length)) {
             return Optional.empty();
         }
-        return VoskResult.utterance(alternatives.getResult(), words.getResult());
+        return VoskResult.utterance(recogniser.getResult());
     }
 
     @Override
     public Optional<Utterance> finish() {
-        return VoskResult.utterance(alternatives.getFinalResult(), words.getFinalResult());
+        return VoskResult.utterance(recogniser.getFinalResult());
     }
 
     @Override
     public String partial() {
-        return VoskResult.partial(words.getPartialResult());
+        return VoskResult.partial(recogniser.getPartialResult());
     }
 
     @Override
@@ -48,8 +41,7 @@ final class VoskListening implements Listening {
     public void close() {
         if (!closed) {
             closed = true;
-            alternatives.close();
-            words.close();
+            recogniser.close();
         }
     }
 }
