@@ -6,8 +6,11 @@ public final class Atmosphere {
     /** 101,325 Pa: ISO 2533:1975, U.S. Standard Atmosphere 1976. */
     public static final AbsolutePressure SEA_LEVEL = AbsolutePressure.pascals(101_325);
 
-    private static final double LOWEST_METRES = -500;
-    private static final double HIGHEST_METRES = 6_000;
+    /** Lowest height for which a standard atmosphere is given. */
+    public static final double LOWEST_METRES = -500;
+
+    /** Greatest height for which a standard atmosphere is given. */
+    public static final double HIGHEST_METRES = 6_000;
 
     private Atmosphere() {}
 
