@@ -1,5 +1,7 @@
 package readback.assistant;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import readback.assistant.command.CheckCommand;
 import readback.assistant.command.CommandFailure;
@@ -29,8 +31,8 @@ public final class Readback {
                 .addSubcommand(new UnderstandCommand(console))
                 .addSubcommand(new SaturationCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());
-        line.setOut(new java.io.PrintWriter(console.out(), true));
-        line.setErr(new java.io.PrintWriter(console.err(), true));
+        line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
         line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
         line.setParameterExceptionHandler((mistake, arguments) -> {
             CommandLine command = mistake.getCommandLine();
@@ -43,8 +45,9 @@ public final class Readback {
             if (failure instanceof CommandFailure) {
                 console.err().println("readback: " + failure.getMessage());
             } else {
-                console.err().println("readback: an unexpected fault stopped this command (" + failure
-                        + "); what was recorded before is kept.");
+                console.err()
+                        .println("readback: an unexpected fault stopped this command (" + failure
+                                + "); what was recorded before is kept.");
             }
             return CommandLine.ExitCode.SOFTWARE;
         });

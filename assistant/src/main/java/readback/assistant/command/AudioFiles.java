@@ -45,8 +45,10 @@ final class AudioFiles {
             return List.of(path);
         }
         try (Stream<Path> inside = Files.list(path)) {
-            List<Path> waves = inside.filter(file ->
-                            file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".wav"))
+            List<Path> waves = inside.filter(file -> file.getFileName()
+                            .toString()
+                            .toLowerCase(Locale.ROOT)
+                            .endsWith(".wav"))
                     .sorted()
                     .toList();
             if (waves.isEmpty()) {

@@ -40,7 +40,9 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(names = "--typed", description = "Read one utterance a line from standard input.")
     private boolean typed;
 
-    @Option(names = "--json", description = "End with one line of JSON: readings, saturation, target, verdict, cautions.")
+    @Option(
+            names = "--json",
+            description = "End with one line of JSON: readings, saturation, target, verdict, cautions.")
     private boolean json;
 
     @Mixin

@@ -91,7 +91,8 @@ public final class DemoCommand implements Callable<Integer> {
                 Recording recording = Recording.read(file);
                 return new AudioFiles.Playable(
                         Path.of(chosen.name().toLowerCase(Locale.ROOT) + ".wav"),
-                        recording.samples()
+                        recording
+                                .samples()
                                 .orElseThrow(() -> new CommandFailure(
                                         recording.problem().orElse("The recording cannot be read."))));
             } finally {

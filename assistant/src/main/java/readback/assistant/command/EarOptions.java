@@ -2,6 +2,7 @@ package readback.assistant.command;
 
 import java.nio.file.Path;
 import java.util.SortedSet;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import readback.assistant.ear.CacheFolder;
@@ -10,7 +11,10 @@ import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.ModelFolder;
 import readback.assistant.ear.UnpackedModel;
 import readback.assistant.ear.VoskEar;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.UnitSetting;
 import readback.grammar.AcousticModel;
+import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 
 /** Which acoustic model listens. */
@@ -27,10 +31,11 @@ final class EarOptions {
         try {
             Ear ear = VoskEar.open(folder());
             if (model != null) {
-                SortedSet<String> missing = ear.missing(grammar.words());
+                SortedSet<String> missing = ear.missing(words(grammar));
                 if (!missing.isEmpty()) {
-                    console.complain("the model in '" + model + "' cannot hear these words, so they must be typed or said"
-                            + " otherwise: " + String.join(", ", missing) + ".");
+                    console.complain(
+                            "the model in '" + model + "' cannot hear these words, so they must be typed or said"
+                                    + " otherwise: " + String.join(", ", missing) + ".");
                 }
             }
             return ear;
@@ -39,9 +44,22 @@ final class EarOptions {
         }
     }
 
+    /** Every word that any step listens for. */
+    private static SortedSet<String> words(Grammar grammar) {
+        SortedSet<String> words = new TreeSet<>();
+        for (Quantity quantity : Quantity.values()) {
+            words.addAll(
+                    grammar.vocabulary(Expectation.of(quantity, UnitSetting.US)).words());
+        }
+        for (String choice : grammar.choices().sets()) {
+            words.addAll(grammar.vocabulary(Expectations.named(choice, UnitSetting.US, grammar))
+                    .words());
+        }
+        words.remove(Ear.UNKNOWN);
+        return words;
+    }
+
     private ModelFolder folder() throws EarUnavailableException {
-        return model == null
-                ? UnpackedModel.in(CacheFolder.ofUser(), AcousticModel.bundled())
-                : ModelFolder.at(model);
+        return model == null ? UnpackedModel.in(CacheFolder.ofUser(), AcousticModel.bundled()) : ModelFolder.at(model);
     }
 }

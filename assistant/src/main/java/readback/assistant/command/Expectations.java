@@ -25,11 +25,12 @@ final class Expectations {
         if (quantity.isPresent()) {
             return Expectation.of(quantity.get(), units);
         }
-        if (grammar.choices().names().contains(name)) {
+        if (grammar.choices().sets().contains(name)) {
             return new Expectation(name, Optional.empty(), Optional.of(name), Optional.empty(), units);
         }
         throw new CommandFailure("There is no step '" + name + "'. Quantities: "
-                + String.join(", ", Arrays.stream(Quantity.values()).map(Result::name).toList())
-                + ". Choices: " + String.join(", ", grammar.choices().names()) + ".");
+                + String.join(
+                        ", ", Arrays.stream(Quantity.values()).map(Result::name).toList())
+                + ". Choices: " + String.join(", ", grammar.choices().sets()) + ".");
     }
 }

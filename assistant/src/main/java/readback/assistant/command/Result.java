@@ -31,20 +31,27 @@ final class Result {
         Optional<Judgement> judgement = assessment.judgement();
         text(result, "method", judgement.map(each -> name(each.method())));
         text(result, "refrigerant", assessment.refrigerant().map(Refrigerant::designation));
-        text(result, "meteringDevice", assessment.system().map(SystemUnderTest::meteringDevice).map(Result::name));
+        text(
+                result,
+                "meteringDevice",
+                assessment.system().map(SystemUnderTest::meteringDevice).map(Result::name));
         ObjectNode readings = result.putObject("readings");
-        assessment
-                .readings()
-                .asMap()
-                .forEach((quantity, reading) -> readings.put(camel(quantity), usual(reading)));
-        number(result, "evaporatingSaturation", judgement.flatMap(Judgement::evaporatingSaturation).map(Result::fahrenheit));
-        number(result, "condensingSaturation", judgement.flatMap(Judgement::condensingSaturation).map(Result::fahrenheit));
+        assessment.readings().asMap().forEach((quantity, reading) -> readings.put(camel(quantity), usual(reading)));
+        number(
+                result,
+                "evaporatingSaturation",
+                judgement.flatMap(Judgement::evaporatingSaturation).map(Result::fahrenheit));
+        number(
+                result,
+                "condensingSaturation",
+                judgement.flatMap(Judgement::condensingSaturation).map(Result::fahrenheit));
         estimate(result, "superheat", judgement.flatMap(Judgement::superheat));
         estimate(result, "subcooling", judgement.flatMap(Judgement::subcooling));
         number(result, "target", judgement.flatMap(Judgement::target).map(target -> fahrenheit(target.value())));
         text(result, "targetSource", judgement.flatMap(Judgement::target).map(target -> name(target.source())));
         text(result, "verdict", judgement.map(each -> name(each.verdict().kind())));
-        result.put("borderline", judgement.map(each -> each.verdict().borderline()).orElse(false));
+        result.put(
+                "borderline", judgement.map(each -> each.verdict().borderline()).orElse(false));
         text(
                 result,
                 "valve",
@@ -101,7 +108,7 @@ final class Result {
     /** SUCTION_PRESSURE as suctionPressure. */
     static String camel(Enum<?> constant) {
         StringBuilder camel = new StringBuilder();
-        for (String word : constant.name().toLowerCase(Locale.ROOT).split("_")) {
+        for (String word : constant.name().toLowerCase(Locale.ROOT).split("_", -1)) {
             camel.append(camel.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
         }
         return camel.toString();

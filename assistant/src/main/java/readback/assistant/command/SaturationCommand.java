@@ -87,7 +87,9 @@ public final class SaturationCommand implements Callable<Integer> {
 
     private int answerLines() {
         try {
-            for (String text = console.in().readLine(); text != null; text = console.in().readLine()) {
+            for (String text = console.in().readLine();
+                    text != null;
+                    text = console.in().readLine()) {
                 if (!text.isBlank()) {
                     console.out().println(answer(text));
                 }
@@ -110,7 +112,10 @@ public final class SaturationCommand implements Callable<Integer> {
                     GaugePressure.psig(Numbers.decimal("psig", fields[1]).doubleValue());
             return line(fields[0].strip(), reading, Numbers.altitudeFeet(feet.strip()));
         } catch (CommandFailure e) {
-            return JSON.createObjectNode().put("input", text).put("error", e.getMessage()).toString();
+            return JSON.createObjectNode()
+                    .put("input", text)
+                    .put("error", e.getMessage())
+                    .toString();
         }
     }
 

@@ -82,7 +82,8 @@ final class SessionOptions {
         if (altitude == null) {
             return Optional.empty();
         }
-        return Optional.of(Reading.of(Quantity.ALTITUDE, Numbers.altitudeFeet(altitude).toPlainString()));
+        return Optional.of(
+                Reading.of(Quantity.ALTITUDE, Numbers.altitudeFeet(altitude).toPlainString()));
     }
 
     private Optional<String> refrigerant() {
@@ -96,7 +97,8 @@ final class SessionOptions {
             return found.refrigerant().designation();
         }
         if (lookup instanceof Lookup.Unsupported unsupported) {
-            throw new CommandFailure(unsupported.designation() + " is known but not supported: " + unsupported.why() + ".");
+            throw new CommandFailure(
+                    unsupported.designation() + " is known but not supported: " + unsupported.why() + ".");
         }
         throw new CommandFailure("There is no refrigerant '" + name + "' in the catalogue. Did you mean "
                 + String.join(", ", ((Lookup.Unknown) lookup).nearest()) + "?");

@@ -24,12 +24,10 @@ import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.session.Audience;
+import readback.assistant.session.Fingerprints;
 import readback.assistant.session.PlainAudience;
 import readback.assistant.session.Session;
-import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
-import readback.prompts.checklist.Checklists;
-import readback.prompts.text.Wording;
 
 /** Runs one session from its input to its end. */
 final class SessionRunner {
@@ -93,9 +91,10 @@ final class SessionRunner {
                 now = now.plus(Duration.ofMillis(Math.round(recording.sound().seconds() * 1000)));
             }
             if (utterances == 0) {
-                console.complain("no speech was heard in " + recordings.stream()
-                        .map(recording -> "'" + recording.file() + "'")
-                        .toList() + ": is it the right file, and loud enough?");
+                console.complain("no speech was heard in "
+                        + recordings.stream()
+                                .map(recording -> "'" + recording.file() + "'")
+                                .toList() + ": is it the right file, and loud enough?");
             }
         };
     }
@@ -116,8 +115,7 @@ final class SessionRunner {
             List<Audience> audiences = new ArrayList<>();
             audiences.add(new PlainAudience(console.out(), plan.echo()));
             plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
-            Session session =
-                    Session.open(desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start);
+            Session session = Session.open(desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start);
             input.feed(session, start);
             boolean finished = session.closed();
             if (!finished) {
@@ -133,11 +131,8 @@ final class SessionRunner {
         }
     }
 
-    private static Header header(Plan plan, Instant start) {
-        Map<String, String> parts = new TreeMap<>();
-        parts.put("grammar", Grammar.fingerprint());
-        parts.put("checklists", Checklists.fingerprint());
-        parts.put("texts", Wording.fingerprint());
+    private Header header(Plan plan, Instant start) {
+        Map<String, String> parts = new TreeMap<>(Fingerprints.of(desk.checklists()));
         plan.ear().ifPresent(ear -> parts.put("ear", ear.name()));
         plan.speaker().ifPresent(speaker -> parts.put("voice", speaker.name()));
         String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));

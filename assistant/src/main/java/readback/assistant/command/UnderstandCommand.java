@@ -58,7 +58,9 @@ public final class UnderstandCommand implements Callable<Integer> {
             return 0;
         }
         try {
-            for (String text = console.in().readLine(); text != null; text = console.in().readLine()) {
+            for (String text = console.in().readLine();
+                    text != null;
+                    text = console.in().readLine()) {
                 console.out().println(line(grammar, text, expectation));
             }
         } catch (IOException e) {
@@ -71,7 +73,9 @@ public final class UnderstandCommand implements Callable<Integer> {
         List<Interpretation> interpretations = grammar.understand(text, expectation);
         ObjectNode line = JSON.createObjectNode();
         line.put("words", text);
-        line.put("understood", interpretations.stream().anyMatch(each -> !(each.meaning() instanceof Meaning.NotUnderstood)));
+        line.put(
+                "understood",
+                interpretations.stream().anyMatch(each -> !(each.meaning() instanceof Meaning.NotUnderstood)));
         ArrayNode all = line.putArray("interpretations");
         for (Interpretation each : interpretations) {
             ObjectNode node = all.addObject();

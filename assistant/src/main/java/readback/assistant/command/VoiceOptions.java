@@ -28,7 +28,7 @@ final class VoiceOptions {
     private @Nullable Path speakTo;
 
     /** Something that speaks into the file asked for; owns voice and file. */
-    final class Speaker implements AutoCloseable {
+    static final class Speaker implements AutoCloseable {
         private final Voice engine;
         private final SpokenConversation conversation;
         private final Path file;
@@ -60,7 +60,8 @@ final class VoiceOptions {
             try {
                 conversation.close();
             } catch (IOException e) {
-                throw new CommandFailure("The sound file '" + file + "' could not be finished: " + e.getMessage() + ".");
+                throw new CommandFailure(
+                        "The sound file '" + file + "' could not be finished: " + e.getMessage() + ".");
             } finally {
                 engine.close();
             }

@@ -61,9 +61,8 @@ public final class Assessment implements Situation {
     static Assessment of(State state) {
         Sheet sheet = state.sheet();
         Readings readings = readings(sheet);
-        Optional<Refrigerant> refrigerant = sheet.option(REFRIGERANT)
-                .or(state.settings()::refrigerant)
-                .flatMap(Assessment::refrigerant);
+        Optional<Refrigerant> refrigerant =
+                sheet.option(REFRIGERANT).or(state.settings()::refrigerant).flatMap(Assessment::refrigerant);
         AbsolutePressure air = sheet.reading(Quantity.ALTITUDE)
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
@@ -72,7 +71,12 @@ public final class Assessment implements Situation {
                         .in(air)
                         .judgedBy(state.settings().limits())));
         return new Assessment(
-                sheet, readings, air, refrigerant, system, system.map(under -> ChargeJudge.judge(under, readings)));
+                sheet,
+                readings,
+                air,
+                refrigerant,
+                system,
+                system.map(under -> new ChargeJudge().judge(under, readings)));
     }
 
     private static Readings readings(Sheet sheet) {
@@ -185,8 +189,8 @@ public final class Assessment implements Situation {
                     each.subcooling().ifPresent(e -> line.add("subcooling=" + millikelvins(e.value())));
                     each.target().ifPresent(t -> line.add("target=" + millikelvins(t.value())));
                     each.valveCheck()
-                            .ifPresent(check -> line.add(
-                                    "valve=" + nameOf(check.superheat().position())));
+                            .ifPresent(check ->
+                                    line.add("valve=" + nameOf(check.superheat().position())));
                     each.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
                     each.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
                     return line.toString();

@@ -55,7 +55,9 @@ public final class Dialogue {
     private static void settings(Draft draft, Settings settings) {
         settings.refrigerant()
                 .ifPresent(designation -> draft.become(draft.sheet()
-                        .with(Assessment.REFRIGERANT, new Answer.Option(draft.state().at(), designation))));
+                        .with(
+                                Assessment.REFRIGERANT,
+                                new Answer.Option(draft.state().at(), designation))));
         settings.altitude()
                 .ifPresent(altitude -> draft.become(draft.sheet()
                         .with(
@@ -120,7 +122,8 @@ public final class Dialogue {
                 .filter(placed -> placed.step().task() instanceof Task.Await)
                 .isPresent();
         if (awaited && draft.sheet().answer(timer).isEmpty()) {
-            draft.become(draft.sheet().with(timer, new Answer.Option(draft.state().at(), Intake.DONE)));
+            draft.become(
+                    draft.sheet().with(timer, new Answer.Option(draft.state().at(), Intake.DONE)));
             draft.say(Message.of("step." + timer + ".over"));
         }
         return proceed(draft);
@@ -140,7 +143,8 @@ public final class Dialogue {
             return draft.state().closed() ? draft.turn(Optional.empty()) : proceed(draft);
         }
         if (decision instanceof Decision.AskBetween between) {
-            draft.understoodAs("between " + between.candidates().stream().map(Meanings::line).toList());
+            draft.understoodAs("between "
+                    + between.candidates().stream().map(Meanings::line).toList());
             return between(draft, between);
         }
         if (decision instanceof Decision.AskAgain again) {
@@ -163,8 +167,8 @@ public final class Dialogue {
 
     /** While held only "carry on" is acted on, and "hold on" is told that it is heard. */
     private Turn held(Draft draft, Decision decision) {
-        boolean carryOn = decision instanceof Decision.Accept accept
-                && Intake.isOrder(accept.meaning(), Command.CARRY_ON);
+        boolean carryOn =
+                decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON);
         if (!carryOn) {
             draft.understoodAs("held");
             return draft.turn(Optional.of(listen(draft)));
@@ -310,8 +314,8 @@ public final class Dialogue {
         }
         assessment
                 .judgement()
-                .ifPresent(judgement -> draft.say(
-                        new Findings(draft.state().settings().units()).verdict(judgement)));
+                .ifPresent(judgement ->
+                        draft.say(new Findings(draft.state().settings().units()).verdict(judgement)));
         draft.become(draft.state().announcing(assessment.recorded()));
         return true;
     }

@@ -97,7 +97,8 @@ final class Draft {
 
     private static String written(Answer answer) {
         if (answer instanceof Answer.Value value) {
-            return value.reading().value().toPlainString() + " " + value.reading().unit().symbol();
+            return value.reading().value().toPlainString() + " "
+                    + value.reading().unit().symbol();
         }
         return answer instanceof Answer.Option option ? option.option() : "skipped";
     }

@@ -82,9 +82,8 @@ final class Findings {
                 .with("by", difference(TemperatureDifference.kelvins(Math.abs(by.kelvins()))))
                 .with("side", new Fact.Term("side." + side)));
         if (verdict.borderline()) {
-            Optional<Estimate> estimate = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT
-                    ? judgement.superheat()
-                    : judgement.subcooling();
+            Optional<Estimate> estimate =
+                    judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? judgement.superheat() : judgement.subcooling();
             messages.add(estimate.flatMap(Estimate::dominating)
                     .map(instrument -> Message.of("verdict.borderline")
                             .with("instrument", new Fact.Term("instrument." + Assessment.nameOf(instrument))))
@@ -102,9 +101,7 @@ final class Findings {
 
     private void failed(FailedCondition failed, List<Message> messages) {
         messages.add(Message.of("condition." + Assessment.nameOf(failed.condition())));
-        failed.remedies().stream()
-                .map(Findings::remedy)
-                .forEach(messages::add);
+        failed.remedies().stream().map(Findings::remedy).forEach(messages::add);
     }
 
     private static Message remedy(Remedy remedy) {
@@ -129,7 +126,8 @@ final class Findings {
                 .map(Target::source)
                 .filter(source -> source != TargetSource.RATING_PLATE)
                 .ifPresent(source -> messages.add(Message.of("why.target." + Assessment.nameOf(source))));
-        messages.add(Message.of("why.verdict." + Assessment.nameOf(judgement.verdict().kind())));
+        messages.add(Message.of(
+                "why.verdict." + Assessment.nameOf(judgement.verdict().kind())));
         return messages;
     }
 

@@ -29,8 +29,10 @@ final class Flow {
 
     /** The step to ask now; empty when the job is done. */
     Optional<Step> next(State state, Assessment assessment) {
-        Optional<Step> revisited =
-                state.conversation().revisited().flatMap(id -> job(state).step(id)).map(Job.Placed::step);
+        Optional<Step> revisited = state.conversation()
+                .revisited()
+                .flatMap(id -> job(state).step(id))
+                .map(Job.Placed::step);
         return revisited.or(() -> open(state, assessment).map(Job.Placed::step).findFirst());
     }
 
@@ -44,7 +46,10 @@ final class Flow {
             return assessment.verdict().isPresent() && assessment.recorded().equals(state.announced());
         }
         if (step.task() instanceof Task.Question) {
-            return state.sheet().answer(step.slot()).filter(answer -> !isNo(answer)).isPresent();
+            return state.sheet()
+                    .answer(step.slot())
+                    .filter(answer -> !isNo(answer))
+                    .isPresent();
         }
         return state.sheet().answer(step.slot()).isPresent();
     }
@@ -59,7 +64,11 @@ final class Flow {
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
             return new Expectation(
-                    "confirm", inDoubt(pending.get()), Optional.empty(), last, state.settings().units());
+                    "confirm",
+                    inDoubt(pending.get()),
+                    Optional.empty(),
+                    last,
+                    state.settings().units());
         }
         Optional<Step> step = next(state, assessment);
         return new Expectation(

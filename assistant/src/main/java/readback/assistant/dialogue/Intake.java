@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.Grade;
+import readback.calc.fluid.Catalogue;
+import readback.calc.fluid.Lookup;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
@@ -31,8 +33,7 @@ final class Intake {
                 taken.add(reading);
                 fill(draft, reading, true);
             } else if (grade instanceof Grade.Unusual unusual) {
-                questions.add(
-                        new Pending.Confirm(reading, objections.question(reading, unusual.doubt()), List.of()));
+                questions.add(new Pending.Confirm(reading, objections.question(reading, unusual.doubt()), List.of()));
             } else if (doubtful) {
                 questions.add(new Pending.Confirm(reading, Objections.weaklyHeard(reading), List.of()));
             } else {
@@ -65,10 +66,9 @@ final class Intake {
 
     private static void readBack(Draft draft, List<Reading> taken, boolean correction) {
         if (!taken.isEmpty()) {
-            List<Fact> stated = taken.stream()
-                    .<Fact>map(Fact.Stated::new)
-                    .toList();
-            draft.say(Message.of(correction ? "readback.corrected" : "readback").with("values", new Fact.Listing(stated)));
+            List<Fact> stated = taken.stream().<Fact>map(Fact.Stated::new).toList();
+            draft.say(Message.of(correction ? "readback.corrected" : "readback")
+                    .with("values", new Fact.Listing(stated)));
         }
     }
 
@@ -80,10 +80,20 @@ final class Intake {
 
     /** An option of a choice set. */
     void choice(Draft draft, Meaning.Choice choice) {
-        draft.become(draft.sheet().with(choice.choice(), new Answer.Option(draft.state().at(), choice.option())));
+        draft.become(draft.sheet()
+                .with(choice.choice(), new Answer.Option(draft.state().at(), choice.option())));
         draft.become(draft.conversation().revisiting(Optional.empty()));
-        draft.say(Message.of("readback.choice")
-                .with("option", new Fact.Term(choice.choice() + "." + choice.option())));
+        draft.say(Message.of("readback.choice").with("option", named(choice)));
+    }
+
+    private static Fact named(Meaning.Choice choice) {
+        if (choice.choice().equals(Assessment.REFRIGERANT)
+                && Catalogue.standard().find(choice.option()) instanceof Lookup.Found found) {
+            return new Fact.Named(
+                    found.refrigerant().designation(),
+                    "r " + found.refrigerant().spokenNames().get(0));
+        }
+        return new Fact.Term(choice.choice() + "." + choice.option());
     }
 
     /** The answer to our own question; false when the meaning is no answer to it. */
@@ -105,7 +115,8 @@ final class Intake {
             return true;
         }
         if (isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT)) {
-            draft.say(Message.of("confirm.dropped").with("name", Fact.name(confirm.reading().quantity())));
+            draft.say(Message.of("confirm.dropped")
+                    .with("name", Fact.name(confirm.reading().quantity())));
             ask(draft, confirm.waiting());
             return true;
         }

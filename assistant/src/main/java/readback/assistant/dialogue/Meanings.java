@@ -23,7 +23,9 @@ public final class Meanings {
         }
         if (meaning instanceof Meaning.Ordered ordered) {
             return Assessment.nameOf(ordered.command())
-                    + ordered.about().map(quantity -> " " + Assessment.nameOf(quantity)).orElse("");
+                    + ordered.about()
+                            .map(quantity -> " " + Assessment.nameOf(quantity))
+                            .orElse("");
         }
         if (meaning instanceof Meaning.Note note) {
             return "note: " + note.words();

@@ -29,7 +29,9 @@ final class Objections {
         Message why = doubt instanceof Grade.Doubt.OutsideUsual outside
                 ? limits("doubt." + (outside.above() ? "above" : "below"), outside.usual(), reading)
                 : new Findings(units).contradiction(((Grade.Doubt.Contradicts) doubt).contradiction());
-        return Message.of("confirm.unusual").with("value", new Fact.Stated(reading)).with("why", new Fact.Text(why));
+        return Message.of("confirm.unusual")
+                .with("value", new Fact.Stated(reading))
+                .with("why", new Fact.Text(why));
     }
 
     static Message weaklyHeard(Reading reading) {
@@ -37,13 +39,16 @@ final class Objections {
     }
 
     private Message limits(String key, Grade.Span span, Reading reading) {
-        return Message.of(key).with("low", limit(span.low(), span, reading)).with("high", limit(span.high(), span, reading));
+        return Message.of(key)
+                .with("low", limit(span.low(), span, reading))
+                .with("high", limit(span.high(), span, reading));
     }
 
     /** A limit in the unit that the technician used, to a whole number. */
     private static Fact limit(double value, Grade.Span span, Reading reading) {
         Unit unit = reading.unit();
-        double converted = unit == span.unit() ? value : unit.fromBase(span.unit().toBase(value));
+        double converted =
+                unit == span.unit() ? value : unit.fromBase(span.unit().toBase(value));
         return new Fact.Amount(BigDecimal.valueOf(converted).setScale(0, RoundingMode.HALF_EVEN), unit);
     }
 }

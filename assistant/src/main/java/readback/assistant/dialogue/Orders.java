@@ -34,8 +34,10 @@ final class Orders {
             case NO -> refused(draft, asked);
             case SAY_AGAIN -> draft.say(lastWords(draft));
             case WHY -> why(draft, order.about(), asked);
-            case HOW -> draft.say(
-                    step(draft, order.about(), asked).map(Prompts::how).orElseGet(() -> Message.of("help.general")));
+            case HOW ->
+                draft.say(step(draft, order.about(), asked)
+                        .map(Prompts::how)
+                        .orElseGet(() -> Message.of("help.general")));
             case HELP -> help(draft, asked);
             case GO_BACK -> goBack(draft);
             case SCRATCH_THAT -> scratch(draft, order.about());
@@ -128,11 +130,14 @@ final class Orders {
 
     /** Back to the step that was filled last; its value stays until another is said. */
     private void goBack(Draft draft) {
-        Optional<Step> last = draft.sheet().last().map(Sheet.Change::slot).flatMap(slot -> flow.job(draft.state())
-                .applicable(Assessment.of(draft.state()))
-                .map(Job.Placed::step)
-                .filter(step -> step.slot().equals(slot))
-                .findFirst());
+        Optional<Step> last = draft.sheet()
+                .last()
+                .map(Sheet.Change::slot)
+                .flatMap(slot -> flow.job(draft.state())
+                        .applicable(Assessment.of(draft.state()))
+                        .map(Job.Placed::step)
+                        .filter(step -> step.slot().equals(slot))
+                        .findFirst());
         if (last.isEmpty()) {
             draft.say(Message.of("back.nowhere"));
             return;
@@ -148,8 +153,7 @@ final class Orders {
         if (about.isPresent()) {
             boolean known = draft.sheet().reading(about.get()).isPresent();
             draft.become(draft.sheet().without(Step.slotOf(about.get())));
-            draft.say(Message.of(known ? "scratch.done" : "scratch.nothing-of")
-                    .with("name", Fact.name(about.get())));
+            draft.say(Message.of(known ? "scratch.done" : "scratch.nothing-of").with("name", Fact.name(about.get())));
             return;
         }
         Optional<Sheet.Change> last = draft.sheet().last();
@@ -174,7 +178,8 @@ final class Orders {
             return;
         }
         if (asked.isPresent() && asked.get().optional()) {
-            draft.become(draft.sheet().with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
+            draft.become(draft.sheet()
+                    .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
             draft.say(Message.of("skip.done"));
         } else {
             draft.say(Message.of("skip.refused"));
@@ -198,8 +203,11 @@ final class Orders {
         Message place = flow.open(draft.state(), assessment)
                 .findFirst()
                 .map(placed -> Message.of("where")
-                        .with("checklist", new Fact.Term("checklist." + placed.checklist().id()))
-                        .with("count", new Fact.Count((int) draft.sheet().values().count())))
+                        .with(
+                                "checklist",
+                                new Fact.Term("checklist." + placed.checklist().id()))
+                        .with("count", new Fact.Count((int)
+                                draft.sheet().values().count())))
                 .orElseGet(() -> Message.of("where.done"));
         return missing.isEmpty()
                 ? List.of(place)

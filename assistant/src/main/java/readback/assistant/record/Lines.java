@@ -53,9 +53,10 @@ final class Lines {
             throw new IllegalArgumentException("schema " + schema + " is not known to this version");
         }
         Map<String, String> parts = new TreeMap<>();
-        line.path("parts").fields().forEachRemaining(field -> parts.put(field.getKey(), field.getValue().asText()));
-        return new Header(
-                text(line, "session"), Instant.parse(text(line, "startedAt")), text(line, "readback"), parts);
+        line.path("parts")
+                .properties()
+                .forEach(field -> parts.put(field.getKey(), field.getValue().asText()));
+        return new Header(text(line, "session"), Instant.parse(text(line, "startedAt")), text(line, "readback"), parts);
     }
 
     static String entry(Entry entry, String previousHash) {
@@ -79,7 +80,9 @@ final class Lines {
         JsonNode line = read(text);
         JsonNode outcome = line.path("outcome");
         Map<String, String> changes = new LinkedHashMap<>();
-        outcome.path("changes").fields().forEachRemaining(field -> changes.put(field.getKey(), field.getValue().asText()));
+        outcome.path("changes")
+                .properties()
+                .forEach(field -> changes.put(field.getKey(), field.getValue().asText()));
         return new Entry(
                 line.path("n").asInt(),
                 event(line.path("event"), Instant.parse(text(line, "at"))),
@@ -144,11 +147,13 @@ final class Lines {
         node.put("confidence", hypothesis.confidence());
         if (!hypothesis.details().isEmpty()) {
             ArrayNode details = node.putArray("details");
-            hypothesis.details().forEach(word -> details.addObject()
-                    .put("word", word.word())
-                    .put("confidence", word.confidence())
-                    .put("start", word.start())
-                    .put("end", word.end()));
+            hypothesis
+                    .details()
+                    .forEach(word -> details.addObject()
+                            .put("word", word.word())
+                            .put("confidence", word.confidence())
+                            .put("start", word.start())
+                            .put("end", word.end()));
         }
         return node;
     }
@@ -170,9 +175,10 @@ final class Lines {
         node.put("pressureUnit", settings.units().pressure().name());
         node.put("temperatureUnit", settings.units().temperature().name());
         node.put("brief", settings.brief());
-        settings.altitude().ifPresent(altitude -> node.putObject("altitude")
-                .put("value", altitude.value())
-                .put("unit", altitude.unit().name()));
+        settings.altitude()
+                .ifPresent(altitude -> node.putObject("altitude")
+                        .put("value", altitude.value())
+                        .put("unit", altitude.unit().name()));
         node.put("limits", settings.limits().name());
         settings.refrigerant().ifPresent(refrigerant -> node.put("refrigerant", refrigerant));
         return node;
@@ -181,8 +187,7 @@ final class Lines {
     private static Settings settings(JsonNode node) {
         return new Settings(
                 text(node, "job"),
-                new UnitSetting(
-                        Unit.valueOf(text(node, "pressureUnit")), Unit.valueOf(text(node, "temperatureUnit"))),
+                new UnitSetting(Unit.valueOf(text(node, "pressureUnit")), Unit.valueOf(text(node, "temperatureUnit"))),
                 node.path("brief").asBoolean(),
                 Optional.ofNullable(node.get("altitude"))
                         .map(altitude -> new Reading(

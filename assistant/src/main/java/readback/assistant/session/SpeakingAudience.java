@@ -49,7 +49,10 @@ public final class SpeakingAudience implements Audience {
 
     @Override
     public void says(List<Line> lines) {
-        String text = lines.stream().map(Line::spoken).filter(spoken -> !spoken.isEmpty()).collect(Collectors.joining(" "));
+        String text = lines.stream()
+                .map(Line::spoken)
+                .filter(spoken -> !spoken.isEmpty())
+                .collect(Collectors.joining(" "));
         attempt(() -> conversation.say(voice.speak(text)));
     }
 

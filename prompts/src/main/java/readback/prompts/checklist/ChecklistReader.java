@@ -151,8 +151,9 @@ final class ChecklistReader {
         try {
             return Activity.valueOf(string(value));
         } catch (IllegalArgumentException e) {
-            throw fault(value.line(), "\"" + value.value() + "\" is not an activity; the activities are "
-                    + List.of(Activity.values()));
+            throw fault(
+                    value.line(),
+                    "\"" + value.value() + "\" is not an activity; the activities are " + List.of(Activity.values()));
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** All jobs and checklists, read and checked as a whole. Immutable. */
@@ -80,6 +81,14 @@ public final class Checklists {
         } catch (IOException e) {
             throw new UncheckedIOException("checklist resource " + file + " could not be read", e);
         }
+    }
+
+    /** The resources that these were read from, in alphabetical order. */
+    public List<String> files() {
+        return Stream.concat(Stream.of("jobs"), checklists.keySet().stream())
+                .sorted()
+                .map(id -> FOLDER + id + ".json")
+                .toList();
     }
 
     /** The job with this name. */

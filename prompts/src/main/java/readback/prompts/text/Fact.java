@@ -25,6 +25,9 @@ public sealed interface Fact {
     /** A word of the trade that the catalogue knows under {@code term.<key>}. */
     record Term(String key) implements Fact {}
 
+    /** A name that is written one way and spoken another: "R-410A", "r four ten a". */
+    record Named(String shown, String spoken) implements Fact {}
+
     /** Words as they were heard or typed. */
     record Quoted(String words) implements Fact {}
 

@@ -43,7 +43,9 @@ public final class SpokenNumber {
     }
 
     private static boolean isRound(BigInteger whole) {
-        return whole.signum() > 0 && whole.compareTo(TEN_THOUSAND) < 0 && whole.mod(HUNDRED).signum() == 0;
+        return whole.signum() > 0
+                && whole.compareTo(TEN_THOUSAND) < 0
+                && whole.mod(HUNDRED).signum() == 0;
     }
 
     private static void roundWords(BigInteger whole, List<String> words) {

@@ -77,9 +77,10 @@ public final class Wording {
         return texts.containsKey(key);
     }
 
-    /** The message for the eye. */
+    /** The message for the eye, as a sentence with a capital. */
     public String shown(Message message, UnitSetting units) {
-        return fill(message, Form.SHOWN, false, units);
+        String text = fill(message, Form.SHOWN, false, units);
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     /**
@@ -108,8 +109,8 @@ public final class Wording {
         while (places.find()) {
             Fact fact = message.facts().get(places.group(1));
             if (fact == null) {
-                throw new IllegalStateException(message.key() + " has a place {" + places.group(1)
-                        + "} but was given " + message.facts().keySet());
+                throw new IllegalStateException(message.key() + " has a place {" + places.group(1) + "} but was given "
+                        + message.facts().keySet());
             }
             places.appendReplacement(filled, Matcher.quoteReplacement(word(fact, form, brief, units)));
         }
@@ -146,6 +147,9 @@ public final class Wording {
         if (fact instanceof Fact.Term term) {
             return template("term." + term.key(), form, false);
         }
+        if (fact instanceof Fact.Named named) {
+            return form == Form.SPOKEN ? named.spoken() : named.shown();
+        }
         if (fact instanceof Fact.Quoted quoted) {
             return quoted.words();
         }
@@ -159,8 +163,8 @@ public final class Wording {
 
     private String stated(Fact.Stated stated, Form form, UnitSetting units) {
         String name = template("term.quantity." + stated.reading().quantity().name(), form, false);
-        String amount =
-                amount(new Fact.Amount(stated.reading().value(), stated.reading().unit()), form, units);
+        String amount = amount(
+                new Fact.Amount(stated.reading().value(), stated.reading().unit()), form, units);
         return form == Form.SPOKEN ? name + ", " + amount : name + " " + amount;
     }
 
@@ -170,7 +174,9 @@ public final class Wording {
         }
         // The scale is said only where it is not the one that is set: it would be a word in every breath.
         boolean usual = amount.unit() == units.temperature();
-        String unit = usual ? text("term.unit.degrees") : text("term.unit." + amount.unit().name());
+        String unit = usual
+                ? text("term.unit.degrees")
+                : text("term.unit." + amount.unit().name());
         return SpokenNumber.words(amount.value()) + ", " + unit;
     }
 
