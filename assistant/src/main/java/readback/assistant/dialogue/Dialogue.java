@@ -237,6 +237,9 @@ public final class Dialogue {
     /** Cautions first, then our own question, then the verdict if it is due, then the next step. */
     private Turn proceed(Draft draft) {
         warn(draft);
+        if (draft.state().held()) {
+            return draft.turn(Optional.of(listen(draft)));
+        }
         Optional<Pending> pending = draft.conversation().pending();
         if (pending.isPresent()) {
             draft.say(pending.get().question());

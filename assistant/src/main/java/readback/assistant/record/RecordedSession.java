@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,7 @@ public record RecordedSession(Header header, List<Entry> entries, Optional<Strin
         Header header;
         try {
             header = Lines.header(lines.get(0));
-        } catch (IllegalArgumentException e) {
+        } catch (IllegalArgumentException | DateTimeException e) {
             throw new RecordUnavailableException("'" + file + "' is no session record: " + e.getMessage() + ".", e);
         }
         List<Entry> entries = new ArrayList<>();
