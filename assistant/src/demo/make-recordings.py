@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
 """Makes the recordings of the demonstration from their scripts.
 
-    python3 assistant/src/demo/make-recordings.py
+    python3 assistant/src/demo/make-recordings.py [FOLDER]
 
-Needs the program flite (Debian: apt-get install flite); nothing else than Python's own library. Every NAME.txt among
-the demo resources becomes NAME.wav beside it, 16 kHz, 16 bits, mono: the words of each line spoken by flite's voice
+Needs the program flite (Debian: apt-get install flite); nothing else than Python's own library. Every NAME.txt in
+FOLDER (else among the demo resources) becomes NAME.wav beside it, 16 kHz, 16 bits, mono: the words of each line spoken by flite's voice
 "rms" (BSD-style licence), which was not among the voices that the acoustic model learned from, after the silence
 that the line asks for, in the noise of a fan at 15 dB: broadband, falling towards high frequencies, with the blade-pass
 tone of a three-blade fan at 1,075 revolutions a minute and the hum of a 60 Hz transformer. The same scripts give the
@@ -16,6 +16,7 @@ import pathlib
 import random
 import re
 import subprocess
+import sys
 import tempfile
 import wave
 
@@ -84,5 +85,6 @@ def make(script):
     print(f"{target.name}: {len(mixed) / RATE:.1f} s, {target.stat().st_size / 1e6:.2f} MB")
 
 
-for each in sorted(RESOURCES.glob("*.txt")):
+folder = pathlib.Path(sys.argv[1]) if len(sys.argv) > 1 else RESOURCES
+for each in sorted(folder.glob("*.txt")):
     make(each)
