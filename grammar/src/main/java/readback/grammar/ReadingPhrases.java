@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -42,11 +44,15 @@ final class ReadingPhrases {
     private final Lexicon lexicon;
     private final UnitSetting settings;
     private final SplittableRandom random;
+    private final Set<String> contractions;
 
     ReadingPhrases(Lexicon lexicon, UnitSetting settings, SplittableRandom random) {
         this.lexicon = lexicon;
         this.settings = settings;
         this.random = random;
+        this.contractions = heard(lexicon.smallWords("contracted")).stream()
+                .map(Phrase::words)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** A number with or without its unit, and no name. */
@@ -75,7 +81,10 @@ final class ReadingPhrases {
                 && !heard(quantity.unitOnlyNames()).isEmpty()) {
             return amount.with(pick(heard(quantity.unitOnlyNames())) + link + amount.words());
         }
-        return amount.with(name(quantity) + link + amount.words());
+        String name = name(quantity);
+        String contracted = name.substring(name.lastIndexOf(' ') + 1) + "'s";
+        boolean draws = random.nextInt(3) == 0 && contractions.contains(contracted);
+        return amount.with(draws ? name + "'s " + amount.words() : name + link + amount.words());
     }
 
     /** A name that means this quantity without a unit; the full name twice as often as another. */

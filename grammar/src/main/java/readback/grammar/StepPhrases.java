@@ -33,6 +33,7 @@ final class StepPhrases {
     private static final int OPTION_REPEATED = 6;
     private static final int INTRODUCED = 2;
     private static final int ABOUT = 60;
+    private static final int QUESTIONS = 20;
 
     private final Lexicon lexicon;
     private final Expectation expectation;
@@ -56,6 +57,7 @@ final class StepPhrases {
         corrections();
         about();
         notes();
+        questions();
         return List.copyOf(samples);
     }
 
@@ -167,6 +169,19 @@ final class StepPhrases {
             add(
                     readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity),
                     new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity())));
+        }
+    }
+
+    private void questions() {
+        Quantity pressure = expectation
+                .quantity()
+                .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
+                .orElse(Quantity.SUCTION_PRESSURE);
+        for (int i = 0; i < QUESTIONS; i++) {
+            ReadingPhrases.Said said = readings.bare(quantity(pressure));
+            add(
+                    readings.pick(ReadingPhrases.heard(lexicon.smallWords("saturation"))) + " " + said.words(),
+                    new Meaning.SaturationQuestion(said.reading()));
         }
     }
 
