@@ -9,7 +9,6 @@ import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
@@ -27,12 +26,12 @@ import readback.grammar.Grammar;
 @Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class EarBenchmark {
-    private VoskEar ear;
-    private List<String> phrases;
-    private Samples tenSeconds;
+    private final VoskEar ear;
+    private final List<String> phrases;
+    private final Samples tenSeconds;
 
-    @Setup
-    public void open() throws EarUnavailableException {
+    /** The ear with the model loaded and the recording read. */
+    public EarBenchmark() throws EarUnavailableException {
         ear = BundledEar.open();
         phrases = Grammar.standard()
                 .vocabulary(Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US))
