@@ -1,10 +1,12 @@
 package readback.assistant.voice;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,8 +20,19 @@ final class VoiceJars extends URLClassLoader {
     private static final String LOGGING = "org.apache.logging.";
     private static final String NEWER = "META-INF/versions/9/";
 
+    /** Its own settings would write a log into the folder that the user happens to work in. */
+    private static final String LOG_SETTINGS = "marytts/util/log4j.properties";
+
     VoiceJars(URL[] jars) {
         super("voice", jars, ClassLoader.getPlatformClassLoader());
+    }
+
+    @Override
+    public @Nullable InputStream getResourceAsStream(String name) {
+        if (name.equals(LOG_SETTINGS)) {
+            return new ByteArrayInputStream("log4j.rootLogger = OFF\n".getBytes(StandardCharsets.US_ASCII));
+        }
+        return super.getResourceAsStream(name);
     }
 
     @Override

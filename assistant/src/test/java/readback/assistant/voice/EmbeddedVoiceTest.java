@@ -50,6 +50,11 @@ class EmbeddedVoiceTest {
     }
 
     @Test
+    void itLeavesNoLogInTheWorkingFolder() {
+        assertThat(Path.of("log")).doesNotExist();
+    }
+
+    @Test
     void theThreadsOwnClassLoaderIsLeftAsItWas() throws VoiceFailedException {
         ClassLoader before = Thread.currentThread().getContextClassLoader();
 
