@@ -31,6 +31,8 @@ final class StepPhrases {
     private static final int PAIRS = 60;
     private static final int CORRECTIONS = 60;
     private static final int OPTION_REPEATED = 6;
+    private static final int ANSWER_REPEATED = 12;
+    private static final int PLAIN_ANSWER_REPEATED = 120;
     private static final int INTRODUCED = 2;
     private static final int ABOUT = 60;
     private static final int QUESTIONS = 20;
@@ -76,8 +78,14 @@ final class StepPhrases {
             if (order == Command.UNKNOWN && unknownIsOption) {
                 continue;
             }
+            boolean answer = expectation.answers().contains(order);
+            int times = answer ? PLAIN_ANSWER_REPEATED : 1;
             for (Phrase phrase : ReadingPhrases.heard(command.getValue())) {
-                add(phrase.words(), new Meaning.Ordered(order));
+                for (int i = 0; i < times; i++) {
+                    add(phrase.words(), new Meaning.Ordered(order));
+                }
+                // the first phrase of a command is the plain one: yes, no, done
+                times = answer ? ANSWER_REPEATED : 1;
             }
         }
     }
@@ -107,7 +115,11 @@ final class StepPhrases {
             boolean isAsked = asked.filter(quantity.quantity()::equals).isPresent();
             int named = isAsked
                     ? ASKED_NAMED
-                    : asked.isPresent() || expectation.choice().isPresent() ? OTHER_NAMED : OPEN_NAMED;
+                    : asked.isPresent()
+                                    || expectation.choice().isPresent()
+                                    || !expectation.answers().isEmpty()
+                            ? OTHER_NAMED
+                            : OPEN_NAMED;
             for (int i = 0; i < (isAsked ? ASKED_BARE : 0); i++) {
                 said(readings.bare(quantity));
             }

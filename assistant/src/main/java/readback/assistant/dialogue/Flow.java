@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.util.Optional;
 import java.util.stream.Stream;
 import readback.calc.quantity.Quantity;
+import readback.grammar.Command;
 import readback.grammar.Expectation;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
@@ -64,19 +65,34 @@ final class Flow {
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
             return new Expectation(
-                    "confirm",
-                    inDoubt(pending.get()),
-                    Optional.empty(),
-                    last,
-                    state.settings().units());
+                            "confirm",
+                            inDoubt(pending.get()),
+                            Optional.empty(),
+                            last,
+                            state.settings().units())
+                    .answeredBy(Command.YES, Command.NO);
         }
         Optional<Step> step = next(state, assessment);
-        return new Expectation(
+        Expectation asked = new Expectation(
                 step.map(Step::id).orElse("done"),
                 step.flatMap(Flow::measured),
                 step.flatMap(Flow::chosen),
                 last,
                 state.settings().units());
+        return state.warnings().unheeded().isEmpty()
+                ? step.map(each -> asked.answeredBy(answers(each))).orElse(asked)
+                : asked.answeredBy(Command.DONE, Command.YES);
+    }
+
+    private static Command[] answers(Step step) {
+        Task task = step.task();
+        if (task instanceof Task.Question) {
+            return new Command[] {Command.YES, Command.NO};
+        }
+        if (task instanceof Task.Prepare) {
+            return new Command[] {Command.DONE, Command.YES};
+        }
+        return task instanceof Task.Acknowledge ? new Command[] {Command.FINISH, Command.DONE} : new Command[0];
     }
 
     private static Optional<Quantity> inDoubt(Pending pending) {

@@ -130,8 +130,7 @@ final class MaryVoice implements Voice {
         }
     }
 
+    /** Leaves the jars open: the engine's own shutdown hook loads classes from them when the process ends. */
     @Override
-    public void close() {
-        close(loader);
-    }
+    public void close() {}
 }
