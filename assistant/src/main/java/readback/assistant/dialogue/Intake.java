@@ -42,7 +42,13 @@ final class Intake {
             }
         }
         readBack(draft, taken, correction);
-        ask(draft, questions);
+        questions.addAll(stillOpen(draft, readings));
+        boolean otherQuestion = draft.conversation().pending().orElse(null) instanceof Pending.Between between
+                && readings.stream().noneMatch(each -> each.quantity()
+                        == between.candidates().get(0).quantity());
+        if (!otherQuestion) {
+            ask(draft, questions);
+        }
     }
 
     /** Repeating a value that is being asked about confirms it. */
@@ -55,13 +61,28 @@ final class Intake {
     }
 
     private static void ask(Draft draft, List<Pending.Confirm> questions) {
-        Optional<Pending> pending = questions.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Pending.Confirm(
-                        questions.get(0).reading(),
-                        questions.get(0).question(),
-                        questions.subList(1, questions.size())));
-        draft.become(draft.conversation().with(pending));
+        draft.become(draft.conversation()
+                .with(
+                        questions.isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(new Pending.Confirm(
+                                        questions.get(0).reading(),
+                                        questions.get(0).question(),
+                                        questions.subList(1, questions.size())))));
+    }
+
+    /** Questions about other quantities than these stay open; nothing asked is lost because something else was said. */
+    private static List<Pending.Confirm> stillOpen(Draft draft, List<Reading> readings) {
+        if (!(draft.conversation().pending().orElse(null) instanceof Pending.Confirm confirm)) {
+            return List.of();
+        }
+        List<Pending.Confirm> open = new ArrayList<>();
+        open.add(confirm);
+        open.addAll(confirm.waiting());
+        open.removeIf(each -> readings.stream()
+                .anyMatch(reading ->
+                        reading.quantity() == each.reading().quantity()));
+        return open;
     }
 
     private static void readBack(Draft draft, List<Reading> taken, boolean correction) {
