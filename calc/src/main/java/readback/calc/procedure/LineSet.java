@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.FactTable;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Unit;
 
