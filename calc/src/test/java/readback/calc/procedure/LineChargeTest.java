@@ -13,7 +13,7 @@ import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Unit;
 
-class LineSetTest {
+class LineChargeTest {
 
     /** Worked example of an equipment manual: 75 ft of 1/2 in., unit charged for 15 ft of 3/8 in.: 5 lb 1 oz. */
     @Test
@@ -38,8 +38,8 @@ class LineSetTest {
 
     @Test
     void a_rate_that_was_not_published_must_be_asked() {
-        assertThat(LineSet.kilogramsPerMetre(Known.R22, Unit.INCH.toBase(0.5))).isEmpty();
-        assertThat(LineSet.kilogramsPerMetre(Known.R410A, Unit.INCH.toBase(0.4)))
+        assertThat(LineCharge.kilogramsPerMetre(Known.R22, Unit.INCH.toBase(0.5))).isEmpty();
+        assertThat(LineCharge.kilogramsPerMetre(Known.R410A, Unit.INCH.toBase(0.4)))
                 .isEmpty();
     }
 
@@ -60,36 +60,36 @@ class LineSetTest {
     /** California Energy Commission RA3.2; 6 oz a filter-drier: equipment manual. */
     @Test
     void the_charge_to_weigh_in_is_nameplate_line_and_driers() {
-        Mass total = LineSet.weighIn(Mass.pounds(7), Mass.ounces(12), 2);
+        Mass total = LineCharge.weighIn(Mass.pounds(7), Mass.ounces(12), 2);
 
         assertThat(total.ounces()).isCloseTo(7 * 16 + 12 + 12, within(1e-9));
-        assertThat(LineSet.weighIn(Mass.pounds(7), Mass.ounces(-3), 0).ounces()).isCloseTo(109, within(1e-9));
+        assertThat(LineCharge.weighIn(Mass.pounds(7), Mass.ounces(-3), 0).ounces()).isCloseTo(109, within(1e-9));
     }
 
     @Test
     void a_charge_of_nothing_or_less_is_refused() {
         assertThatExceptionOfType(OutOfRangeException.class)
-                .isThrownBy(() -> LineSet.weighIn(Mass.ounces(3), Mass.ounces(-3), 0));
+                .isThrownBy(() -> LineCharge.weighIn(Mass.ounces(3), Mass.ounces(-3), 0));
     }
 
     @Test
     void negative_lengths_and_rates_are_refused_by_name() {
         assertThatExceptionOfType(OutOfRangeException.class)
-                .isThrownBy(() -> LineSet.adjustment(-1, 1, 1, 1))
+                .isThrownBy(() -> LineCharge.adjustment(-1, 1, 1, 1))
                 .withMessageContaining("charge per length");
         assertThatExceptionOfType(OutOfRangeException.class)
-                .isThrownBy(() -> LineSet.adjustment(1, -1, 1, 1))
+                .isThrownBy(() -> LineCharge.adjustment(1, -1, 1, 1))
                 .withMessageContaining("line length");
         assertThatExceptionOfType(OutOfRangeException.class)
-                .isThrownBy(() -> LineSet.adjustment(1, 1, -1, 1))
+                .isThrownBy(() -> LineCharge.adjustment(1, 1, -1, 1))
                 .withMessageContaining("included charge");
         assertThatExceptionOfType(OutOfRangeException.class)
-                .isThrownBy(() -> LineSet.adjustment(1, 1, 1, -1))
+                .isThrownBy(() -> LineCharge.adjustment(1, 1, 1, -1))
                 .withMessageContaining("included line");
     }
 
     private static Mass adjust(double inches, double feet, double includedInches, double includedFeet) {
-        return LineSet.adjustment(
+        return LineCharge.adjustment(
                 rate(Known.R410A, inches),
                 Unit.FOOT.toBase(feet),
                 rate(Known.R410A, includedInches),
@@ -97,7 +97,7 @@ class LineSetTest {
     }
 
     private static double rate(Refrigerant refrigerant, double inches) {
-        return LineSet.kilogramsPerMetre(refrigerant, Unit.INCH.toBase(inches)).orElseThrow();
+        return LineCharge.kilogramsPerMetre(refrigerant, Unit.INCH.toBase(inches)).orElseThrow();
     }
 
     private static double perMetre(double ouncesPerFoot) {

@@ -1,9 +1,9 @@
-package readback.calc.fluid;
+package readback.calc.numeric;
 
 import java.util.function.DoubleUnaryOperator;
 
 /** Zeros of continuous functions of one variable inside a bracket. */
-final class Roots {
+public final class Roots {
 
     private static final int MOST_STEPS = 200;
 
@@ -17,7 +17,7 @@ final class Roots {
      * @param relativeTolerance width of the final bracket, as a share of the zero
      * @throws IllegalArgumentException if the signs do not differ
      */
-    static double find(DoubleUnaryOperator function, double low, double high, double relativeTolerance) {
+    public static double find(DoubleUnaryOperator function, double low, double high, double relativeTolerance) {
         double a = low;
         double b = high;
         double fa = function.applyAsDouble(a);

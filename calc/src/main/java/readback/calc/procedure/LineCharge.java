@@ -12,19 +12,19 @@ import readback.calc.quantity.Unit;
  * How much charge a line set needs beyond what the nameplate covers: mass a foot times length, less the same for the line
  * that the nameplate includes. The maker's figure comes before those here; figures and standing in line-charge.txt.
  */
-public final class LineSet {
+public final class LineCharge {
 
     /** One equipment manual: 6 oz for each filter-drier added. */
     public static final Mass FILTER_DRIER = Mass.ounces(6);
 
-    private static final List<Rate> RATES = FactTable.lines(LineSet.class, "line-charge.txt").stream()
+    private static final List<Rate> RATES = FactTable.lines(LineCharge.class, "line-charge.txt").stream()
             .map(Rate::of)
             .toList();
 
     /** A liquid tube may be stated a hair off its nominal size. */
     private static final double SAME_SIZE_METRES = 0.0003;
 
-    private LineSet() {}
+    private LineCharge() {}
 
     /**
      * Refrigerant in a metre of a liquid line, with that of the vapour line beside it.

@@ -1,7 +1,7 @@
-package readback.calc.fluid;
+package readback.calc.numeric;
 
 /** Small dense systems of linear equations. */
-final class LinearSystem {
+public final class LinearSystem {
 
     private LinearSystem() {}
 
@@ -10,7 +10,7 @@ final class LinearSystem {
      *
      * @throws ArithmeticException if the matrix is singular
      */
-    static void solve(double[][] matrix, double[] right) {
+    public static void solve(double[][] matrix, double[] right) {
         int size = right.length;
         for (int column = 0; column < size; column++) {
             int pivot = column;
