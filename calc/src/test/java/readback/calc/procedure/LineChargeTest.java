@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import readback.calc.charge.Known;
+import readback.calc.circuit.TubeSize;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
@@ -38,23 +39,35 @@ class LineChargeTest {
 
     @Test
     void a_rate_that_was_not_published_must_be_asked() {
-        assertThat(LineCharge.kilogramsPerMetre(Known.R22, Unit.INCH.toBase(0.5))).isEmpty();
+        assertThat(LineCharge.kilogramsPerMetre(Known.R22, Unit.INCH.toBase(0.5)))
+                .isEmpty();
         assertThat(LineCharge.kilogramsPerMetre(Known.R410A, Unit.INCH.toBase(0.4)))
                 .isEmpty();
     }
 
     /**
-     * ASTM B280: 3/8 in. type A has 0.311 in. bore. Saturated R-410A liquid at 100 °F weighs 61.9 lb/ft³, vapour in the
-     * suction line about 2.0 (from memory): 0.522 + 0.077 oz/ft in 3/8 and 3/4 in.
+     * ASTM B280: 3/8 in. type A has 0.311 in. bore, 3/4 in. 0.680. Saturated R-410A liquid at 100 °F weighs 61.9 lb/ft³,
+     * vapour in the suction line about 2.0 (from memory): 0.522 + 0.08 oz/ft.
      */
     @Test
     void the_published_rate_is_what_the_bore_of_the_tubes_holds() {
-        double liquid = bore(0.311) * 61.9 * 16;
-        double vapour = bore(0.666) * 2.0 * 16;
+        double computed =
+                LineCharge.computedKilogramsPerMetre(Known.R410A, TubeSize.THREE_EIGHTHS, TubeSize.THREE_QUARTERS);
 
-        assertThat(liquid).isCloseTo(0.522, within(0.001));
-        assertThat(vapour).isCloseTo(0.077, within(0.001));
-        assertThat(rate(Known.R410A, 0.375)).isCloseTo(perMetre(liquid + vapour), within(perMetre(0.005)));
+        assertThat(computed)
+                .isCloseTo(perMetre(bore(0.311) * 61.9 * 16 + bore(0.68) * 2.0 * 16), within(perMetre(0.01)));
+        // published to a tenth of an ounce
+        assertThat(computed).isCloseTo(rate(Known.R410A, 0.375), within(perMetre(0.05)));
+    }
+
+    /** Liquid at 100 °F of 56.4 and 58.4 lb/ft³ (from memory): 0.476 and 0.493 oz/ft in 3/8 in., and the vapour beside it. */
+    @ParameterizedTest
+    @CsvSource({"R-32, 0.476, 0.05", "R-454B, 0.493, 0.07"})
+    void refrigerants_without_a_published_rate_get_a_computed_one(
+            String refrigerant, double liquidOuncesPerFoot, double vapourOuncesPerFoot) {
+        assertThat(LineCharge.computedKilogramsPerMetre(
+                        Known.refrigerant(refrigerant), TubeSize.THREE_EIGHTHS, TubeSize.THREE_QUARTERS))
+                .isCloseTo(perMetre(liquidOuncesPerFoot + vapourOuncesPerFoot), within(perMetre(0.02)));
     }
 
     /** California Energy Commission RA3.2; 6 oz a filter-drier: equipment manual. */
@@ -63,7 +76,8 @@ class LineChargeTest {
         Mass total = LineCharge.weighIn(Mass.pounds(7), Mass.ounces(12), 2);
 
         assertThat(total.ounces()).isCloseTo(7 * 16 + 12 + 12, within(1e-9));
-        assertThat(LineCharge.weighIn(Mass.pounds(7), Mass.ounces(-3), 0).ounces()).isCloseTo(109, within(1e-9));
+        assertThat(LineCharge.weighIn(Mass.pounds(7), Mass.ounces(-3), 0).ounces())
+                .isCloseTo(109, within(1e-9));
     }
 
     @Test
@@ -97,7 +111,8 @@ class LineChargeTest {
     }
 
     private static double rate(Refrigerant refrigerant, double inches) {
-        return LineCharge.kilogramsPerMetre(refrigerant, Unit.INCH.toBase(inches)).orElseThrow();
+        return LineCharge.kilogramsPerMetre(refrigerant, Unit.INCH.toBase(inches))
+                .orElseThrow();
     }
 
     private static double perMetre(double ouncesPerFoot) {

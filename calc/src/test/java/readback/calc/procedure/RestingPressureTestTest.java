@@ -22,9 +22,9 @@ class RestingPressureTestTest {
         RestingPressureTest.Result result = judge(Known.R410A, 250, 80);
 
         assertThat(result.outcome()).isEqualTo(Outcome.NON_CONDENSABLES);
-        // the printed table and the equation of Lemmon 2003 lie 0.9 psi apart here
-        assertThat(result.saturation().psig()).isCloseTo(235.3, within(1.2));
-        assertThat(result.excess().psig()).isCloseTo(14.7, within(1.2));
+        // the printed table and the equation of Lemmon 2003 lie 1.2 psi, or 0.3 °F, apart here
+        assertThat(result.saturation().psig()).isCloseTo(235.3, within(1.3));
+        assertThat(result.excess().psig()).isCloseTo(14.7, within(1.3));
         assertThat(result.allowance().psig()).isCloseTo(2 / Math.sqrt(3) * Math.hypot(7, 3.7 * 1.8), within(0.2));
     }
 
