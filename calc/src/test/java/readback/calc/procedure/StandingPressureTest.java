@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import readback.calc.procedure.StandingPressure.Outcome;
+import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Temperature;
@@ -68,5 +69,17 @@ class StandingPressureTest {
                 Temperature.fahrenheit(start),
                 Temperature.fahrenheit(end),
                 Atmosphere.SEA_LEVEL);
+    }
+
+    /** Absolute pressure counts: in thin air the same gauge pressure is less gas. */
+    @Test
+    void the_local_air_pressure_is_part_of_the_gas_law() {
+        GaugePressure high = StandingPressure.expected(
+                GaugePressure.psig(150),
+                Temperature.fahrenheit(70),
+                Temperature.fahrenheit(100),
+                AbsolutePressure.psia(10.107));
+
+        assertThat(high.psig()).isCloseTo((150 + 10.107) * (559.67 / 529.67) - 10.107, within(1e-6));
     }
 }
