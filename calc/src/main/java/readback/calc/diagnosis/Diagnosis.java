@@ -2,6 +2,7 @@ package readback.calc.diagnosis;
 
 import java.util.List;
 import java.util.Optional;
+import readback.calc.charge.Readings;
 
 /**
  * Causes ranked by evidence.
@@ -37,5 +38,10 @@ public record Diagnosis(Certainty certainty, List<Suspect> suspects, Optional<Ne
                 .mapToDouble(Suspect::probability)
                 .findFirst()
                 .orElse(0);
+    }
+
+    /** This diagnosis asking only for readings that were not taken yet. */
+    Diagnosis asking(Readings taken) {
+        return new Diagnosis(certainty, suspects, next.map(observation -> observation.without(taken)));
     }
 }

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.charge.ChargeMethod;
 
 /**
@@ -23,7 +24,19 @@ public final class Diagnostician {
 
     /** The ranking that evidence and findings allow; symptoms not mentioned are taken as not known. */
     public Diagnosis diagnose(ChargeMethod method, List<Evidence> evidence, Map<Finding, Boolean> findings) {
-        List<FaultPattern> patterns = FaultPattern.of(method);
+        return diagnose(method, evidence, findings, Set.of());
+    }
+
+    /**
+     * The ranking without faults that are known not to be there.
+     *
+     * @param excluded at most all but two of the faults of the metering family
+     */
+    Diagnosis diagnose(
+            ChargeMethod method, List<Evidence> evidence, Map<Finding, Boolean> findings, Set<Fault> excluded) {
+        List<FaultPattern> patterns = FaultPattern.of(method).stream()
+                .filter(pattern -> !excluded.contains(pattern.fault()))
+                .toList();
         double[] likelihood = new double[patterns.size()];
         double sum = 0;
         for (int i = 0; i < likelihood.length; i++) {

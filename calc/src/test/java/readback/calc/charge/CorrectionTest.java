@@ -123,6 +123,41 @@ class CorrectionTest {
         }
     }
 
+    /** Three measurements: least squares by hand. Deviations 20, 14, 12 °F at 0, 2, 6 oz: slope −1.214 °F an ounce. */
+    @Test
+    void the_response_is_a_straight_line_through_all_measurements() {
+        Correction correction = superheat(NO_PLATE, step(99, 20), step(2, 14), step(4, 12));
+
+        double mean = 8.0 / 3;
+        double squares = mean * mean + (2 - mean) * (2 - mean) + (6 - mean) * (6 - mean);
+        double products = -mean * (20 - 46.0 / 3) + (2 - mean) * (14 - 46.0 / 3) + (6 - mean) * (12 - 46.0 / 3);
+        Correction.Response response = correction.response().orElseThrow();
+        assertThat(response.fahrenheitPerOunce()).isCloseTo(products / squares, within(1e-9));
+        assertThat(response.standardUncertainty() / response.perKilogram())
+                .isCloseTo(1 / Math.sqrt(squares) / (products / squares), within(1e-9));
+        assertThat(correction.basis()).isEqualTo(Basis.RESPONSE);
+    }
+
+    @Test
+    void the_near_end_of_the_interval_never_lies_beyond_nothing() {
+        Correction correction = Correction.after(
+                ChargeMethod.SUBCOOLING,
+                List.of(step(0, -20), step(8, -3.1)),
+                TemperatureDifference.fahrenheit(2),
+                Limits.INSTALLER.subcooling(),
+                NO_PLATE);
+
+        assertThat(correction.basis()).isEqualTo(Basis.RESPONSE);
+        assertThat(correction.least().orElseThrow()).isEqualTo(Mass.NONE);
+    }
+
+    @Test
+    void twice_the_limit_is_where_small_steps_begin() {
+        assertThat(superheat(NO_PLATE, step(0, 10)).next().ounces()).isCloseTo(2, within(1e-9));
+        assertThat(superheat(NO_PLATE, step(0, 10.1)).next().ounces()).isCloseTo(4, within(1e-9));
+        assertThat(subcooling(step(0, -6.1)).next().ounces()).isCloseTo(4, within(1e-9));
+    }
+
     @Test
     void a_correction_without_a_measurement_is_refused() {
         org.assertj.core.api.Assertions.assertThatIllegalArgumentException().isThrownBy(() -> superheat(NO_PLATE));

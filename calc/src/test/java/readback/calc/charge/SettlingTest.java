@@ -64,6 +64,27 @@ class SettlingTest {
     }
 
     @Test
+    void uneven_times_count_as_they_are() {
+        Settling settling = Settling.of(List.of(at(0, 10), at(60, 11), at(240, 14), at(300, 15)));
+
+        assertThat(settling.perMinute().fahrenheit()).isCloseTo(1, within(1e-9));
+        assertThat(settling.scatter().fahrenheit()).isCloseTo(0, within(1e-6));
+        assertThat(settling.steadiness()).isEqualTo(Steadiness.DRIFTING);
+    }
+
+    @Test
+    void a_tenth_of_a_degree_a_minute_is_where_drifting_begins() {
+        assertThat(settling(10, 10.09, 10.18, 10.27, 10.36).steadiness()).isEqualTo(Steadiness.STEADY);
+        assertThat(settling(10, 10.11, 10.22, 10.33, 10.44).steadiness()).isEqualTo(Steadiness.DRIFTING);
+        assertThat(settling(10.44, 10.33, 10.22, 10.11, 10).steadiness()).isEqualTo(Steadiness.DRIFTING);
+    }
+
+    @Test
+    void a_single_jump_is_not_hunting() {
+        assertThat(settling(10, 10, 20, 10, 10).steadiness()).isNotEqualTo(Steadiness.HUNTING);
+    }
+
+    @Test
     void the_order_in_which_samples_come_makes_no_difference() {
         List<Sample> samples =
                 new ArrayList<>(List.of(at(0, 20), at(60, 19), at(120, 18.2), at(180, 17.1), at(240, 16)));

@@ -1,6 +1,7 @@
 package readback.calc.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static readback.calc.charge.Known.PISTON;
 import static readback.calc.charge.Known.VALVE;
 import static readback.calc.charge.Known.pistonWithLineAt;
@@ -10,8 +11,10 @@ import static readback.calc.charge.Known.valveWithLineAt;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Known;
 import readback.calc.charge.Readings;
+import readback.calc.charge.SystemUnderTest;
 import readback.calc.charge.Verdict;
 import readback.calc.quantity.Quantity;
 
@@ -135,6 +138,72 @@ class AdvisorTest {
                         .diagnosis()
                         .next())
                 .contains(new NextObservation.Measure(Symptom.SUBCOOLING, Symptom.SUBCOOLING.quantities()));
+    }
+
+    @Test
+    void only_readings_not_taken_yet_are_asked_for() {
+        Readings withLiquidPressure = pistonWithLineAt(62)
+                .with(reading(Quantity.SUCTION_PRESSURE, 98))
+                .with(reading(Quantity.LIQUID_PRESSURE, 320));
+
+        assertThat(advisor.advise(PISTON, withLiquidPressure).diagnosis().next())
+                .contains(new NextObservation.Measure(
+                        Symptom.SUBCOOLING, java.util.List.of(Quantity.LIQUID_LINE_TEMPERATURE)));
+    }
+
+    /** Water freezes at 32 °F. */
+    @Test
+    void a_coil_above_freezing_is_not_suspected_of_ice_unless_ice_is_seen() {
+        Diagnosis warm = advisor.advise(PISTON, pistonWithLineAt(45)).diagnosis();
+        Diagnosis seen = advisor.advise(PISTON, pistonWithLineAt(45), Map.of(Finding.ICE_ON_COIL, true))
+                .diagnosis();
+        Diagnosis cold = advisor.advise(PISTON, pistonWithLineAt(35).with(reading(Quantity.SUCTION_PRESSURE, 95)))
+                .diagnosis();
+
+        assertThat(warm.suspects()).extracting(Suspect::fault).doesNotContain(Fault.FROZEN_COIL);
+        assertThat(seen.leader().fault()).isEqualTo(Fault.FROZEN_COIL);
+        assertThat(cold.probability(Fault.FROZEN_COIL)).isPositive();
+        assertThat(warm.probability(Fault.FROZEN_COIL)).isZero();
+    }
+
+    /**
+     * Deviations by hand, °F: coil 39.8 against 80 − 35 with 3.5; superheat 22.2 against 12.0 with 1.37 (instruments) and
+     * 2.05 (target); condensing 109.7 − 95 against 21 with 4.5; subcooling 9.7 against 11 with 1.32 and 2.5; discharge 170 −
+     * 109.7 against 60 with 12; split 80 − 60 against 18.3 with 1.5 and 1.8 √(2/3).
+     */
+    @Test
+    void evidence_is_the_deviation_in_units_of_its_uncertainty() {
+        Readings all = running(118, 62, 365, 100)
+                .with(reading(Quantity.DISCHARGE_LINE_TEMPERATURE, 170))
+                .with(reading(Quantity.RETURN_DRY_BULB, 80))
+                .with(reading(Quantity.SUPPLY_DRY_BULB, 60));
+        Map<Symptom, Double> deviations = deviations(PISTON, all);
+
+        assertThat(deviations.get(Symptom.EVAPORATING_TEMPERATURE)).isCloseTo(-5.16 / 3.5, within(0.02));
+        assertThat(deviations.get(Symptom.SUPERHEAT)).isCloseTo(10.16 / Math.hypot(1.37, 2.05), within(0.1));
+        assertThat(deviations.get(Symptom.CONDENSING_TEMPERATURE)).isCloseTo(-6.29 / 4.5, within(0.02));
+        assertThat(deviations.get(Symptom.SUBCOOLING)).isCloseTo(-1.29 / Math.hypot(1.32, 2.5), within(0.02));
+        assertThat(deviations.get(Symptom.DISCHARGE_TEMPERATURE)).isCloseTo(0.29 / 12, within(0.01));
+        assertThat(deviations.get(Symptom.AIR_SPLIT))
+                .isCloseTo(1.7 / Math.hypot(1.5, 1.8 * Math.sqrt(2.0 / 3)), within(0.03));
+    }
+
+    /** Coil 39.8 against 32 + 10 with 3; superheat 8.2 against 10 with 1.37 and 3; subcooling 9.7 against 10 with 1.5. */
+    @Test
+    void a_valve_system_is_held_against_its_plate_and_the_usual_valve_superheat() {
+        Map<Symptom, Double> deviations = deviations(VALVE, valveWithLineAt(100));
+
+        assertThat(deviations.get(Symptom.EVAPORATING_TEMPERATURE)).isCloseTo(-2.16 / 3, within(0.02));
+        assertThat(deviations.get(Symptom.SUPERHEAT)).isCloseTo(-1.84 / Math.hypot(1.37, 3), within(0.02));
+        assertThat(deviations.get(Symptom.SUBCOOLING)).isCloseTo(-0.29 / Math.hypot(1.32, 1.5), within(0.02));
+    }
+
+    private static Map<Symptom, Double> deviations(SystemUnderTest system, Readings readings) {
+        Map<Symptom, Double> deviations = new java.util.EnumMap<>(Symptom.class);
+        for (Evidence evidence : Expectations.evidence(system, readings, new ChargeJudge().judge(system, readings))) {
+            deviations.put(evidence.symptom(), evidence.deviations());
+        }
+        return deviations;
     }
 
     private Verdict.Kind kind(Readings readings) {

@@ -1,6 +1,7 @@
 package readback.calc.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -250,7 +251,7 @@ class DiagnosticianTest {
         assertThat(diagnosis.suspects().stream()
                         .mapToDouble(Suspect::probability)
                         .sum())
-                .isCloseTo(1, org.assertj.core.api.Assertions.within(1e-12));
+                .isCloseTo(1, within(1e-12));
         assertThat(diagnosis.suspects())
                 .extracting(Suspect::fault)
                 .doesNotHaveDuplicates()
@@ -279,6 +280,75 @@ class DiagnosticianTest {
                 .hasSize(3)
                 .isSortedAccordingTo((a, b) -> Double.compare(b.weight(), a.weight()));
         assertThat(diagnosis.leader().opposing()).isEmpty();
+    }
+
+    /** Bayes' rule by hand: percent yes of the finding, doubled against an even chance. */
+    @Test
+    void a_finding_weighs_by_how_much_likelier_it_is_with_the_fault() {
+        Diagnosis diagnosis = diagnostician.diagnose(
+                ChargeMethod.TOTAL_SUPERHEAT,
+                List.of(new Evidence(Symptom.SUPERHEAT, -2)),
+                Map.of(Finding.FILTER_OR_INDOOR_COIL_DIRTY, true));
+        Suspect airflow = diagnosis.leader();
+        Suspect overcharge = diagnosis.suspects().stream()
+                .filter(suspect -> suspect.fault() == Fault.OVERCHARGE)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(airflow.fault()).isEqualTo(Fault.LOW_INDOOR_AIRFLOW);
+        assertThat(airflow.supporting())
+                .filteredOn(Suspect.Clue.Seen.class::isInstance)
+                .singleElement()
+                .satisfies(clue -> assertThat(clue.weight()).isCloseTo(Math.log(2 * 0.8), within(1e-12)));
+        assertThat(overcharge.opposing())
+                .filteredOn(Suspect.Clue.Seen.class::isInstance)
+                .singleElement()
+                .satisfies(clue -> assertThat(clue.weight()).isCloseTo(Math.log(2 * 0.15), within(1e-12)));
+    }
+
+    @Test
+    void clues_are_told_in_the_order_of_their_weight() {
+        Diagnosis diagnosis = fixedOrifice(
+                new Evidence(Symptom.CONDENSING_TEMPERATURE, 0.5),
+                new Evidence(Symptom.EVAPORATING_TEMPERATURE, -1),
+                new Evidence(Symptom.SUPERHEAT, -4),
+                new Evidence(Symptom.SUBCOOLING, 2),
+                new Evidence(Symptom.AIR_SPLIT, 3));
+        for (Suspect suspect : diagnosis.suspects()) {
+            assertThat(suspect.supporting()).isSortedAccordingTo((a, b) -> Double.compare(b.weight(), a.weight()));
+            assertThat(suspect.opposing()).isSortedAccordingTo((a, b) -> Double.compare(a.weight(), b.weight()));
+            assertThat(suspect.supporting())
+                    .allSatisfy(clue -> assertThat(clue.weight()).isPositive());
+            assertThat(suspect.opposing())
+                    .allSatisfy(clue -> assertThat(clue.weight()).isNegative());
+        }
+    }
+
+    @Test
+    void evidence_that_is_no_number_is_refused() {
+        org.assertj.core.api.Assertions.assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Evidence(Symptom.SUPERHEAT, Double.NaN));
+    }
+
+    @Test
+    void a_sign_that_the_patterns_do_not_know_is_a_broken_build() {
+        org.assertj.core.api.Assertions.assertThatIllegalStateException().isThrownBy(() -> Expected.of("x"));
+        assertThat(Expected.of("-0")).isEqualTo(Expected.BELOW_OR_UNMOVED);
+    }
+
+    /** A probability density has the area one; beyond the reach it stays level. */
+    @Test
+    void every_expectation_is_a_density() {
+        for (Expected expected : Expected.values()) {
+            double area = 0;
+            for (int i = 0; i < 2000; i++) {
+                area += expected.density(-Expected.REACH + (i + 0.5) * Expected.REACH / 1000) * Expected.REACH / 1000;
+            }
+            // the tail of a fault as large as the reach is cut off
+            assertThat(area).as("%s", expected).isBetween(0.89, 1.0001);
+            assertThat(expected.density(40)).isEqualTo(expected.density(Expected.REACH));
+            assertThat(expected.density(-40)).isEqualTo(expected.density(-Expected.REACH));
+        }
     }
 
     @Test

@@ -6,13 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import readback.calc.procedure.StandingPressureTest.Outcome;
+import readback.calc.procedure.StandingPressure.Outcome;
+import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Temperature;
 
 /** The gas law by hand: P2 = (P1 + 14.696) (T2 + 459.67) / (T1 + 459.67) − 14.696, psig and °F. */
-class StandingPressureTestTest {
+class StandingPressureTest {
 
     @ParameterizedTest
     @CsvSource({"500, 90, 70, 481.3", "300, 70, 60, 294.1", "150, 70, 70, 150.0"})
@@ -29,7 +30,7 @@ class StandingPressureTestTest {
 
     @Test
     void nine_psi_below_the_expectation_is_a_leak() {
-        StandingPressureTest.Result result = judge(300, 70, 285, 60);
+        StandingPressure.Result result = judge(300, 70, 285, 60);
 
         assertThat(result.outcome()).isEqualTo(Outcome.LEAKING);
         assertThat(result.expected().psig()).isCloseTo(294.1, within(0.06));
@@ -53,8 +54,8 @@ class StandingPressureTestTest {
         assertThat(judge(300, 70, 296, 70).outcome()).isEqualTo(Outcome.LEAKING);
     }
 
-    private static StandingPressureTest.Result judge(double start, double startF, double end, double endF) {
-        return StandingPressureTest.judge(
+    private static StandingPressure.Result judge(double start, double startF, double end, double endF) {
+        return StandingPressure.judge(
                 GaugePressure.psig(start),
                 Temperature.fahrenheit(startF),
                 GaugePressure.psig(end),
@@ -63,10 +64,22 @@ class StandingPressureTestTest {
     }
 
     private static GaugePressure expected(double psig, double start, double end) {
-        return StandingPressureTest.expected(
+        return StandingPressure.expected(
                 GaugePressure.psig(psig),
                 Temperature.fahrenheit(start),
                 Temperature.fahrenheit(end),
                 Atmosphere.SEA_LEVEL);
+    }
+
+    /** Absolute pressure counts: in thin air the same gauge pressure is less gas. */
+    @Test
+    void the_local_air_pressure_is_part_of_the_gas_law() {
+        GaugePressure high = StandingPressure.expected(
+                GaugePressure.psig(150),
+                Temperature.fahrenheit(70),
+                Temperature.fahrenheit(100),
+                AbsolutePressure.psia(10.107));
+
+        assertThat(high.psig()).isCloseTo((150 + 10.107) * (559.67 / 529.67) - 10.107, within(1e-6));
     }
 }

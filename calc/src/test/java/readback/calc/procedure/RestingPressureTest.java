@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.charge.Known;
 import readback.calc.fluid.Refrigerant;
-import readback.calc.procedure.RestingPressureTest.Outcome;
+import readback.calc.procedure.RestingPressure.Outcome;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.OutOfRangeException;
@@ -15,11 +15,11 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 
 /** Printed R-410A table: 235.3 psig at 80 °F, 3.7 psi a degree; Dalton's law for the rest. */
-class RestingPressureTestTest {
+class RestingPressureTest {
 
     @Test
     void fifteen_psi_above_saturation_is_air_or_nitrogen() {
-        RestingPressureTest.Result result = judge(Known.R410A, 250, 80);
+        RestingPressure.Result result = judge(Known.R410A, 250, 80);
 
         assertThat(result.outcome()).isEqualTo(Outcome.NON_CONDENSABLES);
         // the printed table and the equation of Lemmon 2003 lie 1.2 psi, or 0.3 °F, apart here
@@ -37,7 +37,7 @@ class RestingPressureTestTest {
 
     @Test
     void far_below_saturation_no_liquid_is_left_or_it_is_something_else() {
-        RestingPressureTest.Result result = judge(Known.R410A, 140, 80);
+        RestingPressure.Result result = judge(Known.R410A, 140, 80);
 
         assertThat(result.outcome()).isEqualTo(Outcome.BELOW_SATURATION);
         assertThat(result.excess().psig()).isNegative();
@@ -65,8 +65,8 @@ class RestingPressureTestTest {
                 .isThrownBy(() -> judge(Known.R410A, 250, 200));
     }
 
-    private static RestingPressureTest.Result exact(Refrigerant refrigerant, double psig) {
-        return RestingPressureTest.judge(
+    private static RestingPressure.Result exact(Refrigerant refrigerant, double psig) {
+        return RestingPressure.judge(
                 refrigerant,
                 GaugePressure.psig(psig),
                 Temperature.fahrenheit(80),
@@ -75,8 +75,8 @@ class RestingPressureTestTest {
                 TemperatureDifference.kelvins(0));
     }
 
-    private static RestingPressureTest.Result judge(Refrigerant refrigerant, double psig, double fahrenheit) {
-        return RestingPressureTest.judge(
+    private static RestingPressure.Result judge(Refrigerant refrigerant, double psig, double fahrenheit) {
+        return RestingPressure.judge(
                 refrigerant,
                 GaugePressure.psig(psig),
                 Temperature.fahrenheit(fahrenheit),
