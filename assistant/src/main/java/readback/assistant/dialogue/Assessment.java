@@ -50,6 +50,9 @@ public final class Assessment implements Situation {
     /** Report of the charge check. */
     public static final String CHARGE = "charge";
 
+    /** Finding that holds while another job was interrupted and goes on when this one is done. */
+    private static final String OTHER_JOB_WAITS = "other-job-waits";
+
     private static final String LOOK = "look-";
     private static final Advisor ADVISOR = new Advisor();
 
@@ -244,6 +247,9 @@ public final class Assessment implements Situation {
     /** Conditions that fail by their name, and observations that would tell most as "look-" with their name. */
     @Override
     public boolean found(String finding) {
+        if (finding.equals(OTHER_JOB_WAITS)) {
+            return state.jobs().size() > 1;
+        }
         boolean failed = judgement().stream()
                 .flatMap(each -> each.conditions().stream())
                 .anyMatch(condition -> nameOf(condition.condition()).equals(finding));
