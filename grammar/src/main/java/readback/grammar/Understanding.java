@@ -79,14 +79,15 @@ final class Understanding {
         }
         for (Utterance.Match match : utterance.matches(at)) {
             Item item = match.item();
-            boolean last = match.end() == utterance.length();
+            boolean last = nothingAfter(match.end());
+            double polite = match.end() == utterance.length() ? score : score * POLITE;
             if (item instanceof Item.Order order && last) {
-                order(order.command(), score);
+                order(order.command(), polite);
             } else if (item instanceof Item.OrderAbout about) {
                 about(about.command(), match.end(), score);
             } else if (item instanceof Item.Option option && last) {
                 if (asked(option)) {
-                    found.merge(new Meaning.Choice(option.set(), option.option()), score, Math::max);
+                    found.merge(new Meaning.Choice(option.set(), option.option()), polite, Math::max);
                 }
             } else if (item instanceof Item.Introduction introduction) {
                 introduced(introduction.set(), match.end(), score);
@@ -94,6 +95,19 @@ final class Understanding {
                 whole(match.end(), score * POLITE);
             }
         }
+    }
+
+    /** Whether only small words follow: "say again please". */
+    private boolean nothingAfter(int at) {
+        if (at == utterance.length()) {
+            return true;
+        }
+        for (Utterance.Match match : utterance.matches(at)) {
+            if (utterance.isSmall(match, Item.Word.FILLER) && nothingAfter(match.end())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean asked(Item.Option option) {

@@ -16,6 +16,7 @@ import readback.grammar.number.SpokenNumber.Value;
 public final class SpokenNumbers {
 
     private static final int MOST_WORDS = 24;
+    private static final double CLEAR = 0.5;
 
     private SpokenNumbers() {}
 
@@ -102,7 +103,9 @@ public final class SpokenNumbers {
     private static int longestNumber(NumberWord[] parts) {
         for (int n = parts.length - 1; n > 0; n--) {
             NumberWord[] prefix = Arrays.copyOf(parts, n);
-            if (!new NumberRun(prefix).values().isEmpty()) {
+            List<Value> values = new NumberRun(prefix).values();
+            // "one eighteen one" is hardly one number: the break is before its last word
+            if (!values.isEmpty() && values.get(0).naturalness() >= CLEAR) {
                 return n;
             }
         }
