@@ -15,7 +15,7 @@ import readback.grammar.number.SpokenNumber;
 final class Amounts {
 
     /** The charge of a system is stated in pounds as often as in ounces. */
-    private static final double UNIT_MISSED = 0.5;
+    private static final double UNIT_MISSED = 0.4;
     /** "three pounds" alone in "three pounds two ounces". */
     private static final double TORN = 0.2;
 
