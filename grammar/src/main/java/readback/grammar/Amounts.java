@@ -97,13 +97,10 @@ final class Amounts {
     }
 
     private List<SpokenNumber.Value> values(int at, Utterance.NumberAt number) {
-        if (number.number() instanceof SpokenNumber.Admitted admitted) {
-            return admitted.values();
+        if (number.values().isEmpty()) {
+            troubles.notANumber(at, number.end());
         }
-        if (number.number() instanceof SpokenNumber.NotANumber refused) {
-            troubles.notANumber(at, refused);
-        }
-        return List.of();
+        return number.values();
     }
 
     private void withUnit(Item.Name name, SpokenNumber.Value value, int at, List<Amount> amounts) {
@@ -127,7 +124,7 @@ final class Amounts {
             compound(quantity, value, unit, end, amounts);
         } else if (!name.unitOnly()) {
             if (foreign) {
-                troubles.wrongUnit(utterance, at, name.words());
+                troubles.wrongUnit(at, name.words());
             }
             double clear = quantity == Quantity.NAMEPLATE_CHARGE ? natural * UNIT_MISSED : natural;
             amounts.add(new Amount(new Reading(quantity, value.value(), utterance.unsaidUnit(quantity)), at, clear));
@@ -165,12 +162,12 @@ final class Amounts {
         }
         int from = utterance.word(at).equals("and") ? at + 1 : at;
         Optional<Utterance.NumberAt> number = numberAt(from);
-        if (number.isEmpty() || !(number.get().number() instanceof SpokenNumber.Admitted admitted)) {
+        if (number.isEmpty() || number.get().values().isEmpty()) {
             return null;
         }
         for (Utterance.Match match : units(number.get().end())) {
             if (match.item() instanceof Item.UnitName named && named.unit() == smaller) {
-                return new Small(admitted.values(), smaller, match.end());
+                return new Small(number.get().values(), smaller, match.end());
             }
         }
         return null;

@@ -22,12 +22,13 @@ final class Understanding {
 
     private final Lexicon lexicon;
     private final Utterance utterance;
-    private final Troubles troubles = new Troubles();
+    private final Troubles troubles;
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
 
     Understanding(Lexicon lexicon, Utterance utterance) {
         this.lexicon = lexicon;
         this.utterance = utterance;
+        this.troubles = new Troubles(utterance);
     }
 
     /** Best first; one {@link Meaning.NotUnderstood} if there is no other. */
@@ -44,7 +45,7 @@ final class Understanding {
                 .meanings()
                 .forEach((meaning, score) -> found.merge(meaning, score, Math::max));
         if (found.isEmpty()) {
-            return List.of(new Interpretation(troubles.reason(utterance), 0));
+            return List.of(new Interpretation(troubles.reason(), 0));
         }
         return ranked();
     }
@@ -168,8 +169,8 @@ final class Understanding {
     }
 
     private void saturationAt(int at, Utterance.NumberAt number) {
-        if (number.number() instanceof SpokenNumber.NotANumber refused) {
-            troubles.notANumber(at, refused);
+        if (number.values().isEmpty()) {
+            troubles.notANumber(at, number.end());
             return;
         }
         Quantity pressure = utterance
@@ -178,8 +179,8 @@ final class Understanding {
                 .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
                 .orElse(Quantity.SUCTION_PRESSURE);
         Optional<Unit> unit = unitToEnd(number.end(), pressure);
-        if (unit.isPresent() && number.number() instanceof SpokenNumber.Admitted admitted) {
-            for (SpokenNumber.Value value : admitted.values()) {
+        if (unit.isPresent()) {
+            for (SpokenNumber.Value value : number.values()) {
                 found.merge(
                         new Meaning.SaturationQuestion(new Reading(pressure, value.value(), unit.get())),
                         value.naturalness(),
