@@ -68,17 +68,21 @@ final class Weighing {
     }
 
     Decision decide(List<Hypothesis> hypotheses) {
-        List<Hypothesis> said = hypotheses.stream()
-                .filter(hypothesis -> !hypothesis.words().isBlank())
-                .toList();
+        List<Hypothesis> said = new ArrayList<>(hypotheses.size());
+        double confidences = 0;
+        for (Hypothesis hypothesis : hypotheses) {
+            if (!hypothesis.words().isBlank()) {
+                said.add(hypothesis);
+                confidences += hypothesis.confidence();
+            }
+        }
         if (said.isEmpty()) {
             return new Decision.Ignore("Nothing was said.");
         }
         if (said.get(0).words().replace(Vocabulary.UNKNOWN, "").isBlank()) {
             return new Decision.Ignore("The words are not in the vocabulary.");
         }
-        double total =
-                Math.max(1, said.stream().mapToDouble(Hypothesis::confidence).sum());
+        double total = Math.max(1, confidences);
         for (Hypothesis hypothesis : said) {
             hear(hypothesis.words(), hypothesis.confidence() / total);
         }
@@ -107,7 +111,10 @@ final class Weighing {
 
     private void hear(String words, double share) {
         List<Interpretation> meanings = grammar.understand(words, expectation);
-        double sum = meanings.stream().mapToDouble(Interpretation::score).sum();
+        double sum = 0;
+        for (Interpretation interpretation : meanings) {
+            sum += interpretation.score();
+        }
         for (Interpretation interpretation : meanings) {
             if (interpretation.meaning() instanceof Meaning.NotUnderstood reason) {
                 refused = refused.or(() -> Optional.of(reason));
