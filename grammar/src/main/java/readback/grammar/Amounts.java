@@ -17,7 +17,7 @@ final class Amounts {
     /** The charge of a system is stated in pounds as often as in ounces. */
     private static final double UNIT_MISSED = 0.4;
     /** "three pounds" alone in "three pounds two ounces". */
-    private static final double TORN = 0.2;
+    private static final double TORN = 0.05;
 
     private static final Map<Unit, Unit> SMALLER =
             Map.of(Unit.POUND, Unit.OUNCE, Unit.KILOGRAM, Unit.GRAM, Unit.HOUR, Unit.MINUTE, Unit.MINUTE, Unit.SECOND);

@@ -39,7 +39,11 @@ final class Understanding {
         if (note()) {
             return ranked();
         }
-        whole(0, 1);
+        whole(0, 1, false);
+        if (found.isEmpty()) {
+            // "what now" is asked for help, not "what" with a small word after it
+            whole(0, 1, true);
+        }
         saturationQuestion();
         new ValueSearch(utterance, lexicon.quantities(), troubles)
                 .meanings()
@@ -73,14 +77,18 @@ final class Understanding {
         return true;
     }
 
-    /** Commands and options that take the utterance from here to its end. */
-    private void whole(int at, double score) {
+    /**
+     * Commands and options that take the utterance from here to its end.
+     *
+     * @param loosely whether small words may stand before and after
+     */
+    private void whole(int at, double score, boolean loosely) {
         if (at >= utterance.length()) {
             return;
         }
         for (Utterance.Match match : utterance.matches(at)) {
             Item item = match.item();
-            boolean last = nothingAfter(match.end());
+            boolean last = match.end() == utterance.length() || (loosely && nothingAfter(match.end()));
             double polite = match.end() == utterance.length() ? score : score * POLITE;
             if (item instanceof Item.Order order && last) {
                 order(order.command(), polite);
@@ -92,8 +100,8 @@ final class Understanding {
                 }
             } else if (item instanceof Item.Introduction introduction) {
                 introduced(introduction.set(), match.end(), score);
-            } else if (item instanceof Item.Small small && small.word() == Item.Word.FILLER) {
-                whole(match.end(), score * POLITE);
+            } else if (loosely && utterance.isSmall(match, Item.Word.FILLER)) {
+                whole(match.end(), score * POLITE, true);
             }
         }
     }

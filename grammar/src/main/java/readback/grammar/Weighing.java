@@ -181,7 +181,7 @@ final class Weighing {
         List<Meaning> rivals = new ArrayList<>();
         for (Candidate candidate : possible) {
             boolean value = !readings(candidate.meaning()).isEmpty()
-                    && candidate.meaning().getClass() == best.meaning().getClass();
+                    && !readings(best.meaning()).isEmpty();
             if (value && candidate.weight() >= RIVAL * best.weight() && rivals.size() < MOST_CANDIDATES) {
                 rivals.add(candidate.meaning());
             }
