@@ -363,6 +363,7 @@ class GrammarTest {
         "refrigerant, four ten a, R-410A",
         "refrigerant, R-410A, R-410A",
         "refrigerant, 410a, R-410A",
+        "refrigerant, R410A, R-410A",
         "refrigerant, r twenty two, R-22",
         "refrigerant, it's r twenty two, R-22",
         "refrigerant, four fifty four b, R-454B",
@@ -401,6 +402,19 @@ class GrammarTest {
     void anOptionThatNobodyAskedForIsNotTaken() {
         assertThat(only("piston", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
         assertThat(only("four ten", asked(SUCTION_PRESSURE))).isEqualTo(values(Reading.of(SUCTION_PRESSURE, "410")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'1,250 microns', VACUUM_LEVEL, 1250",
+        "suction -4.5, SUCTION_PRESSURE, -4.5",
+        "liquid line size 5/8, LIQUID_TUBE_SIZE, 0.625",
+        "suction-line size 7/8 in., SUCTION_TUBE_SIZE, 0.875",
+        "Ambient: 95°., OUTDOOR_TEMPERATURE, 95",
+        "twenty-four microns, VACUUM_LEVEL, 24",
+    })
+    void figuresAndPunctuationAreUnderstoodAsTyped(String words, Quantity quantity, String value) {
+        assertThat(only(words, OPEN)).isEqualTo(values(Reading.of(quantity, value)));
     }
 
     @Test
