@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -18,6 +19,9 @@ final class Amounts {
     private static final double UNIT_MISSED = 0.4;
     /** "three pounds" alone in "three pounds two ounces". */
     private static final double TORN = 0.05;
+
+    /** Only lengths and masses are stated in eighths; elsewhere it was "eight". */
+    private static final double EIGHTHS = 0.2;
 
     private static final Map<Unit, Unit> SMALLER =
             Map.of(Unit.POUND, Unit.OUNCE, Unit.KILOGRAM, Unit.GRAM, Unit.HOUR, Unit.MINUTE, Unit.MINUTE, Unit.SECOND);
@@ -117,8 +121,11 @@ final class Amounts {
             foreign |= fits == null;
             torn |= match.item() instanceof Item.UnitName said && smaller(match.end(), said.unit()) != null;
         }
-        double natural = torn ? value.naturalness() * TORN : value.naturalness();
         Quantity quantity = name.words().quantity();
+        double natural = torn ? value.naturalness() * TORN : value.naturalness();
+        if (inEighths(at) && quantity.dimension() != Dimension.LENGTH && quantity.dimension() != Dimension.MASS) {
+            natural *= EIGHTHS;
+        }
         if (unit != null) {
             amounts.add(new Amount(new Reading(quantity, value.value(), unit), end, natural));
             compound(quantity, value, unit, end, amounts);
@@ -129,6 +136,12 @@ final class Amounts {
             double clear = quantity == Quantity.NAMEPLATE_CHARGE ? natural * UNIT_MISSED : natural;
             amounts.add(new Amount(new Reading(quantity, value.value(), utterance.unsaidUnit(quantity)), at, clear));
         }
+    }
+
+    /** Whether the number that ends at a place is a fraction finer than a quarter. */
+    private boolean inEighths(int end) {
+        String last = utterance.word(end - 1);
+        return last.startsWith("eighth") || last.startsWith("sixteenth");
     }
 
     private record Small(List<SpokenNumber.Value> values, Unit unit, int end) {}

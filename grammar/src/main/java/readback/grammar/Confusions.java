@@ -71,9 +71,17 @@ final class Confusions {
      */
     record Alternative(String words, double share) {}
 
-    /** Every utterance that differs from the heard one by one confusion. */
-    List<Alternative> alternatives(String heard) {
-        List<String> words = words(heard);
+    /** Of what was measured, this much remains where the recogniser is sure of a word. */
+    private static final double LEAST = 0.2;
+    /** From this doubt about a word on, the whole measured share counts. */
+    private static final double UNSURE = 0.1;
+
+    /**
+     * Every utterance that differs from the heard one by one confusion. The surer the recogniser is of the words in
+     * question, the smaller the share.
+     */
+    List<Alternative> alternatives(Hypothesis hypothesis) {
+        List<String> words = words(hypothesis.words());
         List<Alternative> alternatives = new ArrayList<>();
         for (int at = 0; at < words.size(); at++) {
             for (Confusion confusion : byFirstWord.getOrDefault(words.get(at), List.of())) {
@@ -82,10 +90,20 @@ final class Confusions {
                     List<String> said = new ArrayList<>(words.subList(0, at));
                     said.addAll(confusion.said());
                     said.addAll(words.subList(end, words.size()));
-                    alternatives.add(new Alternative(String.join(" ", said), confusion.share()));
+                    alternatives.add(
+                            new Alternative(String.join(" ", said), confusion.share() * doubt(hypothesis, at, end)));
                 }
             }
         }
         return alternatives;
+    }
+
+    private static double doubt(Hypothesis hypothesis, int from, int to) {
+        double sure = 1;
+        List<Hypothesis.Word> details = hypothesis.details();
+        for (int at = from; at < Math.min(to, details.size()); at++) {
+            sure = Math.min(sure, details.get(at).confidence());
+        }
+        return Math.min(1, Math.max(LEAST, (1 - sure) / UNSURE));
     }
 }

@@ -22,7 +22,7 @@ import readback.grammar.lexicon.QuantityWords;
 final class Weighing {
 
     /** The least share among all meanings with which a value is taken without a question. */
-    private static final double SURE = 0.9;
+    private static final double SURE = 0.93;
     /** The same for an order that changes or ends something. */
     private static final double SURE_ORDER = 0.8;
     /** The same for an order that only makes us speak or wait. */
@@ -139,7 +139,7 @@ final class Weighing {
 
     /** Adds what the model is known to take for the words of the best hypothesis, where it is a value too. */
     private void suspect(Hypothesis best, double total) {
-        for (Confusions.Alternative alternative : confusions.alternatives(best.words())) {
+        for (Confusions.Alternative alternative : confusions.alternatives(best)) {
             Interpretation other =
                     grammar.understand(alternative.words(), expectation).get(0);
             if (!readings(other.meaning()).isEmpty()) {

@@ -284,6 +284,26 @@ class GrammarTest {
     }
 
     @Test
+    void eighthsAreUnlikelyWhereNobodyMeasuresInThem() {
+        assertThat(GRAMMAR.understand("four and three eighths", asked(SUCTION_PRESSURE))
+                        .get(0)
+                        .score())
+                .isLessThan(0.3);
+        assertThat(GRAMMAR.understand("four and three sixteenths", asked(SUCTION_PRESSURE))
+                        .get(0)
+                        .score())
+                .isLessThan(0.3);
+        assertThat(GRAMMAR.understand("three eighths", asked(LIQUID_TUBE_SIZE))
+                        .get(0)
+                        .score())
+                .isEqualTo(1);
+        assertThat(GRAMMAR.understand("four and three eighths ounces", asked(REFRIGERANT_ADDED))
+                        .get(0)
+                        .score())
+                .isEqualTo(1);
+    }
+
+    @Test
     void aNameThatCanMeanTwoQuantitiesMeansTheAskedOne() {
         assertThat(best("return sixty seven", asked(RETURN_WET_BULB)))
                 .isEqualTo(values(Reading.of(RETURN_WET_BULB, "67")));
