@@ -202,12 +202,21 @@ final class Weighing {
     private Grade grade(Meaning meaning) {
         Grade worst = Grade.TYPICAL;
         for (Reading reading : readings(meaning)) {
-            Grade grade = words(reading).canBe(reading) ? prior.of(reading) : Grade.IMPOSSIBLE;
+            Grade grade = grade(reading);
             if (grade.compareTo(worst) > 0) {
                 worst = grade;
             }
         }
         return worst;
+    }
+
+    private Grade grade(Reading reading) {
+        QuantityWords words = words(reading);
+        if (!words.canBe(reading)) {
+            return Grade.IMPOSSIBLE;
+        }
+        Grade grade = prior.of(reading);
+        return grade == Grade.TYPICAL && !words.isUsual(reading) ? Grade.UNUSUAL : grade;
     }
 
     private static List<Reading> readings(Meaning meaning) {

@@ -3,7 +3,7 @@ package readback.grammar;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static readback.calc.quantity.Quantity.NITROGEN_PRESSURE;
-import static readback.calc.quantity.Quantity.SUCTION_LINE_TEMPERATURE;
+import static readback.calc.quantity.Quantity.RUN_TIME;
 import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
 
 import java.util.List;
@@ -18,7 +18,7 @@ import readback.grammar.Prior.Grade;
 class WeighingTest {
 
     private static final Grammar GRAMMAR = Grammar.standard();
-    private static final Expectation LINE = Expectation.of(SUCTION_LINE_TEMPERATURE, UnitSetting.US);
+    private static final Expectation STEP = Expectation.of(RUN_TIME, UnitSetting.US);
     private static final Confusions NONE = new Confusions(List.of());
 
     private static Hypothesis heard(String words, double confidence) {
@@ -29,15 +29,15 @@ class WeighingTest {
     }
 
     private static Decision decide(Prior prior, Hypothesis... hypotheses) {
-        return new Weighing(GRAMMAR, GRAMMAR.lexicon(), NONE, LINE, prior).decide(List.of(hypotheses));
+        return new Weighing(GRAMMAR, GRAMMAR.lexicon(), NONE, STEP, prior).decide(List.of(hypotheses));
     }
 
     private static Decision decide(Hypothesis... hypotheses) {
         return decide(Prior.indifferent(), hypotheses);
     }
 
-    private static Meaning line(String value) {
-        return new Meaning.Values(List.of(Reading.of(SUCTION_LINE_TEMPERATURE, value)));
+    private static Meaning minutes(String value) {
+        return new Meaning.Values(List.of(Reading.of(RUN_TIME, value)));
     }
 
     private static Prior grades(Grade grade, String value) {
@@ -46,73 +46,75 @@ class WeighingTest {
 
     @Test
     void typedWordsAreTakenAtOnce() {
-        assertThat(GRAMMAR.decide(List.of(Hypothesis.typed("fifty")), LINE, Prior.indifferent()))
-                .isEqualTo(new Decision.Accept(line("50"), 1, false));
+        assertThat(GRAMMAR.decide(List.of(Hypothesis.typed("fifty")), STEP, Prior.indifferent()))
+                .isEqualTo(new Decision.Accept(minutes("50"), 1, false));
     }
 
     @Test
     void aValueHeardWithoutRivalIsTakenAtOnce() {
         assertThat(decide(heard("fifty two", 0.96), heard("fifty three", 0.04)))
-                .isEqualTo(new Decision.Accept(line("52"), 0.96, false));
+                .isEqualTo(new Decision.Accept(minutes("52"), 0.96, false));
     }
 
     @Test
     void twoLikelyValuesAreAskedAboutTheLikelierFirst() {
         assertThat(decide(heard("fifteen", 0.6), heard("fifty", 0.4)))
-                .isEqualTo(new Decision.AskBetween(List.of(line("15"), line("50"))));
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("15"), minutes("50"))));
     }
 
     @Test
     void noMoreThanThreeValuesAreAskedAbout() {
         assertThat(decide(heard("fifteen", 0.3), heard("fifty", 0.25), heard("sixty", 0.25), heard("sixteen", 0.2)))
-                .isEqualTo(new Decision.AskBetween(List.of(line("15"), line("50"), line("60"))));
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("15"), minutes("50"), minutes("60"))));
     }
 
     @Test
     void aValueThatCannotBeIsNoRival() {
         assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifteen", 0.6), heard("fifty", 0.4)))
-                .isEqualTo(new Decision.Accept(line("15"), 0.6, false));
+                .isEqualTo(new Decision.Accept(minutes("15"), 0.6, false));
     }
 
     @Test
     void aValueHeardLessThanHalfTheTimeNeedsAYesEvenWithoutRival() {
         assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifty", 0.6), heard("fifteen", 0.4)))
-                .isEqualTo(new Decision.Accept(line("15"), 0.4, true));
+                .isEqualTo(new Decision.Accept(minutes("15"), 0.4, true));
     }
 
     @Test
     void anUnusualValueNeedsAYes() {
         assertThat(decide(grades(Grade.UNUSUAL, "15"), heard("fifteen", 1)))
-                .isEqualTo(new Decision.Accept(line("15"), 1, true));
+                .isEqualTo(new Decision.Accept(minutes("15"), 1, true));
+    }
+
+    @Test
+    void aValueOutsideWhatIsUsuallyStatedNeedsAYes() {
+        assertThat(decide(heard("seven hundred", 1))).isEqualTo(new Decision.Accept(minutes("700"), 1, true));
     }
 
     @Test
     void anUnusualValueWeighsLessThanATypicalOne() {
         assertThat(decide(grades(Grade.UNUSUAL, "15"), heard("fifteen", 0.55), heard("fifty", 0.45)))
-                .isEqualTo(new Decision.AskBetween(List.of(line("50"), line("15"))));
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("50"), minutes("15"))));
     }
 
     @Test
     void aValueOutsideWhatCanBeIsRefusedWithTheRange() {
-        assertThat(decide(heard("two hundred", 1)))
+        assertThat(decide(heard("ninety thousand", 1)))
                 .isEqualTo(new Decision.AskAgain(new Meaning.NotUnderstood(
-                        "200 °F", "The suction line temperature cannot be 200 °F; it is between -40 °F and 150 °F.")));
+                        "90000 min", "The running time cannot be 90000 min; it is between 0 min and 10080 min.")));
     }
 
     @Test
     void aValueThatThePriorExcludesIsRefused() {
         assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifty", 1)))
                 .isEqualTo(new Decision.AskAgain(
-                        new Meaning.NotUnderstood("50 °F", "The suction line temperature cannot be 50 °F.")));
+                        new Meaning.NotUnderstood("50 min", "The running time cannot be 50 min.")));
     }
 
     @Test
     void differentWordsForOneMeaningAddUp() {
-        assertThat(decide(
-                        heard("suction line fifty two", 0.5),
-                        heard("suction line's fifty two", 0.45),
-                        heard("suction", 0.05)))
-                .isEqualTo(new Decision.Accept(line("52"), 0.95, false));
+        assertThat(decide(heard("run time fifty two", 0.5), heard("run time is fifty two", 0.45), heard("run", 0.05)))
+                .isEqualTo(new Decision.Accept(minutes("52"), 0.95, false));
     }
 
     @Test
@@ -129,7 +131,7 @@ class WeighingTest {
     @Test
     void aMeaningAmongMuchThatWasNotUnderstoodNeedsAYes() {
         assertThat(decide(heard("fifty fifteen", 0.55), heard("fifty", 0.45)))
-                .isEqualTo(new Decision.Accept(line("50"), 0.45, true));
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.45, true));
     }
 
     @Test
@@ -167,19 +169,19 @@ class WeighingTest {
     void aKnownConfusionThatIsAPossibleValueIsAskedAbout() {
         Confusions sixtyOrSixTwo = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("six", "two"), 0.5)));
 
-        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), sixtyOrSixTwo, LINE, Prior.indifferent())
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), sixtyOrSixTwo, STEP, Prior.indifferent())
                         .decide(List.of(heard("sixty", 0.97))))
-                .isEqualTo(new Decision.AskBetween(List.of(line("60"), line("62"))));
-        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), sixtyOrSixTwo, LINE, grades(Grade.IMPOSSIBLE, "62"))
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("60"), minutes("62"))));
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), sixtyOrSixTwo, STEP, grades(Grade.IMPOSSIBLE, "62"))
                         .decide(List.of(heard("sixty", 0.97))))
-                .isEqualTo(new Decision.Accept(line("60"), 0.97, false));
+                .isEqualTo(new Decision.Accept(minutes("60"), 0.97, false));
     }
 
     @Test
     void aRareConfusionIsNoReasonToAsk() {
         Confusions rare = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("six", "two"), 0.02)));
 
-        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), rare, LINE, Prior.indifferent())
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), rare, STEP, Prior.indifferent())
                         .decide(List.of(heard("sixty", 0.97))))
                 .isInstanceOfSatisfying(
                         Decision.Accept.class,
@@ -190,9 +192,9 @@ class WeighingTest {
     void aConfusionDoesNotCountTwiceWhatTheRecogniserOffersItself() {
         Confusions confusion = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("sixteen"), 0.05)));
 
-        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusion, LINE, Prior.indifferent())
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusion, STEP, Prior.indifferent())
                         .decide(List.of(heard("sixty", 0.93), heard("sixteen", 0.07))))
-                .isEqualTo(new Decision.Accept(line("60"), 0.93, false));
+                .isEqualTo(new Decision.Accept(minutes("60"), 0.93, false));
     }
 
     @Test
