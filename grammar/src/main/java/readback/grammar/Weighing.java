@@ -22,13 +22,15 @@ import readback.grammar.lexicon.QuantityWords;
 final class Weighing {
 
     /** The least share among all meanings with which a value is taken without a question. */
-    private static final double SURE = 0.93;
+    private static final double SURE = 0.85;
     /** The same for an order that changes or ends something. */
     private static final double SURE_ORDER = 0.8;
     /** The same for an order that only makes us speak or wait. */
     private static final double HARMLESS = 0.55;
     /** The least share of everything heard, understood or not, with which a meaning is taken without a question. */
-    private static final double HEARD = 0.5;
+    private static final double HEARD = 0.35;
+    /** The same where the best hypothesis is not understood or cannot be. */
+    private static final double HEARD_SECOND = 0.5;
     /** Below this share of everything heard, nothing is taken. */
     private static final double FAINT = 0.2;
     /** A second value with at least this share of the first one's weight is asked about. */
@@ -47,6 +49,8 @@ final class Weighing {
     private final Prior prior;
     private final Map<Meaning, Candidate> candidates = new LinkedHashMap<>();
     private Optional<Meaning.NotUnderstood> refused = Optional.empty();
+    /** Whether the best hypothesis has a meaning, and one that can be. */
+    private boolean bestIsMeant;
 
     /**
      * @param heard share of everything heard
@@ -83,7 +87,9 @@ final class Weighing {
             return new Decision.Ignore("The words are not in the vocabulary.");
         }
         double total = Math.max(1, confidences);
-        for (Hypothesis hypothesis : said) {
+        hear(said.get(0).words(), said.get(0).confidence() / total);
+        bestIsMeant = candidates.values().stream().anyMatch(candidate -> candidate.grade() != Grade.IMPOSSIBLE);
+        for (Hypothesis hypothesis : said.subList(1, said.size())) {
             hear(hypothesis.words(), hypothesis.confidence() / total);
         }
         if (candidates.isEmpty()) {
@@ -165,7 +171,7 @@ final class Weighing {
         double sum = possible.stream().mapToDouble(Candidate::weight).sum();
         double confidence = best.weight() / sum;
         boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
-        boolean sure = confidence >= needed(best.meaning()) && best.heard() >= HEARD;
+        boolean sure = confidence >= needed(best.meaning()) && best.heard() >= (bestIsMeant ? HEARD : HEARD_SECOND);
         if (!sure || asked) {
             List<Meaning> rivals = rivals(possible);
             if (rivals.size() > 1) {

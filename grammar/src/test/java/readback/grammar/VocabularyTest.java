@@ -57,7 +57,7 @@ class VocabularyTest {
                         "half",
                         "psi",
                         "correction");
-        assertThat(vocabulary.phrases()).contains("[unk]").hasSizeBetween(500, 4000);
+        assertThat(vocabulary.phrases()).contains("[unk]").hasSizeBetween(2_500, 5_000);
     }
 
     @Test
