@@ -24,18 +24,18 @@ final class StepPhrases {
      */
     record Sample(String words, Meaning meaning) {}
 
-    private static final int ASKED_BARE = 420;
-    private static final int ASKED_NAMED = 160;
-    private static final int OTHER_NAMED = 14;
+    private static final int ASKED_BARE = 2_000;
+    private static final int ASKED_NAMED = 500;
+    private static final int OTHER_NAMED = 8;
     private static final int OPEN_NAMED = 40;
-    private static final int PAIRS = 60;
+    private static final int PAIRS = 40;
     private static final int CORRECTIONS = 60;
     private static final int OPTION_REPEATED = 6;
     private static final int ANSWER_REPEATED = 12;
     private static final int PLAIN_ANSWER_REPEATED = 120;
     private static final int INTRODUCED = 2;
-    private static final int ABOUT = 60;
-    private static final int QUESTIONS = 20;
+    private static final int ABOUT = 30;
+    private static final int QUESTIONS = 12;
 
     private final Lexicon lexicon;
     private final Expectation expectation;
