@@ -131,8 +131,21 @@ final class Weighing {
         }
     }
 
+    /** Where "yes" or "done" answers what was asked, both say the same. */
+    private Meaning asAnswer(Meaning meaning) {
+        boolean agreement = meaning instanceof Meaning.Ordered ordered
+                && ordered.about().isEmpty()
+                && (ordered.command() == Command.YES || ordered.command() == Command.DONE);
+        if (agreement && expectation.answers().contains(Command.DONE)) {
+            return new Meaning.Ordered(Command.DONE);
+        }
+        return agreement && expectation.answers().contains(Command.YES)
+                ? new Meaning.Ordered(Command.YES)
+                : meaning;
+    }
+
     private void add(Interpretation interpretation, double heard, boolean sums) {
-        Meaning meaning = interpretation.meaning();
+        Meaning meaning = asAnswer(interpretation.meaning());
         Candidate before = candidates.get(meaning);
         if (before == null) {
             candidates.put(meaning, new Candidate(meaning, heard, interpretation.score(), grade(meaning)));
