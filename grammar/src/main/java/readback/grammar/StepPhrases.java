@@ -29,9 +29,12 @@ final class StepPhrases {
     private static final int OTHER_NAMED = 8;
     private static final int OPEN_NAMED = 40;
     private static final int PAIRS = 40;
-    private static final int CORRECTIONS = 60;
+    private static final int CORRECTIONS = 150;
     private static final int OPTION_REPEATED = 6;
     private static final int INTRODUCED = 2;
+    /** The usual form of a command comes more often than its variants. */
+    private static final int USUAL_REPEATED = 4;
+
     private static final int ABOUT = 30;
     private static final int QUESTIONS = 12;
 
@@ -76,7 +79,11 @@ final class StepPhrases {
             if (order == Command.UNKNOWN && unknownIsOption) {
                 continue;
             }
-            for (Phrase phrase : ReadingPhrases.heard(command.getValue())) {
+            List<Phrase> phrases = ReadingPhrases.heard(command.getValue());
+            for (int i = 1; i < USUAL_REPEATED; i++) {
+                add(phrases.get(0).words(), new Meaning.Ordered(order));
+            }
+            for (Phrase phrase : phrases) {
                 add(phrase.words(), new Meaning.Ordered(order));
             }
         }
