@@ -52,7 +52,9 @@ public final class AirCommand implements Callable<Integer> {
             console.out().println(line(air(places.air())));
             return 0;
         } catch (OutOfRangeException e) {
-            throw new CommandFailure("There is no such air: " + e.getMessage() + ".");
+            throw new CommandFailure("There is no such air (" + e.what()
+                    + "): wet bulb and dew point lie at or below the dry bulb, the wet bulb not below that of dry air,"
+                    + " and humidity between 0 and 100 percent.");
         }
     }
 
