@@ -133,6 +133,7 @@ def rejection(parser):
     parser.add_argument("--phone", default="0", help="costs of a phone of an unknown word to try")
     parser.add_argument("--noise", default="clean,10")
     parser.add_argument("--every", type=int, default=1)
+    parser.add_argument("--workers", type=int, default=1)
 
     def run(a):
         from recipe import rejection as trade
@@ -144,6 +145,7 @@ def rejection(parser):
             [float(x) for x in a.phone.split(",")],
             [ratio(x) for x in a.noise.split(",")],
             a.every,
+            a.workers,
         )
 
     return run

@@ -63,6 +63,9 @@ def place(audio, starts, samples, dice=None):
     total = (int(lengths.max()) + 3199) // 3200 * 3200
     at = torch.arange(total, device=device)[None] - lead[:, None]
     inside = (at >= 0) & (at < stretched[:, None])
+    if not dice:
+        value = audio[(starts[:, None] + at).clamp(0, len(audio) - 1)].float() / 32768
+        return torch.where(inside, value, torch.zeros_like(value)), inside, lengths
     position = at * speed[:, None]
     whole = position.floor().long()
     fraction = position - whole
@@ -176,6 +179,8 @@ def disturb(wave, inside, dice):
 
     ratio = torch.where(babbling, dice.uniform(batch, low=8, high=25), dice.uniform(batch, low=0, high=30))
     ratio = torch.where(dice.chance(batch, 0.25), dice.uniform(batch, low=30, high=60), ratio)
+    # Some recordings have no noise at all, and zeros in their pauses.
+    ratio = torch.where(dice.chance(batch, 0.05), 140.0, ratio)
     wave = wave + unit(noise) * SPEECH_LEVEL * 10 ** (-ratio[:, None] / 20)
     gain = 10 ** (dice.uniform(batch, 1, low=-24, high=8) / 20)
     return (wave * gain).clamp(-1, 1)

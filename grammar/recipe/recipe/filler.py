@@ -21,12 +21,12 @@ class Costs:
     the words that can be heard, as fillers, for when the grammar of the moment does not list them.
     """
 
-    common: float = 2.0
-    near: float = 2.0
+    common: float = 3.0
+    near: float = 3.0
     unknown: float = 0.0
-    phone: float = 0.0
-    burst: float = 4.0
-    vocabulary: float = math.inf
+    phone: float = -0.2
+    burst: float = 6.0
+    vocabulary: float = 6.0
 
 
 def neighbours(pronunciation):

@@ -38,7 +38,7 @@ def read_cmudict(path):
     """Pronunciations from the npm package cmu-pronouncing-dictionary (index.js) or from a plain cmudict file."""
     quoted = re.compile(r"""^\s*["']?([^"\s:]+?)(?:\(\d+\))?["']?:?\s+["']?([A-Z][A-Z0-9 ]*)["']?,?\s*$""")
     entries = {}
-    for line in open(path, encoding="utf-8", errors="replace"):
+    for line in pathlib.Path(path).read_text(encoding="utf-8", errors="replace").splitlines():
         found = quoted.match(line.split("#")[0])
         if not found:
             continue

@@ -22,6 +22,7 @@ class Settings:
     dropout: float = 0.1
     start: str = ""
     dictionary: str = ""
+    disturbed: bool = True
     steps: int = 0
 
     @staticmethod
@@ -43,6 +44,7 @@ class Settings:
         parser.add_argument("--dropout", type=float, default=0.1)
         parser.add_argument("--start", default="", help="go on from network.pt or from a model folder")
         parser.add_argument("--dictionary", default="", help="CMU dictionary, for words that a pack does not pronounce")
+        parser.add_argument("--undisturbed", dest="disturbed", action="store_false", help="as recorded (tests)")
         parser.add_argument("--steps", type=int, default=0, help="stop after so many steps instead (tests)")
 
     @staticmethod

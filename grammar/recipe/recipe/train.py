@@ -132,8 +132,9 @@ class Material:
         return [found[i] for i in self.rng.permutation(len(found))]
 
     @torch.no_grad()
-    def batch(self, chosen, disturbed=True):
+    def batch(self, chosen):
         """Features [batch, frames, 40], frame counts, output step counts and numerator graphs of the chosen clips."""
+        disturbed = self.settings.disturbed
         starts = torch.tensor([self.clips[i].start for i in chosen], device=self.device)
         samples = torch.tensor([self.clips[i].samples for i in chosen], device=self.device)
         wave, inside, lengths = augment.place(self.audio, starts, samples, self.dice if disturbed else None)
@@ -243,7 +244,8 @@ class Trainer:
                     module.eval()
 
     def learn(self, chosen):
-        warm = min(1.0, self.step / 200 + 0.02) if not self.settings.start else min(1.0, self.step / 50 + 0.02)
+        warming = min(200, self.settings.steps // 5) if self.settings.steps else 200
+        warm = min(1.0, (self.step + 1) / warming)
         rate = self.settings.rate * warm * (0.49 * (1 + math.cos(math.pi * min(1.0, self.progress()))) + 0.02)
         for group in self.optimiser.param_groups:
             group["lr"] = rate
