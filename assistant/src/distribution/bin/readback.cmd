@@ -1,0 +1,19 @@
+@echo off
+rem Starts Readback from any working folder. Needs a Java runtime 17 or newer: JAVA_HOME, else java on the PATH.
+rem READBACK_OPTS adds options for the Java virtual machine.
+setlocal
+for %%I in ("%~dp0..") do set "READBACK_HOME=%%~fI"
+set "READBACK_JAVA=java"
+if not defined JAVA_HOME goto look
+set "READBACK_JAVA=%JAVA_HOME%\bin\java.exe"
+if exist "%READBACK_JAVA%" goto start
+echo readback: JAVA_HOME is "%JAVA_HOME%", but there is no bin\java.exe in it. Set it to a Java runtime 17 or newer, or unset it. 1>&2
+exit /b 69
+:look
+where java >nul 2>nul
+if not errorlevel 1 goto start
+echo readback: no Java found. Install a Java runtime 17 or newer, or set JAVA_HOME to one. 1>&2
+exit /b 69
+:start
+"%READBACK_JAVA%" -XX:+UseSerialGC "-Dreadback.home=%READBACK_HOME%" %READBACK_OPTS% -jar "%READBACK_HOME%\lib\readback-assistant-${project.version}.jar" %*
+exit /b %ERRORLEVEL%

@@ -1,0 +1,60 @@
+package readback.assistant;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import readback.assistant.command.CheckCommand;
+import readback.assistant.command.CommandFailure;
+import readback.assistant.command.Console;
+import readback.assistant.command.DemoCommand;
+import readback.assistant.command.HearCommand;
+import readback.assistant.command.Overview;
+import readback.assistant.command.SaturationCommand;
+import readback.assistant.command.UnderstandCommand;
+
+/** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
+public final class Readback {
+
+    private Readback() {}
+
+    /** Runs one subcommand and ends the process with its exit code. */
+    public static void main(String[] args) {
+        System.exit(run(Console.ofProcess(), args));
+    }
+
+    /** Runs one subcommand and gives its exit code. */
+    public static int run(Console console, String... args) {
+        CommandLine line = new CommandLine(new Overview(console))
+                .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new DemoCommand(console))
+                .addSubcommand(new HearCommand(console))
+                .addSubcommand(new UnderstandCommand(console))
+                .addSubcommand(new SaturationCommand(console))
+                .addSubcommand(new CommandLine.HelpCommand());
+        line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
+        line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
+        line.setParameterExceptionHandler((mistake, arguments) -> {
+            CommandLine command = mistake.getCommandLine();
+            console.err().println("readback: " + mistake.getMessage());
+            CommandLine.UnmatchedArgumentException.printSuggestions(mistake, command.getErr());
+            console.err().println("Try: readback help " + helpTopic(command));
+            return CommandLine.ExitCode.USAGE;
+        });
+        line.setExecutionExceptionHandler((failure, command, parsed) -> {
+            if (failure instanceof CommandFailure) {
+                console.err().println("readback: " + failure.getMessage());
+            } else {
+                console.err()
+                        .println("readback: an unexpected fault stopped this command (" + failure
+                                + "); what was recorded before is kept.");
+            }
+            return CommandLine.ExitCode.SOFTWARE;
+        });
+        return line.execute(args);
+    }
+
+    private static String helpTopic(CommandLine command) {
+        return command.getParent() == null ? "" : command.getCommandName();
+    }
+}

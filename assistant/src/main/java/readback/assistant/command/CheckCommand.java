@@ -1,0 +1,89 @@
+package readback.assistant.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import readback.assistant.ear.Ear;
+
+/** The main job: a charge check, from the refrigerant to the verdict. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Leads through a charge check: asks, reads back, judges, warns, keeps a record.",
+            "",
+            "Say or type, for example:",
+            "  four ten a                          what is asked",
+            "  suction one one eight               a value with its name, in any order",
+            "  suction line fifty two, wet bulb sixty seven",
+            "  correction, one one zero            replaces the last value",
+            "  why / how / help / say again / where are we / scratch that / finish",
+            ""
+        })
+public final class CheckCommand implements Callable<Integer> {
+
+    private final Console console;
+
+    @Option(
+            names = "--audio",
+            arity = "1..*",
+            paramLabel = "FILE|FOLDER",
+            description = "Recordings to listen to, in order: WAV, PCM 8, 16 or 24 bit, 8 to 48 kHz.")
+    private List<Path> audio = new ArrayList<>();
+
+    @Option(names = "--typed", description = "Read one utterance a line from standard input.")
+    private boolean typed;
+
+    @Option(
+            names = "--json",
+            description = "End with one line of JSON: readings, saturation, target, verdict, cautions.")
+    private boolean json;
+
+    @Mixin
+    private SessionOptions session = new SessionOptions();
+
+    @Mixin
+    private EarOptions ear = new EarOptions();
+
+    @Mixin
+    private VoiceOptions voice = new VoiceOptions();
+
+    public CheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        if (typed == !audio.isEmpty()) {
+            throw new CommandFailure(
+                    "Say where the words come from: --typed for the keyboard, or --audio with recordings.");
+        }
+        Desk desk = Desk.standard();
+        SessionRunner runner = new SessionRunner(desk, console, Clock.systemUTC());
+        Optional<VoiceOptions.Speaker> speaker = voice.open(console);
+        try {
+            if (typed) {
+                runner.run(plan(speaker, Optional.empty()), runner.typed());
+            } else {
+                List<AudioFiles.Playable> recordings = AudioFiles.read(audio, console);
+                try (Ear listening = ear.open(desk.grammar(), console)) {
+                    runner.run(plan(speaker, Optional.of(listening)), runner.recorded(recordings, listening));
+                }
+            }
+        } finally {
+            speaker.ifPresent(VoiceOptions.Speaker::close);
+        }
+        return 0;
+    }
+
+    private SessionRunner.Plan plan(Optional<VoiceOptions.Speaker> speaker, Optional<Ear> listening) {
+        boolean echo = listening.isPresent();
+        return new SessionRunner.Plan(session.settings(), session.sessions(), speaker, listening, echo, json);
+    }
+}

@@ -1,0 +1,65 @@
+package readback.assistant.command;
+
+import java.nio.file.Path;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import readback.assistant.ear.CacheFolder;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.EarUnavailableException;
+import readback.assistant.ear.ModelFolder;
+import readback.assistant.ear.UnpackedModel;
+import readback.assistant.ear.VoskEar;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.AcousticModel;
+import readback.grammar.Expectation;
+import readback.grammar.Grammar;
+
+/** Which acoustic model listens. */
+final class EarOptions {
+
+    @Option(
+            names = "--model",
+            paramLabel = "DIR",
+            description = "Folder of another acoustic model for English, in place of the one that comes with Readback.")
+    private @Nullable Path model;
+
+    /** An ear that is ready; a foreign model that lacks words of ours is used, after a warning that lists them. */
+    Ear open(Grammar grammar, Console console) {
+        try {
+            Ear ear = VoskEar.open(folder());
+            if (model != null) {
+                SortedSet<String> missing = ear.missing(words(grammar));
+                if (!missing.isEmpty()) {
+                    console.complain(
+                            "the model in '" + model + "' cannot hear these words, so they must be typed or said"
+                                    + " otherwise: " + String.join(", ", missing) + ".");
+                }
+            }
+            return ear;
+        } catch (EarUnavailableException e) {
+            throw new CommandFailure(e);
+        }
+    }
+
+    /** Every word that any step listens for. */
+    private static SortedSet<String> words(Grammar grammar) {
+        SortedSet<String> words = new TreeSet<>();
+        for (Quantity quantity : Quantity.values()) {
+            words.addAll(
+                    grammar.vocabulary(Expectation.of(quantity, UnitSetting.US)).words());
+        }
+        for (String choice : grammar.choices().sets()) {
+            words.addAll(grammar.vocabulary(Expectations.named(choice, UnitSetting.US, grammar))
+                    .words());
+        }
+        words.remove(Ear.UNKNOWN);
+        return words;
+    }
+
+    private ModelFolder folder() throws EarUnavailableException {
+        return model == null ? UnpackedModel.in(CacheFolder.ofUser(), AcousticModel.bundled()) : ModelFolder.at(model);
+    }
+}

@@ -1,0 +1,47 @@
+package readback.assistant.command;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What the program says when no subcommand is given: what it is for and what to try first. */
+@Command(
+        name = "readback",
+        mixinStandardHelpOptions = true,
+        version = "Readback 0.1.0",
+        synopsisSubcommandLabel = "COMMAND",
+        description = {
+            "Listens to a technician at the gauges, reads every value back, leads through the charge check that fits the"
+                    + " metering device, and says target, verdict and cautions.",
+            ""
+        },
+        footer = {
+            "",
+            "Try first:",
+            "  readback demo                        a recorded service call, from the first word to the verdict",
+            "  readback check --typed               type what you would say, a line each",
+            "  readback check --audio call.wav      listen to a recording",
+            "  readback saturation --refrigerant R-410A --gauge 118",
+            "  readback help check                  what a command takes",
+            "",
+            "Readback advises; the maker's instructions, local codes and licensed practice decide."
+        })
+public final class Overview implements Runnable {
+
+    private final Console console;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public Overview(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public void run() {
+        if (spec != null) {
+            console.out().println(spec.commandLine().getUsageMessage());
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package readback.assistant.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import readback.assistant.dialogue.Settings;
+import readback.calc.charge.Limits;
+import readback.calc.fluid.Catalogue;
+import readback.calc.fluid.Lookup;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Job;
+
+/** What a session is told before it starts. */
+final class SessionOptions {
+
+    @Option(
+            names = "--sessions",
+            paramLabel = "DIR",
+            description = "Folder for session records. Default: the user's data folder.")
+    private @Nullable Path sessions;
+
+    @Option(names = "--refrigerant", paramLabel = "NAME", description = "Refrigerant, if it is known already.")
+    private @Nullable String refrigerant;
+
+    @Option(names = "--altitude-ft", paramLabel = "FEET", description = "Height of the site above sea level.")
+    private @Nullable String altitude;
+
+    @Option(names = "--units", paramLabel = "us|metric", description = "Units meant when none is said. Default: us.")
+    private String units = "us";
+
+    @Option(names = "--brief", description = "Start in the brief voice: values and verdicts only.")
+    private boolean brief;
+
+    @Option(
+            names = "--limits",
+            paramLabel = "installer|verifier",
+            description = "Whose tolerance limits apply. Default: installer.")
+    private String limits = "installer";
+
+    @Option(
+            names = "--job",
+            paramLabel = "NAME",
+            description = "charge-check, airflow, frozen-coil, pressure-test, evacuation, weigh-in or resting-pressure."
+                    + " Default: charge-check.")
+    private String job = "charge-check";
+
+    @Option(names = "--technician", paramLabel = "NAME", description = "Who works, for the record.")
+    private @Nullable String technician;
+
+    @Option(names = "--site", paramLabel = "TEXT", description = "Where, for the record.")
+    private @Nullable String site;
+
+    Path sessions() {
+        return sessions == null ? dataFolder(System.getenv(), System.getProperty("user.home", ".")) : sessions;
+    }
+
+    static Path dataFolder(Map<String, String> environment, String home) {
+        String xdg = environment.get("XDG_DATA_HOME");
+        if (xdg != null && Path.of(xdg).isAbsolute()) {
+            return Path.of(xdg, "readback", "sessions");
+        }
+        String local = environment.get("LOCALAPPDATA");
+        return local != null && !local.isEmpty()
+                ? Path.of(local, "readback", "sessions")
+                : Path.of(home, ".local", "share", "readback", "sessions");
+    }
+
+    Settings settings() {
+        return new Settings(
+                job(),
+                units(),
+                brief,
+                altitude(),
+                limits(),
+                refrigerant(),
+                Optional.ofNullable(technician),
+                Optional.ofNullable(site));
+    }
+
+    private String job() {
+        List<String> jobs = Checklists.standard().jobs().stream().map(Job::id).toList();
+        if (!jobs.contains(job)) {
+            throw new CommandFailure("There is no job '" + job + "': choose one of " + String.join(", ", jobs) + ".");
+        }
+        return job;
+    }
+
+    private UnitSetting units() {
+        return switch (units.toLowerCase(Locale.ROOT)) {
+            case "us" -> UnitSetting.US;
+            case "metric" -> UnitSetting.METRIC;
+            default -> throw new CommandFailure("--units is us or metric, not '" + units + "'.");
+        };
+    }
+
+    private Limits limits() {
+        return switch (limits.toLowerCase(Locale.ROOT)) {
+            case "installer" -> Limits.INSTALLER;
+            case "verifier" -> Limits.INDEPENDENT_VERIFIER;
+            default -> throw new CommandFailure("--limits is installer or verifier, not '" + limits + "'.");
+        };
+    }
+
+    private Optional<Reading> altitude() {
+        if (altitude == null) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                Reading.of(Quantity.ALTITUDE, Numbers.altitudeFeet(altitude).toPlainString()));
+    }
+
+    private Optional<String> refrigerant() {
+        return Optional.ofNullable(refrigerant).map(SessionOptions::designation);
+    }
+
+    /** The designation of a refrigerant that Readback has data for. */
+    static String designation(String name) {
+        Lookup lookup = Catalogue.standard().find(name);
+        if (lookup instanceof Lookup.Found found) {
+            return found.refrigerant().designation();
+        }
+        if (lookup instanceof Lookup.Unsupported unsupported) {
+            throw new CommandFailure(
+                    unsupported.designation() + " is known but not supported: " + unsupported.why() + ".");
+        }
+        throw new CommandFailure("There is no refrigerant '" + name + "' in the catalogue. Did you mean "
+                + String.join(", ", ((Lookup.Unknown) lookup).nearest()) + "?");
+    }
+}

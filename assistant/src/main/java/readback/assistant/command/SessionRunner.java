@@ -1,0 +1,146 @@
+package readback.assistant.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Settings;
+import readback.assistant.ear.AudioFileFeed;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.Utterance;
+import readback.assistant.record.Header;
+import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.SessionRecord;
+import readback.assistant.session.Audience;
+import readback.assistant.session.Fingerprints;
+import readback.assistant.session.PlainAudience;
+import readback.assistant.session.Session;
+import readback.grammar.Hypothesis;
+
+/** Runs one session from its input to its end. */
+final class SessionRunner {
+
+    private static final DateTimeFormatter NAME =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    private final Desk desk;
+    private final Console console;
+    private final Clock clock;
+
+    SessionRunner(Desk desk, Console console, Clock clock) {
+        this.desk = desk;
+        this.console = console;
+        this.clock = clock;
+    }
+
+    /** Where the events come from. */
+    interface Input {
+        /** Feeds the session until it is closed or there is no more. */
+        void feed(Session session, Instant start);
+    }
+
+    /** One utterance a line from standard input. */
+    Input typed() {
+        return (session, start) -> {
+            try {
+                String line = console.in().readLine();
+                while (line != null && !session.closed()) {
+                    if (!line.isBlank()) {
+                        session.on(new Event.Heard(
+                                clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(line.strip()))));
+                    }
+                    line = session.closed() ? null : console.in().readLine();
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException("standard input could not be read", e);
+            }
+        };
+    }
+
+    /** Recordings, one after the other, heard with the vocabulary of the step that each utterance meets. */
+    Input recorded(List<AudioFiles.Playable> recordings, Ear ear) {
+        return (session, start) -> {
+            Instant now = start;
+            int utterances = 0;
+            for (AudioFiles.Playable recording : recordings) {
+                AudioFileFeed feed = new AudioFileFeed(ear, recording.sound());
+                while (!feed.ended() && !session.closed()) {
+                    Optional<Utterance> heard = feed.next(
+                            desk.grammar().vocabulary(session.expectation()).phrases());
+                    if (heard.isPresent()) {
+                        utterances++;
+                        Utterance utterance = heard.get();
+                        session.on(new Event.Heard(
+                                now.plusMillis(Math.round(utterance.endSeconds() * 1000)),
+                                Event.Source.VOICE,
+                                utterance.alternatives()));
+                    }
+                }
+                now = now.plus(Duration.ofMillis(Math.round(recording.sound().seconds() * 1000)));
+            }
+            if (utterances == 0) {
+                console.complain("no speech was heard in "
+                        + recordings.stream()
+                                .map(recording -> "'" + recording.file() + "'")
+                                .toList() + ": is it the right file, and loud enough?");
+            }
+        };
+    }
+
+    /** What a run needs besides its input. */
+    record Plan(
+            Settings settings,
+            Path sessions,
+            Optional<VoiceOptions.Speaker> speaker,
+            Optional<Ear> ear,
+            boolean echo,
+            boolean json) {}
+
+    /** Runs the session; the record is complete when this returns. */
+    void run(Plan plan, Input input) {
+        Instant start = clock.instant();
+        try (SessionRecord record = SessionRecord.create(plan.sessions(), header(plan, start))) {
+            List<Audience> audiences = new ArrayList<>();
+            audiences.add(new PlainAudience(console.out(), plan.echo()));
+            plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
+            Session session = Session.open(desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start);
+            input.feed(session, start);
+            boolean finished = session.closed();
+            if (!finished) {
+                session.on(new Event.Ended(clock.instant()));
+            }
+            console.out().println("Record: " + record.folder().resolve(SessionRecord.FILE));
+            plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
+            if (plan.json()) {
+                console.out().println(Result.json(session.assessment(), finished));
+            }
+        } catch (RecordUnavailableException e) {
+            throw new CommandFailure(e);
+        }
+    }
+
+    private Header header(Plan plan, Instant start) {
+        Map<String, String> parts = new TreeMap<>(Fingerprints.of(desk.checklists()));
+        plan.ear().ifPresent(ear -> parts.put("ear", ear.name()));
+        plan.speaker().ifPresent(speaker -> parts.put("voice", speaker.name()));
+        String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));
+        return new Header(session, start, version(), parts);
+    }
+
+    static String version() {
+        String version = SessionRunner.class.getPackage().getImplementationVersion();
+        return version == null ? "unreleased" : version;
+    }
+}

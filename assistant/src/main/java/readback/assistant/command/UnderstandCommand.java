@@ -1,0 +1,118 @@
+package readback.assistant.command;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import readback.assistant.dialogue.Meanings;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Expectation;
+import readback.grammar.Grammar;
+import readback.grammar.Interpretation;
+import readback.grammar.Meaning;
+
+/** What words mean, without sound and without a session. */
+@Command(
+        name = "understand",
+        mixinStandardHelpOptions = true,
+        description = "Prints what words mean, as one JSON line; without words, a line of standard input each.")
+public final class UnderstandCommand implements Callable<Integer> {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Console console;
+
+    @Parameters(arity = "0..*", paramLabel = "WORDS", description = "As spoken, for example: suction one one eight")
+    private List<String> words = new ArrayList<>();
+
+    @Option(
+            names = "--step",
+            paramLabel = "QUANTITY|CHOICE",
+            description = "Understand as at the step that asks for this; then a bare number fills it.")
+    private String step = "";
+
+    @Option(names = "--units", paramLabel = "us|metric", description = "Units meant when none is said. Default: us.")
+    private String units = "us";
+
+    public UnderstandCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Grammar grammar = Grammar.standard();
+        UnitSetting setting = units.equalsIgnoreCase("metric") ? UnitSetting.METRIC : UnitSetting.US;
+        Expectation expectation = Expectations.named(step, setting, grammar);
+        if (!words.isEmpty()) {
+            console.out().println(line(grammar, String.join(" ", words), expectation));
+            return 0;
+        }
+        try {
+            for (String text = console.in().readLine();
+                    text != null;
+                    text = console.in().readLine()) {
+                console.out().println(line(grammar, text, expectation));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("standard input could not be read", e);
+        }
+        return 0;
+    }
+
+    private static String line(Grammar grammar, String text, Expectation expectation) {
+        List<Interpretation> interpretations = grammar.understand(text, expectation);
+        ObjectNode line = JSON.createObjectNode();
+        line.put("words", text);
+        line.put(
+                "understood",
+                interpretations.stream().anyMatch(each -> !(each.meaning() instanceof Meaning.NotUnderstood)));
+        ArrayNode all = line.putArray("interpretations");
+        for (Interpretation each : interpretations) {
+            ObjectNode node = all.addObject();
+            node.put("meaning", Meanings.line(each.meaning()));
+            node.put("score", BigDecimal.valueOf(each.score()).setScale(3, RoundingMode.HALF_UP));
+            detail(node, each.meaning());
+        }
+        return line.toString();
+    }
+
+    private static void detail(ObjectNode node, Meaning meaning) {
+        if (meaning instanceof Meaning.Values values) {
+            readings(node.put("kind", "values"), values.readings());
+        } else if (meaning instanceof Meaning.Correction correction) {
+            readings(node.put("kind", "correction"), correction.readings());
+        } else if (meaning instanceof Meaning.Choice choice) {
+            node.put("kind", "choice").put("choice", choice.choice()).put("option", choice.option());
+        } else if (meaning instanceof Meaning.Ordered ordered) {
+            node.put("kind", "command").put("command", Result.name(ordered.command()));
+            ordered.about().ifPresent(about -> node.put("about", Result.name(about)));
+        } else if (meaning instanceof Meaning.Note note) {
+            node.put("kind", "note").put("note", note.words());
+        } else if (meaning instanceof Meaning.SaturationQuestion question) {
+            readings(node.put("kind", "saturation-question"), List.of(question.pressure()));
+        } else {
+            Meaning.NotUnderstood not = (Meaning.NotUnderstood) meaning;
+            node.put("kind", "not-understood").put("where", not.where()).put("why", not.why());
+        }
+    }
+
+    private static void readings(ObjectNode node, List<Reading> readings) {
+        ArrayNode array = node.putArray("readings");
+        for (Reading reading : readings) {
+            array.addObject()
+                    .put("quantity", Result.name(reading.quantity()))
+                    .put("value", reading.value())
+                    .put("unit", reading.unit().symbol());
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package readback.assistant.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import readback.assistant.session.SpeakingAudience;
+import readback.assistant.voice.SpokenConversation;
+import readback.assistant.voice.Voice;
+import readback.assistant.voice.VoiceChoice;
+import readback.assistant.voice.VoiceFailedException;
+
+/** Which voice speaks, and where to. */
+final class VoiceOptions {
+
+    /** System property that the launcher sets to the distribution's folder. */
+    static final String HOME = "readback.home";
+
+    @Option(
+            names = "--voice",
+            paramLabel = "embedded|flite|none",
+            description = "embedded comes with Readback; flite is used where it is installed. Default: embedded.")
+    private String voice = "embedded";
+
+    @Option(names = "--speak-to", paramLabel = "FILE", description = "Write what Readback says into this WAV file.")
+    private @Nullable Path speakTo;
+
+    /** Something that speaks into the file asked for; owns voice and file. */
+    static final class Speaker implements AutoCloseable {
+        private final Voice engine;
+        private final SpokenConversation conversation;
+        private final Path file;
+        private final SpeakingAudience audience;
+
+        private Speaker(Voice engine, SpokenConversation conversation, Path file, Console console) {
+            this.engine = engine;
+            this.conversation = conversation;
+            this.file = file;
+            this.audience = new SpeakingAudience(engine, conversation, console::complain);
+        }
+
+        SpeakingAudience audience() {
+            return audience;
+        }
+
+        String name() {
+            return engine.name();
+        }
+
+        /** One line for the user: where the sound is and how long. */
+        String summary() {
+            return String.format(
+                    Locale.ROOT, "Spoken side: %s (%.1f s, %s)", file, conversation.seconds(), engine.name());
+        }
+
+        @Override
+        public void close() {
+            try {
+                conversation.close();
+            } catch (IOException e) {
+                throw new CommandFailure(
+                        "The sound file '" + file + "' could not be finished: " + e.getMessage() + ".");
+            } finally {
+                engine.close();
+            }
+        }
+    }
+
+    /** The speaker, if a file was asked for. */
+    Optional<Speaker> open(Console console) {
+        if (speakTo == null) {
+            return Optional.empty();
+        }
+        Voice engine = engine();
+        try {
+            return Optional.of(new Speaker(engine, SpokenConversation.in(speakTo), speakTo, console));
+        } catch (IOException e) {
+            engine.close();
+            throw new CommandFailure("The sound file '" + speakTo + "' cannot be written (" + e.getMessage()
+                    + "): name a file in a folder that you may write to.");
+        }
+    }
+
+    private Voice engine() {
+        try {
+            return choice().open(Path.of(System.getProperty(HOME, ".")));
+        } catch (VoiceFailedException e) {
+            throw new CommandFailure(e);
+        }
+    }
+
+    private VoiceChoice choice() {
+        for (VoiceChoice choice : VoiceChoice.values()) {
+            if (Result.name(choice).equals(voice.toLowerCase(Locale.ROOT))) {
+                return choice;
+            }
+        }
+        throw new CommandFailure("--voice is embedded, flite or none, not '" + voice + "'.");
+    }
+}

@@ -1,0 +1,3 @@
+/** The command line: one class a subcommand, nothing but wiring, input and output. */
+@org.jspecify.annotations.NullMarked
+package readback.assistant.command;

@@ -1,0 +1,24 @@
+package readback.assistant.dialogue;
+
+import java.time.Instant;
+import readback.calc.quantity.Reading;
+
+/** What fills a slot of the checklist. */
+public sealed interface Answer {
+
+    /** When it was given. */
+    Instant at();
+
+    /**
+     * A value called out.
+     *
+     * @param confirmed whether it was in doubt and an explicit yes was given
+     */
+    record Value(Instant at, Reading reading, boolean confirmed) implements Answer {}
+
+    /** An option of a choice set, or "yes", "no" or "done". */
+    record Option(Instant at, String option) implements Answer {}
+
+    /** Passed over on request, or not known. */
+    record Skipped(Instant at) implements Answer {}
+}

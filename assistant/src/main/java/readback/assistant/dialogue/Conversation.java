@@ -1,0 +1,86 @@
+package readback.assistant.dialogue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import readback.prompts.text.Message;
+
+/**
+ * Where the talk stands. Immutable.
+ *
+ * @param mode whether words are acted on
+ * @param brief values and verdicts only
+ * @param asked step asked last
+ * @param asks how often each step was asked, for shorter or fuller prompts
+ * @param failures utterances in a row that could not be used
+ * @param pending a question of our own that comes first
+ * @param revisited a step that is asked again although it is filled
+ * @param said what was said last, for "say again"
+ */
+record Conversation(
+        Mode mode,
+        boolean brief,
+        Optional<String> asked,
+        Map<String, Integer> asks,
+        int failures,
+        Optional<Pending> pending,
+        Optional<String> revisited,
+        List<Message> said) {
+
+    /** Whether words are acted on. */
+    enum Mode {
+        LISTENING,
+        /** "Hold on" was said; only "carry on" ends it. */
+        HELD,
+        CLOSED
+    }
+
+    Conversation {
+        asks = Map.copyOf(asks);
+        said = List.copyOf(said);
+    }
+
+    static Conversation opened(boolean brief) {
+        return new Conversation(
+                Mode.LISTENING, brief, Optional.empty(), Map.of(), 0, Optional.empty(), Optional.empty(), List.of());
+    }
+
+    Conversation in(Mode next) {
+        return new Conversation(next, brief, asked, asks, failures, pending, revisited, said);
+    }
+
+    Conversation speaking(boolean briefly) {
+        return new Conversation(mode, briefly, asked, asks, failures, pending, revisited, said);
+    }
+
+    Conversation asking(String step) {
+        Map<String, Integer> counted = new TreeMap<>(asks);
+        counted.merge(step, 1, Integer::sum);
+        return new Conversation(mode, brief, Optional.of(step), counted, failures, pending, revisited, said);
+    }
+
+    Conversation failedAgain() {
+        return new Conversation(mode, brief, asked, asks, failures + 1, pending, revisited, said);
+    }
+
+    Conversation understood() {
+        return new Conversation(mode, brief, asked, asks, 0, pending, revisited, said);
+    }
+
+    Conversation with(Optional<Pending> question) {
+        return new Conversation(mode, brief, asked, asks, failures, question, revisited, said);
+    }
+
+    Conversation revisiting(Optional<String> step) {
+        return new Conversation(mode, brief, asked, asks, failures, pending, step, said);
+    }
+
+    Conversation having(List<Message> lastSaid) {
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, lastSaid);
+    }
+
+    int asksOf(String step) {
+        return asks.getOrDefault(step, 0);
+    }
+}

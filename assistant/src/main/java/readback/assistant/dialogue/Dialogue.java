@@ -1,0 +1,386 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import readback.calc.caution.Activity;
+import readback.calc.caution.Caution;
+import readback.calc.caution.Cautions;
+import readback.calc.charge.Grade;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Verdict;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.TemperatureDifference;
+import readback.grammar.Command;
+import readback.grammar.Decision;
+import readback.grammar.Expectation;
+import readback.grammar.Grammar;
+import readback.grammar.Hypothesis;
+import readback.grammar.Meaning;
+import readback.grammar.Prior;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/**
+ * The pure function of a session: a state and an event give a new state and effects. The same events always give the
+ * same states, effects and outcomes; an instance holds only the immutable grammar and checklists and may be shared.
+ */
+public final class Dialogue {
+
+    /** After so many failures in a row another way to answer is offered. */
+    private static final int FAILURES_BEFORE_ANOTHER_WAY = 3;
+
+    private final Grammar grammar;
+    private final Flow flow;
+    private final Waiting waiting;
+    private final Intake intake;
+    private final Orders orders;
+
+    public Dialogue(Grammar grammar, Checklists checklists) {
+        this.grammar = grammar;
+        this.flow = new Flow(checklists);
+        this.waiting = new Waiting(flow);
+        this.intake = new Intake(flow, waiting);
+        this.orders = new Orders(flow, intake);
+    }
+
+    /** The first turn of a session. */
+    public Turn begin(Event.Started started) {
+        Draft draft = new Draft(State.opened(started));
+        draft.understoodAs("started");
+        draft.say(Message.of("greeting"));
+        settings(draft, started.settings());
+        return proceed(draft);
+    }
+
+    private static void settings(Draft draft, Settings settings) {
+        settings.refrigerant()
+                .ifPresent(designation -> draft.become(draft.sheet()
+                        .with(
+                                Assessment.REFRIGERANT,
+                                new Answer.Option(draft.state().at(), designation))));
+        settings.altitude()
+                .ifPresent(altitude -> draft.become(draft.sheet()
+                        .with(
+                                Step.slotOf(altitude.quantity()),
+                                new Answer.Value(draft.state().at(), altitude, false))));
+    }
+
+    /** The turn that an event leads to. A closed session stays as it is. */
+    public Turn on(State state, Event event) {
+        Draft draft = new Draft(state.at(event.at()));
+        if (state.closed()) {
+            draft.understoodAs("ignored: closed");
+            return draft.turn(Optional.empty());
+        }
+        if (event instanceof Event.Heard heard) {
+            return heard(draft, heard);
+        }
+        if (event instanceof Event.TimerElapsed elapsed) {
+            return elapsed(draft, elapsed.timer());
+        }
+        if (event instanceof Event.DeviceLost lost) {
+            draft.understoodAs("device lost");
+            draft.say(Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
+            return draft.turn(Optional.of(listen(draft)));
+        }
+        if (event instanceof Event.DeviceFound found) {
+            draft.understoodAs("device found");
+            draft.say(Message.of("device.found").with("device", new Fact.Quoted(found.device())));
+            return proceed(draft);
+        }
+        if (event instanceof Event.Resumed) {
+            draft.understoodAs("resumed");
+            draft.say(orders.whereWeAre(draft));
+            waiting.resumed(draft);
+            return proceed(draft);
+        }
+        if (event instanceof Event.Ended) {
+            return ended(draft);
+        }
+        throw new IllegalArgumentException("a session starts once only: " + event);
+    }
+
+    /** What the state knows, judged. */
+    public Assessment assessment(State state) {
+        return Assessment.of(state);
+    }
+
+    /** What words mean in this state. */
+    public Expectation expectation(State state) {
+        return flow.expectation(state, Assessment.of(state));
+    }
+
+    private Turn ended(Draft draft) {
+        draft.understoodAs("ended");
+        orders.close(draft);
+        return draft.turn(Optional.empty());
+    }
+
+    private Turn elapsed(Draft draft, String timer) {
+        draft.understoodAs("timer " + timer);
+        if (draft.state().held()) {
+            waiting.elapsed(draft, timer);
+            return draft.turn(Optional.of(listen(draft)));
+        }
+        boolean before = draft.state().waits().containsKey(timer);
+        boolean known = waiting.elapsed(draft, timer);
+        boolean over = before && !draft.state().waits().containsKey(timer);
+        return known && over ? proceed(draft) : draft.turn(Optional.of(listen(draft)));
+    }
+
+    private Turn heard(Draft draft, Event.Heard heard) {
+        Assessment known = Assessment.of(draft.state());
+        List<Hypothesis> hypotheses = heard.hypotheses();
+        Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state(), known), prior(known));
+        if (draft.state().held()) {
+            return held(draft, decision);
+        }
+        if (decision instanceof Decision.Accept accept) {
+            draft.understoodAs(Meanings.line(accept.meaning()));
+            draft.become(draft.conversation().understood());
+            accept(draft, accept.meaning(), accept.doubtful());
+            return draft.state().closed() ? draft.turn(Optional.empty()) : proceed(draft);
+        }
+        if (decision instanceof Decision.AskBetween between) {
+            draft.understoodAs("between "
+                    + between.candidates().stream().map(Meanings::line).toList());
+            return between(draft, between);
+        }
+        if (decision instanceof Decision.AskAgain again) {
+            draft.understoodAs("not understood: " + again.reason().why());
+            return again(draft, again.reason());
+        }
+        draft.understoodAs("ignored: " + ((Decision.Ignore) decision).why());
+        return draft.turn(Optional.of(listen(draft)));
+    }
+
+    private static Prior prior(Assessment known) {
+        return reading -> {
+            Grade grade = known.grade(reading);
+            if (grade instanceof Grade.Impossible) {
+                return Prior.Grade.IMPOSSIBLE;
+            }
+            return grade instanceof Grade.Unusual ? Prior.Grade.UNUSUAL : Prior.Grade.TYPICAL;
+        };
+    }
+
+    /** While held only "carry on" is acted on, and "hold on" is told that it is heard. */
+    private Turn held(Draft draft, Decision decision) {
+        boolean carryOn =
+                decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON);
+        if (!carryOn) {
+            draft.understoodAs("held");
+            return draft.turn(Optional.of(listen(draft)));
+        }
+        draft.understoodAs("carry-on");
+        draft.become(draft.conversation().in(Conversation.Mode.LISTENING));
+        draft.say(Message.of("held.over"));
+        return proceed(draft);
+    }
+
+    private void accept(Draft draft, Meaning meaning, boolean doubtful) {
+        Optional<Pending> pending = draft.conversation().pending();
+        if (pending.isPresent() && intake.answered(draft, pending.get(), meaning)) {
+            return;
+        }
+        if (meaning instanceof Meaning.Values values) {
+            intake.values(draft, values.readings(), doubtful, false);
+        } else if (meaning instanceof Meaning.Correction correction) {
+            intake.values(draft, correction.readings(), doubtful, true);
+        } else if (meaning instanceof Meaning.Choice choice) {
+            orders.choose(draft, choice);
+        } else if (meaning instanceof Meaning.Ordered ordered) {
+            if (doubtful && Orders.weighty(ordered.command())) {
+                complain(draft, new Meaning.NotUnderstood("", ""));
+            } else {
+                orders.carryOut(draft, ordered);
+            }
+        } else if (meaning instanceof Meaning.Note note) {
+            draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
+        } else if (meaning instanceof Meaning.SaturationQuestion question) {
+            orders.saturation(draft, question.pressure());
+        } else if (meaning instanceof Meaning.NotUnderstood reason) {
+            complain(draft, reason);
+        }
+    }
+
+    private Turn between(Draft draft, Decision.AskBetween between) {
+        List<Reading> candidates = between.candidates().stream()
+                .filter(Meaning.Values.class::isInstance)
+                .flatMap(meaning -> ((Meaning.Values) meaning).readings().stream())
+                .distinct()
+                .toList();
+        if (candidates.size() < 2) {
+            return again(draft, new Meaning.NotUnderstood("", ""));
+        }
+        if (candidates.get(0).quantity() != candidates.get(1).quantity()) {
+            draft.become(draft.conversation().failedAgain());
+            draft.say(Message.of("again.which-quantity")
+                    .with("first", Fact.name(candidates.get(0).quantity()))
+                    .with("second", Fact.name(candidates.get(1).quantity())));
+            return proceed(draft);
+        }
+        Message question = Message.of("confirm.between")
+                .with("name", Fact.name(candidates.get(0).quantity()))
+                .with("first", Fact.amount(candidates.get(0)))
+                .with("second", Fact.amount(candidates.get(1)));
+        draft.become(draft.conversation().with(Optional.of(new Pending.Between(candidates, question))));
+        return proceed(draft);
+    }
+
+    private Turn again(Draft draft, Meaning.NotUnderstood reason) {
+        complain(draft, reason);
+        return proceed(draft);
+    }
+
+    private static void complain(Draft draft, Meaning.NotUnderstood reason) {
+        draft.become(draft.conversation().failedAgain());
+        draft.say(
+                reason.why().isBlank()
+                        ? Message.of("again.plain")
+                        : Message.of("again.reason").with("why", new Fact.Quoted(reason.why())));
+        if (draft.conversation().failures() >= FAILURES_BEFORE_ANOTHER_WAY) {
+            draft.say(Message.of("again.another-way"));
+        }
+    }
+
+    /** Cautions first, then our own question, then the verdict if it is due, then the next step. */
+    private Turn proceed(Draft draft) {
+        warn(draft);
+        if (draft.state().held()) {
+            return draft.turn(Optional.of(listen(draft)));
+        }
+        Optional<Pending> pending = draft.conversation().pending();
+        if (pending.isPresent()) {
+            draft.say(pending.get().question());
+        } else if (!draft.state().warnings().unheeded().isEmpty()) {
+            draft.say(Message.of("caution.heed"));
+        } else {
+            advance(draft);
+        }
+        return draft.turn(draft.state().closed() ? Optional.empty() : Optional.of(listen(draft)));
+    }
+
+    private static void warn(Draft draft) {
+        List<Caution> cautions = Assessment.of(draft.state()).cautions();
+        Set<String> active =
+                cautions.stream().map(each -> Assessment.nameOf(each.rule())).collect(Collectors.toSet());
+        Warnings warnings = draft.state().warnings().whileActive(active);
+        List<Message> messages = new ArrayList<>();
+        for (Caution caution : cautions) {
+            String name = Assessment.nameOf(caution.rule());
+            if (!warnings.given().contains(name)) {
+                messages.add(caution(caution));
+                warnings = warnings.giving(name, caution.needsAcknowledgement());
+                draft.warnedOf(name);
+            }
+        }
+        draft.become(draft.state().with(warnings));
+        draft.say(messages);
+    }
+
+    private static Message caution(Caution caution) {
+        return Message.of("caution.say")
+                .with("signal", new Fact.Term("signal." + Assessment.nameOf(caution.signal())))
+                .with("text", new Fact.Text(Message.of("caution." + Assessment.nameOf(caution.rule()))));
+    }
+
+    private void advance(Draft draft) {
+        Optional<Step> next = flow.next(draft.state(), Assessment.of(draft.state()));
+        while (next.isEmpty() || fillsItself(next.get())) {
+            boolean goesOn = next.isEmpty() ? orders.doneWithJob(draft) : perform(draft, next.get());
+            if (!goesOn) {
+                return;
+            }
+            next = flow.next(draft.state(), Assessment.of(draft.state()));
+        }
+        Step step = next.get();
+        boolean first = draft.conversation().asksOf(step.id()) == 0;
+        if (first && step.task() instanceof Task.Prepare prepare) {
+            prepare(draft, prepare.activity());
+        }
+        if (step.task() instanceof Task.Await await) {
+            waiting.begin(draft, step, await.duration());
+        }
+        draft.say(waiting.left(draft, step)
+                .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
+                .orElseGet(() -> Prompts.ask(step, draft.conversation())));
+        draft.become(draft.conversation().asking(step.id()));
+    }
+
+    private static boolean fillsItself(Step step) {
+        return step.task() instanceof Task.Judge || step.task() instanceof Task.MeasureAgain;
+    }
+
+    /** Does what a step asks of us; false when it cannot be done yet. */
+    private boolean perform(Draft draft, Step step) {
+        if (step.task() instanceof Task.Judge judge) {
+            return announce(draft, judge.report());
+        }
+        measureAgain(draft);
+        return true;
+    }
+
+    /** Speaks a report; false when readings that it needs are still missing. */
+    private static boolean announce(Draft draft, String name) {
+        Assessment assessment = Assessment.of(draft.state());
+        Optional<Report> report =
+                new Reports(assessment, draft.state().settings().units()).of(name);
+        if (report.isEmpty()) {
+            List<Fact> missing = assessment.judgement().stream()
+                    .flatMap(each -> each.missing().stream())
+                    .map(Fact::name)
+                    .toList();
+            draft.say(
+                    missing.isEmpty()
+                            ? Message.of("verdict.open")
+                            : Message.of("verdict.incomplete").with("missing", new Fact.Listing(missing)));
+            return false;
+        }
+        Optional<String> before = draft.state().announced(name);
+        boolean same = before.map(Report::kindOf)
+                .filter(Report.kindOf(report.get().recorded())::equals)
+                .isPresent();
+        before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
+        draft.say(same ? report.get().news() : report.get().messages());
+        draft.become(draft.state().announcing(name, report.get().recorded()));
+        return true;
+    }
+
+    private void measureAgain(Draft draft) {
+        Assessment assessment = Assessment.of(draft.state());
+        TemperatureDifference deviation = assessment
+                .judgement()
+                .map(Judgement::verdict)
+                .filter(Verdict.Compared.class::isInstance)
+                .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
+                .orElse(TemperatureDifference.kelvins(0));
+        Sheet cleared = draft.sheet().withoutAll(flow.repeatedSlots(draft.state()));
+        draft.become(
+                draft.state().measuringAgain(new Round(deviation, assessment.movedNow()), cleared, Assessment.CHARGE));
+        draft.say(Message.of("round.next"));
+    }
+
+    private static void prepare(Draft draft, Activity activity) {
+        Assessment assessment = Assessment.of(draft.state());
+        for (Caution caution :
+                Cautions.in(readback.calc.caution.Situation.before(activity, assessment.refrigerant()))) {
+            String name = Assessment.nameOf(caution.rule());
+            if (!draft.state().warnings().told().contains(name)) {
+                draft.say(caution(caution));
+                draft.warnedOf(name);
+                draft.become(draft.state().with(draft.state().warnings().telling(name)));
+            }
+        }
+    }
+
+    private Effect.Listen listen(Draft draft) {
+        return new Effect.Listen(flow.expectation(draft.state(), Assessment.of(draft.state())));
+    }
+}

@@ -1,0 +1,105 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import readback.prompts.text.Message;
+
+/**
+ * One turn while it is being worked out: the state so far and what will be said. Lives inside one call of
+ * {@link Dialogue} and is owned by it.
+ */
+final class Draft {
+
+    private final State before;
+    private State state;
+    private final List<Message> said = new ArrayList<>();
+    private final List<Effect> effects = new ArrayList<>();
+    private final List<String> cautions = new ArrayList<>();
+    private String understood = "";
+
+    Draft(State before) {
+        this.before = before;
+        this.state = before;
+    }
+
+    State state() {
+        return state;
+    }
+
+    Sheet sheet() {
+        return state.sheet();
+    }
+
+    Conversation conversation() {
+        return state.conversation();
+    }
+
+    void become(State next) {
+        state = next;
+    }
+
+    void become(Sheet next) {
+        state = state.with(next);
+    }
+
+    void become(Conversation next) {
+        state = state.with(next);
+    }
+
+    void say(Message message) {
+        said.add(message);
+    }
+
+    void say(List<Message> messages) {
+        said.addAll(messages);
+    }
+
+    void doing(Effect effect) {
+        effects.add(effect);
+    }
+
+    void understoodAs(String meaning) {
+        understood = meaning;
+    }
+
+    void warnedOf(String caution) {
+        cautions.add(caution);
+    }
+
+    /** Closes the turn: speech first, then the other effects, then listening. */
+    Turn turn(java.util.Optional<Effect.Listen> listen) {
+        List<Effect> all = new ArrayList<>();
+        if (!said.isEmpty()) {
+            all.add(new Effect.Say(said));
+            become(conversation().having(said));
+        }
+        all.addAll(effects);
+        listen.ifPresent(all::add);
+        return new Turn(state, all, new Turn.Outcome(understood, changes(), state.verdict(), cautions));
+    }
+
+    private Map<String, String> changes() {
+        Map<String, String> changes = new LinkedHashMap<>();
+        before.sheet().answers().forEach((slot, answer) -> {
+            if (!state.sheet().answers().containsKey(slot)) {
+                changes.put(slot, "");
+            }
+        });
+        state.sheet().answers().forEach((slot, answer) -> {
+            if (!answer.equals(before.sheet().answers().get(slot))) {
+                changes.put(slot, written(answer));
+            }
+        });
+        return changes;
+    }
+
+    private static String written(Answer answer) {
+        if (answer instanceof Answer.Value value) {
+            return value.reading().value().toPlainString() + " "
+                    + value.reading().unit().symbol();
+        }
+        return answer instanceof Answer.Option option ? option.option() : "skipped";
+    }
+}

@@ -1,0 +1,49 @@
+package readback.assistant.dialogue;
+
+import java.time.Instant;
+import java.util.List;
+import readback.grammar.Hypothesis;
+
+/** Something that happened to a session. A session is the list of its events. */
+public sealed interface Event {
+
+    /** When it happened; the dialogue knows no other clock. */
+    Instant at();
+
+    /** The session begins. Always the first event. */
+    record Started(Instant at, Settings settings) implements Event {}
+
+    /** Where words came from. */
+    enum Source {
+        /** The recogniser. */
+        VOICE,
+        /** The keyboard or a touched choice. */
+        KEYS
+    }
+
+    /**
+     * Something was said or typed.
+     *
+     * @param hypotheses the likeliest first; empty when sound was heard but no words
+     */
+    record Heard(Instant at, Source source, List<Hypothesis> hypotheses) implements Event {
+        public Heard {
+            hypotheses = List.copyOf(hypotheses);
+        }
+    }
+
+    /** A timer that the dialogue started has run out. */
+    record TimerElapsed(Instant at, String timer) implements Event {}
+
+    /** A microphone or loudspeaker stopped working. */
+    record DeviceLost(Instant at, String device) implements Event {}
+
+    /** It works again. */
+    record DeviceFound(Instant at, String device) implements Event {}
+
+    /** The process was started again on a recorded session. */
+    record Resumed(Instant at) implements Event {}
+
+    /** The input ended: end of the recording, of the typed lines, or the program was told to stop. */
+    record Ended(Instant at) implements Event {}
+}

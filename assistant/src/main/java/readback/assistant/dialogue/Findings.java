@@ -1,0 +1,237 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.calc.charge.ChargeMethod;
+import readback.calc.charge.Comparison;
+import readback.calc.charge.Contradiction;
+import readback.calc.charge.Correction;
+import readback.calc.charge.Estimate;
+import readback.calc.charge.FailedCondition;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Remedy;
+import readback.calc.charge.Target;
+import readback.calc.charge.TargetSource;
+import readback.calc.charge.ValveCheck;
+import readback.calc.charge.Verdict;
+import readback.calc.diagnosis.Diagnosis;
+import readback.calc.diagnosis.NextObservation;
+import readback.calc.diagnosis.Suspect;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** A judgement as messages: value first, then what follows from it, then how sure it is. */
+final class Findings {
+
+    private final UnitSetting units;
+
+    Findings(UnitSetting units) {
+        this.units = units;
+    }
+
+    /** The verdict and everything that carries it. */
+    List<Message> verdict(Judgement judgement) {
+        List<Message> messages = new ArrayList<>();
+        values(judgement, messages);
+        Verdict verdict = judgement.verdict();
+        if (verdict instanceof Verdict.Compared compared) {
+            compared(judgement, compared, messages);
+        } else if (verdict instanceof Verdict.NoValidTest invalid) {
+            messages.add(Message.of("verdict.no-valid-test"));
+            invalid.contradictions().forEach(each -> messages.add(contradiction(each)));
+            invalid.conditions().forEach(each -> failed(each, messages));
+        } else if (verdict instanceof Verdict.DoNotCharge stopped) {
+            messages.add(Message.of("verdict.do-not-charge"));
+            stopped.reasons().stream()
+                    .sorted()
+                    .forEach(reason -> messages.add(Message.of("reason." + Assessment.nameOf(reason))));
+            judgement.conditions().forEach(each -> failed(each, messages));
+        }
+        judgement.valveCheck().ifPresent(check -> valve(check, messages));
+        return messages;
+    }
+
+    private void values(Judgement judgement, List<Message> messages) {
+        boolean bySuperheat = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT;
+        Optional<Temperature> saturation =
+                bySuperheat ? judgement.evaporatingSaturation() : judgement.condensingSaturation();
+        Optional<Estimate> estimate = bySuperheat ? judgement.superheat() : judgement.subcooling();
+        String kind = bySuperheat ? "superheat" : "subcooling";
+        if (saturation.isPresent() && estimate.isPresent()) {
+            messages.add(Message.of("finding." + kind)
+                    .with("saturation", Fact.temperature(saturation.get(), units))
+                    .with("value", difference(estimate.get().value()))
+                    .with("uncertainty", difference(estimate.get().expandedUncertainty())));
+        }
+        judgement.target().ifPresent(target -> messages.add(target(target, kind)));
+    }
+
+    private Message target(Target target, String kind) {
+        return Message.of("target." + Assessment.nameOf(target.source()))
+                .with("kind", new Fact.Term(kind))
+                .with("target", difference(target.value()));
+    }
+
+    private void compared(Judgement judgement, Verdict.Compared verdict, List<Message> messages) {
+        TemperatureDifference by = verdict.deviation().value();
+        String side = verdict.deviation().position() == Comparison.Position.INSIDE
+                ? "on"
+                : by.kelvins() > 0 ? "above" : "below";
+        String method = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? "superheat" : "subcooling";
+        messages.add(Message.of("verdict." + method + "." + Assessment.nameOf(verdict.kind()))
+                .with("by", difference(TemperatureDifference.kelvins(Math.abs(by.kelvins()))))
+                .with("side", new Fact.Term("side." + side)));
+        if (verdict.borderline()) {
+            Optional<Estimate> estimate =
+                    judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? judgement.superheat() : judgement.subcooling();
+            messages.add(estimate.flatMap(Estimate::dominating)
+                    .map(instrument -> Message.of("verdict.borderline")
+                            .with("instrument", new Fact.Term("instrument." + Assessment.nameOf(instrument))))
+                    .orElseGet(() -> Message.of("verdict.borderline.plain")));
+        }
+        judgement.conditions().forEach(each -> failed(each, messages));
+    }
+
+    private void valve(ValveCheck check, List<Message> messages) {
+        messages.add(Message.of("valve." + Assessment.nameOf(check.superheat().position()))
+                .with("value", difference(check.superheat().value()))
+                .with("low", difference(check.superheat().limits().low()))
+                .with("high", difference(check.superheat().limits().high())));
+    }
+
+    private void failed(FailedCondition failed, List<Message> messages) {
+        messages.add(Message.of("condition." + Assessment.nameOf(failed.condition())));
+        failed.remedies().stream().map(Findings::remedy).forEach(messages::add);
+    }
+
+    private static Message remedy(Remedy remedy) {
+        return Message.of("remedy." + Assessment.nameOf(remedy));
+    }
+
+    /** Readings that cannot all be true. */
+    Message contradiction(Contradiction contradiction) {
+        return Message.of("contradiction." + Assessment.nameOf(contradiction.kind()))
+                .with(
+                        "quantities",
+                        new Fact.Listing(
+                                contradiction.between().stream().map(Fact::name).toList()));
+    }
+
+    /** What is suspected when the charge is not to be touched, and what would settle it. */
+    List<Message> suspects(Judgement judgement, Diagnosis diagnosis) {
+        if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
+                || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
+            return List.of();
+        }
+        List<Message> messages = new ArrayList<>();
+        boolean clear = diagnosis.certainty() == Diagnosis.Certainty.CLEAR
+                || diagnosis.suspects().size() < 2;
+        Message suspicion =
+                Message.of(clear ? "diagnosis.clear" : "diagnosis.ambiguous").with("fault", fault(diagnosis.leader()));
+        messages.add(
+                clear
+                        ? suspicion
+                        : suspicion.with("other", fault(diagnosis.suspects().get(1))));
+        diagnosis
+                .next()
+                .filter(NextObservation.Measure.class::isInstance)
+                .map(next -> ((NextObservation.Measure) next).missing())
+                .filter(missing -> !missing.isEmpty())
+                .ifPresent(missing -> messages.add(Message.of("diagnosis.measure")
+                        .with(
+                                "quantities",
+                                new Fact.Listing(
+                                        missing.stream().map(Fact::name).toList()))));
+        return messages;
+    }
+
+    private static Fact fault(Suspect suspect) {
+        return new Fact.Term("fault." + Assessment.nameOf(suspect.fault()));
+    }
+
+    /** What speaks for the leading suspicion. */
+    private static Optional<Message> clues(Diagnosis diagnosis) {
+        List<Fact> clues = diagnosis.leader().supporting().stream()
+                .filter(Suspect.Clue.Measured.class::isInstance)
+                .map(clue -> ((Suspect.Clue.Measured) clue).evidence())
+                .<Fact>map(evidence -> new Fact.Term("symptom." + Assessment.nameOf(evidence.symptom())
+                        + (evidence.deviations() > 0 ? ".above" : ".below")))
+                .toList();
+        return clues.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Message.of("why.clues")
+                        .with("fault", fault(diagnosis.leader()))
+                        .with("clues", new Fact.Listing(clues)));
+    }
+
+    /** How much to move. */
+    List<Message> correction(Correction correction) {
+        String basis = Assessment.nameOf(correction.basis());
+        if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
+            return List.of();
+        }
+        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE) {
+            return List.of(Message.of("correction." + basis));
+        }
+        String way = correction.next().kilograms() < 0 ? "recover" : "add";
+        Message step = Message.of("correction." + basis)
+                .with("way", new Fact.Term("way." + way))
+                .with(
+                        "next",
+                        mass(
+                                correction
+                                        .next()
+                                        .times(Math.signum(correction.next().kilograms())),
+                                units));
+        if (correction.total().isEmpty()
+                || correction.least().isEmpty()
+                || correction.most().isEmpty()) {
+            return List.of(step);
+        }
+        return List.of(
+                Message.of("correction.total")
+                        .with("total", size(correction.total().get()))
+                        .with("least", size(correction.least().get()))
+                        .with("most", size(correction.most().get())),
+                step);
+    }
+
+    private Fact size(Mass mass) {
+        return mass(Mass.kilograms(Math.abs(mass.kilograms())), units);
+    }
+
+    /** A mass to half an ounce, or to ten grams where the temperature scale is metric. */
+    static Fact mass(Mass mass, UnitSetting units) {
+        boolean metric = units.temperature() == Unit.CELSIUS;
+        double step = metric ? 10 : 0.5;
+        double value = metric ? mass.kilograms() * 1000 : mass.ounces();
+        return new Fact.Amount(Fact.rounded(Math.round(value / step) * step), metric ? Unit.GRAM : Unit.OUNCE);
+    }
+
+    /** Why the verdict is what it is, at length. */
+    List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
+        List<Message> messages = new ArrayList<>();
+        messages.add(Message.of("why.method." + Assessment.nameOf(judgement.method())));
+        judgement
+                .target()
+                .map(Target::source)
+                .filter(source -> source != TargetSource.RATING_PLATE)
+                .ifPresent(source -> messages.add(Message.of("why.target." + Assessment.nameOf(source))));
+        messages.add(Message.of(
+                "why.verdict." + Assessment.nameOf(judgement.verdict().kind())));
+        if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
+            diagnosis.flatMap(Findings::clues).ifPresent(messages::add);
+        }
+        return messages;
+    }
+
+    private Fact difference(TemperatureDifference difference) {
+        return Fact.difference(difference, units);
+    }
+}

@@ -1,0 +1,45 @@
+package readback.assistant.dialogue;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import readback.calc.quantity.Reading;
+import readback.grammar.Meaning;
+
+/** Meanings in one line, for the record. */
+public final class Meanings {
+
+    private Meanings() {}
+
+    /** The meaning in words that a supervisor can read, the same for equal meanings. */
+    public static String line(Meaning meaning) {
+        if (meaning instanceof Meaning.Values values) {
+            return readings(values.readings());
+        }
+        if (meaning instanceof Meaning.Correction correction) {
+            return "correction: " + readings(correction.readings());
+        }
+        if (meaning instanceof Meaning.Choice choice) {
+            return choice.choice() + ": " + choice.option();
+        }
+        if (meaning instanceof Meaning.Ordered ordered) {
+            return Assessment.nameOf(ordered.command())
+                    + ordered.about()
+                            .map(quantity -> " " + Assessment.nameOf(quantity))
+                            .orElse("");
+        }
+        if (meaning instanceof Meaning.Note note) {
+            return "note: " + note.words();
+        }
+        if (meaning instanceof Meaning.SaturationQuestion question) {
+            return "saturation at " + readings(List.of(question.pressure()));
+        }
+        return "not understood: " + ((Meaning.NotUnderstood) meaning).why();
+    }
+
+    private static String readings(List<Reading> readings) {
+        return readings.stream()
+                .map(reading -> Assessment.nameOf(reading.quantity()) + " "
+                        + reading.value().toPlainString() + " " + reading.unit().symbol())
+                .collect(Collectors.joining(", "));
+    }
+}

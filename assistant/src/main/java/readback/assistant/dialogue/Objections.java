@@ -1,0 +1,54 @@
+package readback.assistant.dialogue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import readback.calc.charge.Grade;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** Why a value is refused or asked about. */
+final class Objections {
+
+    private final UnitSetting units;
+
+    Objections(UnitSetting units) {
+        this.units = units;
+    }
+
+    Message refusal(Reading reading, Grade.Refusal refusal) {
+        Message message = refusal instanceof Grade.Refusal.OutsidePossible outside
+                ? limits("refused.outside", outside.possible(), reading)
+                : Message.of("refused.unphysical");
+        return message.with("value", new Fact.Stated(reading));
+    }
+
+    Message question(Reading reading, Grade.Doubt doubt) {
+        Message why = doubt instanceof Grade.Doubt.OutsideUsual outside
+                ? limits("doubt." + (outside.above() ? "above" : "below"), outside.usual(), reading)
+                : new Findings(units).contradiction(((Grade.Doubt.Contradicts) doubt).contradiction());
+        return Message.of("confirm.unusual")
+                .with("value", new Fact.Stated(reading))
+                .with("why", new Fact.Text(why));
+    }
+
+    static Message weaklyHeard(Reading reading) {
+        return Message.of("confirm.weak").with("value", new Fact.Stated(reading));
+    }
+
+    private Message limits(String key, Grade.Span span, Reading reading) {
+        return Message.of(key)
+                .with("low", limit(span.low(), span, reading))
+                .with("high", limit(span.high(), span, reading));
+    }
+
+    /** A limit in the unit that the technician used, to a whole number. */
+    private static Fact limit(double value, Grade.Span span, Reading reading) {
+        Unit unit = reading.unit();
+        double converted =
+                unit == span.unit() ? value : unit.fromBase(span.unit().toBase(value));
+        return new Fact.Amount(BigDecimal.valueOf(converted).setScale(0, RoundingMode.HALF_EVEN), unit);
+    }
+}

@@ -1,0 +1,351 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.calc.fluid.Catalogue;
+import readback.calc.fluid.Lookup;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.OutOfRangeException;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Command;
+import readback.grammar.Meaning;
+import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** The commands that always work. */
+final class Orders {
+
+    /** The choice set whose options are jobs. */
+    private static final String JOBS = "checklist";
+
+    private final Flow flow;
+    private final Intake intake;
+
+    Orders(Flow flow, Intake intake) {
+        this.flow = flow;
+        this.intake = intake;
+    }
+
+    /** Whether a weakly heard order must be said again: it changes or ends something. */
+    static boolean weighty(Command command) {
+        return switch (command) {
+            case YES, NO, DONE, SCRATCH_THAT, FINISH, SKIP, UNKNOWN -> true;
+            default -> false;
+        };
+    }
+
+    void carryOut(Draft draft, Meaning.Ordered order) {
+        Optional<Step> asked = asked(draft);
+        switch (order.command()) {
+            case YES -> agreed(draft, asked, Intake.YES);
+            case DONE -> agreed(draft, asked, Intake.DONE);
+            case NO -> refused(draft, asked);
+            case SAY_AGAIN -> draft.say(again(draft, order.about()));
+            case WHY -> why(draft, order.about(), asked);
+            case HOW ->
+                draft.say(step(draft, order.about(), asked)
+                        .map(Prompts::how)
+                        .orElseGet(() -> Message.of("help.general")));
+            case HELP -> help(draft, asked);
+            case GO_BACK -> goBack(draft, order.about());
+            case SCRATCH_THAT -> scratch(draft, order.about());
+            case HOLD_ON -> {
+                draft.become(draft.conversation().in(Conversation.Mode.HELD));
+                draft.say(Message.of("held"));
+            }
+            case CARRY_ON -> draft.become(draft.conversation().revisiting(Optional.empty()));
+            case WHERE_ARE_WE -> draft.say(whereWeAre(draft));
+            case READ_READINGS -> draft.say(readings(draft));
+            case STOP_TALKING -> draft.doing(new Effect.Hush());
+            case FINISH -> finish(draft);
+            case GUIDE -> voice(draft, false);
+            case BRIEF -> voice(draft, true);
+            case SKIP, UNKNOWN -> skip(draft, asked);
+        }
+    }
+
+    private Optional<Step> asked(Draft draft) {
+        return flow.next(draft.state(), Assessment.of(draft.state()));
+    }
+
+    private void agreed(Draft draft, Optional<Step> asked, String word) {
+        if (draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
+            draft.become(draft.conversation().with(Optional.empty()));
+            close(draft);
+        } else if (!draft.state().warnings().unheeded().isEmpty()) {
+            draft.become(draft.state().with(draft.state().warnings().heeded()));
+        } else if (asked.isPresent() && takesAWord(asked.get())) {
+            intake.word(draft, asked.get(), word);
+        } else {
+            draft.say(Message.of("again.nothing-asked"));
+        }
+    }
+
+    private static boolean takesAWord(Step step) {
+        return step.task() instanceof Task.Question
+                || step.task() instanceof Task.Acknowledge
+                || step.task() instanceof Task.Prepare;
+    }
+
+    private void refused(Draft draft, Optional<Step> asked) {
+        if (draft.conversation().pending().isPresent()) {
+            draft.become(draft.conversation().with(Optional.empty()));
+        } else if (asked.isPresent() && asked.get().task() instanceof Task.Question question) {
+            intake.word(draft, asked.get(), Intake.NO);
+            if (question.mustBeYes()) {
+                draft.say(Message.of("step." + asked.get().id() + ".no"));
+            }
+        } else {
+            draft.say(Message.of("again.no"));
+        }
+    }
+
+    private static List<Message> again(Draft draft, Optional<Quantity> about) {
+        if (about.isPresent()) {
+            return List.of(draft.sheet()
+                    .reading(about.get())
+                    .map(reading ->
+                            Message.of("readings").with("values", new Fact.Listing(List.of(new Fact.Stated(reading)))))
+                    .orElseGet(() -> Message.of("scratch.nothing-of").with("name", Fact.name(about.get()))));
+        }
+        // The question that ended the last turn is asked again anyhow.
+        List<Message> said = draft.conversation().said();
+        return said.isEmpty() ? List.of() : said.subList(0, said.size() - 1);
+    }
+
+    private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
+        Optional<Quantity> about =
+                named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
+        Assessment assessment = Assessment.of(draft.state());
+        List<String> unheeded =
+                draft.state().warnings().unheeded().stream().sorted().toList();
+        boolean afterVerdict = about.isEmpty()
+                && assessment.recorded().isPresent()
+                && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
+        if (about.isEmpty() && !unheeded.isEmpty()) {
+            unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
+        } else if (afterVerdict) {
+            draft.say(new Findings(draft.state().settings().units())
+                    .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
+        } else {
+            draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
+        }
+    }
+
+    private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
+        return about.isEmpty() ? asked : stepOf(draft, Step.slotOf(about.get()));
+    }
+
+    private Optional<Step> stepOf(Draft draft, String slot) {
+        return flow.job(draft.state())
+                .applicable(Assessment.of(draft.state()))
+                .map(Job.Placed::step)
+                .filter(step -> step.slot().equals(slot))
+                .findFirst();
+    }
+
+    private static void help(Draft draft, Optional<Step> asked) {
+        asked.ifPresent(step -> draft.say(Prompts.help(step)));
+        draft.say(Message.of("help.general"));
+    }
+
+    /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */
+    private void goBack(Draft draft, Optional<Quantity> about) {
+        Optional<Step> to = about.isPresent()
+                ? stepOf(draft, Step.slotOf(about.get()))
+                : draft.sheet().last().map(Sheet.Change::slot).flatMap(slot -> stepOf(draft, slot));
+        if (to.isEmpty()) {
+            draft.say(Message.of("back.nowhere"));
+            return;
+        }
+        draft.become(draft.conversation().revisiting(to.map(Step::id)));
+        draft.sheet()
+                .answer(to.get().slot())
+                .flatMap(Sheet::readingOf)
+                .ifPresent(reading -> draft.say(Message.of("back.value").with("value", new Fact.Stated(reading))));
+    }
+
+    private static void scratch(Draft draft, Optional<Quantity> about) {
+        if (about.isPresent()) {
+            boolean known = draft.sheet().reading(about.get()).isPresent();
+            draft.become(draft.sheet().without(Step.slotOf(about.get())));
+            draft.say(Message.of(known ? "scratch.done" : "scratch.nothing-of").with("name", Fact.name(about.get())));
+            return;
+        }
+        Optional<Sheet.Change> last = draft.sheet().last();
+        if (last.isEmpty()) {
+            draft.say(Message.of("scratch.nothing"));
+            return;
+        }
+        draft.become(draft.sheet().undone());
+        Optional<Reading> back = draft.sheet().answer(last.get().slot()).flatMap(Sheet::readingOf);
+        if (back.isPresent()) {
+            draft.say(Message.of("scratch.back").with("value", new Fact.Stated(back.get())));
+        } else {
+            Optional<Reading> gone = last.get().after().flatMap(Sheet::readingOf);
+            draft.say(gone.map(reading -> Message.of("scratch.done").with("name", Fact.name(reading.quantity())))
+                    .orElseGet(() -> Message.of("scratch.answer")));
+        }
+    }
+
+    private void skip(Draft draft, Optional<Step> asked) {
+        if (draft.conversation().pending().isPresent()) {
+            draft.become(draft.conversation().with(Optional.empty()));
+        } else if (asked.isPresent() && asked.get().optional()) {
+            draft.become(draft.sheet()
+                    .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
+            draft.say(Message.of("skip.done"));
+        } else if (asked.isPresent() && asked.get().slot().equals(Assessment.METERING_DEVICE)) {
+            intake.choice(draft, new Meaning.Choice(Assessment.METERING_DEVICE, "unknown"));
+        } else {
+            draft.say(Message.of("skip.refused"));
+            asked.ifPresent(step -> draft.say(Prompts.why(step)));
+        }
+    }
+
+    private static void voice(Draft draft, boolean brief) {
+        draft.become(draft.conversation().speaking(brief));
+        draft.say(Message.of(brief ? "voice.now-brief" : "voice.now-guide"));
+    }
+
+    /** Where the work stands, in one sentence or two. */
+    List<Message> whereWeAre(Draft draft) {
+        Assessment assessment = Assessment.of(draft.state());
+        List<Fact> missing = flow.open(draft.state(), assessment)
+                .map(Job.Placed::step)
+                .filter(step -> !step.optional())
+                .flatMap(step -> Flow.measured(step).stream())
+                .distinct()
+                .map(Fact::name)
+                .toList();
+        List<Message> messages = new ArrayList<>();
+        messages.add(flow.open(draft.state(), assessment)
+                .findFirst()
+                .map(placed -> Message.of("where")
+                        .with(
+                                "checklist",
+                                new Fact.Term("checklist." + placed.checklist().id()))
+                        .with("count", new Fact.Count((int)
+                                draft.sheet().values().count())))
+                .orElseGet(() -> Message.of("where.done")));
+        if (!missing.isEmpty()) {
+            messages.add(Message.of("where.missing").with("missing", new Fact.Listing(missing)));
+        }
+        return messages;
+    }
+
+    private static Message readings(Draft draft) {
+        List<Fact> stated = draft.sheet()
+                .values()
+                .<Fact>map(value -> new Fact.Stated(value.reading()))
+                .toList();
+        return stated.isEmpty()
+                ? Message.of("readings.none")
+                : Message.of("readings").with("values", new Fact.Listing(stated));
+    }
+
+    private void finish(Draft draft) {
+        Assessment assessment = Assessment.of(draft.state());
+        boolean judged = assessment.recorded().isPresent()
+                && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
+        // A job that measures something and reached no outcome is left on purpose only.
+        boolean reached = judged || flow.open(draft.state(), assessment).noneMatch(placed -> placed.step()
+                        .task() instanceof Task.Judge);
+        if (reached || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
+            close(draft);
+        } else {
+            draft.become(draft.conversation().with(Optional.of(new Pending.Leave(Message.of("finish.early")))));
+        }
+    }
+
+    /** Ends the session with what was reached. */
+    void close(Draft draft) {
+        Assessment assessment = Assessment.of(draft.state());
+        Mass moved = assessment.movedInAll();
+        if (moved.kilograms() != 0) {
+            draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
+                    .with(
+                            "amount",
+                            Findings.mass(
+                                    Mass.kilograms(Math.abs(moved.kilograms())),
+                                    draft.state().settings().units())));
+        }
+        draft.say(assessment
+                .verdict()
+                .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
+                .orElseGet(() -> Message.of(draft.state().announced().isEmpty() && measures(draft) ? "closed.open" : "closed.done")));
+        draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
+        draft.doing(new Effect.Close());
+    }
+
+    /** Whether the job comes to an outcome by measurement at all. */
+    private boolean measures(Draft draft) {
+        return flow.job(draft.state()).parts().stream()
+                .flatMap(part -> part.checklist().steps().stream())
+                .anyMatch(step -> step.task() instanceof Task.Judge);
+    }
+
+    void choose(Draft draft, Meaning.Choice choice) {
+        if (choice.choice().equals(JOBS)) {
+            change(draft, choice.option());
+        } else if (choice.choice().equals(Assessment.REFRIGERANT)
+                && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
+            draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));
+        } else {
+            intake.choice(draft, choice);
+        }
+    }
+
+    /** Another job comes to the top; what was answered stays. */
+    private void change(Draft draft, String job) {
+        if (!flow.isJob(job)) {
+            draft.say(Message.of("again.plain"));
+        } else if (job.equals(draft.state().job())) {
+            draft.say(Message.of("job.same").with("job", new Fact.Term("job." + job)));
+        } else {
+            draft.become(draft.state().doing(job));
+            draft.become(draft.conversation().revisiting(Optional.empty()));
+            draft.say(Message.of("job.changed").with("job", new Fact.Term("job." + job)));
+        }
+    }
+
+    /** The current job has no step left: back to the one that it interrupted, or the end. */
+    boolean doneWithJob(Draft draft) {
+        if (draft.state().jobs().size() == 1) {
+            close(draft);
+            return false;
+        }
+        draft.become(draft.state().doneWithJob());
+        draft.say(Message.of("job.back")
+                .with("job", new Fact.Term("job." + draft.state().job())));
+        return true;
+    }
+
+    /** Answers "what is saturation at"; fills nothing. */
+    void saturation(Draft draft, Reading pressure) {
+        Assessment assessment = Assessment.of(draft.state());
+        Optional<Refrigerant> refrigerant = assessment.refrigerant();
+        if (refrigerant.isEmpty()) {
+            draft.say(Message.of("saturation.which-refrigerant"));
+            return;
+        }
+        UnitSetting units = draft.state().settings().units();
+        try {
+            AbsolutePressure absolute = pressure.gaugePressure().absoluteIn(assessment.air());
+            draft.say(Message.of("saturation.answer")
+                    .with("pressure", Fact.amount(pressure))
+                    .with("dew", Fact.temperature(refrigerant.get().dewTemperature(absolute), units))
+                    .with("bubble", Fact.temperature(refrigerant.get().bubbleTemperature(absolute), units)));
+        } catch (OutOfRangeException e) {
+            draft.say(Message.of("saturation.none").with("pressure", Fact.amount(pressure)));
+        }
+    }
+}

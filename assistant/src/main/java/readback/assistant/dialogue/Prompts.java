@@ -1,0 +1,39 @@
+package readback.assistant.dialogue;
+
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Message;
+
+/** How steps are asked: in full the first time, shorter when asked again. */
+final class Prompts {
+
+    private Prompts() {}
+
+    static Message ask(Step step, Conversation conversation) {
+        boolean again = conversation.asked().filter(step.id()::equals).isPresent();
+        return Message.of("step." + step.id() + (again ? ".again" : ".ask"));
+    }
+
+    static Message why(Step step) {
+        return Message.of("step." + step.id() + ".why");
+    }
+
+    static Message how(Step step) {
+        return Message.of("step." + step.id() + ".how");
+    }
+
+    /** What may be said to the step: teaches rather than lists. */
+    static Message help(Step step) {
+        Task task = step.task();
+        if (task instanceof Task.Measure) {
+            return Message.of("help.measure");
+        }
+        if (task instanceof Task.Choose) {
+            return Message.of("help.choose." + step.slot());
+        }
+        if (task instanceof Task.Question) {
+            return Message.of("help.question");
+        }
+        return Message.of("help.acknowledge");
+    }
+}

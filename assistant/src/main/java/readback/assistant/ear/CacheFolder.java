@@ -1,0 +1,36 @@
+package readback.assistant.ear;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Where this user's programs keep what they can make again. */
+public final class CacheFolder {
+    private CacheFolder() {}
+
+    /** Readback's folder among the caches of this user on this machine. */
+    public static Path ofUser() {
+        return of(System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
+    }
+
+    /**
+     * XDG_CACHE_HOME wherever it is set (XDG Base Directory Specification 0.8: only when absolute), else the platform's
+     * own place.
+     */
+    static Path of(Map<String, String> environment, String system, String home) {
+        @Nullable String chosen = environment.get("XDG_CACHE_HOME");
+        if (chosen != null && Path.of(chosen).isAbsolute()) {
+            return Path.of(chosen, "readback");
+        }
+        String name = system.toLowerCase(Locale.ROOT);
+        @Nullable String local = environment.get("LOCALAPPDATA");
+        if (name.startsWith("windows") && local != null && !local.isEmpty()) {
+            return Path.of(local, "readback", "cache");
+        }
+        if (name.startsWith("mac")) {
+            return Path.of(home, "Library", "Caches", "readback");
+        }
+        return Path.of(home, ".cache", "readback");
+    }
+}

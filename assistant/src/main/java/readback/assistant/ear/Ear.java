@@ -1,0 +1,38 @@
+package readback.assistant.ear;
+
+import java.util.Collection;
+import java.util.SortedSet;
+import readback.grammar.Vocabulary;
+
+/**
+ * Something that can listen: an acoustic model, ready to be given the phrases of a dialogue step.
+ *
+ * <p>One thread at a time for an ear and everything that listens with it.
+ */
+public interface Ear extends AutoCloseable {
+    /** Samples a second of all sound that an ear takes. */
+    int RATE = 16000;
+
+    /** The word of an {@link Utterance} that stands for speech outside the phrases. */
+    String UNKNOWN = Vocabulary.UNKNOWN;
+
+    /** What listens, for the session record: engine and model with their versions. */
+    String name();
+
+    /**
+     * A listening that expects these phrases. They shape what is heard, they do not limit it: any sequence of their
+     * words can come out, word pairs that occur in the phrases more readily, {@link #UNKNOWN} for anything else.
+     *
+     * @param phrases words in lower case, separated by single spaces, as a {@link Vocabulary} has them; repeated phrases weigh more; phrases with words
+     *     that the model lacks are left out (ask {@link #missing} first); none means that nothing is expected and all
+     *     speech is unknown
+     */
+    Listening listen(Collection<String> phrases);
+
+    /** Those of the words that the model can never hear, in alphabetical order. */
+    SortedSet<String> missing(Collection<String> words);
+
+    /** Frees the model; every listening must be closed before. */
+    @Override
+    void close();
+}

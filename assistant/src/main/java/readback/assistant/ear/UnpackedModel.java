@@ -1,0 +1,150 @@
+package readback.assistant.ear;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.stream.Stream;
+import readback.grammar.AcousticModel;
+import readback.grammar.AcousticModel.ModelFile;
+
+/**
+ * The bundled model as files on disk, which the native recogniser needs. It is unpacked once into a cache folder: into a
+ * folder of another name first, which gets its own name when every file is there and has its hash, so that a program
+ * killed in between leaves nothing that could be taken for a model. Every start checks the hashes again and repairs.
+ * Processes that start together wait for each other.
+ */
+public final class UnpackedModel {
+    private UnpackedModel() {}
+
+    /**
+     * The folder of the bundled model under {@code cache}, unpacked if need be.
+     *
+     * @throws EarUnavailableException when the cache folder cannot be written
+     */
+    public static ModelFolder in(Path cache, AcousticModel model) throws EarUnavailableException {
+        Path folder = cache.resolve(model.id() + "-" + fingerprint(model.files()));
+        try {
+            if (!whole(folder, model.files())) {
+                // The lock file holds off other processes, the monitor other threads of this one.
+                synchronized (UnpackedModel.class) {
+                    unpackLocked(cache, folder, model);
+                }
+            }
+        } catch (IOException failed) {
+            throw new EarUnavailableException(
+                    "The speech model cannot be unpacked into '" + cache + "' (" + reason(failed)
+                            + "): make room or make it writable, or set XDG_CACHE_HOME to a folder that is.",
+                    failed);
+        }
+        return new ModelFolder(folder, model.id(), model.words());
+    }
+
+    private static void unpackLocked(Path cache, Path folder, AcousticModel model) throws IOException {
+        Files.createDirectories(cache);
+        try (FileChannel channel = FileChannel.open(
+                        cache.resolve("model.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                FileLock lock = channel.lock()) {
+            if (!lock.isValid() || whole(folder, model.files())) {
+                return;
+            }
+            clearLeftovers(cache, folder);
+            Path fresh = Files.createTempDirectory(cache, folder.getFileName() + ".part-");
+            for (ModelFile file : model.files()) {
+                Path target = fresh.resolve(file.name());
+                Path parent = target.getParent();
+                if (parent != null) {
+                    Files.createDirectories(parent);
+                }
+                try (InputStream in = model.open(file.name())) {
+                    Files.copy(in, target);
+                }
+            }
+            if (!whole(fresh, model.files())) {
+                throw new IOException("the bundled model is damaged, install Readback again");
+            }
+            if (Files.exists(folder)) {
+                Files.move(folder, cache.resolve(fresh.getFileName() + "-old"), StandardCopyOption.ATOMIC_MOVE);
+            }
+            Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
+            clearLeftovers(cache, folder);
+        }
+    }
+
+    /** Removes what killed programs left; under the lock nobody else is unpacking. */
+    private static void clearLeftovers(Path cache, Path folder) throws IOException {
+        List<Path> leftovers;
+        try (Stream<Path> all = Files.list(cache)) {
+            leftovers = all.filter(path -> path.getFileName().toString().startsWith(folder.getFileName() + ".part-"))
+                    .toList();
+        }
+        for (Path leftover : leftovers) {
+            List<Path> inside;
+            try (Stream<Path> tree = Files.walk(leftover)) {
+                inside = tree.sorted(Comparator.reverseOrder()).toList();
+            }
+            for (Path path : inside) {
+                Files.delete(path);
+            }
+        }
+    }
+
+    private static boolean whole(Path folder, List<ModelFile> files) throws IOException {
+        for (ModelFile file : files) {
+            Path path = folder.resolve(file.name());
+            if (!Files.isRegularFile(path) || Files.size(path) != file.size()) {
+                return false;
+            }
+            if (!sha256(path).equals(file.sha256())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String sha256(Path path) throws IOException {
+        MessageDigest digest = digest();
+        try (InputStream in = new DigestInputStream(Files.newInputStream(path), digest)) {
+            byte[] buffer = new byte[1 << 16];
+            int read = 0;
+            while (read >= 0) {
+                read = in.read(buffer);
+            }
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** A short name for exactly these files, so that another version never meets this one's folder. */
+    private static String fingerprint(List<ModelFile> files) {
+        MessageDigest digest = digest();
+        for (ModelFile file : files) {
+            digest.update((file.name() + ' ' + file.sha256() + '\n').getBytes(StandardCharsets.UTF_8));
+        }
+        return HexFormat.of().formatHex(digest.digest(), 0, 6);
+    }
+
+    private static MessageDigest digest() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java runtime has SHA-256.", e);
+        }
+    }
+
+    private static String reason(IOException failed) {
+        return failed.getMessage() == null
+                ? failed.getClass().getSimpleName()
+                : failed.getClass().getSimpleName().replace("Exception", "") + ": " + failed.getMessage();
+    }
+}

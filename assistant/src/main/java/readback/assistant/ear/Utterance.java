@@ -1,0 +1,49 @@
+package readback.assistant.ear;
+
+import java.util.List;
+import readback.grammar.Hypothesis;
+
+/**
+ * What the ear made of one stretch of speech.
+ *
+ * @param alternatives at least one, the most likely first, all different; their confidences add up to 1 at most
+ * @param startSeconds where its first word begins, from the start of the sound
+ * @param endSeconds where its last word ends
+ */
+public record Utterance(List<Hypothesis> alternatives, double startSeconds, double endSeconds) {
+    public Utterance {
+        alternatives = List.copyOf(alternatives);
+        if (alternatives.isEmpty()) {
+            throw new IllegalArgumentException("An utterance has at least one alternative.");
+        }
+    }
+
+    /** The words of the most likely alternative. */
+    public String words() {
+        return alternatives.get(0).words();
+    }
+
+    /** The confidence of the most likely alternative, 0 to 1. */
+    public double confidence() {
+        return alternatives.get(0).confidence();
+    }
+
+    /** Whether no word of the phrases was heard in it. */
+    public boolean onlyUnknown() {
+        return words().replace(Ear.UNKNOWN, "").isBlank();
+    }
+
+    /** The same utterance where the sound began {@code seconds} later on the clock of the whole. */
+    Utterance later(double seconds) {
+        List<Hypothesis> moved = alternatives.stream()
+                .map(h -> new Hypothesis(
+                        h.words(),
+                        h.confidence(),
+                        h.details().stream()
+                                .map(w -> new Hypothesis.Word(
+                                        w.word(), w.confidence(), w.start() + seconds, w.end() + seconds))
+                                .toList()))
+                .toList();
+        return new Utterance(moved, startSeconds + seconds, endSeconds + seconds);
+    }
+}

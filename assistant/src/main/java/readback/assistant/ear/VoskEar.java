@@ -1,0 +1,110 @@
+package readback.assistant.ear;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.vosk.LibVosk;
+import org.vosk.LogLevel;
+import org.vosk.Model;
+import org.vosk.Recognizer;
+
+/**
+ * The ear made of the Vosk recogniser and a model folder.
+ *
+ * <p>A step's phrases become a fresh recogniser each time; changing the phrases of a running one leaks memory in Vosk
+ * 0.3.45, and making one costs a few milliseconds.
+ */
+public final class VoskEar implements Ear {
+    /** Alternatives asked for; the recogniser may give fewer. */
+    private static final int ALTERNATIVES = 8;
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Model model;
+    private final ModelFolder folder;
+
+    private VoskEar(Model model, ModelFolder folder) {
+        this.model = model;
+        this.folder = folder;
+    }
+
+    /**
+     * An ear with the model of the folder loaded.
+     *
+     * @throws EarUnavailableException when the native library or the model cannot be loaded
+     */
+    public static VoskEar open(ModelFolder folder) throws EarUnavailableException {
+        try {
+            // The library writes its log to the error stream by itself; nothing in it is for the technician.
+            LibVosk.setLogLevel(LogLevel.WARNINGS);
+            LibVosk.vosk_set_log_level(-2);
+            return new VoskEar(new Model(folder.folder().toString()), folder);
+        } catch (IOException damaged) {
+            throw new EarUnavailableException(
+                    "The speech model in '" + folder.folder() + "' is damaged: copy it again.", damaged);
+        } catch (UnsatisfiedLinkError | NoClassDefFoundError unlinked) {
+            throw new EarUnavailableException(
+                    "The recogniser's native library cannot be loaded on this machine (" + unlinked.getMessage()
+                            + "): Readback listens on 64-bit Linux, Windows and macOS; --typed works everywhere.",
+                    unlinked);
+        }
+    }
+
+    @Override
+    public String name() {
+        return "vosk 0.3.45, " + folder.name();
+    }
+
+    @Override
+    public Listening listen(Collection<String> phrases) {
+        List<String> known = new ArrayList<>();
+        for (String phrase : phrases) {
+            boolean words = !phrase.isBlank() && !phrase.equals(UNKNOWN);
+            if (words && missing(Arrays.asList(phrase.split(" "))).isEmpty()) {
+                known.add(phrase);
+            }
+        }
+        if (folder.words().contains(UNKNOWN)) {
+            known.add(UNKNOWN);
+        }
+        if (known.isEmpty()) {
+            // An empty list would crash the native library.
+            throw new IllegalArgumentException("The model " + folder.name() + " lacks words of every one of these "
+                    + phrases.size() + " phrases.");
+        }
+        String grammar = json(known);
+        Recognizer recogniser = new Recognizer(model, RATE, grammar);
+        if (recogniser.getPointer() == null) {
+            throw new IllegalStateException("The recogniser refused the phrases " + grammar);
+        }
+        recogniser.setMaxAlternatives(ALTERNATIVES);
+        recogniser.setWords(true);
+        return new VoskListening(recogniser);
+    }
+
+    private static String json(List<String> phrases) {
+        try {
+            return JSON.writeValueAsString(phrases);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("Words can always be written.", e);
+        }
+    }
+
+    @Override
+    public SortedSet<String> missing(Collection<String> words) {
+        SortedSet<String> missing = new TreeSet<>(words);
+        missing.removeAll(folder.words());
+        return missing;
+    }
+
+    @Override
+    public void close() {
+        model.close();
+    }
+}

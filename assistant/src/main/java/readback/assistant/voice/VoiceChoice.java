@@ -1,0 +1,36 @@
+package readback.assistant.voice;
+
+import java.nio.file.Path;
+
+/** The voices that can be asked for by name. */
+public enum VoiceChoice {
+    /** The one that comes with Readback, in Java. */
+    EMBEDDED {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return MaryVoice.open(home.resolve("lib").resolve("voice"));
+        }
+    },
+    /** The program flite, where it is installed. */
+    FLITE {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return FliteVoice.open("flite");
+        }
+    },
+    /** No sound at all; the text on the screen is everything. */
+    NONE {
+        @Override
+        public Voice open(Path home) {
+            return new NoVoice();
+        }
+    };
+
+    /**
+     * The voice, ready to speak.
+     *
+     * @param home folder of the distribution, the one that holds {@code lib}
+     * @throws VoiceFailedException when it cannot be had on this machine
+     */
+    public abstract Voice open(Path home) throws VoiceFailedException;
+}

@@ -1,0 +1,98 @@
+package readback.calc.caution;
+
+import java.util.Optional;
+import java.util.Set;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.quantity.GaugePressure;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+
+/**
+ * What cautions depend on. Absent means not known, and then a rule about it is silent, except that an unknown
+ * refrigerant is never taken for a harmless one.
+ *
+ * @param activities what is being done now
+ * @param leastSuperheat the superheat at the suction port, less its expanded uncertainty
+ * @param evaporating saturation temperature of the low side
+ * @param condensing saturation temperature of the high side
+ * @param dischargeLine temperature of the discharge line near the compressor
+ * @param testPressure nitrogen in the circuit
+ * @param plateLowSidePressure design pressure of the low side on the rating plate
+ * @param cylinderShare filled share of the recovery cylinder's net limit, 1 = full to 80 % of its volume
+ */
+public record Situation(
+        Optional<Refrigerant> refrigerant,
+        Set<Activity> activities,
+        Optional<TemperatureDifference> leastSuperheat,
+        Optional<Temperature> evaporating,
+        Optional<Temperature> condensing,
+        Optional<Temperature> dischargeLine,
+        Optional<GaugePressure> testPressure,
+        Optional<GaugePressure> plateLowSidePressure,
+        Optional<Double> cylinderShare) {
+
+    public Situation {
+        activities = Set.copyOf(activities);
+    }
+
+    /** Something is about to be done and nothing was measured yet. */
+    public static Situation before(Activity activity, Optional<Refrigerant> refrigerant) {
+        return new Situation(
+                refrigerant,
+                Set.of(activity),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** A running system was measured. */
+    public static Situation running(
+            Refrigerant refrigerant,
+            Optional<TemperatureDifference> leastSuperheat,
+            Optional<Temperature> evaporating,
+            Optional<Temperature> condensing,
+            Optional<Temperature> dischargeLine) {
+        return new Situation(
+                Optional.of(refrigerant),
+                Set.of(),
+                leastSuperheat,
+                evaporating,
+                condensing,
+                dischargeLine,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** Nitrogen stands in the circuit, or is about to. */
+    public static Situation pressureTest(GaugePressure testPressure, Optional<GaugePressure> plateLowSidePressure) {
+        return new Situation(
+                Optional.empty(),
+                Set.of(Activity.PRESSURE_TESTING),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(testPressure),
+                plateLowSidePressure,
+                Optional.empty());
+    }
+
+    /** A recovery cylinder is being filled; a share of 1 is its limit. */
+    public static Situation recovery(Optional<Refrigerant> refrigerant, double cylinderShare) {
+        return new Situation(
+                refrigerant,
+                Set.of(Activity.RECOVERING),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(cylinderShare));
+    }
+}

@@ -1,0 +1,172 @@
+package readback.calc.charge;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import readback.calc.caution.Caution;
+import readback.calc.caution.Cautions;
+import readback.calc.caution.Situation;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+
+/**
+ * Judges the charge of a running system by the method that its metering device allows. Always answers: what is missing,
+ * contradictory or out of bounds is part of the answer.
+ *
+ * <p>It looks at the charge alone. Whether another fault explains the readings better is for
+ * {@link readback.calc.diagnosis}.
+ */
+public final class ChargeJudge {
+
+    /** The judgement that the readings allow so far. */
+    public Judgement judge(SystemUnderTest system, Readings readings) {
+        List<Contradiction> contradictions = new ArrayList<>(Contradictions.impossible(readings, system.atmosphere()));
+        Readings possible = readings.without(Contradictions.involved(contradictions));
+        Optional<Saturation> evaporating = LineState.evaporating(system, possible);
+        Optional<Saturation> condensing = LineState.condensing(system, possible);
+        contradictions.addAll(Contradictions.among(possible, evaporating, condensing, system.accuracy()));
+        Set<Quantity> doubted = Contradictions.involved(contradictions);
+        Readings sound = possible.without(doubted);
+
+        Optional<Estimate> superheat = sound.has(Quantity.SUCTION_PRESSURE)
+                ? evaporating.flatMap(saturation -> sound.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
+                        .map(line -> LineState.superheat(saturation, line, system.accuracy())))
+                : Optional.empty();
+        Optional<Estimate> subcooling = sound.has(Quantity.LIQUID_PRESSURE)
+                ? condensing.flatMap(saturation -> sound.temperature(Quantity.LIQUID_LINE_TEMPERATURE)
+                        .map(line -> LineState.subcooling(saturation, line, system.accuracy())))
+                : Optional.empty();
+        Optional<Temperature> evaporatingSaturation = evaporating.map(Saturation::temperature);
+        Optional<Temperature> condensingSaturation = condensing.map(Saturation::temperature);
+
+        ChargeMethod method = system.meteringDevice().chargeMethod();
+        TargetFinder.Finding target = TargetFinder.find(method, sound, system.accuracy());
+        List<FailedCondition> conditions = new ArrayList<>(target.failures());
+        conditions.addAll(Conditions.failing(system, sound, evaporatingSaturation));
+        Set<Quantity> missing = missing(method, readings, target);
+        Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
+        return new Judgement(
+                method,
+                evaporatingSaturation,
+                condensingSaturation,
+                superheat,
+                subcooling,
+                target.target(),
+                verdict(system, actual, target.target(), conditions, blocking(method, contradictions), missing),
+                method == ChargeMethod.SUBCOOLING
+                        ? superheat.map(estimate -> valveCheck(system, sound, estimate))
+                        : Optional.empty(),
+                conditions,
+                contradictions,
+                cautions(system, sound, evaporating, condensing, possible),
+                missing);
+    }
+
+    private static Verdict verdict(
+            SystemUnderTest system,
+            Optional<Estimate> actual,
+            Optional<Target> target,
+            List<FailedCondition> conditions,
+            List<Contradiction> contradictions,
+            Set<Quantity> missing) {
+        List<FailedCondition> blocking = conditions.stream()
+                .filter(failed -> failed.condition().blocking())
+                .toList();
+        if (blocking.stream().anyMatch(failed -> failed.condition() == Condition.AIRFLOW_SUFFICIENT)) {
+            return new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.AIRFLOW_TOO_LOW));
+        }
+        if (!blocking.isEmpty() || !contradictions.isEmpty()) {
+            return new Verdict.NoValidTest(blocking, contradictions);
+        }
+        if (!missing.isEmpty() || actual.isEmpty() || target.isEmpty()) {
+            return new Verdict.Incomplete(missing);
+        }
+        return compare(system, actual.get(), target.get());
+    }
+
+    private static Verdict compare(SystemUnderTest system, Estimate actual, Target target) {
+        boolean bySuperheat = system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT;
+        Band limits = bySuperheat
+                ? system.limits().superheat()
+                : system.makersRanges()
+                        .subcoolingDeviation()
+                        .orElse(system.limits().subcooling());
+        TemperatureDifference deviation = actual.value().minus(target.value());
+        // The target's own uncertainty is left to the tolerance, which the commission set for targets read with the
+        // same
+        // instruments; the judgement reports it beside the target.
+        Comparison comparison = Comparison.of(deviation, actual.standardUncertainty(), limits);
+        Verdict.Kind kind = switch (comparison.position()) {
+            case INSIDE -> Verdict.Kind.IN_TOLERANCE;
+            // More charge lowers superheat and raises subcooling.
+            case ABOVE -> bySuperheat ? Verdict.Kind.ADD : Verdict.Kind.RECOVER;
+            case BELOW -> bySuperheat ? Verdict.Kind.RECOVER : Verdict.Kind.ADD;
+        };
+        return new Verdict.Compared(kind, comparison);
+    }
+
+    private static ValveCheck valveCheck(SystemUnderTest system, Readings readings, Estimate superheat) {
+        Optional<Band> makers = system.makersRanges().valveSuperheat();
+        if (makers.isEmpty()) {
+            // ANSI/ACCA 5 QI-2015 (from memory): within 5 °F of the maker's superheat.
+            makers = readings.difference(Quantity.PLATE_SUPERHEAT)
+                    .map(plate -> Band.fahrenheit(plate.fahrenheit() - 5, plate.fahrenheit() + 5));
+        }
+        return new ValveCheck(
+                Comparison.of(
+                        superheat.value(),
+                        superheat.standardUncertainty(),
+                        makers.orElse(system.limits().valveSuperheat())),
+                makers.isPresent() ? ValveCheck.Source.MAKER : ValveCheck.Source.GENERAL_LIMITS);
+    }
+
+    private static Set<Quantity> missing(ChargeMethod method, Readings readings, TargetFinder.Finding target) {
+        Set<Quantity> needed = EnumSet.noneOf(Quantity.class);
+        Collections.addAll(
+                needed,
+                method == ChargeMethod.TOTAL_SUPERHEAT
+                        ? new Quantity[] {Quantity.SUCTION_PRESSURE, Quantity.SUCTION_LINE_TEMPERATURE}
+                        : new Quantity[] {Quantity.LIQUID_PRESSURE, Quantity.LIQUID_LINE_TEMPERATURE});
+        needed.addAll(target.missing());
+        needed.removeIf(readings::has);
+        return needed;
+    }
+
+    /** The contradictions that touch what the verdict rests on. */
+    private static List<Contradiction> blocking(ChargeMethod method, List<Contradiction> contradictions) {
+        Set<Quantity> basis = method == ChargeMethod.TOTAL_SUPERHEAT
+                ? EnumSet.of(
+                        Quantity.SUCTION_PRESSURE,
+                        Quantity.SUCTION_LINE_TEMPERATURE,
+                        Quantity.RETURN_WET_BULB,
+                        Quantity.OUTDOOR_TEMPERATURE,
+                        Quantity.PLATE_SUPERHEAT)
+                : EnumSet.of(Quantity.LIQUID_PRESSURE, Quantity.LIQUID_LINE_TEMPERATURE, Quantity.PLATE_SUBCOOLING);
+        return contradictions.stream()
+                .filter(contradiction -> !Collections.disjoint(contradiction.between(), basis))
+                .toList();
+    }
+
+    /** Safety takes the readings as they are: a line colder than saturation may be a slip, or liquid on its way. */
+    private static List<Caution> cautions(
+            SystemUnderTest system,
+            Readings sound,
+            Optional<Saturation> evaporating,
+            Optional<Saturation> condensing,
+            Readings possible) {
+        Optional<TemperatureDifference> leastSuperheat =
+                evaporating.flatMap(saturation -> possible.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
+                        .map(line -> LineState.superheat(saturation, line, system.accuracy())
+                                .least()));
+        return Cautions.in(Situation.running(
+                system.refrigerant(),
+                leastSuperheat,
+                evaporating.map(Saturation::temperature),
+                condensing.map(Saturation::temperature),
+                sound.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
+    }
+}

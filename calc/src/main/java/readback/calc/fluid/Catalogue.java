@@ -1,0 +1,121 @@
+package readback.calc.fluid;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** The refrigerants that Readback knows. Immutable; {@link #standard()} is the way in. */
+public final class Catalogue {
+
+    private static final int MOST_SUGGESTIONS = 3;
+
+    private final List<Refrigerant> all;
+    private final Map<String, Refrigerant> byName = new HashMap<>();
+    private final Map<String, Lookup.Unsupported> unsupported = new LinkedHashMap<>();
+
+    private Catalogue(List<Refrigerant> all, Map<String, String> unsupportedReasons) {
+        this.all = List.copyOf(all);
+        for (Refrigerant refrigerant : all) {
+            byName.put(key(refrigerant.designation()), refrigerant);
+            // The isomer in brackets is often left away: R-1234ze.
+            byName.putIfAbsent(key(refrigerant.designation().replaceAll("\\(.*\\)", "")), refrigerant);
+            for (String spoken : refrigerant.spokenNames()) {
+                byName.putIfAbsent(key(spoken), refrigerant);
+            }
+        }
+        unsupportedReasons.forEach(
+                (designation, why) -> unsupported.put(key(designation), new Lookup.Unsupported(designation, why)));
+    }
+
+    /** The catalogue that comes with Readback, read from the installation once. */
+    public static Catalogue standard() {
+        return Standard.CATALOGUE;
+    }
+
+    /** Every supported refrigerant, those met most often first. */
+    public List<Refrigerant> all() {
+        return all;
+    }
+
+    /**
+     * The refrigerant of a designation or spoken name: "R-410A", "r410a", "410A" and "four ten a" are the same. Case,
+     * hyphens, spaces and a leading r do not count.
+     */
+    public Lookup find(String name) {
+        String key = key(name);
+        Refrigerant refrigerant = byName.get(key);
+        if (refrigerant != null) {
+            return new Lookup.Found(refrigerant);
+        }
+        Lookup.Unsupported known = unsupported.get(key);
+        if (known != null) {
+            return known;
+        }
+        return new Lookup.Unknown(name, nearest(key));
+    }
+
+    private List<String> nearest(String key) {
+        List<Map.Entry<String, Refrigerant>> names = new ArrayList<>(byName.entrySet());
+        names.sort(Comparator.comparingInt((Map.Entry<String, Refrigerant> entry) -> editDistance(key, entry.getKey()))
+                .thenComparing(entry -> all.indexOf(entry.getValue())));
+        Set<String> nearest = new LinkedHashSet<>();
+        for (Map.Entry<String, Refrigerant> name : names) {
+            if (nearest.size() < MOST_SUGGESTIONS) {
+                nearest.add(name.getValue().designation());
+            }
+        }
+        return List.copyOf(nearest);
+    }
+
+    /** Letters and digits only, in lower case, without a leading r. */
+    private static String key(String name) {
+        StringBuilder key = new StringBuilder();
+        for (char c : name.toLowerCase(Locale.ROOT).toCharArray()) {
+            if (Character.isLetterOrDigit(c)) {
+                key.append(c);
+            }
+        }
+        return !key.isEmpty() && key.charAt(0) == 'r' ? key.substring(1) : key.toString();
+    }
+
+    /** How many letters must be inserted, removed or replaced: Levenshtein's distance. */
+    private static int editDistance(String a, String b) {
+        int[] previous = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            previous[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int[] row = new int[b.length() + 1];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int replaced = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(replaced, Math.min(previous[j], row[j - 1]) + 1);
+            }
+            previous = row;
+        }
+        return previous[b.length()];
+    }
+
+    /** Reads the catalogue from the installation. */
+    static Catalogue load() {
+        CatalogueFacts.Contents contents = CatalogueFacts.load();
+        EquationLibrary library = EquationFacts.load();
+        CurveFacts curves = CurveFacts.load();
+        List<Refrigerant> all = new ArrayList<>();
+        for (RefrigerantFacts facts : contents.supported()) {
+            all.add(RefrigerantBuilder.build(facts, library, curves));
+        }
+        return new Catalogue(all, contents.unsupported());
+    }
+
+    /** Read on first use; class initialisation makes that safe between threads. */
+    private static final class Standard {
+        private static final Catalogue CATALOGUE = load();
+    }
+}

@@ -1,0 +1,169 @@
+package readback.calc.charge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static readback.calc.charge.Known.PISTON;
+import static readback.calc.charge.Known.VALVE;
+import static readback.calc.charge.Known.pistonWithLineAt;
+import static readback.calc.charge.Known.reading;
+import static readback.calc.charge.Known.valveWithLineAt;
+import static readback.calc.charge.Known.valveWithSubcooling;
+
+import org.junit.jupiter.api.Test;
+import readback.calc.caution.Caution;
+import readback.calc.caution.CautionRule;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.TemperatureDifference;
+
+/**
+ * Worked cases. Saturation from a printed R-410A pressure-temperature table (40 °F at 118.0 psig, 110 °F at 365.0 psig),
+ * which lies up to 0.3 °F from the equation of Lemmon 2003 used here; targets and limits from California Energy Commission
+ * RA3.2.
+ */
+class ChargeJudgeTest {
+
+    private static final double TABLE = 0.3;
+
+    private final ChargeJudge judge = new ChargeJudge();
+
+    /** RA3.2-2 (recalled) and the R-410A table; the published grid gives 10 at 66 and 14 at 68 °F wet bulb. */
+    @Test
+    void twelve_degrees_of_superheat_for_a_target_of_twelve_is_in_tolerance() {
+        Judgement judgement = judge.judge(PISTON, pistonWithLineAt(52));
+
+        assertThat(judgement.evaporatingSaturation().orElseThrow().fahrenheit()).isCloseTo(40.0, within(TABLE));
+        assertThat(fahrenheit(judgement.superheat().orElseThrow())).isCloseTo(12.0, within(TABLE));
+        assertThat(judgement.target().orElseThrow().value().fahrenheit()).isCloseTo(12.0, within(1e-6));
+        assertThat(judgement.target().orElseThrow().source()).isEqualTo(TargetSource.CHARGING_TABLE);
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.IN_TOLERANCE);
+        assertThat(judgement.verdict().borderline()).isFalse();
+        assertThat(judgement.cautions()).isEmpty();
+        assertThat(judgement.missing()).isEmpty();
+    }
+
+    /** RA3.2.2.6.1. */
+    @Test
+    void ten_degrees_above_the_target_means_add() {
+        Judgement judgement = judge.judge(PISTON, pistonWithLineAt(62));
+
+        assertThat(deviation(judgement)).isCloseTo(10.0, within(TABLE));
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+        assertThat(judgement.verdict().borderline()).isFalse();
+    }
+
+    /** RA3.2.2.6.1; the floor of 5 °F at the service port stands in equipment installation manuals. */
+    @Test
+    void seven_degrees_below_the_target_means_recover_and_protects_the_compressor() {
+        Judgement judgement = judge.judge(PISTON, pistonWithLineAt(45));
+
+        assertThat(deviation(judgement)).isCloseTo(-7.0, within(TABLE));
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.RECOVER);
+        assertThat(judgement.verdict().borderline()).isFalse();
+        assertThat(judgement.cautions()).extracting(Caution::rule).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
+    }
+
+    /** RA3.2.2.6.1: limits 5 and 6 °F. */
+    @Test
+    void a_superheat_five_and_a_half_above_the_target_fails_the_installer_and_passes_the_verifier() {
+        Readings readings = pistonWithLineAt(Known.EVAPORATING_AT_118 + 17.5);
+
+        assertThat(judge.judge(PISTON, readings).verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+        assertThat(judge.judge(PISTON.judgedBy(Limits.INDEPENDENT_VERIFIER), readings)
+                        .verdict()
+                        .kind())
+                .isEqualTo(Verdict.Kind.IN_TOLERANCE);
+    }
+
+    /** RA3.2.2.6.2. */
+    @Test
+    void ten_degrees_of_subcooling_for_a_plate_of_ten_is_right_and_the_valve_holds() {
+        Judgement judgement = judge.judge(VALVE, valveWithLineAt(100));
+
+        assertThat(judgement.condensingSaturation().orElseThrow().fahrenheit()).isCloseTo(110.0, within(TABLE));
+        assertThat(fahrenheit(judgement.subcooling().orElseThrow())).isCloseTo(10.0, within(TABLE));
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.IN_TOLERANCE);
+        assertThat(judgement.verdict().borderline()).isFalse();
+        assertThat(judgement.valveCheck().orElseThrow().superheat().position()).isEqualTo(Comparison.Position.INSIDE);
+        assertThat(judgement.cautions()).isEmpty();
+    }
+
+    /** RA3.2.2.6.2; the verifier's limit of 4 °F from memory. */
+    @Test
+    void subcooling_four_below_the_plate_fails_the_installer_and_just_passes_the_verifier() {
+        Readings readings = valveWithSubcooling(6);
+
+        assertThat(judge.judge(VALVE, readings).verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+        assertThat(judge.judge(VALVE, readings).verdict().borderline()).isTrue();
+        assertThat(judge.judge(VALVE.judgedBy(Limits.INDEPENDENT_VERIFIER), readings)
+                        .verdict()
+                        .kind())
+                .isEqualTo(Verdict.Kind.IN_TOLERANCE);
+    }
+
+    /** RA3.2.2.6.2; the verifier's limit of 4 °F from memory. */
+    @Test
+    void subcooling_four_and_a_half_above_the_plate_fails_both() {
+        Readings readings = valveWithSubcooling(14.5);
+
+        assertThat(judge.judge(VALVE, readings).verdict().kind()).isEqualTo(Verdict.Kind.RECOVER);
+        assertThat(judge.judge(VALVE.judgedBy(Limits.INDEPENDENT_VERIFIER), readings)
+                        .verdict()
+                        .kind())
+                .isEqualTo(Verdict.Kind.RECOVER);
+    }
+
+    /** RA3.2.2.6.2, step 9: 25 and 26 °F. */
+    @Test
+    void a_valve_with_28_degrees_of_superheat_fails_while_the_charge_passes() {
+        Readings readings =
+                valveWithLineAt(100).with(reading(Quantity.SUCTION_LINE_TEMPERATURE, Known.EVAPORATING_AT_118 + 28));
+
+        Judgement judgement = judge.judge(VALVE.judgedBy(Limits.INDEPENDENT_VERIFIER), readings);
+
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.IN_TOLERANCE);
+        assertThat(judgement.valveCheck().orElseThrow().superheat().position()).isEqualTo(Comparison.Position.ABOVE);
+    }
+
+    /** RA3.2.2.6.2, step 9: 4 °F for the installer, 3 °F for the verifier. */
+    @Test
+    void a_valve_with_three_and_a_half_degrees_fails_the_installer_and_passes_the_verifier() {
+        Readings readings =
+                valveWithLineAt(100).with(reading(Quantity.SUCTION_LINE_TEMPERATURE, Known.EVAPORATING_AT_118 + 3.5));
+
+        assertThat(judge.judge(VALVE, readings)
+                        .valveCheck()
+                        .orElseThrow()
+                        .superheat()
+                        .position())
+                .isEqualTo(Comparison.Position.BELOW);
+        assertThat(judge.judge(VALVE.judgedBy(Limits.INDEPENDENT_VERIFIER), readings)
+                        .valveCheck()
+                        .orElseThrow()
+                        .superheat()
+                        .position())
+                .isEqualTo(Comparison.Position.INSIDE);
+    }
+
+    @Test
+    void nothing_read_yet_names_what_is_missing() {
+        Judgement judgement = judge.judge(PISTON, Readings.none());
+
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.INCOMPLETE);
+        assertThat(judgement.missing())
+                .containsExactly(
+                        Quantity.SUCTION_PRESSURE,
+                        Quantity.SUCTION_LINE_TEMPERATURE,
+                        Quantity.OUTDOOR_TEMPERATURE,
+                        Quantity.RETURN_WET_BULB);
+    }
+
+    private static double fahrenheit(Estimate estimate) {
+        return estimate.value().fahrenheit();
+    }
+
+    private static double deviation(Judgement judgement) {
+        TemperatureDifference deviation =
+                ((Verdict.Compared) judgement.verdict()).deviation().value();
+        return deviation.fahrenheit();
+    }
+}

@@ -1,0 +1,85 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import readback.grammar.lexicon.Lexicon;
+
+/**
+ * What words mean in a situation, and what should be listened for in it. Both come from the same definitions, so whatever
+ * is listened for is understood.
+ *
+ * <p>Pure: no clock, no sound, no memory of earlier utterances. Immutable and safe for any thread.
+ */
+public final class Grammar {
+
+    /** Any seed serves; this one is the date of the first phrases. */
+    private static final long SEED = 20_261_125;
+
+    private final Lexicon lexicon;
+    private final PhraseTree phrases;
+    private final Choices choices;
+    private final Confusions confusions = Confusions.measured();
+
+    private Grammar(Lexicon lexicon) {
+        this.lexicon = lexicon;
+        this.phrases = new PhraseTree(lexicon);
+        this.choices = new Choices(lexicon);
+    }
+
+    /**
+     * The grammar of this module's definitions. Costs some milliseconds: make one and keep it.
+     *
+     * @throws IllegalStateException if a definition is missing or malformed
+     */
+    public static Grammar standard() {
+        return new Grammar(Lexicon.standard());
+    }
+
+    /**
+     * Every meaning that the words admit, best first; one {@link Meaning.NotUnderstood} that says where and why if they
+     * admit none. Values that cannot be are listed too: {@link #decide} refuses them.
+     *
+     * @param words as heard or typed; figures, punctuation and capitals are allowed
+     */
+    public List<Interpretation> understand(String words, Expectation expectation) {
+        List<String> tokens = Tokens.of(words, phrases);
+        return new Understanding(lexicon, new Utterance(tokens, expectation, phrases)).interpretations();
+    }
+
+    /**
+     * What to do with an utterance: its alternatives, how sure the recogniser is of each word, and what can be.
+     *
+     * @param hypotheses best first
+     */
+    public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior) {
+        return new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
+    }
+
+    /** What to listen for; the same for the same expectation, always. */
+    public Vocabulary vocabulary(Expectation expectation) {
+        List<String> said = new ArrayList<>();
+        for (StepPhrases.Sample sample : samples(expectation, SEED)) {
+            said.add(sample.words());
+        }
+        // the recogniser does not care, but a reader of the list sees more of it this way
+        Collections.shuffle(said, new Random(SEED));
+        said.add(Vocabulary.UNKNOWN);
+        return Vocabulary.of(expectation.step(), said);
+    }
+
+    /** The sets of choices that can be asked for. */
+    public Choices choices() {
+        return choices;
+    }
+
+    /** Phrases of a step with what each means. */
+    List<StepPhrases.Sample> samples(Expectation expectation, long seed) {
+        return new StepPhrases(lexicon, expectation, seed).samples();
+    }
+
+    Lexicon lexicon() {
+        return lexicon;
+    }
+}

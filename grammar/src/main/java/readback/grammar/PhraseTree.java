@@ -1,0 +1,77 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import readback.calc.quantity.Unit;
+import readback.grammar.lexicon.Lexicon;
+import readback.grammar.lexicon.Phrase;
+import readback.grammar.lexicon.QuantityWords;
+
+/** Every phrase of the lexicon, word by word, so that all phrases that start at a word are found in one walk. */
+final class PhraseTree {
+
+    private static final double WEAK = 0.7;
+
+    private final Node root = new Node();
+    private final Set<String> known = new HashSet<>();
+
+    static final class Node {
+        private final Map<String, Node> next = new HashMap<>();
+        private final List<Item> items = new ArrayList<>();
+
+        @Nullable Node after(String word) {
+            return next.get(word);
+        }
+
+        List<Item> items() {
+            return items;
+        }
+    }
+
+    PhraseTree(Lexicon lexicon) {
+        for (QuantityWords words : lexicon.quantities().values()) {
+            put(words.names(), new Item.Name(words, 1, false));
+            put(words.weakNames(), new Item.Name(words, WEAK, false));
+            put(words.unitOnlyNames(), new Item.Name(words, 1, true));
+        }
+        for (Map.Entry<Unit, List<Phrase>> unit : lexicon.units().entrySet()) {
+            put(unit.getValue(), new Item.UnitName(unit.getKey()));
+        }
+        put(lexicon.defaultUnit(), new Item.DefaultUnit());
+        lexicon.choices().forEach((name, set) -> {
+            put(set.introductions(), new Item.Introduction(name));
+            set.options().forEach((option, phrases) -> put(phrases, new Item.Option(name, option)));
+        });
+        lexicon.commands().forEach((name, phrases) -> put(phrases, new Item.Order(Command.valueOf(name))));
+        lexicon.commandsAbout().forEach((name, phrases) -> put(phrases, new Item.OrderAbout(Command.valueOf(name))));
+        for (Item.Word word : Item.Word.values()) {
+            put(lexicon.smallWords(word.name().toLowerCase(Locale.ROOT)), new Item.Small(word));
+        }
+    }
+
+    Node root() {
+        return root;
+    }
+
+    private void put(List<Phrase> phrases, Item item) {
+        for (Phrase phrase : phrases) {
+            Node node = root;
+            for (String word : phrase.words().split(" ", -1)) {
+                known.add(word);
+                node = node.next.computeIfAbsent(word, key -> new Node());
+            }
+            node.items.add(item);
+        }
+    }
+
+    /** Whether any phrase has this word. */
+    boolean knows(String word) {
+        return known.contains(word);
+    }
+}

@@ -1,0 +1,206 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import readback.calc.quantity.Quantity;
+import readback.grammar.lexicon.ChoiceSet;
+import readback.grammar.lexicon.Lexicon;
+import readback.grammar.lexicon.Phrase;
+import readback.grammar.lexicon.QuantityWords;
+
+/**
+ * The phrases of one dialogue step with what each means. The asked quantity and the asked choice come most often, because
+ * the recogniser counts; everything that can be said at any moment is there.
+ */
+final class StepPhrases {
+
+    /**
+     * A phrase and what it was made from.
+     *
+     * @param meaning what it must be understood as
+     */
+    record Sample(String words, Meaning meaning) {}
+
+    private static final int ASKED_BARE = 2_000;
+    private static final int ASKED_NAMED = 500;
+    private static final int OTHER_NAMED = 8;
+    private static final int OPEN_NAMED = 40;
+    private static final int PAIRS = 40;
+    private static final int CORRECTIONS = 60;
+    private static final int OPTION_REPEATED = 6;
+    private static final int ANSWER_REPEATED = 12;
+    private static final int PLAIN_ANSWER_REPEATED = 120;
+    private static final int INTRODUCED = 2;
+    private static final int ABOUT = 30;
+    private static final int QUESTIONS = 12;
+
+    private final Lexicon lexicon;
+    private final Expectation expectation;
+    private final SplittableRandom random;
+    private final ReadingPhrases readings;
+    private final List<Sample> samples = new ArrayList<>();
+
+    StepPhrases(Lexicon lexicon, Expectation expectation, long seed) {
+        this.lexicon = lexicon;
+        this.expectation = expectation;
+        this.random = new SplittableRandom(seed);
+        this.readings = new ReadingPhrases(lexicon, expectation.units(), random);
+    }
+
+    /** The phrases of the step, in an order that the seed decides. */
+    List<Sample> samples() {
+        commands();
+        choices();
+        quantities();
+        pairs();
+        corrections();
+        about();
+        notes();
+        questions();
+        return List.copyOf(samples);
+    }
+
+    private void add(String words, Meaning meaning) {
+        samples.add(new Sample(words, meaning));
+    }
+
+    private void commands() {
+        boolean unknownIsOption = expectation
+                .choice()
+                .map(lexicon.choices()::get)
+                .filter(set -> set.options().containsKey("unknown"))
+                .isPresent();
+        for (Map.Entry<String, List<Phrase>> command : lexicon.commands().entrySet()) {
+            Command order = Command.valueOf(command.getKey());
+            if (order == Command.UNKNOWN && unknownIsOption) {
+                continue;
+            }
+            boolean answer = expectation.answers().contains(order);
+            int times = answer ? PLAIN_ANSWER_REPEATED : 1;
+            for (Phrase phrase : ReadingPhrases.heard(command.getValue())) {
+                for (int i = 0; i < times; i++) {
+                    add(phrase.words(), new Meaning.Ordered(order));
+                }
+                // the first phrase of a command is the plain one: yes, no, done
+                times = answer ? ANSWER_REPEATED : 1;
+            }
+        }
+    }
+
+    private void choices() {
+        for (ChoiceSet set : lexicon.choices().values()) {
+            boolean asked = expectation.choice().filter(set.name()::equals).isPresent();
+            List<Phrase> introductions = ReadingPhrases.heard(set.introductions());
+            for (Map.Entry<String, List<Phrase>> option : set.options().entrySet()) {
+                Meaning meaning = new Meaning.Choice(set.name(), option.getKey());
+                List<Phrase> phrases = ReadingPhrases.heard(option.getValue());
+                for (Phrase phrase : asked ? phrases : List.<Phrase>of()) {
+                    for (int i = 0; i < OPTION_REPEATED; i++) {
+                        add(phrase.words(), meaning);
+                    }
+                }
+                for (int i = 0; i < INTRODUCED && !introductions.isEmpty() && !phrases.isEmpty(); i++) {
+                    add(readings.pick(introductions) + " " + readings.pick(phrases), meaning);
+                }
+            }
+        }
+    }
+
+    private void quantities() {
+        Optional<Quantity> asked = expectation.quantity();
+        for (QuantityWords quantity : lexicon.quantities().values()) {
+            boolean isAsked = asked.filter(quantity.quantity()::equals).isPresent();
+            int named = isAsked
+                    ? ASKED_NAMED
+                    : asked.isPresent()
+                                    || expectation.choice().isPresent()
+                                    || !expectation.answers().isEmpty()
+                            ? OTHER_NAMED
+                            : OPEN_NAMED;
+            for (int i = 0; i < (isAsked ? ASKED_BARE : 0); i++) {
+                said(readings.bare(quantity));
+            }
+            for (int i = 0; i < named; i++) {
+                said(readings.named(quantity));
+            }
+        }
+    }
+
+    private void said(ReadingPhrases.Said said) {
+        add(said.words(), new Meaning.Values(List.of(said.reading())));
+    }
+
+    private void pairs() {
+        List<QuantityWords> all = List.copyOf(lexicon.quantities().values());
+        for (int i = 0; i < PAIRS; i++) {
+            QuantityWords one = all.get(random.nextInt(all.size()));
+            QuantityWords other = all.get(random.nextInt(all.size()));
+            if (one.quantity() != other.quantity()) {
+                ReadingPhrases.Said first = readings.nameFirst(one);
+                ReadingPhrases.Said second = readings.nameFirst(other);
+                add(
+                        first.words() + " " + second.words(),
+                        new Meaning.Values(List.of(first.reading(), second.reading())));
+            }
+        }
+    }
+
+    private void corrections() {
+        Optional<Quantity> corrected = expectation.last().or(expectation::quantity);
+        List<Phrase> markers = ReadingPhrases.heard(lexicon.smallWords("correction"));
+        List<QuantityWords> all = List.copyOf(lexicon.quantities().values());
+        for (int i = 0; i < CORRECTIONS; i++) {
+            ReadingPhrases.Said said = corrected.isPresent() && i % 3 != 0
+                    ? readings.bare(quantity(corrected.get()))
+                    : readings.named(all.get(random.nextInt(all.size())));
+            String marker = i % 2 == 0 ? "correction" : readings.pick(markers);
+            add(marker + " " + said.words(), new Meaning.Correction(List.of(said.reading())));
+        }
+    }
+
+    private QuantityWords quantity(Quantity quantity) {
+        QuantityWords words = lexicon.quantities().get(quantity);
+        if (words == null) {
+            throw new IllegalStateException("no definition of " + quantity);
+        }
+        return words;
+    }
+
+    private void about() {
+        List<QuantityWords> all = List.copyOf(lexicon.quantities().values());
+        List<Map.Entry<String, List<Phrase>>> orders = lexicon.commandsAbout().entrySet().stream()
+                .filter(entry -> !ReadingPhrases.heard(entry.getValue()).isEmpty())
+                .toList();
+        for (int i = 0; i < ABOUT; i++) {
+            Map.Entry<String, List<Phrase>> order = orders.get(random.nextInt(orders.size()));
+            QuantityWords quantity = all.get(random.nextInt(all.size()));
+            String the = random.nextInt(3) == 0 ? " the " : " ";
+            add(
+                    readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity),
+                    new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity())));
+        }
+    }
+
+    private void questions() {
+        Quantity pressure = expectation
+                .quantity()
+                .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
+                .orElse(Quantity.SUCTION_PRESSURE);
+        for (int i = 0; i < QUESTIONS; i++) {
+            ReadingPhrases.Said said = readings.bare(quantity(pressure));
+            add(
+                    readings.pick(ReadingPhrases.heard(lexicon.smallWords("saturation"))) + " " + said.words(),
+                    new Meaning.SaturationQuestion(said.reading()));
+        }
+    }
+
+    private void notes() {
+        List<Phrase> markers = ReadingPhrases.heard(lexicon.smallWords("note"));
+        for (Phrase remark : ReadingPhrases.heard(lexicon.smallWords("remark"))) {
+            add(readings.pick(markers) + " " + remark.words(), new Meaning.Note(remark.words()));
+        }
+    }
+}

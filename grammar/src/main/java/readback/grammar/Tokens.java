@@ -1,0 +1,106 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import readback.grammar.number.SpokenNumbers;
+
+/**
+ * From words as they are heard or typed to the words that the grammar knows: lower case, no punctuation, figures apart
+ * from their units, "side's" as "side is".
+ */
+final class Tokens {
+
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(\\D|$))");
+    private static final Pattern DEGREES = Pattern.compile("°");
+    private static final Pattern HYPHEN = Pattern.compile("(?<=[a-z])-(?=[a-z0-9])");
+    private static final Pattern PUNCTUATION = Pattern.compile("[,;!?\"“”()]|[.:](?!\\d)");
+    private static final Pattern FIGURES_AND_LETTERS = Pattern.compile("(-?[\\d.]+)([a-z]+)");
+
+    private Tokens() {}
+
+    static List<String> of(String said, PhraseTree phrases) {
+        String plain = isPlain(said) ? said : clean(said);
+        List<String> tokens = new ArrayList<>(8);
+        int start = 0;
+        int length = plain.length();
+        while (start < length) {
+            int end = plain.indexOf(' ', start);
+            if (end < 0) {
+                end = length;
+            }
+            if (end > start) {
+                add(tokens, plain.substring(start, end), phrases);
+            }
+            start = end + 1;
+        }
+        return inchesAndFractions(tokens);
+    }
+
+    private static boolean isPlain(String said) {
+        for (int i = 0; i < said.length(); i++) {
+            char c = said.charAt(i);
+            boolean letter = (c >= 'a' && c <= 'z') || c == ' ' || c == '\'' || c == '[' || c == ']';
+            if (!letter) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String clean(String said) {
+        String text = said.toLowerCase(Locale.ROOT).replace('’', '\'').replaceAll("\\s+", " ");
+        text = THOUSANDS.matcher(text).replaceAll("");
+        text = DEGREES.matcher(text).replaceAll(" degrees ");
+        text = HYPHEN.matcher(text).replaceAll(" ");
+        return PUNCTUATION.matcher(text).replaceAll(" ");
+    }
+
+    private static void add(List<String> tokens, String token, PhraseTree phrases) {
+        if (phrases.knows(token)) {
+            tokens.add(token);
+            return;
+        }
+        if (token.endsWith("'s") && token.length() > 2) {
+            tokens.add(token.substring(0, token.length() - 2));
+            tokens.add("is");
+            return;
+        }
+        char first = token.charAt(0);
+        if (first != '-' && first != '.' && !Character.isDigit(first)) {
+            tokens.add(token);
+            return;
+        }
+        var typed = FIGURES_AND_LETTERS.matcher(token);
+        if (typed.matches() && phrases.knows(typed.group(2))) {
+            tokens.add(typed.group(1));
+            tokens.add(typed.group(2));
+            return;
+        }
+        tokens.add(token);
+    }
+
+    /** "an inch and an eighth" as "one and an eighth inch". */
+    private static List<String> inchesAndFractions(List<String> tokens) {
+        int inch = tokens.indexOf("inch");
+        if (inch < 0 || inch + 2 >= tokens.size() || !tokens.get(inch + 1).equals("and")) {
+            return tokens;
+        }
+        int end = SpokenNumbers.endOfRun(tokens, inch + 2);
+        if (end == inch + 2) {
+            return tokens;
+        }
+        boolean article = inch > 0 && List.of("a", "an").contains(tokens.get(inch - 1));
+        boolean counted = inch > 0 && SpokenNumbers.endOfRun(tokens, inch - 1) == inch;
+        List<String> said = new ArrayList<>(tokens.subList(0, article ? inch - 1 : inch));
+        if (!counted) {
+            said.add("one");
+        }
+        said.addAll(tokens.subList(inch + 1, end));
+        said.add("inch");
+        boolean again = end < tokens.size() && tokens.get(end).startsWith("inch");
+        said.addAll(tokens.subList(again ? end + 1 : end, tokens.size()));
+        return said;
+    }
+}

@@ -1,0 +1,211 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import readback.calc.quantity.Dimension;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.grammar.lexicon.Lexicon;
+import readback.grammar.number.SpokenNumber;
+
+/** All meanings of one utterance in one situation. Used by one thread, for one call. */
+final class Understanding {
+
+    private static final double POLITE = 0.9;
+    /** An option where another set was asked for, or none. */
+    private static final double INTRODUCED = 0.95;
+
+    private final Lexicon lexicon;
+    private final Utterance utterance;
+    private final Troubles troubles;
+    private final Map<Meaning, Double> found = new LinkedHashMap<>();
+
+    Understanding(Lexicon lexicon, Utterance utterance) {
+        this.lexicon = lexicon;
+        this.utterance = utterance;
+        this.troubles = new Troubles(utterance);
+    }
+
+    /** Best first; one {@link Meaning.NotUnderstood} if there is no other. */
+    List<Interpretation> interpretations() {
+        if (utterance.length() == 0) {
+            return List.of(new Interpretation(new Meaning.NotUnderstood("", "I heard nothing."), 0));
+        }
+        if (note()) {
+            return ranked();
+        }
+        whole(0, 1, false);
+        if (found.isEmpty()) {
+            // "what now" is asked for help, not "what" with a small word after it
+            whole(0, 1, true);
+        }
+        saturationQuestion();
+        new ValueSearch(utterance, lexicon.quantities(), troubles)
+                .meanings()
+                .forEach((meaning, score) -> found.merge(meaning, score, Math::max));
+        if (found.isEmpty()) {
+            return List.of(new Interpretation(troubles.reason(), 0));
+        }
+        return ranked();
+    }
+
+    private List<Interpretation> ranked() {
+        List<Interpretation> ranked = new ArrayList<>(found.size());
+        found.forEach((meaning, score) -> ranked.add(new Interpretation(meaning, score)));
+        if (ranked.size() > 1) {
+            ranked.sort(Comparator.comparingDouble(Interpretation::score).reversed());
+        }
+        return List.copyOf(ranked);
+    }
+
+    private boolean note() {
+        int end = 0;
+        for (Utterance.Match match : utterance.matches(0)) {
+            if (utterance.isSmall(match, Item.Word.NOTE)) {
+                end = match.end();
+            }
+        }
+        if (end == 0 || end == utterance.length()) {
+            return false;
+        }
+        found.put(new Meaning.Note(utterance.words(end, utterance.length())), 1.0);
+        return true;
+    }
+
+    /**
+     * Commands and options that take the utterance from here to its end.
+     *
+     * @param loosely whether small words may stand before and after
+     */
+    private void whole(int at, double score, boolean loosely) {
+        if (at >= utterance.length()) {
+            return;
+        }
+        for (Utterance.Match match : utterance.matches(at)) {
+            Item item = match.item();
+            boolean last = match.end() == utterance.length() || (loosely && nothingAfter(match.end()));
+            double polite = match.end() == utterance.length() ? score : score * POLITE;
+            if (item instanceof Item.Order order && last) {
+                order(order.command(), polite);
+            } else if (item instanceof Item.OrderAbout about) {
+                about(about.command(), match.end(), score);
+            } else if (item instanceof Item.Option option && last) {
+                if (asked(option)) {
+                    found.merge(new Meaning.Choice(option.set(), option.option()), polite, Math::max);
+                }
+            } else if (item instanceof Item.Introduction introduction) {
+                introduced(introduction.set(), match.end(), score);
+            } else if (loosely && utterance.isSmall(match, Item.Word.FILLER)) {
+                whole(match.end(), score * POLITE, true);
+            }
+        }
+    }
+
+    /** Whether only small words follow: "say again please". */
+    private boolean nothingAfter(int at) {
+        if (at == utterance.length()) {
+            return true;
+        }
+        for (Utterance.Match match : utterance.matches(at)) {
+            if (utterance.isSmall(match, Item.Word.FILLER) && nothingAfter(match.end())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean asked(Item.Option option) {
+        return utterance.expectation().choice().filter(option.set()::equals).isPresent();
+    }
+
+    private void order(Command command, double score) {
+        boolean isOption = command == Command.UNKNOWN
+                && utterance
+                        .expectation()
+                        .choice()
+                        .map(lexicon.choices()::get)
+                        .filter(set -> set.options().containsKey("unknown"))
+                        .isPresent();
+        if (!isOption) {
+            found.merge(new Meaning.Ordered(command), score, Math::max);
+        }
+    }
+
+    private void about(Command command, int at, double score) {
+        for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
+            if (place >= utterance.length()) {
+                continue;
+            }
+            for (Utterance.Match match : utterance.matches(place)) {
+                if (match.item() instanceof Item.Name name && !name.unitOnly() && match.end() == utterance.length()) {
+                    found.merge(
+                            new Meaning.Ordered(
+                                    command, Optional.of(name.words().quantity())),
+                            score * name.weight(),
+                            Math::max);
+                }
+            }
+        }
+    }
+
+    private void introduced(String set, int at, double score) {
+        for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
+            if (place >= utterance.length()) {
+                continue;
+            }
+            for (Utterance.Match match : utterance.matches(place)) {
+                if (match.item() instanceof Item.Option option
+                        && option.set().equals(set)
+                        && match.end() == utterance.length()) {
+                    found.merge(new Meaning.Choice(set, option.option()), score * INTRODUCED, Math::max);
+                }
+            }
+        }
+    }
+
+    private void saturationQuestion() {
+        for (Utterance.Match match : utterance.matches(0)) {
+            if (utterance.isSmall(match, Item.Word.SATURATION) && match.end() < utterance.length()) {
+                utterance.number(match.end()).ifPresent(number -> saturationAt(match.end(), number));
+            }
+        }
+    }
+
+    private void saturationAt(int at, Utterance.NumberAt number) {
+        if (number.values().isEmpty()) {
+            troubles.notANumber(at, number.end());
+            return;
+        }
+        Quantity pressure = utterance
+                .expectation()
+                .quantity()
+                .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
+                .orElse(Quantity.SUCTION_PRESSURE);
+        Optional<Unit> unit = unitToEnd(number.end(), pressure);
+        if (unit.isPresent()) {
+            for (SpokenNumber.Value value : number.values()) {
+                found.merge(
+                        new Meaning.SaturationQuestion(new Reading(pressure, value.value(), unit.get())),
+                        value.naturalness(),
+                        Math::max);
+            }
+        }
+    }
+
+    private Optional<Unit> unitToEnd(int at, Quantity pressure) {
+        if (at == utterance.length()) {
+            return Optional.of(utterance.unsaidUnit(pressure));
+        }
+        return utterance.matches(at).stream()
+                .filter(match -> match.end() == utterance.length())
+                .filter(match -> match.item() instanceof Item.UnitName)
+                .map(match -> ((Item.UnitName) match.item()).unit())
+                .filter(unit -> unit.dimension() == Dimension.GAUGE_PRESSURE && unit != Unit.INCH_WATER)
+                .findFirst();
+    }
+}

@@ -1,0 +1,225 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.grammar.lexicon.QuantityWords;
+
+/**
+ * Every way to understand a whole utterance as readings: names and numbers in either order, units, several in one breath,
+ * corrections inside. A word that has no place refuses the way it is on; nothing is skipped but small words.
+ *
+ * <p>Used by one thread, for one call.
+ */
+final class ValueSearch {
+
+    private static final double NUMBER_FIRST = 0.9;
+    private static final double CORRECTED = 0.9;
+    private static final double FILLER = 0.97;
+    private static final double UNKNOWN_WORD = 0.4;
+    /** Ample for every utterance of the phrases; keeps nonsense from branching without end. */
+    private static final int MOST_STEPS = 4_000;
+
+    private final Utterance utterance;
+    private final Map<Quantity, QuantityWords> quantities;
+    private final Troubles troubles;
+    private final Amounts amounts;
+    private final List<Reading> readings = new ArrayList<>(4);
+    private final Map<Meaning, Double> found = new LinkedHashMap<>();
+    private int steps;
+    private boolean correcting;
+
+    ValueSearch(Utterance utterance, Map<Quantity, QuantityWords> quantities, Troubles troubles) {
+        this.utterance = utterance;
+        this.quantities = quantities;
+        this.troubles = troubles;
+        this.amounts = new Amounts(utterance, troubles);
+    }
+
+    /** Each meaning with the score of its most natural way. */
+    Map<Meaning, Double> meanings() {
+        explore(0, 1, false);
+        return found;
+    }
+
+    /**
+     * Goes on at a place.
+     *
+     * @param replacing whether a correction was just said, so that the next reading replaces an earlier one
+     */
+    private void explore(int at, double score, boolean replacing) {
+        if (steps++ > MOST_STEPS) {
+            return;
+        }
+        if (at == utterance.length()) {
+            if (!readings.isEmpty() && !replacing) {
+                emit(score);
+            }
+            return;
+        }
+        small(at, score, replacing);
+        named(at, score, replacing);
+        numberFirst(at, score, replacing);
+        troubles.strange(at);
+    }
+
+    private void emit(double score) {
+        Meaning meaning = correcting ? new Meaning.Correction(readings) : new Meaning.Values(readings);
+        found.merge(meaning, score, Math::max);
+    }
+
+    private void small(int at, double score, boolean replacing) {
+        if (utterance.word(at).equals(Vocabulary.UNKNOWN)) {
+            boolean touchesNumber = (at > 0 && utterance.number(at - 1).isPresent())
+                    || (at + 1 < utterance.length() && utterance.number(at + 1).isPresent());
+            if (touchesNumber) {
+                troubles.unheard(at);
+            } else {
+                explore(at + 1, score * UNKNOWN_WORD, replacing);
+            }
+            return;
+        }
+        for (Utterance.Match match : utterance.matches(at)) {
+            if (!(match.item() instanceof Item.Small item)) {
+                continue;
+            }
+            switch (item.word()) {
+                case FILLER -> explore(match.end(), score * FILLER, replacing);
+                case CORRECTION, CHANGE -> correct(match.end(), item.word(), score, replacing);
+                default -> {}
+            }
+        }
+    }
+
+    private void correct(int end, Item.Word word, double score, boolean replacing) {
+        if (replacing) {
+            return;
+        }
+        if (!readings.isEmpty()) {
+            if (word == Item.Word.CORRECTION) {
+                explore(end, score * CORRECTED, true);
+            }
+        } else if (!correcting) {
+            correcting = true;
+            explore(end, score, false);
+            correcting = false;
+        }
+    }
+
+    private void named(int at, double score, boolean replacing) {
+        for (Utterance.Match match : utterance.matches(at)) {
+            if (match.item() instanceof Item.Name name) {
+                for (int place : utterance.afterOptional(match.end(), Item.Word.LINK)) {
+                    for (Amounts.Amount amount : amounts.of(name, place)) {
+                        take(amount, score * weight(name), replacing);
+                    }
+                }
+            }
+        }
+    }
+
+    /** A name that can mean several quantities means the one that was asked for. */
+    private double weight(Item.Name name) {
+        boolean asked = utterance
+                .expectation()
+                .quantity()
+                .filter(name.words().quantity()::equals)
+                .isPresent();
+        return asked ? 1 : name.weight();
+    }
+
+    private void numberFirst(int at, double score, boolean replacing) {
+        List<Integer> ends = amounts.ends(at);
+        if (ends.isEmpty()) {
+            return;
+        }
+        for (int end : ends) {
+            beforeName(at, end, score, replacing);
+        }
+        Optional<Quantity> quantity = unnamed(replacing);
+        if (quantity.isEmpty()) {
+            troubles.unnamed(at, ends.get(0));
+            return;
+        }
+        for (Amounts.Amount amount : amounts.of(new Item.Name(words(quantity.get()), 1, false), at)) {
+            take(amount, score, replacing);
+        }
+    }
+
+    private QuantityWords words(Quantity quantity) {
+        QuantityWords words = quantities.get(quantity);
+        if (words == null) {
+            throw new IllegalStateException("no definition of " + quantity);
+        }
+        return words;
+    }
+
+    /** The quantity that a number without a name is of. */
+    private Optional<Quantity> unnamed(boolean replacing) {
+        if (replacing) {
+            return Optional.of(readings.get(readings.size() - 1).quantity());
+        }
+        Expectation expectation = utterance.expectation();
+        return correcting ? expectation.last().or(expectation::quantity) : expectation.quantity();
+    }
+
+    /** "one eighteen psi on the suction", "six ounces added". */
+    private void beforeName(int at, int end, double score, boolean replacing) {
+        if (end >= utterance.length()) {
+            return;
+        }
+        for (int place : utterance.afterOptional(end, Item.Word.BEHIND)) {
+            if (place >= utterance.length()) {
+                continue;
+            }
+            for (Utterance.Match match : utterance.matches(place)) {
+                if (match.item() instanceof Item.Name name) {
+                    double natural = score * NUMBER_FIRST * weight(name);
+                    for (Amounts.Amount amount : amounts.of(name, at)) {
+                        boolean nameIsUnit = place == end && amount.end() > end && amount.end() <= match.end();
+                        if (amount.end() == end || nameIsUnit) {
+                            take(
+                                    new Amounts.Amount(amount.reading(), match.end(), amount.natural()),
+                                    natural,
+                                    replacing);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private void take(Amounts.Amount amount, double before, boolean replacing) {
+        Reading reading = amount.reading();
+        double score = before * amount.natural();
+        int same = indexOf(reading.quantity());
+        if (replacing) {
+            if (same < 0) {
+                troubles.correctsNothing(amount.end(), words(reading.quantity()));
+                return;
+            }
+            Reading replaced = readings.set(same, reading);
+            explore(amount.end(), score, false);
+            readings.set(same, replaced);
+        } else if (same >= 0) {
+            troubles.twice(amount.end(), words(reading.quantity()));
+        } else {
+            readings.add(reading);
+            explore(amount.end(), score, false);
+            readings.remove(readings.size() - 1);
+        }
+    }
+
+    private int indexOf(Quantity quantity) {
+        for (int i = 0; i < readings.size(); i++) {
+            if (readings.get(i).quantity() == quantity) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,84 @@
+package readback.grammar.lexicon;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Unit;
+
+/**
+ * Every definition of the module, in the order of its files.
+ *
+ * @param quantities every quantity, without exception
+ * @param units how each unit is said
+ * @param defaultUnit words for the unit of the settings: "degrees"
+ * @param choices by set name
+ * @param commands command name to the phrases of its key "say"
+ * @param commandsAbout command name to phrases that take the name of a quantity
+ * @param small the small words, by their key
+ */
+public record Lexicon(
+        Map<Quantity, QuantityWords> quantities,
+        Map<Unit, List<Phrase>> units,
+        List<Phrase> defaultUnit,
+        Map<String, ChoiceSet> choices,
+        Map<String, List<Phrase>> commands,
+        Map<String, List<Phrase>> commandsAbout,
+        Map<String, List<Phrase>> small) {
+
+    private static final String DEFAULT = "DEFAULT";
+
+    /** The definitions in this module's resources. */
+    public static Lexicon standard() {
+        Map<Quantity, QuantityWords> quantities = new EnumMap<>(Quantity.class);
+        Definitions quantityFile = Definitions.load("quantities.txt");
+        for (Quantity quantity : Quantity.values()) {
+            quantities.put(quantity, QuantityWords.parse(quantityFile, quantity));
+        }
+        Map<Unit, List<Phrase>> units = new EnumMap<>(Unit.class);
+        Definitions unitFile = Definitions.load("units.txt");
+        unitFile.sections().getOrDefault("", Map.of()).forEach((name, items) -> {
+            if (!name.equals(DEFAULT)) {
+                units.put(Unit.valueOf(name), QuantityWords.phrases(items));
+            }
+        });
+        Map<String, ChoiceSet> choices = new LinkedHashMap<>();
+        Definitions.load("choices.txt").sections().forEach((name, section) -> {
+            if (!name.isEmpty()) {
+                choices.put(name, ChoiceSet.parse(name, section));
+            }
+        });
+        Map<String, List<Phrase>> commands = new LinkedHashMap<>();
+        Map<String, List<Phrase>> about = new LinkedHashMap<>();
+        Definitions commandFile = Definitions.load("commands.txt");
+        for (String name : commandFile.sections().keySet()) {
+            if (!name.isEmpty()) {
+                commands.put(name, QuantityWords.phrases(commandFile.required(name, "say")));
+                about.put(name, QuantityWords.phrases(commandFile.items(name, "about")));
+            }
+        }
+        Map<String, List<Phrase>> small = new LinkedHashMap<>();
+        Definitions.load("speech.txt")
+                .sections()
+                .values()
+                .forEach(section -> section.forEach((key, items) -> small.put(key, QuantityWords.phrases(items))));
+        return new Lexicon(
+                quantities,
+                units,
+                QuantityWords.phrases(unitFile.required("", DEFAULT)),
+                choices,
+                commands,
+                about,
+                small);
+    }
+
+    /** The small words of a key that must be there. */
+    public List<Phrase> smallWords(String key) {
+        List<Phrase> phrases = small.get(key);
+        if (phrases == null) {
+            throw new IllegalStateException("speech.txt lacks \"" + key + "\"");
+        }
+        return phrases;
+    }
+}

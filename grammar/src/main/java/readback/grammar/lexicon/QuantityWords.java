@@ -1,0 +1,128 @@
+package readback.grammar.lexicon;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+
+/**
+ * How one quantity is named, in which units it is stated and what its values sound like.
+ *
+ * @param names the first is the full name
+ * @param weakNames used, but less clear
+ * @param unitOnlyNames mean this quantity only with one of its units
+ * @param units the units in which it may be stated
+ * @param us what its values sound like in US units; with metric, also what is usual
+ * @param metric what its values sound like in metric units
+ * @param lowest lowest value that can be
+ * @param highest highest value that can be
+ */
+public record QuantityWords(
+        Quantity quantity,
+        List<Phrase> names,
+        List<Phrase> weakNames,
+        List<Phrase> unitOnlyNames,
+        Set<Unit> units,
+        List<Sample> us,
+        List<Sample> metric,
+        Reading lowest,
+        Reading highest) {
+
+    public QuantityWords {
+        names = List.copyOf(names);
+        weakNames = List.copyOf(weakNames);
+        unitOnlyNames = List.copyOf(unitOnlyNames);
+        units = Set.copyOf(units);
+        us = List.copyOf(us);
+        metric = List.copyOf(metric);
+    }
+
+    /**
+     * A range of values as they are stated, for sampling.
+     *
+     * @param units one unit, or a large and a small one for compounds such as pounds and ounces
+     * @param low the lowest value, of the first unit
+     * @param high the highest value, of the first unit
+     * @param step the distance of values
+     * @param weight how often this range is sampled relative to the quantity's others
+     */
+    public record Sample(List<Unit> units, BigDecimal low, BigDecimal high, BigDecimal step, int weight) {
+        public Sample {
+            units = List.copyOf(units);
+        }
+
+        static Sample parse(String item) {
+            String[] fields = item.split(" ", -1);
+            int numbers = fields.length - 4;
+            List<Unit> units =
+                    Arrays.stream(fields, 0, numbers).map(Unit::valueOf).toList();
+            return new Sample(
+                    units,
+                    new BigDecimal(fields[numbers]),
+                    new BigDecimal(fields[numbers + 1]),
+                    new BigDecimal(fields[numbers + 2]),
+                    Integer.parseInt(fields[numbers + 3]));
+        }
+    }
+
+    /** Whether the value can be at all. */
+    public boolean canBe(Reading reading) {
+        double value = reading.base();
+        double one = lowest.base();
+        double other = highest.base();
+        return value >= Math.min(one, other) && value <= Math.max(one, other);
+    }
+
+    /** Whether the value lies in the span of what is usually stated, in either system of units. */
+    public boolean isUsual(Reading reading) {
+        double value = reading.base();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (List<Sample> samples : List.of(us, metric)) {
+            for (Sample sample : samples) {
+                Unit unit = sample.units().get(0);
+                // a compound goes on to the next whole one: fifteen pounds and fifteen ounces
+                double more = sample.units().size() - 1.0;
+                low = Math.min(low, unit.toBase(sample.low().doubleValue()));
+                high = Math.max(high, unit.toBase(sample.high().doubleValue() + more));
+            }
+        }
+        double rounding = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+        return value >= low - rounding && value <= high + rounding;
+    }
+
+    static QuantityWords parse(Definitions definitions, Quantity quantity) {
+        String section = quantity.name();
+        String[] possible = definitions.required(section, "possible").get(0).split(" ", 3);
+        Unit unit = Unit.valueOf(possible[0]);
+        Set<Unit> units = new TreeSet<>();
+        for (String name : definitions.items(section, "units")) {
+            units.add(Unit.valueOf(name));
+        }
+        if (units.isEmpty()) {
+            Arrays.stream(Unit.values())
+                    .filter(any -> any.dimension() == quantity.dimension())
+                    .forEach(units::add);
+        }
+        return new QuantityWords(
+                quantity,
+                phrases(definitions.required(section, "name")),
+                phrases(definitions.items(section, "weak")),
+                phrases(definitions.items(section, "unit-only")),
+                units,
+                definitions.required(section, "us").stream().map(Sample::parse).toList(),
+                definitions.required(section, "metric").stream()
+                        .map(Sample::parse)
+                        .toList(),
+                new Reading(quantity, new BigDecimal(possible[1]), unit),
+                new Reading(quantity, new BigDecimal(possible[2]), unit));
+    }
+
+    static List<Phrase> phrases(List<String> items) {
+        return items.stream().map(Phrase::of).toList();
+    }
+}

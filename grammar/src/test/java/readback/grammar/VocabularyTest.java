@@ -1,0 +1,69 @@
+package readback.grammar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.UnitSetting;
+
+class VocabularyTest {
+
+    private static final Grammar GRAMMAR = Grammar.standard();
+
+    @Test
+    void everyPhraseOfAStepIsUnderstoodAsWhatItWasMadeFrom() {
+        Expectation step = new Expectation(
+                "metering-device",
+                Optional.of(Quantity.NAMEPLATE_CHARGE),
+                Optional.of("metering-device"),
+                Optional.of(Quantity.SUCTION_PRESSURE),
+                UnitSetting.METRIC);
+
+        for (StepPhrases.Sample sample : GRAMMAR.samples(step, 7)) {
+            assertThat(GRAMMAR.understand(sample.words(), step).get(0).meaning())
+                    .as(sample.words())
+                    .isEqualTo(sample.meaning());
+        }
+    }
+
+    @Test
+    void theAskedChoiceIsListenedForMoreThanOthers() {
+        Expectation step = new Expectation(
+                "refrigerant", Optional.empty(), Optional.of("refrigerant"), Optional.empty(), UnitSetting.US);
+
+        List<String> phrases = GRAMMAR.vocabulary(step).phrases();
+
+        assertThat(phrases).contains("four ten a", "r twenty two").doesNotContain("piston");
+        assertThat(phrases.stream().filter("four ten a"::equals)).hasSizeGreaterThan(3);
+    }
+
+    @Test
+    void aStepHasAllNumberWordsAndTheUnknownWord() {
+        Vocabulary vocabulary = GRAMMAR.vocabulary(Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US));
+
+        assertThat(vocabulary.step()).isEqualTo("SUCTION_PRESSURE");
+        assertThat(vocabulary.words())
+                .contains(
+                        "[unk]",
+                        "zero",
+                        "oh",
+                        "niner",
+                        "fifteen",
+                        "fifty",
+                        "hundred",
+                        "point",
+                        "half",
+                        "psi",
+                        "correction");
+        assertThat(vocabulary.phrases()).contains("[unk]").hasSizeBetween(2_500, 5_000);
+    }
+
+    @Test
+    void theSameStepAlwaysListensForTheSame() {
+        Expectation step = Expectation.of(Quantity.LIQUID_PRESSURE, UnitSetting.METRIC);
+
+        assertThat(Grammar.standard().vocabulary(step)).isEqualTo(GRAMMAR.vocabulary(step));
+    }
+}

@@ -1,0 +1,31 @@
+package readback.prompts.checklist;
+
+import java.util.Optional;
+import readback.calc.quantity.Quantity;
+
+/**
+ * One step of a checklist.
+ *
+ * @param id unique in all checklists; texts are found under {@code step.<id>}
+ * @param task what is to be done
+ * @param when the step is passed over while this does not hold
+ * @param optional whether "skip" passes over the step without consequence
+ * @param slot what the answer fills: the quantity's or choice set's name unless the checklist names another
+ * @param conclusion what a yes or no tells about another slot
+ */
+public record Step(
+        String id, Task task, Condition when, boolean optional, String slot, Optional<Conclusion> conclusion) {
+
+    /**
+     * What the answer to a question tells about another slot.
+     *
+     * @param yes option that a yes fills in; empty for none
+     * @param no option that a no fills in; empty for none
+     */
+    public record Conclusion(String slot, Optional<String> yes, Optional<String> no) {}
+
+    /** The slot that readings of a quantity fill. */
+    public static String slotOf(Quantity quantity) {
+        return quantity.name();
+    }
+}

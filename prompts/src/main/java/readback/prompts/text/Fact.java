@@ -1,0 +1,72 @@
+package readback.prompts.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+
+/** Something that a text has a place for. Typed, so that the ear and the eye each get their own form. */
+public sealed interface Fact {
+
+    /** A value with its name: "suction, one one eight, p s i". */
+    record Stated(Reading reading) implements Fact {}
+
+    /** A value without a name: "one one eight p s i". */
+    record Amount(BigDecimal value, Unit unit) implements Fact {}
+
+    /** A plain count: "two". */
+    record Count(int value) implements Fact {}
+
+    /** A word of the trade that the catalogue knows under {@code term.<key>}. */
+    record Term(String key) implements Fact {}
+
+    /** A name that is written one way and spoken another: "R-410A", "r four ten a". */
+    record Named(String shown, String spoken) implements Fact {}
+
+    /** Words as they were heard or typed. */
+    record Quoted(String words) implements Fact {}
+
+    /** A text of the catalogue, filled in turn. */
+    record Text(Message message) implements Fact {}
+
+    /** Several facts: "a, b and c". */
+    record Listing(List<Fact> facts) implements Fact {
+        public Listing {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /** The name of a quantity. */
+    static Fact name(Quantity quantity) {
+        return new Term("quantity." + quantity.name());
+    }
+
+    /** A value without its name. */
+    static Fact amount(Reading reading) {
+        return new Amount(reading.value(), reading.unit());
+    }
+
+    /** A computed temperature, to a tenth of a degree in the unit of the setting. */
+    static Fact temperature(Temperature temperature, UnitSetting units) {
+        Unit unit = units.temperature();
+        return new Amount(rounded(unit.fromBase(temperature.kelvin())), unit);
+    }
+
+    /** A computed temperature difference, to a tenth of a degree in the unit of the setting. */
+    static Fact difference(TemperatureDifference difference, UnitSetting units) {
+        Unit unit = units.temperature() == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+        return new Amount(rounded(unit.fromBase(difference.kelvins())), unit);
+    }
+
+    /** A number to one decimal, without a trailing zero and without a negative zero. */
+    public static BigDecimal rounded(double value) {
+        BigDecimal tenths = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP);
+        BigDecimal plain = tenths.stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0, RoundingMode.UNNECESSARY) : plain;
+    }
+}

@@ -1,0 +1,203 @@
+package readback.prompts.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+
+/**
+ * The catalogue of texts in one language and the two forms of each message: for the ear and for the eye. Immutable.
+ *
+ * <p>A text has places like {@code {value}}. A key may have a shorter sibling {@code key.brief}, used in the brief voice,
+ * and an ear-only sibling {@code key.spoken}.
+ */
+public final class Wording {
+
+    /** Who reads it: spoken aloud, or shown on a screen. */
+    public enum Form {
+        SPOKEN,
+        SHOWN
+    }
+
+    private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
+
+    private final Map<String, String> texts;
+
+    private Wording(Map<String, String> texts) {
+        this.texts = texts;
+    }
+
+    /** The English catalogue. */
+    public static Wording english() {
+        try (InputStream in = Wording.class.getResourceAsStream("/readback/prompts/texts-en.properties")) {
+            if (in == null) {
+                throw new IllegalStateException("the English texts are missing from this build");
+            }
+            return read(new InputStreamReader(in, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException("the English texts could not be read", e);
+        }
+    }
+
+    /** A catalogue from a properties text; a key given twice is refused. */
+    static Wording read(java.io.Reader reader) throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        Properties unique = new Properties() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public synchronized Object put(Object key, Object value) {
+                if (texts.put((String) key, ((String) value).strip()) != null) {
+                    throw new IllegalStateException("the text " + key + " is given twice");
+                }
+                return value;
+            }
+        };
+        unique.load(reader);
+        return new Wording(Map.copyOf(texts));
+    }
+
+    public Set<String> keys() {
+        return texts.keySet();
+    }
+
+    public boolean has(String key) {
+        return texts.containsKey(key);
+    }
+
+    /** The message for the eye, as a sentence with a capital. */
+    public String shown(Message message, UnitSetting units) {
+        String text = fill(message, Form.SHOWN, false, units);
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /**
+     * The message for the ear.
+     *
+     * @param brief values and verdicts only, where the catalogue has a short form
+     */
+    public String spoken(Message message, boolean brief, UnitSetting units) {
+        return fill(message, Form.SPOKEN, brief, units);
+    }
+
+    /** Whether the message is left out in the brief voice: its short form is empty. */
+    public boolean silent(Message message, boolean brief) {
+        return brief && "".equals(texts.get(message.key() + ".brief"));
+    }
+
+    /** The places of a text, by name. */
+    Set<String> places(String key) {
+        return PLACE.matcher(text(key)).results().map(place -> place.group(1)).collect(Collectors.toSet());
+    }
+
+    private String fill(Message message, Form form, boolean brief, UnitSetting units) {
+        String text = template(message.key(), form, brief);
+        Matcher places = PLACE.matcher(text);
+        StringBuilder filled = new StringBuilder();
+        while (places.find()) {
+            Fact fact = message.facts().get(places.group(1));
+            if (fact == null) {
+                throw new IllegalStateException(message.key() + " has a place {" + places.group(1) + "} but was given "
+                        + message.facts().keySet());
+            }
+            places.appendReplacement(filled, Matcher.quoteReplacement(word(fact, form, brief, units)));
+        }
+        places.appendTail(filled);
+        return filled.toString();
+    }
+
+    private String template(String key, Form form, boolean brief) {
+        Optional<String> ear = form == Form.SPOKEN ? Optional.ofNullable(texts.get(key + ".spoken")) : Optional.empty();
+        Optional<String> shorter = brief ? Optional.ofNullable(texts.get(key + ".brief")) : Optional.empty();
+        return shorter.or(() -> ear).orElseGet(() -> text(key));
+    }
+
+    private String text(String key) {
+        String text = texts.get(key);
+        if (text == null) {
+            throw new IllegalStateException("the catalogue has no text " + key);
+        }
+        return text;
+    }
+
+    private String word(Fact fact, Form form, boolean brief, UnitSetting units) {
+        if (fact instanceof Fact.Stated stated) {
+            return stated(stated, form, units);
+        }
+        if (fact instanceof Fact.Amount amount) {
+            return amount(amount, form, units);
+        }
+        if (fact instanceof Fact.Count count) {
+            return form == Form.SPOKEN
+                    ? SpokenNumber.words(BigDecimal.valueOf(count.value()))
+                    : String.valueOf(count.value());
+        }
+        if (fact instanceof Fact.Term term) {
+            return template("term." + term.key(), form, false);
+        }
+        if (fact instanceof Fact.Named named) {
+            return form == Form.SPOKEN ? named.spoken() : named.shown();
+        }
+        if (fact instanceof Fact.Quoted quoted) {
+            return quoted.words();
+        }
+        if (fact instanceof Fact.Text inner) {
+            return fill(inner.message(), form, brief, units);
+        }
+        List<Fact> facts = ((Fact.Listing) fact).facts();
+        List<String> words =
+                facts.stream().map(each -> word(each, form, brief, units)).toList();
+        boolean readings = facts.stream().allMatch(Fact.Stated.class::isInstance);
+        // A reading has commas of its own; between readings the ear needs a longer pause.
+        return form == Form.SPOKEN && readings ? String.join("; ", words) : joined(words);
+    }
+
+    private String stated(Fact.Stated stated, Form form, UnitSetting units) {
+        Reading reading = stated.reading();
+        String name = template("term.quantity." + reading.quantity().name(), form, false);
+        Optional<TubeFraction> fraction = TubeFraction.of(reading);
+        if (form == Form.SPOKEN) {
+            String number = fraction.map(TubeFraction::spoken).orElseGet(() -> SpokenNumber.words(reading.value()));
+            return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
+        }
+        String number = fraction.map(TubeFraction::shown).orElseGet(() -> reading.value().toPlainString());
+        return name + " " + number + " " + reading.unit().symbol();
+    }
+
+    private String amount(Fact.Amount amount, Form form, UnitSetting units) {
+        return form == Form.SPOKEN
+                ? SpokenNumber.words(amount.value()) + " " + spokenUnit(amount.unit(), units)
+                : shownAmount(amount.value(), amount.unit());
+    }
+
+    private static String shownAmount(BigDecimal value, Unit unit) {
+        return value.toPlainString() + " " + unit.symbol();
+    }
+
+    /** The scale is said only where it is not the one that is set: it would be a word in every breath. */
+    private String spokenUnit(Unit unit, UnitSetting units) {
+        return unit == units.temperature() ? text("term.unit.degrees") : text("term.unit." + unit.name());
+    }
+
+    private String joined(List<String> words) {
+        if (words.size() < 2) {
+            return String.join("", words);
+        }
+        return String.join(", ", words.subList(0, words.size() - 1)) + " " + text("term.and") + " "
+                + words.get(words.size() - 1);
+    }
+}
