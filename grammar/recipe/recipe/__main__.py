@@ -68,7 +68,7 @@ def export(parser):
 
 
 def costs_of(a):
-    return filler.Costs(*(getattr(a, name) for name in filler.Costs.__dataclass_fields__))
+    return filler.Costs(*(getattr(a, "cost_" + name) for name in filler.Costs.__dataclass_fields__))
 
 
 def graph(parser):
@@ -79,7 +79,7 @@ def graph(parser):
     parser.add_argument("--words", default=str(lexicon.WORDS))
     parser.add_argument("--common", default=str(lexicon.COMMON))
     for name, field in filler.Costs.__dataclass_fields__.items():
-        parser.add_argument(f"--cost-{name}", dest=name, type=float, default=field.default, help="cost of this filler")
+        parser.add_argument(f"--cost-{name}", dest="cost_" + name, type=float, default=field.default, help="cost of this filler")
 
     def run(a):
         from recipe import graph as graphs
