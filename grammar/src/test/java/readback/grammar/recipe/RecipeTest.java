@@ -59,12 +59,16 @@ class RecipeTest {
     private void assertPasses(String python, String module) throws Exception {
         Run run = run(List.of(python, "-m", "unittest", module));
         assertThat(run.status()).as(run.output()).isZero();
-        run.output().lines().filter(line -> line.contains("skipped")).forEach(line -> System.out.println("skipped: " + line));
+        run.output()
+                .lines()
+                .filter(line -> line.contains("skipped"))
+                .forEach(line -> System.out.println("skipped: " + line));
     }
 
     private Optional<String> interpreterWith(String library) throws Exception {
         for (String python : INTERPRETERS) {
-            if (onPath(python) && run(List.of(python, "-c", "import numpy, " + library)).status() == 0) {
+            if (onPath(python)
+                    && run(List.of(python, "-c", "import numpy, " + library)).status() == 0) {
                 return Optional.of(python);
             }
         }
