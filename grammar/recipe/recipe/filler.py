@@ -24,9 +24,9 @@ class Costs:
     common: float = 3.0
     near: float = 3.0
     unknown: float = 0.0
-    phone: float = -0.2
+    phone: float = -0.3
     burst: float = 6.0
-    vocabulary: float = 6.0
+    vocabulary: float = math.inf
 
 
 def neighbours(pronunciation):
