@@ -1,6 +1,7 @@
 """The whole recipe in seconds: clips, pack, training, export, graph, and the check against the recogniser."""
 
 import contextlib
+import dataclasses
 import io
 import json
 import pathlib
@@ -45,8 +46,11 @@ class TinyRun(unittest.TestCase):
         cls.kept = packing.pack(clips, folder / "pack", {**synthetic.WORDS, **synthetic.COMMON}, bitrate=32)
         sizes = dict(layout="mono", width=48, bottleneck=16, dropout=0.0, batch_seconds=12, rate=3e-3, joined=10)
         cls.settings = Settings(packs=[folder / "pack"], out=folder / "out", steps=40, disturbed=False, **sizes)
-        with contextlib.redirect_stdout(io.StringIO()):
+        interrupted = dataclasses.replace(cls.settings, run_minutes=1e-6)
+        with contextlib.redirect_stdout(io.StringIO()) as said:
+            cls.stopped = train.main(interrupted)
             cls.complete = train.main(cls.settings)
+        cls.said = said.getvalue()
         cls.model = folder / "model"
         export.export(folder / "out/network.pt", cls.model)
         cls.heard = graph.build(cls.model, "mono", cls.words, cls.common, cls.COSTS, sentences=0)
@@ -54,6 +58,12 @@ class TinyRun(unittest.TestCase):
     def test_every_clip_is_packed_and_the_training_completes(self):
         self.assertEqual((60, 0), self.kept)
         self.assertTrue(self.complete)
+
+    def test_a_training_that_was_cut_off_goes_on_where_it_stopped(self):
+        self.assertFalse(self.stopped)
+        self.assertIn("resumed at step 1", self.said)
+
+    def test_the_graph_offers_every_word(self):
         self.assertEqual(len(synthetic.WORDS), self.heard)
 
     def test_the_exported_network_computes_what_the_trained_one_does(self):
