@@ -15,6 +15,9 @@ interface HelmholtzFluid {
     /** mol/m³; delta is the density over this. */
     double reducingDensity();
 
+    /** K, where the validity of the equation ends. */
+    double highestTemperature();
+
     /** Adds the residual energy and its derivatives up to the second order. */
     void addResidual(double tau, double delta, Derivatives sum);
 

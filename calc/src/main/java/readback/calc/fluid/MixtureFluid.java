@@ -42,6 +42,16 @@ final class MixtureFluid implements HelmholtzFluid {
         return reducingDensity;
     }
 
+    /** The lowest of the components' limits. */
+    @Override
+    public double highestTemperature() {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < x.length; i++) {
+            lowest = Math.min(lowest, model.fluid(i).highestTemperature());
+        }
+        return lowest;
+    }
+
     @Override
     public void addResidual(double tau, double delta, Derivatives sum) {
         model.addResidual(x, tau, delta, sum);

@@ -80,9 +80,25 @@ final class MixtureSaturation implements SaturationModel {
     @Override
     public double temperature(Side side, double pascals) {
         Optional<Solution> direct = newton(start(side, raoultTemperature(side, pascals)), Double.NaN, pascals);
-        if (direct.isPresent()) {
-            return direct.get().kelvin();
-        }
+        return direct.isPresent() ? direct.get().kelvin() : temperatureByContinuation(side, pascals);
+    }
+
+    @Override
+    public double density(Side side, double kelvin) {
+        return atTemperature(side, kelvin).feedDensity();
+    }
+
+    private Solution atTemperature(Side side, double kelvin) {
+        return newton(start(side, kelvin), kelvin, Double.NaN).orElseGet(() -> continued(side, kelvin));
+    }
+
+    /** The pressure in Pa as continuation from the anchor finds it: the second way, for when the direct start fails. */
+    double pressureByContinuation(Side side, double kelvin) {
+        return continued(side, kelvin).pressure;
+    }
+
+    /** The temperature in K as continuation from the anchor finds it. */
+    double temperatureByContinuation(Side side, double pascals) {
         double coldest = ANCHOR;
         while (pressure(side, coldest) > pascals) {
             coldest -= CONTINUATION_STEP;
@@ -102,15 +118,6 @@ final class MixtureSaturation implements SaturationModel {
             }
         }
         return at.kelvin();
-    }
-
-    @Override
-    public double density(Side side, double kelvin) {
-        return atTemperature(side, kelvin).feedDensity();
-    }
-
-    private Solution atTemperature(Side side, double kelvin) {
-        return newton(start(side, kelvin), kelvin, Double.NaN).orElseGet(() -> continued(side, kelvin));
     }
 
     /** Walks from the anchor to the temperature. */

@@ -5,6 +5,7 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
 
     private static final int MOST_STEPS = 60;
     private static final int USUAL_STEPS = 12;
+    private static final double FIRST_BRACKET = 1.02;
 
     /** @param pressure Pa; densities in mol/m³ */
     record Equilibrium(double pressure, double liquidDensity, double vapourDensity) {}
@@ -75,8 +76,15 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
     /** The same equilibrium by a bracketed search for the pressure of equal Gibbs energies: slower, but cannot go astray. */
     Equilibrium bracketed(double kelvin) {
         double estimate = fluid.ancillary("vapour-pressure").at(kelvin);
-        double pressure = Roots.find(
-                p -> gibbsGap(kelvin, p), 0.98 * estimate, Math.min(1.02 * estimate, fluid.criticalPressure()), 1e-13);
+        double low = estimate / FIRST_BRACKET;
+        while (gibbsGap(kelvin, low) < 0) {
+            low /= FIRST_BRACKET;
+        }
+        double high = Math.min(estimate * FIRST_BRACKET, fluid.criticalPressure());
+        while (high < fluid.criticalPressure() && gibbsGap(kelvin, high) > 0) {
+            high = Math.min(high * FIRST_BRACKET, fluid.criticalPressure());
+        }
+        double pressure = Roots.find(p -> gibbsGap(kelvin, p), low, high, 1e-13);
         return new Equilibrium(
                 pressure, Phases.liquidDensity(fluid, kelvin, pressure), Phases.vapourDensity(fluid, kelvin, pressure));
     }

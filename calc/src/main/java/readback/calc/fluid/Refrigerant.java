@@ -22,6 +22,9 @@ public final class Refrigerant {
     /** Lets a value that was computed at a limit be used there, in spite of rounding. */
     private static final double ROUNDING = 1e-9;
 
+    /** Within the validity of every equation here. Pa. */
+    private static final double HIGHEST_LIQUID_PRESSURE = 10e6;
+
     private static final double IIR_ENTHALPY = 200_000;
     private static final double IIR_ENTROPY = 1_000;
 
@@ -181,6 +184,61 @@ public final class Refrigerant {
     public FluidState saturatedVapour(Temperature temperature) {
         double kelvin = checkedTemperature("dew temperature", temperature.kelvin());
         return state(kelvin, model.density(Side.DEW, kelvin));
+    }
+
+    /**
+     * Vapour warmer than its dew point, or on it.
+     *
+     * @param temperature 200 K to {@link #highestVapourTemperature()}
+     * @param pressure up to the dew pressure at that temperature, and up to {@link #highestPressure} above the critical
+     *     temperature
+     */
+    public FluidState superheatedVapour(Temperature temperature, AbsolutePressure pressure) {
+        double kelvin = temperature.kelvin();
+        double hottest = model.fluid().highestTemperature();
+        if (!(kelvin >= SaturationCurves.LOWEST_TEMPERATURE * (1 - ROUNDING) && kelvin <= hottest)) {
+            throw new OutOfRangeException(
+                    "vapour temperature of " + designation(),
+                    kelvin,
+                    "K",
+                    SaturationCurves.LOWEST_TEMPERATURE + " to " + hottest + " K");
+        }
+        double limit = kelvin < highestTemperature().kelvin()
+                ? dewPressure(temperature).pascals()
+                : highestPressure(Side.DEW).pascals();
+        if (pressure.pascals() > limit * (1 + ROUNDING)) {
+            throw new OutOfRangeException(
+                    "vapour pressure of " + designation() + " at " + kelvin + " K",
+                    pressure.pascals(),
+                    "Pa",
+                    "at most " + Math.round(limit) + " Pa absolute, above which it condenses");
+        }
+        return state(kelvin, Phases.vapourDensity(model.fluid(), kelvin, pressure.pascals()));
+    }
+
+    /**
+     * Liquid colder than its bubble point, or on it.
+     *
+     * @param temperature as for {@link #bubblePressure}
+     * @param pressure from the bubble pressure at that temperature to 10 MPa
+     */
+    public FluidState subcooledLiquid(Temperature temperature, AbsolutePressure pressure) {
+        double kelvin = temperature.kelvin();
+        double limit = bubblePressure(temperature).pascals();
+        if (!(pressure.pascals() >= limit * (1 - ROUNDING) && pressure.pascals() <= HIGHEST_LIQUID_PRESSURE)) {
+            throw new OutOfRangeException(
+                    "liquid pressure of " + designation() + " at " + kelvin + " K",
+                    pressure.pascals(),
+                    "Pa",
+                    Math.round(limit) + " Pa absolute, below which it boils, to " + Math.round(HIGHEST_LIQUID_PRESSURE)
+                            + " Pa");
+        }
+        return state(kelvin, Phases.liquidDensity(model.fluid(), kelvin, pressure.pascals()));
+    }
+
+    /** The highest temperature of superheated vapour: where the validity of the equation of state ends. */
+    public Temperature highestVapourTemperature() {
+        return Temperature.kelvin(model.fluid().highestTemperature());
     }
 
     SaturationModel model() {
