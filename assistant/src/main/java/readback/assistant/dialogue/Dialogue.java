@@ -104,6 +104,21 @@ public final class Dialogue {
         return Assessment.of(state);
     }
 
+    /** The verdict in this state in words, then why it is what it is; empty while there is none. */
+    public List<Message> explained(State state) {
+        Assessment assessment = Assessment.of(state);
+        if (assessment.recorded().isEmpty()) {
+            return List.of();
+        }
+        Findings findings = new Findings(state.settings().units());
+        List<Message> messages = new ArrayList<>();
+        assessment.judgement().ifPresent(judgement -> {
+            messages.addAll(findings.verdict(judgement));
+            messages.addAll(findings.why(judgement));
+        });
+        return messages;
+    }
+
     /** What words mean in this state. */
     public Expectation expectation(State state) {
         return flow.expectation(state, Assessment.of(state));

@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything that a session knows at one moment. Immutable; made only by {@link Dialogue} from the session's events.
@@ -47,6 +48,24 @@ public record State(
     /** Whether "hold on" was said and "carry on" not yet. */
     public boolean held() {
         return conversation.mode() == Conversation.Mode.HELD;
+    }
+
+    /** The step asked last, by its name. */
+    public Optional<String> asked() {
+        return conversation.asked();
+    }
+
+    /** Whether a value waits for an explicit yes or for a choice between two that sound alike. */
+    public boolean inDoubt() {
+        return conversation
+                .pending()
+                .filter(pending -> !(pending instanceof Pending.Leave))
+                .isPresent();
+    }
+
+    /** Cautions that wait for the technician's word that they were understood, by name. */
+    public Set<String> unheeded() {
+        return warnings.unheeded();
     }
 
     State at(Instant now) {
