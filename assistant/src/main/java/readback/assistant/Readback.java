@@ -9,7 +9,11 @@ import readback.assistant.command.Console;
 import readback.assistant.command.DemoCommand;
 import readback.assistant.command.HearCommand;
 import readback.assistant.command.Overview;
+import readback.assistant.command.RemarkCommand;
+import readback.assistant.command.ReplayCommand;
+import readback.assistant.command.ReportCommand;
 import readback.assistant.command.SaturationCommand;
+import readback.assistant.command.SessionsCommand;
 import readback.assistant.command.UnderstandCommand;
 
 /** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
@@ -30,6 +34,10 @@ public final class Readback {
                 .addSubcommand(new HearCommand(console))
                 .addSubcommand(new UnderstandCommand(console))
                 .addSubcommand(new SaturationCommand(console))
+                .addSubcommand(new ReplayCommand(console))
+                .addSubcommand(new ReportCommand(console))
+                .addSubcommand(new RemarkCommand(console))
+                .addSubcommand(new SessionsCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import readback.assistant.sound.Samples;
 import readback.assistant.sound.WaveWriter;
@@ -13,6 +14,8 @@ final class AudioShelf {
 
     private static final int WAVE_HEADER_BYTES = 44;
     private static final int BYTES_PER_SAMPLE = 2;
+
+    private static final Pattern NAME = Pattern.compile("[0-9]{5,10}\\.wav");
 
     private final Path folder;
     private final AudioBudget budget;
@@ -28,6 +31,11 @@ final class AudioShelf {
     static AudioShelf in(Path session, AudioBudget budget) {
         Path folder = session.resolve(SessionRecord.AUDIO);
         return new AudioShelf(folder, budget, Files.isDirectory(folder) ? size(folder) : 0);
+    }
+
+    /** Whether the name is one that {@link #keep} gives: a record that was tampered with cannot lead elsewhere. */
+    static boolean isName(String file) {
+        return NAME.matcher(file).matches();
     }
 
     private static long size(Path folder) {

@@ -52,6 +52,37 @@ public record RecordedSession(
         return !entries.isEmpty() && entries.get(entries.size() - 1).closed();
     }
 
+    /** What became of the sound of an event. */
+    public sealed interface KeptSound {
+
+        /** It is there, byte for byte. */
+        record Whole(Path file) implements KeptSound {}
+
+        /** It was kept, but is gone now, as when it was deleted for privacy. */
+        record Missing() implements KeptSound {}
+
+        /** It is not what was recorded. */
+        record Changed() implements KeptSound {}
+    }
+
+    /** The sound of an entry; empty when none was kept. */
+    public Optional<KeptSound> sound(Entry entry) {
+        return entry.audio().map(clip -> {
+            if (!AudioShelf.isName(clip.file())) {
+                return new KeptSound.Changed();
+            }
+            Path file = folder.resolve(SessionRecord.AUDIO).resolve(clip.file());
+            try {
+                byte[] bytes = Files.readAllBytes(file);
+                return Chain.sha256(bytes, 0, bytes.length).equals(clip.sha256())
+                        ? new KeptSound.Whole(file)
+                        : new KeptSound.Changed();
+            } catch (IOException e) {
+                return new KeptSound.Missing();
+            }
+        });
+    }
+
     /** One pass over the bytes of a file. */
     private static final class Reading {
         private final byte[] bytes;
