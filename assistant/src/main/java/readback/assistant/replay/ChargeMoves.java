@@ -2,10 +2,8 @@ package readback.assistant.replay;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.calc.procedure.Mass;
@@ -14,16 +12,20 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 
 /**
- * Follows a session's record and keeps every movement of refrigerant. A corrected amount replaces the one that it corrects,
- * a scratched one is dropped, and the amounts of an earlier round of measurements stay when the next round clears their
- * slots. One thread.
+ * Follows a session's record and keeps every movement of refrigerant. Every amount stated counts, also when its slot is
+ * filled already, for charge is moved in small steps; a correction replaces the amount stated last, a scratched amount is
+ * dropped, and amounts stay when the next round of measurements clears their slots. One thread.
  */
 public final class ChargeMoves {
 
     private static final String CYLINDER = "cylinder";
 
+    /** How a meaning begins that replaces a value, and one that takes a value back. */
+    private static final String CORRECTION = "correction: ";
+
+    private static final String SCRATCH = "scratch";
+
     private final List<Move> moves = new ArrayList<>();
-    private final Map<Quantity, Integer> open = new HashMap<>();
     private String cylinder;
 
     /**
@@ -58,41 +60,35 @@ public final class ChargeMoves {
                 cylinder = content;
             }
         });
-        long cleared = changes.values().stream().filter(String::isEmpty).count();
         for (Quantity quantity : List.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED)) {
             String content = changes.get(quantity.name());
-            if (content == null) {
-                continue;
-            }
-            if (content.isEmpty()) {
-                clear(quantity, cleared == 1);
-            } else {
-                state(quantity, content, entry);
+            if (content != null) {
+                change(quantity, content, entry);
             }
         }
     }
 
-    /** A slot that is cleared with others starts a new round; one that is cleared alone was scratched. */
-    private void clear(Quantity quantity, boolean scratched) {
-        Integer at = open.remove(quantity);
-        if (scratched && at != null) {
-            moves.remove((int) at);
-            open.replaceAll((other, index) -> index > at ? index - 1 : index);
-        }
-    }
-
-    private void state(Quantity quantity, String content, Entry entry) {
-        Optional<Reading> amount = Content.reading(quantity.name(), content);
-        if (amount.isEmpty()) {
-            return;
-        }
-        Move move = new Move(entry.number(), entry.event().at(), amount.get(), cylinder);
-        Integer at = open.get(quantity);
-        if (at != null) {
-            moves.set(at, move);
+    private void change(Quantity quantity, String content, Entry entry) {
+        String understood = entry.outcome().understood();
+        if (understood.startsWith(SCRATCH)) {
+            // What the slot falls back to was counted when it was stated.
+            drop(quantity);
         } else {
-            open.put(quantity, moves.size());
-            moves.add(move);
+            Content.reading(quantity.name(), content).ifPresent(amount -> {
+                if (understood.startsWith(CORRECTION)) {
+                    drop(quantity);
+                }
+                moves.add(new Move(entry.number(), entry.event().at(), amount, cylinder));
+            });
+        }
+    }
+
+    private void drop(Quantity quantity) {
+        for (int i = moves.size() - 1; i >= 0; i--) {
+            if (moves.get(i).amount().quantity() == quantity) {
+                moves.remove(i);
+                return;
+            }
         }
     }
 

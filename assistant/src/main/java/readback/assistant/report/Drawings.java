@@ -1,7 +1,9 @@
 package readback.assistant.report;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import readback.assistant.replay.ChargeMoves;
@@ -18,7 +20,11 @@ import readback.calc.quantity.TemperatureDifference;
 final class Drawings {
 
     private static final double KILOJOULE = 1000;
+    private static final double NEAR_THE_EDGE = 0.85;
     private static final double MARGIN = 0.12;
+
+    /** Readings closer together than this belong to one measurement: common practice, no source. */
+    private static final Duration ONE_MEASUREMENT = Duration.ofMinutes(8);
 
     private final Texts texts;
     private final Figures figures;
@@ -65,7 +71,7 @@ final class Drawings {
                         + texts.label("plot.tolerance") + " " + Figures.tenths(low) + " … " + Figures.tenths(high) + " "
                         + figures.differenceUnit().symbol(),
                 new Plot.Scale(
-                        texts.label("plot.deviation.axis") + " " + kind + ", "
+                        texts.label("plot.deviation.axis") + " " + kind.toLowerCase(Locale.ROOT) + ", "
                                 + figures.differenceUnit().symbol(),
                         -span * (1 + MARGIN),
                         span * (1 + MARGIN),
@@ -88,10 +94,7 @@ final class Drawings {
 
     /** The deciding value of every round against time, with target, tolerance and each movement of refrigerant. */
     Optional<Plot> course(JobReport report) {
-        List<JobReport.Round> rounds = report.rounds().stream()
-                .filter(round -> deciding(round.judgement()).isPresent()
-                        && round.judgement().target().isPresent())
-                .toList();
+        List<JobReport.Round> rounds = measurements(report.rounds());
         if (rounds.isEmpty()) {
             return Optional.empty();
         }
@@ -137,6 +140,27 @@ final class Drawings {
             plot.words(Figures.tenths(point.y()), point, 10, 4, "start");
         });
         return Optional.of(plot);
+    }
+
+    /**
+     * The verdicts that stand for a measurement: while readings are renewed one after the other each gives a verdict, and
+     * only the last of them rests on readings of one time.
+     */
+    static List<JobReport.Round> measurements(List<JobReport.Round> rounds) {
+        List<JobReport.Round> measurements = new ArrayList<>();
+        for (JobReport.Round round : rounds) {
+            if (deciding(round.judgement()).isEmpty() || round.judgement().target().isEmpty()) {
+                continue;
+            }
+            int last = measurements.size() - 1;
+            if (last >= 0
+                    && Duration.between(measurements.get(last).at(), round.at()).compareTo(ONE_MEASUREMENT) <= 0) {
+                measurements.set(last, round);
+            } else {
+                measurements.add(round);
+            }
+        }
+        return measurements;
     }
 
     private void tolerance(Plot plot, JobReport report, List<JobReport.Round> rounds, double end) {
@@ -248,10 +272,17 @@ final class Drawings {
                         place(point.state()),
                         rightward ? 0 : -10,
                         rightward ? 22 : 4,
-                        rightward ? "middle" : "end");
+                        rightward ? anchor(plot, point.state()) : "end");
             }
         }
         return plot;
+    }
+
+    /** Words below a point, inside the drawing. */
+    private static String anchor(Plot plot, FluidState state) {
+        Axis across = plot.across();
+        double share = (enthalpy(state) - across.low()) / (across.high() - across.low());
+        return share > NEAR_THE_EDGE ? "end" : "middle";
     }
 
     /** The part of a line of equal pressure between saturation and what was measured: superheat, or subcooling. */

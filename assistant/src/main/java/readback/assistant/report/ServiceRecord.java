@@ -25,7 +25,7 @@ final class ServiceRecord {
         page.element("p", texts.label("service.note"));
         Table table = new Table(
                 page, texts.label("service.caption"), List.of(texts.label("column.what"), texts.label("column.value")));
-        for (Line line : lines(figures, report)) {
+        for (Line line : lines(texts, figures, report)) {
             table.row(texts.label("service." + line.label()), line.value().orElse(texts.label("service.open")));
         }
         table.end();
@@ -33,7 +33,7 @@ final class ServiceRecord {
         page.closeLine();
     }
 
-    private static List<Line> lines(Figures figures, JobReport report) {
+    private static List<Line> lines(Texts texts, Figures figures, JobReport report) {
         boolean moved = !report.moves().moves().isEmpty();
         return List.of(
                 new Line("technician", report.about(About.TECHNICIAN)),
@@ -47,12 +47,20 @@ final class ServiceRecord {
                 new Line("added", Optional.of(figures.shown(report.moves().balance().added()))),
                 new Line("recovered", Optional.of(figures.shown(report.moves().balance().recovered()))),
                 new Line("cylinders", moved ? Optional.of(cylinders(report)).filter(text -> !text.isEmpty()) : report.about(About.CYLINDER)),
-                new Line("reason", report.finalRound().map(JobReport.Round::kind).filter(kind -> moved)),
+                new Line("reason", reason(texts, report)),
                 new Line("parts", report.answer("parts")),
                 new Line("leak-test", report.answer("leak-test")),
                 new Line("leak-rate", report.answer("leak-rate")),
                 new Line("verification", report.answer("verification-test")),
                 new Line("destination", report.answer("destination")));
+    }
+
+    /** The verdict before the first movement. */
+    private static Optional<String> reason(Texts texts, JobReport report) {
+        return report.moves().moves().stream().findFirst().flatMap(first -> report.rounds().stream()
+                .filter(round -> round.event() < first.event())
+                .reduce((earlier, later) -> later)
+                .map(round -> texts.verdict(round.kind())));
     }
 
     private static String cylinders(JobReport report) {
