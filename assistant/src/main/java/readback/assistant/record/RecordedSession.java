@@ -34,13 +34,17 @@ public record RecordedSession(
     public static RecordedSession read(Path session) throws RecordUnavailableException {
         Path file = fileOf(session);
         try {
-            return new Reading(Files.readAllBytes(file), file).session();
+            return parse(Files.readAllBytes(file), file);
         } catch (NoSuchFileException e) {
             throw new RecordUnavailableException(
                     "There is no session record at '" + session + "': name a session's folder.", e);
         } catch (IOException e) {
             throw new RecordUnavailableException("The record '" + file + "' cannot be read: " + e.getMessage(), e);
         }
+    }
+
+    static RecordedSession parse(byte[] bytes, Path file) throws RecordUnavailableException {
+        return new Reading(bytes, file).session();
     }
 
     static Path fileOf(Path session) {
