@@ -21,8 +21,10 @@ final class Markup {
 
     /** Opens an element; attributes come as name, value, name, value. */
     Markup open(String tag, String... attributes) {
-        tag(tag, attributes);
-        if (!VOID.contains(tag)) {
+        if (VOID.contains(tag)) {
+            tag(tag, "/>", attributes);
+        } else {
+            tag(tag, ">", attributes);
             open.push(tag);
         }
         return this;
@@ -43,7 +45,7 @@ final class Markup {
 
     /** An element with text. */
     Markup element(String tag, String text, String... attributes) {
-        tag(tag, attributes);
+        tag(tag, ">", attributes);
         text(text);
         out.append("</").append(tag).append(">");
         return this;
@@ -51,8 +53,7 @@ final class Markup {
 
     /** An element without content, as SVG has them. */
     Markup shape(String tag, String... attributes) {
-        tag(tag, attributes);
-        out.append("</").append(tag).append(">\n");
+        tag(tag, "/>\n", attributes);
         return this;
     }
 
@@ -82,7 +83,7 @@ final class Markup {
         return out.toString();
     }
 
-    private void tag(String tag, String... attributes) {
+    private void tag(String tag, String end, String... attributes) {
         if (attributes.length % 2 != 0) {
             throw new IllegalArgumentException("an attribute of " + tag + " has no value");
         }
@@ -90,7 +91,7 @@ final class Markup {
         for (int i = 0; i < attributes.length; i += 2) {
             out.append(' ').append(attributes[i]).append("=\"").append(inert(attributes[i + 1])).append('"');
         }
-        out.append('>');
+        out.append(end);
     }
 
     /** The text with nothing in it that a browser would act on. */
