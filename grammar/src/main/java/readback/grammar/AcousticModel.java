@@ -64,7 +64,7 @@ public final class AcousticModel {
         return new AcousticModel(id, files, wordsOf(lines(WORDS)));
     }
 
-    /** The name and version of the model, as in "readback-en-1"; another version has other files. */
+    /** The name and version of the model, as in "readback-en-2"; another version has other files. */
     public String id() {
         return id;
     }

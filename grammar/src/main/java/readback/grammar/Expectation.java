@@ -1,5 +1,6 @@
 package readback.grammar;
 
+import java.util.List;
 import java.util.Optional;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.UnitSetting;
@@ -12,9 +13,34 @@ import readback.calc.quantity.UnitSetting;
  * @param choice the set of choices asked for; its options need no introduction
  * @param last the value read back last; "correction" and "scratch that" refer to it
  * @param units the units meant when none is said
+ * @param answers the commands that answer what was asked, the likeliest first: yes and no to a question
  */
 public record Expectation(
-        String step, Optional<Quantity> quantity, Optional<String> choice, Optional<Quantity> last, UnitSetting units) {
+        String step,
+        Optional<Quantity> quantity,
+        Optional<String> choice,
+        Optional<Quantity> last,
+        UnitSetting units,
+        List<Command> answers) {
+
+    public Expectation {
+        answers = List.copyOf(answers);
+    }
+
+    /** A situation in which no command is likelier than another. */
+    public Expectation(
+            String step,
+            Optional<Quantity> quantity,
+            Optional<String> choice,
+            Optional<Quantity> last,
+            UnitSetting units) {
+        this(step, quantity, choice, last, units, List.of());
+    }
+
+    /** The same situation with commands that answer the question. */
+    public Expectation answeredBy(Command... commands) {
+        return new Expectation(step, quantity, choice, last, units, List.of(commands));
+    }
 
     /** Nothing in particular is asked; everything must be named. */
     public static Expectation open(UnitSetting units) {

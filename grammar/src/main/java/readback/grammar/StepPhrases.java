@@ -24,15 +24,18 @@ final class StepPhrases {
      */
     record Sample(String words, Meaning meaning) {}
 
-    private static final int ASKED_BARE = 420;
-    private static final int ASKED_NAMED = 160;
-    private static final int OTHER_NAMED = 14;
+    private static final int ASKED_BARE = 2_000;
+    private static final int ASKED_NAMED = 500;
+    private static final int OTHER_NAMED = 8;
     private static final int OPEN_NAMED = 40;
-    private static final int PAIRS = 60;
+    private static final int PAIRS = 40;
     private static final int CORRECTIONS = 60;
     private static final int OPTION_REPEATED = 6;
+    private static final int ANSWER_REPEATED = 12;
+    private static final int PLAIN_ANSWER_REPEATED = 120;
     private static final int INTRODUCED = 2;
-    private static final int ABOUT = 60;
+    private static final int ABOUT = 30;
+    private static final int QUESTIONS = 12;
 
     private final Lexicon lexicon;
     private final Expectation expectation;
@@ -56,6 +59,7 @@ final class StepPhrases {
         corrections();
         about();
         notes();
+        questions();
         return List.copyOf(samples);
     }
 
@@ -74,8 +78,14 @@ final class StepPhrases {
             if (order == Command.UNKNOWN && unknownIsOption) {
                 continue;
             }
+            boolean answer = expectation.answers().contains(order);
+            int times = answer ? PLAIN_ANSWER_REPEATED : 1;
             for (Phrase phrase : ReadingPhrases.heard(command.getValue())) {
-                add(phrase.words(), new Meaning.Ordered(order));
+                for (int i = 0; i < times; i++) {
+                    add(phrase.words(), new Meaning.Ordered(order));
+                }
+                // the first phrase of a command is the plain one: yes, no, done
+                times = answer ? ANSWER_REPEATED : 1;
             }
         }
     }
@@ -105,7 +115,11 @@ final class StepPhrases {
             boolean isAsked = asked.filter(quantity.quantity()::equals).isPresent();
             int named = isAsked
                     ? ASKED_NAMED
-                    : asked.isPresent() || expectation.choice().isPresent() ? OTHER_NAMED : OPEN_NAMED;
+                    : asked.isPresent()
+                                    || expectation.choice().isPresent()
+                                    || !expectation.answers().isEmpty()
+                            ? OTHER_NAMED
+                            : OPEN_NAMED;
             for (int i = 0; i < (isAsked ? ASKED_BARE : 0); i++) {
                 said(readings.bare(quantity));
             }
@@ -167,6 +181,19 @@ final class StepPhrases {
             add(
                     readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity),
                     new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity())));
+        }
+    }
+
+    private void questions() {
+        Quantity pressure = expectation
+                .quantity()
+                .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
+                .orElse(Quantity.SUCTION_PRESSURE);
+        for (int i = 0; i < QUESTIONS; i++) {
+            ReadingPhrases.Said said = readings.bare(quantity(pressure));
+            add(
+                    readings.pick(ReadingPhrases.heard(lexicon.smallWords("saturation"))) + " " + said.words(),
+                    new Meaning.SaturationQuestion(said.reading()));
         }
     }
 

@@ -47,7 +47,7 @@ class AcousticModelTest {
     @Test
     void itHearsDigitsAndUnknownWordsButNoSymbols() {
         assertThat(model.words()).contains("seven", "superheat", "[unk]").doesNotContain("<eps>", "#0", "<s>", "</s>");
-        assertThat(model.id()).isEqualTo("readback-en-1");
+        assertThat(model.id()).matches("readback-en-[1-9][0-9]*");
     }
 
     @Test

@@ -14,6 +14,7 @@ import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Moment;
+import readback.assistant.replay.RecordedVerdict;
 import readback.calc.procedure.RefrigerantBalance;
 
 /**
@@ -21,7 +22,7 @@ import readback.calc.procedure.RefrigerantBalance;
  *
  * @param session name of the session
  * @param minutes from the start to the last event
- * @param verdict the last one in one word, as in "add"
+ * @param verdict the last one in a word or two, as in "add" or "airflow sufficient"
  * @param doubts events with something doubtful
  * @param cautions given, each named once
  * @param moves refrigerant by cylinder; a cylinder that was not named is ""
@@ -70,7 +71,12 @@ public record Summary(
     /** The summary of a record. */
     public static Summary of(RecordedSession session) {
         ChargeMoves moves = new ChargeMoves(session.header().about());
-        Map<String, String> answers = new HashMap<>(session.header().about());
+        Map<String, String> answers = new HashMap<>();
+        session.settings().ifPresent(settings -> {
+            settings.technician().ifPresent(name -> answers.put(About.TECHNICIAN, name));
+            settings.site().ifPresent(site -> answers.put(About.PLACE, site));
+        });
+        answers.putAll(session.header().about());
         List<String> cautions = new ArrayList<>();
         Optional<Entry> before = Optional.empty();
         Optional<String> verdict = Optional.empty();
@@ -85,7 +91,7 @@ public record Summary(
             verdict = entry.outcome().verdict();
             before = Optional.of(entry);
         }
-        List<String> words = List.of(verdict.orElse("").split(" ", -1));
+        RecordedVerdict reached = RecordedVerdict.of(verdict.orElse(""));
         return new Summary(
                 session.header().session(),
                 session.header().startedAt(),
@@ -100,8 +106,8 @@ public record Summary(
                 answers.getOrDefault(About.TECHNICIAN, ""),
                 answers.getOrDefault(About.APPLIANCE, ""),
                 answers.getOrDefault(About.PLACE, ""),
-                words.get(0),
-                words.contains("borderline"),
+                reached.brief(),
+                reached.borderline(),
                 doubts,
                 cautions,
                 byCylinder(moves.balance()),

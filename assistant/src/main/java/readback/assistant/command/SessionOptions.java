@@ -2,6 +2,7 @@ package readback.assistant.command;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -17,11 +18,12 @@ import readback.calc.fluid.Lookup;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Job;
 
 /** What a session is told before it starts. */
 final class SessionOptions {
 
-    private static final String MAIN_JOB = "charge-check";
     private static final BigDecimal MOST_MEGABYTES = BigDecimal.valueOf(100_000);
 
     @Option(
@@ -48,8 +50,18 @@ final class SessionOptions {
             description = "Whose tolerance limits apply. Default: installer.")
     private String limits = "installer";
 
-    @Option(names = "--technician", paramLabel = "NAME", description = "Who does the work, for the record.")
+    @Option(
+            names = "--job",
+            paramLabel = "NAME",
+            description = "charge-check, airflow, frozen-coil, pressure-test, evacuation, weigh-in or resting-pressure."
+                    + " Default: charge-check.")
+    private String job = "charge-check";
+
+    @Option(names = "--technician", paramLabel = "NAME", description = "Who works, for the record.")
     private @Nullable String technician;
+
+    @Option(names = "--site", paramLabel = "TEXT", description = "Where, for the record.")
+    private @Nullable String site;
 
     @Option(
             names = "--certificate",
@@ -59,9 +71,6 @@ final class SessionOptions {
 
     @Option(names = "--customer", paramLabel = "NAME", description = "Owner or operator, for the record.")
     private @Nullable String customer;
-
-    @Option(names = "--place", paramLabel = "TEXT", description = "Where the equipment stands, for the record.")
-    private @Nullable String place;
 
     @Option(names = "--appliance", paramLabel = "TEXT", description = "What identifies the equipment, for the record.")
     private @Nullable String appliance;
@@ -88,7 +97,7 @@ final class SessionOptions {
         put(about, About.TECHNICIAN, technician);
         put(about, About.CERTIFICATE, certificate);
         put(about, About.CUSTOMER, customer);
-        put(about, About.PLACE, place);
+        put(about, About.PLACE, site);
         put(about, About.APPLIANCE, appliance);
         put(about, About.CYLINDER, cylinder);
         return new Keeping(about, audio());
@@ -127,7 +136,23 @@ final class SessionOptions {
     }
 
     Settings settings() {
-        return new Settings(MAIN_JOB, units(), brief, altitude(), limits(), refrigerant());
+        return new Settings(
+                job(),
+                units(),
+                brief,
+                altitude(),
+                limits(),
+                refrigerant(),
+                Optional.ofNullable(technician),
+                Optional.ofNullable(site));
+    }
+
+    private String job() {
+        List<String> jobs = Checklists.standard().jobs().stream().map(Job::id).toList();
+        if (!jobs.contains(job)) {
+            throw new CommandFailure("There is no job '" + job + "': choose one of " + String.join(", ", jobs) + ".");
+        }
+        return job;
     }
 
     private UnitSetting units() {

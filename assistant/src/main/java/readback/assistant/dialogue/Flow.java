@@ -1,8 +1,12 @@
 package readback.assistant.dialogue;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import readback.calc.quantity.Quantity;
+import readback.grammar.Command;
 import readback.grammar.Expectation;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
@@ -27,6 +31,10 @@ final class Flow {
                 .orElseThrow(() -> new IllegalStateException("there is no job " + state.job()));
     }
 
+    boolean isJob(String id) {
+        return checklists.job(id).isPresent();
+    }
+
     /** The step to ask now; empty when the job is done. */
     Optional<Step> next(State state, Assessment assessment) {
         Optional<Step> revisited = state.conversation()
@@ -41,21 +49,47 @@ final class Flow {
         return job(state).applicable(assessment).filter(placed -> !filled(placed.step(), state, assessment));
     }
 
-    private boolean filled(Step step, State state, Assessment assessment) {
-        if (step.task() instanceof Task.Judge) {
-            return assessment.verdict().isPresent() && assessment.recorded().equals(state.announced());
+    private static boolean filled(Step step, State state, Assessment assessment) {
+        Task task = step.task();
+        if (task instanceof Task.Judge judge) {
+            Optional<String> due = new Reports(assessment, state.settings().units())
+                    .of(judge.report())
+                    .map(Report::recorded);
+            return due.isPresent() && due.equals(state.announced(judge.report()));
         }
-        if (step.task() instanceof Task.Question) {
-            return state.sheet()
-                    .answer(step.slot())
-                    .filter(answer -> !isNo(answer))
-                    .isPresent();
+        if (task instanceof Task.Question question && question.mustBeYes()) {
+            return state.sheet().option(step.slot()).filter(Intake.NO::equals).isEmpty()
+                    && state.sheet().answer(step.slot()).isPresent();
         }
         return state.sheet().answer(step.slot()).isPresent();
     }
 
-    private static boolean isNo(Answer answer) {
-        return answer instanceof Answer.Option option && option.option().equals(Intake.NO);
+    /** The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled one. */
+    String slotFor(State state, Assessment assessment, Quantity quantity) {
+        List<Step> measuring = job(state)
+                .applicable(assessment)
+                .map(Job.Placed::step)
+                .filter(step -> measured(step).filter(quantity::equals).isPresent())
+                .toList();
+        Optional<Step> asked = next(state, assessment).filter(measuring::contains);
+        return asked.or(() -> measuring.stream()
+                        .filter(step -> state.sheet().answer(step.slot()).isEmpty())
+                        .findFirst())
+                .or(() -> measuring.stream().reduce((earlier, later) -> later))
+                .map(Step::slot)
+                .orElse(Step.slotOf(quantity));
+    }
+
+    /** The slots that another round of measurements asks anew: everything in checklists that repeat but cautions. */
+    Set<String> repeatedSlots(State state) {
+        return job(state).parts().stream()
+                .filter(part -> part.checklist().repeats())
+                .flatMap(part -> part.checklist().steps().stream())
+                .filter(step -> !(step.task() instanceof Task.Prepare))
+                .map(Step::slot)
+                // the plate does not change between rounds
+                .filter(slot -> !slot.equals(Step.slotOf(Quantity.PLATE_SUBCOOLING)))
+                .collect(Collectors.toSet());
     }
 
     /** What words mean now. */
@@ -64,32 +98,37 @@ final class Flow {
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
             return new Expectation(
-                    "confirm",
-                    inDoubt(pending.get()),
-                    Optional.empty(),
-                    last,
-                    state.settings().units());
+                            "confirm",
+                            pending.get().inDoubt(),
+                            Optional.empty(),
+                            last,
+                            state.settings().units())
+                    .answeredBy(Command.YES, Command.NO);
         }
         Optional<Step> step = next(state, assessment);
-        return new Expectation(
+        Expectation asked = new Expectation(
                 step.map(Step::id).orElse("done"),
                 step.flatMap(Flow::measured),
                 step.flatMap(Flow::chosen),
                 last,
                 state.settings().units());
+        return state.warnings().unheeded().isEmpty()
+                ? step.map(each -> asked.answeredBy(answers(each))).orElse(asked)
+                : asked.answeredBy(Command.DONE, Command.YES);
     }
 
-    private static Optional<Quantity> inDoubt(Pending pending) {
-        if (pending instanceof Pending.Confirm confirm) {
-            return Optional.of(confirm.reading().quantity());
+    private static Command[] answers(Step step) {
+        Task task = step.task();
+        if (task instanceof Task.Question) {
+            return new Command[] {Command.YES, Command.NO};
         }
-        if (pending instanceof Pending.Between between) {
-            return Optional.of(between.candidates().get(0).quantity());
+        if (task instanceof Task.Prepare) {
+            return new Command[] {Command.DONE, Command.YES};
         }
-        return Optional.empty();
+        return task instanceof Task.Acknowledge ? new Command[] {Command.DONE, Command.FINISH} : new Command[0];
     }
 
-    private static Optional<Quantity> measured(Step step) {
+    static Optional<Quantity> measured(Step step) {
         return step.task() instanceof Task.Measure measure ? Optional.of(measure.quantity()) : Optional.empty();
     }
 

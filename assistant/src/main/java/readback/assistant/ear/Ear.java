@@ -2,6 +2,7 @@ package readback.assistant.ear;
 
 import java.util.Collection;
 import java.util.SortedSet;
+import readback.grammar.Vocabulary;
 
 /**
  * Something that can listen: an acoustic model, ready to be given the phrases of a dialogue step.
@@ -13,7 +14,7 @@ public interface Ear extends AutoCloseable {
     int RATE = 16000;
 
     /** The word of an {@link Utterance} that stands for speech outside the phrases. */
-    String UNKNOWN = "[unk]";
+    String UNKNOWN = Vocabulary.UNKNOWN;
 
     /** What listens, for the session record: engine and model with their versions. */
     String name();
@@ -22,7 +23,7 @@ public interface Ear extends AutoCloseable {
      * A listening that expects these phrases. They shape what is heard, they do not limit it: any sequence of their
      * words can come out, word pairs that occur in the phrases more readily, {@link #UNKNOWN} for anything else.
      *
-     * @param phrases words in lower case, separated by single spaces; repeated phrases weigh more; phrases with words
+     * @param phrases words in lower case, separated by single spaces, as a {@link Vocabulary} has them; repeated phrases weigh more; phrases with words
      *     that the model lacks are left out (ask {@link #missing} first); none means that nothing is expected and all
      *     speech is unknown
      */

@@ -39,24 +39,23 @@ final class VoskResult {
 
     private VoskResult() {}
 
-    /** The utterance of a result with alternatives and word times, or nothing when no word was heard. */
+    /** The utterance of a result with alternatives and word times, or nothing when silence is the likeliest. */
     static Optional<Utterance> utterance(String result) {
         List<Alternative> alternatives = alternatives(read(result).path("alternatives"));
         Map<String, List<Alternative>> byText = new LinkedHashMap<>();
         for (Alternative alternative : alternatives) {
-            // That nothing was said is a possibility that takes its share, but no hypothesis.
-            if (!alternative.text().isEmpty()) {
-                byText.computeIfAbsent(alternative.text(), text -> new ArrayList<>())
-                        .add(alternative);
-            }
+            byText.computeIfAbsent(alternative.text(), text -> new ArrayList<>())
+                    .add(alternative);
         }
         List<Hypothesis> hypotheses = byText.values().stream()
                 .map(alike -> hypothesis(alike, alternatives))
                 .sorted(Comparator.comparingDouble(Hypothesis::confidence).reversed())
                 .toList();
-        if (hypotheses.isEmpty()) {
+        if (hypotheses.isEmpty() || hypotheses.get(0).words().isEmpty()) {
             return Optional.empty();
         }
+        // That nothing was said is a possibility that keeps its share, but it is no hypothesis.
+        hypotheses = hypotheses.stream().filter(h -> !h.words().isEmpty()).toList();
         List<Hypothesis.Word> words = hypotheses.get(0).details();
         double start = words.isEmpty() ? 0 : words.get(0).start();
         double end = words.isEmpty() ? 0 : words.get(words.size() - 1).end();

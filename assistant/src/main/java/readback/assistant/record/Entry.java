@@ -20,6 +20,11 @@ public record Entry(
         said = List.copyOf(said);
     }
 
+    /** An entry that neither ends the session nor has sound. */
+    public Entry(int number, Event event, Turn.Outcome outcome, List<String> said) {
+        this(number, event, outcome, said, false, Optional.empty());
+    }
+
     /** The entry of a turn, before it is known whether its sound could be kept. */
     public static Entry of(int number, Event event, Turn turn, List<String> said) {
         return new Entry(number, event, turn.outcome(), said, turn.state().closed(), Optional.empty());

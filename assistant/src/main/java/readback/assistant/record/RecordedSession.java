@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Settings;
 
 /**
  * A record as it was read.
@@ -54,6 +56,15 @@ public record RecordedSession(
     /** Whether the session was brought to its end, by "finish" or by the end of its input. */
     public boolean closed() {
         return !entries.isEmpty() && entries.get(entries.size() - 1).closed();
+    }
+
+    /** What the session began with; empty for a record without an event. */
+    public Optional<Settings> settings() {
+        return entries.stream()
+                .map(Entry::event)
+                .filter(Event.Started.class::isInstance)
+                .map(event -> ((Event.Started) event).settings())
+                .findFirst();
     }
 
     /** What became of the sound of an event. */

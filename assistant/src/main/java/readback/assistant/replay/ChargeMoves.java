@@ -2,30 +2,32 @@ package readback.assistant.replay;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
-import readback.calc.procedure.Mass;
+import readback.calc.quantity.Mass;
 import readback.calc.procedure.RefrigerantBalance;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 
 /**
- * Follows a session's record and keeps every movement of refrigerant. Every amount stated counts, also when its slot is
- * filled already, for charge is moved in small steps; a correction replaces the amount stated last, a scratched amount is
- * dropped, and amounts stay when the next round of measurements clears their slots. One thread.
+ * Follows a session's record and keeps every movement of refrigerant, as the dialogue counts them: one amount in and one out
+ * between two measurements, where an amount stated again replaces the one before, and a scratched one is dropped. What was
+ * moved stays when the next round of measurements clears the slots. One thread.
  */
 public final class ChargeMoves {
 
     private static final String CYLINDER = "cylinder";
 
-    /** How a meaning begins that replaces a value, and one that takes a value back. */
-    private static final String CORRECTION = "correction: ";
-
+    /** How a meaning begins that takes a value back. */
     private static final String SCRATCH = "scratch";
 
     private final List<Move> moves = new ArrayList<>();
+    /** Where the amount stands that its slot holds now. */
+    private final Map<Quantity, Integer> open = new EnumMap<>(Quantity.class);
+
     private String cylinder;
 
     /**
@@ -69,27 +71,24 @@ public final class ChargeMoves {
     }
 
     private void change(Quantity quantity, String content, Entry entry) {
-        String understood = entry.outcome().understood();
-        if (understood.startsWith(SCRATCH)) {
-            // What the slot falls back to was counted when it was stated.
-            drop(quantity);
-        } else {
-            Content.reading(quantity.name(), content).ifPresent(amount -> {
-                if (understood.startsWith(CORRECTION)) {
-                    drop(quantity);
-                }
-                moves.add(new Move(entry.number(), entry.event().at(), amount, cylinder));
-            });
-        }
-    }
-
-    private void drop(Quantity quantity) {
-        for (int i = moves.size() - 1; i >= 0; i--) {
-            if (moves.get(i).amount().quantity() == quantity) {
-                moves.remove(i);
-                return;
+        Integer at = open.get(quantity);
+        if (content.isEmpty()) {
+            open.remove(quantity);
+            if (at != null && entry.outcome().understood().startsWith(SCRATCH)) {
+                moves.remove((int) at);
+                open.replaceAll((other, index) -> index > at ? index - 1 : index);
             }
+            return;
         }
+        Content.reading(quantity.name(), content).ifPresent(amount -> {
+            Move move = new Move(entry.number(), entry.event().at(), amount, cylinder);
+            if (at != null) {
+                moves.set(at, move);
+            } else {
+                open.put(quantity, moves.size());
+                moves.add(move);
+            }
+        });
     }
 
     /** Every movement so far, in order. */

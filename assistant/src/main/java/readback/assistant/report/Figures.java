@@ -7,7 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import readback.calc.procedure.Mass;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;

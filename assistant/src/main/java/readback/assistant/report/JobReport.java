@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Settings;
+import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.Remarks;
 import readback.assistant.replay.ChargeMoves;
@@ -21,6 +22,7 @@ import readback.prompts.text.Wording;
  * @param settings with which the session began
  * @param answers every slot that was ever filled, in the order of first filling
  * @param rounds every verdict that was announced, in order
+ * @param results outcomes of other jobs, in order
  * @param moves refrigerant in and out
  * @param reasons the last verdict in words and why it is what it is
  * @param last what the last state knows
@@ -32,6 +34,7 @@ public record JobReport(
         Settings settings,
         List<AnswerLine> answers,
         List<Round> rounds,
+        List<Result> results,
         ChargeMoves moves,
         List<CautionLine> cautions,
         List<DoubtLine> doubts,
@@ -42,6 +45,7 @@ public record JobReport(
     public JobReport {
         answers = List.copyOf(answers);
         rounds = List.copyOf(rounds);
+        results = List.copyOf(results);
         cautions = List.copyOf(cautions);
         doubts = List.copyOf(doubts);
         notes = List.copyOf(notes);
@@ -72,6 +76,18 @@ public record JobReport(
      * @param kind in one word, as in "add"
      */
     public record Round(int event, Instant at, String recorded, String kind, Judgement judgement, Assessment assessment) {}
+
+    /**
+     * The outcome of another job than the charge check.
+     *
+     * @param outcome in its recorded form, as in "airflow sufficient split=19.2F target=18.4F"
+     * @param said what was said at that moment
+     */
+    public record Result(int event, Instant at, String outcome, List<String> said) {
+        public Result {
+            said = List.copyOf(said);
+        }
+    }
 
     /**
      * A caution that was given.
@@ -123,8 +139,11 @@ public record JobReport(
                 .findFirst();
     }
 
-    /** What the header or an answer says about the job under a name of {@link readback.assistant.record.About}. */
+    /** What the header or an answer says about the job under a name of {@link About}. */
     public Optional<String> about(String name) {
-        return answer(name).or(() -> Optional.ofNullable(session.header().about().get(name)));
+        return answer(name)
+                .or(() -> Optional.ofNullable(session.header().about().get(name)))
+                .or(() -> name.equals(About.TECHNICIAN) ? settings.technician() : Optional.empty())
+                .or(() -> name.equals(About.PLACE) ? settings.site() : Optional.empty());
     }
 }

@@ -20,11 +20,11 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.record.Remarks;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Moment;
+import readback.assistant.replay.RecordedVerdict;
 import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
-import readback.calc.charge.Judgement;
 import readback.prompts.text.Wording;
 
 /** Gathers a report while a session is replayed. For one session, one thread. */
@@ -36,6 +36,7 @@ final class ReportBuilder {
     private final Wording wording;
     private final Map<String, JobReport.AnswerLine> answers = new LinkedHashMap<>();
     private final List<JobReport.Round> rounds = new ArrayList<>();
+    private final List<JobReport.Result> results = new ArrayList<>();
     private final List<JobReport.CautionLine> cautions = new ArrayList<>();
     private final List<JobReport.DoubtLine> doubts = new ArrayList<>();
     private final List<JobReport.NoteLine> notes = new ArrayList<>();
@@ -72,6 +73,7 @@ final class ReportBuilder {
                 started.settings(),
                 lines,
                 rounds,
+                results,
                 moves,
                 cautions,
                 doubts,
@@ -97,8 +99,12 @@ final class ReportBuilder {
                     entry.outcome().understood().substring(NOTE.length())));
         }
         if (Moment.VERDICT.in(entry, before)) {
-            verdict(entry, state);
+            results(entry);
         }
+        state.announced(Assessment.CHARGE)
+                .filter(now -> !scene.before().announced(Assessment.CHARGE).equals(Optional.of(now))
+                        || entry.number() == 1)
+                .ifPresent(now -> verdict(entry, state, now));
         last = state;
         before = Optional.of(entry);
     }
@@ -190,17 +196,27 @@ final class ReportBuilder {
                 : doubt);
     }
 
-    private void verdict(Entry entry, State state) {
+    private void results(Entry entry) {
+        List<String> known = before.flatMap(earlier -> earlier.outcome().verdict())
+                .map(line -> RecordedVerdict.of(line).others())
+                .orElse(List.of());
+        RecordedVerdict.of(entry.outcome().verdict().orElse("")).others().stream()
+                .filter(outcome -> !known.contains(outcome))
+                .forEach(outcome -> results.add(
+                        new JobReport.Result(entry.number(), entry.event().at(), outcome, entry.said())));
+    }
+
+    private void verdict(Entry entry, State state, String announced) {
         Assessment assessment = dialogue.assessment(state);
-        Optional<Judgement> judgement = assessment.judgement();
-        String recorded = entry.outcome().verdict().orElse("");
-        judgement.ifPresent(found -> rounds.add(new JobReport.Round(
-                entry.number(),
-                entry.event().at(),
-                recorded,
-                recorded.split(" ", 2)[0],
-                found,
-                assessment)));
+        assessment
+                .judgement()
+                .ifPresent(found -> rounds.add(new JobReport.Round(
+                        entry.number(),
+                        entry.event().at(),
+                        announced,
+                        RecordedVerdict.of(announced).charge(),
+                        found,
+                        assessment)));
         reasons = dialogue.explained(state).stream()
                 .map(message -> wording.shown(message, state.settings().units()))
                 .toList();

@@ -15,7 +15,7 @@ import readback.calc.quantity.TemperatureDifference;
 /**
  * A report as one JSON object: {@code session}, {@code startedAt}, {@code program}, {@code parts}, {@code about},
  * {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference}, {@code refrigerant},
- * {@code meteringDevice}, {@code answers}, {@code rounds}, {@code moves}, {@code addedKg}, {@code recoveredKg},
+ * {@code meteringDevice}, {@code answers}, {@code rounds}, {@code results}, {@code moves}, {@code addedKg}, {@code recoveredKg},
  * {@code cautions}, {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in kelvins, masses in
  * kilograms, moments in ISO 8601; what is not known is null.
  */
@@ -46,6 +46,9 @@ public final class ReportJson {
                 report.last().system().map(system -> system.meteringDevice().name()).orElse(null));
         answers(node.putArray("answers"), report);
         rounds(node.putArray("rounds"), report);
+        ArrayNode results = node.putArray("results");
+        report.results()
+                .forEach(result -> results.addObject().put("event", result.event()).put("outcome", result.outcome()));
         ArrayNode moves = node.putArray("moves");
         report.moves().moves().forEach(move -> move(moves.addObject(), move));
         node.put("addedKg", rounded(report.moves().balance().added().kilograms()));

@@ -61,6 +61,7 @@ public final class ReportPage {
         Sections sections = new Sections(texts, figures, report, page);
         sections.answers();
         method();
+        sections.results();
         course();
         enthalpy();
         sections.cautions();

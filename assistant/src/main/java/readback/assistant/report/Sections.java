@@ -10,7 +10,7 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Remark;
 import readback.assistant.replay.ChargeMoves;
-import readback.calc.procedure.Mass;
+import readback.calc.quantity.Mass;
 
 /** The parts of a report that list what happened, in order. */
 final class Sections {
@@ -63,6 +63,21 @@ final class Sections {
 
     private List<String> columns(String... keys) {
         return List.of(keys).stream().map(texts::label).toList();
+    }
+
+    /** Outcomes of other jobs done in the same session. */
+    void results() {
+        if (report.results().isEmpty()) {
+            return;
+        }
+        begin("results");
+        Table table = new Table(
+                page, texts.label("results.caption"), columns("column.time", "column.outcome", "column.said"));
+        for (JobReport.Result result : report.results()) {
+            table.row(time(result.at()), result.outcome(), String.join(" ", result.said()));
+        }
+        table.end();
+        page.closeLine();
     }
 
     /** Cautions given and what was said to them. */

@@ -1,5 +1,6 @@
 package readback.assistant.sound;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -57,5 +58,14 @@ public sealed interface Recording {
      */
     static Recording read(Path file) {
         return WaveReader.read(file);
+    }
+
+    /**
+     * As {@link #read(Path)}, from a stream that the caller closes.
+     *
+     * @param name how problems call it
+     */
+    static Recording read(String name, InputStream in) {
+        return WaveReader.read(name, in);
     }
 }

@@ -45,10 +45,10 @@ final class WaveReader {
         }
     }
 
-    private final Path file;
+    private final String file;
     private final InputStream in;
 
-    private WaveReader(Path file, InputStream in) {
+    private WaveReader(String file, InputStream in) {
         this.file = file;
         this.in = in;
     }
@@ -60,10 +60,18 @@ final class WaveReader {
         if (Files.isDirectory(file)) {
             return new Unreadable("'" + file + "' is a folder, not an audio file.");
         }
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
-            return new WaveReader(file, in).read();
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(file.toString(), in);
         } catch (IOException unreadable) {
             return new Unreadable("'" + file + "' cannot be read (" + unreadable.getMessage() + ").");
+        }
+    }
+
+    static Recording read(String name, InputStream in) {
+        try {
+            return new WaveReader(name, new BufferedInputStream(in, 1 << 16)).read();
+        } catch (IOException unreadable) {
+            return new Unreadable("'" + name + "' cannot be read (" + unreadable.getMessage() + ").");
         }
     }
 

@@ -19,7 +19,7 @@ import readback.assistant.sound.Samples;
  * The embedded voice: MaryTTS 5.2.1 (DFKI, LGPL-3) with its voice cmu-slt-hsmm, in Java.
  *
  * <p>Its jar bundles old versions of logging and other libraries, so it lives in a class loader of its own whose only
- * parent is the Java platform, and is called by reflection. Takes turns: one text at a time.
+ * parent is the Java platform ({@link VoiceJars}), and is called by reflection. Takes turns: one text at a time.
  */
 final class MaryVoice implements Voice {
     private static final String SPEAKER = "cmu-slt-hsmm";
@@ -43,7 +43,7 @@ final class MaryVoice implements Voice {
      * @throws VoiceFailedException when they do not lie there or do not work
      */
     static MaryVoice open(Path folder) throws VoiceFailedException {
-        URLClassLoader loader = new URLClassLoader("voice", jars(folder), ClassLoader.getPlatformClassLoader());
+        URLClassLoader loader = new VoiceJars(jars(folder));
         try {
             return within(loader, () -> start(loader));
         } catch (VoiceFailedException failed) {
@@ -130,8 +130,7 @@ final class MaryVoice implements Voice {
         }
     }
 
+    /** Leaves the jars open: the engine's own shutdown hook loads classes from them when the process ends. */
     @Override
-    public void close() {
-        close(loader);
-    }
+    public void close() {}
 }

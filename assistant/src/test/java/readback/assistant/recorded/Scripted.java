@@ -34,7 +34,15 @@ public final class Scripted {
         final Wording wording = Wording.english();
     }
 
-    private record Moment(int second, String words) {}
+    /** Words said, or a timer that runs out. */
+    private record Moment(int second, String words, boolean timer) {
+        Event event() {
+            Instant at = START.plusSeconds(second);
+            return timer
+                    ? new Event.TimerElapsed(at, words)
+                    : new Event.Heard(at, Event.Source.KEYS, List.of(Hypothesis.typed(words)));
+        }
+    }
 
     private final String name;
     private final Map<String, String> about = new TreeMap<>();
@@ -62,18 +70,25 @@ public final class Scripted {
         return Fingerprints.of(DESK.checklists);
     }
 
-    /** A piston system, undercharged, that is charged in two steps; with a doubt, a correction and a note. */
+    /** A piston system, undercharged, that is charged in two steps; with a doubt, corrections and a note. */
     public static Scripted charging(String name) {
         return pistonReadings(name)
-                .say(560, "liquid pressure three four zero")
-                .say(580, "liquid line ninety six")
-                .say(600, "discharge line one eighty five")
-                .say(640, "note coil and filter are clean")
-                .say(700, "refrigerant added eight ounces")
-                .say(1600, "suction pressure one two six")
-                .say(1620, "suction line sixty four")
-                .say(1640, "liquid pressure three six five")
+                .say(260, "liquid pressure three four zero")
+                .say(280, "liquid line ninety six")
+                .say(300, "discharge line one eighty five")
+                .say(340, "note coil and filter are clean")
+                .say(360, "understood")
+                .say(380, "understood")
+                .say(700, "refrigerant added nine ounces")
+                .say(710, "correction eight ounces")
+                .timer(1610, "settle")
+                .say(1640, "return wet bulb sixty seven")
+                .say(1660, "suction pressure one two six")
+                .say(1680, "suction line sixty four")
+                .say(1690, "understood")
                 .say(1700, "refrigerant added four ounces")
+                .timer(2600, "settle")
+                .say(2630, "return wet bulb sixty seven")
                 .say(2650, "suction pressure one three zero")
                 .say(2670, "suction line fifty eight")
                 .say(2690, "liquid pressure three seven two")
@@ -116,12 +131,19 @@ public final class Scripted {
                 false,
                 Settings.STANDARD.altitude(),
                 Settings.STANDARD.limits(),
-                Settings.STANDARD.refrigerant());
+                Settings.STANDARD.refrigerant(),
+                Settings.STANDARD.technician(),
+                Settings.STANDARD.site());
         return valve;
     }
 
     public Scripted say(int second, String words) {
-        moments.add(new Moment(second, words));
+        moments.add(new Moment(second, words, false));
+        return this;
+    }
+
+    public Scripted timer(int second, String timer) {
+        moments.add(new Moment(second, timer, true));
         return this;
     }
 
@@ -154,10 +176,7 @@ public final class Scripted {
             Session session = Session.open(DESK.dialogue, DESK.wording, record, List.of(), settings, START);
             int last = 0;
             for (Moment moment : moments) {
-                session.on(new Event.Heard(
-                        START.plusSeconds(moment.second()),
-                        Event.Source.KEYS,
-                        List.of(Hypothesis.typed(moment.words()))));
+                session.on(moment.event());
                 last = moment.second();
             }
             if (ended) {

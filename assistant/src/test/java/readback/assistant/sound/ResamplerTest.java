@@ -90,16 +90,16 @@ class ResamplerTest {
     }
 
     @Test
-    void anHourOfChunksDoesNotDrift() {
+    void minutesOfChunksDoNotDrift() {
         Resampler resampler = new Resampler(44100, 16000);
         short[] second = new short[44100];
         long out = 0;
-        for (int i = 0; i < 3600; i++) {
+        for (int i = 0; i < 300; i++) {
             out += resampler.feed(second).length;
         }
         out += resampler.finish().length;
 
-        assertThat(out).isEqualTo(3600L * 16000);
+        assertThat(out).isEqualTo(300L * 16000);
     }
 
     private static short[] join(short[] a, short[] b) {

@@ -1,5 +1,7 @@
 package readback.calc.fluid;
 
+import readback.calc.numeric.Roots;
+
 /**
  * A closed-form equation along the saturation line in theta = 1 - T/Tref. For pseudo-pure blends the two pressure
  * ancillaries are the published vapour pressure itself; everywhere else an ancillary only seeds a solver.

@@ -1,6 +1,8 @@
 package readback.calc.fluid;
 
 import java.util.Optional;
+import readback.calc.numeric.LinearSystem;
+import readback.calc.numeric.Roots;
 
 /**
  * Bubble and dew points of a mixture: equal fugacities of every component and equal pressure in the phase as charged and

@@ -1,5 +1,7 @@
 package readback.calc.fluid;
 
+import readback.calc.numeric.Roots;
+
 /** Saturation of a single substance: pressure and Gibbs energy of liquid and vapour are equal. */
 record PureSaturation(PureFluid fluid) implements SaturationModel {
 

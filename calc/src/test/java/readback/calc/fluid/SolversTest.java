@@ -130,31 +130,4 @@ class SolversTest {
         assertThat(back.gammaT()).isEqualTo(there.gammaT());
         assertThat(back.first()).isEqualTo(there.second());
     }
-
-    @Test
-    void rootsStayInsideTheirBracket() {
-        assertThat(Roots.find(x -> x * x * x - 2, 0, 50, 1e-14)).isCloseTo(Math.cbrt(2), within(1e-13));
-        assertThat(Roots.find(x -> x - 3, 3, 4, 1e-14)).isEqualTo(3);
-        assertThat(Roots.find(x -> x - 4, 3, 4, 1e-14)).isEqualTo(4);
-        assertThatThrownBy(() -> Roots.find(x -> x * x + 1, -1, 1, 1e-14))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no change of sign");
-    }
-
-    @Test
-    void linearSystemsAreSolvedWithPivoting() {
-        double[] right = {5, -2, 9};
-        LinearSystem.solve(new double[][] {{0, 2, 1}, {1, -2, -3}, {-1, 1, 2}}, right);
-
-        assertThat(2 * right[1] + right[2]).isCloseTo(5, within(1e-12));
-        assertThat(right[0] - 2 * right[1] - 3 * right[2]).isCloseTo(-2, within(1e-12));
-        assertThat(-right[0] + right[1] + 2 * right[2]).isCloseTo(9, within(1e-12));
-    }
-
-    @Test
-    void aSingularSystemIsRefused() {
-        assertThatThrownBy(() -> LinearSystem.solve(new double[][] {{1, 2}, {2, 4}}, new double[] {1, 2}))
-                .isInstanceOf(ArithmeticException.class)
-                .hasMessage("singular matrix");
-    }
 }

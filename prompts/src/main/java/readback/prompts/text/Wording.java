@@ -3,8 +3,8 @@ package readback.prompts.text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +15,8 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 
 /**
@@ -52,7 +54,7 @@ public final class Wording {
     }
 
     /** A catalogue from a properties text; a key given twice is refused. */
-    static Wording read(Reader reader) throws IOException {
+    static Wording read(java.io.Reader reader) throws IOException {
         Map<String, String> texts = new TreeMap<>();
         Properties unique = new Properties() {
             private static final long serialVersionUID = 1L;
@@ -141,7 +143,7 @@ public final class Wording {
         }
         if (fact instanceof Fact.Count count) {
             return form == Form.SPOKEN
-                    ? SpokenNumber.words(java.math.BigDecimal.valueOf(count.value()))
+                    ? SpokenNumber.words(BigDecimal.valueOf(count.value()))
                     : String.valueOf(count.value());
         }
         if (fact instanceof Fact.Term term) {
@@ -156,28 +158,39 @@ public final class Wording {
         if (fact instanceof Fact.Text inner) {
             return fill(inner.message(), form, brief, units);
         }
-        List<String> words = ((Fact.Listing) fact)
-                .facts().stream().map(each -> word(each, form, brief, units)).toList();
-        return joined(words);
+        List<Fact> facts = ((Fact.Listing) fact).facts();
+        List<String> words =
+                facts.stream().map(each -> word(each, form, brief, units)).toList();
+        boolean readings = facts.stream().allMatch(Fact.Stated.class::isInstance);
+        // A reading has commas of its own; between readings the ear needs a longer pause.
+        return form == Form.SPOKEN && readings ? String.join("; ", words) : joined(words);
     }
 
     private String stated(Fact.Stated stated, Form form, UnitSetting units) {
-        String name = template("term.quantity." + stated.reading().quantity().name(), form, false);
-        String amount = amount(
-                new Fact.Amount(stated.reading().value(), stated.reading().unit()), form, units);
-        return form == Form.SPOKEN ? name + ", " + amount : name + " " + amount;
+        Reading reading = stated.reading();
+        String name = template("term.quantity." + reading.quantity().name(), form, false);
+        Optional<TubeFraction> fraction = TubeFraction.of(reading);
+        if (form == Form.SPOKEN) {
+            String number = fraction.map(TubeFraction::spoken).orElseGet(() -> SpokenNumber.words(reading.value()));
+            return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
+        }
+        String number = fraction.map(TubeFraction::shown).orElseGet(() -> reading.value().toPlainString());
+        return name + " " + number + " " + reading.unit().symbol();
     }
 
     private String amount(Fact.Amount amount, Form form, UnitSetting units) {
-        if (form == Form.SHOWN) {
-            return amount.value().toPlainString() + " " + amount.unit().symbol();
-        }
-        // The scale is said only where it is not the one that is set: it would be a word in every breath.
-        boolean usual = amount.unit() == units.temperature();
-        String unit = usual
-                ? text("term.unit.degrees")
-                : text("term.unit." + amount.unit().name());
-        return SpokenNumber.words(amount.value()) + ", " + unit;
+        return form == Form.SPOKEN
+                ? SpokenNumber.words(amount.value()) + " " + spokenUnit(amount.unit(), units)
+                : shownAmount(amount.value(), amount.unit());
+    }
+
+    private static String shownAmount(BigDecimal value, Unit unit) {
+        return value.toPlainString() + " " + unit.symbol();
+    }
+
+    /** The scale is said only where it is not the one that is set: it would be a word in every breath. */
+    private String spokenUnit(Unit unit, UnitSetting units) {
+        return unit == units.temperature() ? text("term.unit.degrees") : text("term.unit." + unit.name());
     }
 
     private String joined(List<String> words) {

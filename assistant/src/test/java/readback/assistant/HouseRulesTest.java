@@ -1,0 +1,98 @@
+package readback.assistant;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The rules of the house that the compiler cannot hold. */
+@AnalyzeClasses(packages = "readback", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseRulesTest {
+
+    @ArchTest
+    static final ArchRule calc_knows_nobody = noClasses()
+            .that()
+            .resideInAPackage("readback.calc..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "readback.grammar..",
+                    "readback.prompts..",
+                    "readback.assistant..",
+                    "com.fasterxml..",
+                    "java.net..");
+
+    @ArchTest
+    static final ArchRule grammar_knows_calc_only = noClasses()
+            .that()
+            .resideInAPackage("readback.grammar..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("readback.prompts..", "readback.assistant..");
+
+    @ArchTest
+    static final ArchRule prompts_know_calc_only = noClasses()
+            .that()
+            .resideInAPackage("readback.prompts..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("readback.grammar..", "readback.assistant..");
+
+    @ArchTest
+    static final ArchRule the_dialogue_touches_no_clock_thread_file_or_sound = noClasses()
+            .that()
+            .resideInAPackage("readback.assistant.dialogue..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.io..",
+                    "java.nio..",
+                    "java.util.concurrent..",
+                    "javax.sound..",
+                    "readback.assistant.ear..",
+                    "readback.assistant.voice..",
+                    "readback.assistant.sound..",
+                    "readback.assistant.record..",
+                    "readback.assistant.session..",
+                    "readback.assistant.command..");
+
+    @ArchTest
+    static final ArchRule the_dialogue_reads_no_clock = noClasses()
+            .that()
+            .resideInAPackage("readback.assistant.dialogue..")
+            .should()
+            .callMethod(java.time.Instant.class, "now")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime");
+
+    @ArchTest
+    static final ArchRule packages_of_a_module_have_no_cycles = slices().matching("readback.(*).(*)..")
+            .namingSlices("$1.$2")
+            .should()
+            .beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule nothing_is_named_for_what_it_is_not_a_concept_of = noClasses()
+            .should()
+            .haveSimpleNameEndingWith("Util")
+            .orShould()
+            .haveSimpleNameEndingWith("Helper")
+            .orShould()
+            .haveSimpleNameEndingWith("Manager")
+            .orShould()
+            .haveSimpleNameEndingWith("Impl");
+
+    @ArchTest
+    static final ArchRule only_the_ear_knows_the_recogniser = classes()
+            .that()
+            .resideOutsideOfPackage("readback.assistant.ear..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideOutsideOfPackage("org.vosk..");
+}

@@ -1,0 +1,296 @@
+package readback.assistant.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import readback.assistant.Readback;
+import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.RecordedSession;
+
+/** The program as its user meets it: words in, words and an exit code out. */
+class CommandLineTest {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir
+    Path folder;
+
+    private record Ran(int code, String out, String err) {
+        JsonNode lastLine() {
+            try {
+                List<String> lines = out.strip().lines().toList();
+                return JSON.readTree(lines.get(lines.size() - 1));
+            } catch (IOException e) {
+                throw new AssertionError("the last line is no JSON: " + out, e);
+            }
+        }
+    }
+
+    private static Ran run(String typed, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(
+                new BufferedReader(new StringReader(typed)),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        int code = Readback.run(console, arguments);
+        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Ran check(String typed, String... more) {
+        List<String> arguments = new ArrayList<>(List.of(
+                "check",
+                "--typed",
+                "--json",
+                "--sessions",
+                folder.resolve("sessions").toString()));
+        arguments.addAll(List.of(more));
+        return run(typed, arguments.toArray(String[]::new));
+    }
+
+    /**
+     * California Energy Commission Reference Appendices RA3.2.2.6.1 (rule read; table of target superheat recalled), and
+     * the R-410A pressure-temperature table: 118 psig is 40 °F.
+     */
+    @ParameterizedTest
+    @CsvSource({"52, 12, in-tolerance", "62, 22, add", "45, 5, recover"})
+    void a_piston_is_judged_by_its_superheat(int line, double superheat, String verdict) {
+        JsonNode result = check("four ten a\npiston\noutdoor 95, wet bulb 67\nsuction 118, suction line " + line + "\n")
+                .lastLine();
+
+        assertThat(result.path("method").asText()).isEqualTo("total-superheat");
+        assertThat(result.path("refrigerant").asText()).isEqualTo("R-410A");
+        assertThat(result.path("evaporatingSaturation").asDouble()).isBetween(39.7, 40.2);
+        assertThat(result.path("superheat").asDouble()).isBetween(superheat - 0.2, superheat + 0.3);
+        assertThat(result.path("target").asDouble()).isEqualTo(12.0);
+        assertThat(result.path("verdict").asText()).isEqualTo(verdict);
+        assertThat(result.path("cautions").toString().contains("liquid-at-compressor"))
+                .isEqualTo(line == 45);
+    }
+
+    /** RA3.2.2.6.2, and the R-410A pressure-temperature table: 365 psig is 110 °F. */
+    @Test
+    void an_expansion_valve_is_judged_by_its_subcooling() {
+        JsonNode result = check("""
+                four ten a
+                txv
+                plate subcooling ten
+                liquid pressure 365, liquid line 100
+                suction 118
+                suction line 52
+                """).lastLine();
+
+        assertThat(result.path("method").asText()).isEqualTo("subcooling");
+        assertThat(result.path("condensingSaturation").asDouble()).isBetween(109.6, 110.2);
+        assertThat(result.path("subcooling").asDouble()).isBetween(9.6, 10.2);
+        assertThat(result.path("verdict").asText()).isEqualTo("in-tolerance");
+        assertThat(result.path("valve").asText()).isEqualTo("inside");
+    }
+
+    @Test
+    void altitude_counts() {
+        // 118 psig at 5,000 ft is 38.9 °F, not 40.0: computed from the standard atmosphere
+        JsonNode result = check("four ten a\npiston\nsuction 118\n", "--altitude-ft", "5000")
+                .lastLine();
+
+        assertThat(result.path("evaporatingSaturation").asDouble()).isBetween(38.6, 39.1);
+    }
+
+    @Test
+    void the_record_holds_every_utterance_in_order() throws IOException, RecordUnavailableException {
+        check("four ten a\nhumpty dumpty\npiston\n");
+
+        Path session;
+        try (var all = Files.list(folder.resolve("sessions"))) {
+            session = all.findFirst().orElseThrow();
+        }
+        RecordedSession read = RecordedSession.read(session);
+
+        assertThat(read.fault()).isEmpty();
+        assertThat(read.entries()).hasSize(5);
+        assertThat(read.entries().get(2).outcome().understood()).startsWith("not understood");
+        assertThat(read.header().parts()).containsKeys("grammar", "checklists", "texts");
+    }
+
+    @Test
+    void words_that_mean_nothing_are_answered_and_lose_nothing() {
+        Ran ran =
+                check("four ten a\npiston\nsuction 118\n\u0000\u0007 ¿qué?\nsuction sixty fifteen\nsuction line 52\n");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.lastLine().path("readings").path("suctionPressure").asInt())
+                .isEqualTo(118);
+        assertThat(ran.lastLine()
+                        .path("readings")
+                        .path("suctionLineTemperature")
+                        .asInt())
+                .isEqualTo(52);
+        assertThat(ran.err()).doesNotContain("Exception");
+    }
+
+    @Test
+    void an_unknown_refrigerant_is_answered_with_the_nearest_names() {
+        Ran ran = check("", "--refrigerant", "R-411Q");
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("There is no refrigerant 'R-411Q'").contains("Did you mean");
+    }
+
+    @Test
+    void a_sessions_folder_that_cannot_be_written_stops_before_the_first_question() throws IOException {
+        Path inTheWay = Files.writeString(folder.resolve("file"), "");
+
+        Ran ran = run("four ten a\n", "check", "--typed", "--sessions", inTheWay.toString());
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("cannot be kept").contains("--sessions");
+        assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
+    void neither_typed_nor_audio_is_a_question_back() {
+        Ran ran = run("", "check");
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("--typed").contains("--audio");
+    }
+
+    @Test
+    void a_mistyped_option_is_answered_with_help() {
+        Ran ran = run("", "check", "--typd");
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("--typed").contains("readback help check");
+    }
+
+    @Test
+    void alone_it_teaches() {
+        Ran ran = run("");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("readback demo").contains("check").contains("saturation");
+    }
+
+    /** R-410A: equipment chart, 118 psig at 40 °F and 365 psig at 110 °F. */
+    @ParameterizedTest
+    @CsvSource({"118, psig, 40", "365, psig, 110", "8.136, bar, 40", "813.6, kpa, 40"})
+    void saturation_follows_from_gauge_pressure(String gauge, String unit, double fahrenheit) {
+        JsonNode line = run("", "saturation", "--refrigerant", "R-410A", "--gauge", gauge, "--unit", unit)
+                .lastLine();
+
+        assertThat(line.path("dewF").asDouble()).isBetween(fahrenheit - 0.3, fahrenheit + 0.3);
+        assertThat(line.path("bubbleF").asDouble()).isLessThan(line.path("dewF").asDouble());
+    }
+
+    @Test
+    void a_batch_answers_every_line_and_stumbles_over_none() {
+        Ran ran = run(
+                "R-410A,118,0\nR-22,68.5,0\nR-999,1,0\nR-410A,lots,0\nR-410A,5000,0\nnonsense\n",
+                "saturation",
+                "--batch");
+
+        assertThat(ran.code()).isZero();
+        List<String> lines = ran.out().strip().lines().toList();
+        assertThat(lines).hasSize(6);
+        assertThat(lines.subList(2, 6)).allMatch(line -> line.contains("\"error\""));
+        assertThat(ran.err()).isEmpty();
+    }
+
+    @Test
+    void understand_says_what_words_mean() {
+        JsonNode line = run("", "understand", "low side's one twenty, vapor line fifty two")
+                .lastLine();
+
+        assertThat(line.path("understood").asBoolean()).isTrue();
+        assertThat(line.path("interpretations").path(0).path("meaning").asText())
+                .isEqualTo("suction-pressure 120 psig, suction-line-temperature 52 °F");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"missing.wav", "empty.wav", "text.wav"})
+    void a_file_that_is_no_recording_is_one_sentence_and_a_failure(String name) throws IOException {
+        if (!name.equals("missing.wav")) {
+            Files.writeString(folder.resolve(name), name.equals("empty.wav") ? "" : "this is not sound at all, really");
+        }
+
+        Ran ran = run("", "hear", folder.resolve(name).toString());
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains(name).doesNotContain("Exception");
+    }
+
+    @Test
+    void a_model_folder_that_is_none_is_said_to_be_none() throws IOException {
+        Path wave = Files.write(folder.resolve("silence.wav"), silence());
+
+        Ran ran = run("", "hear", wave.toString(), "--model", folder.toString());
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("is not a whole speech model").contains("--model");
+    }
+
+    private static byte[] silence() {
+        byte[] header = {
+            'R',
+            'I',
+            'F',
+            'F',
+            0x24,
+            0x7d,
+            0,
+            0,
+            'W',
+            'A',
+            'V',
+            'E',
+            'f',
+            'm',
+            't',
+            ' ',
+            16,
+            0,
+            0,
+            0,
+            1,
+            0,
+            1,
+            0,
+            (byte) 0x80,
+            0x3e,
+            0,
+            0,
+            0,
+            0x7d,
+            0,
+            0,
+            2,
+            0,
+            16,
+            0,
+            'd',
+            'a',
+            't',
+            'a',
+            0,
+            0x7d,
+            0,
+            0
+        };
+        return java.util.Arrays.copyOf(header, header.length + 32_000);
+    }
+}

@@ -1,0 +1,183 @@
+package readback.assistant.dialogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import readback.calc.charge.Limits;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Hypothesis;
+import readback.prompts.text.Message;
+
+/**
+ * Whole conversations as reviewed text. A line that starts with {@code >} is an event, everything under it is what the
+ * dialogue made of it; a changed file is a changed behaviour. Run with {@code -Dgolden.write=true} to write them anew,
+ * then read the difference.
+ *
+ * <pre>
+ * > words                       typed
+ * > 0.6 words | 0.4 words       heard, with confidences
+ * > after PT15M                 time passes
+ * > timer NAME                  a timer runs out
+ * > lost NAME / found NAME      a device
+ * > resumed / ended
+ * </pre>
+ */
+class GoldenConversationTest {
+
+    private static final Path FOLDER = Path.of("src/test/resources/readback/assistant/golden");
+    private static final boolean WRITE = Boolean.getBoolean("golden.write");
+
+    static Stream<Path> conversations() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            return files.filter(file -> file.toString().endsWith(".txt")).sorted().toList().stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("conversations")
+    void the_conversation_goes_as_reviewed(Path file) throws IOException {
+        String expected = Files.readString(file, StandardCharsets.UTF_8);
+        String actual = play(expected.lines().toList());
+        if (WRITE) {
+            Files.writeString(file, actual, StandardCharsets.UTF_8);
+        }
+        assertThat(actual).as(file.toString()).isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @MethodSource("conversations")
+    void the_conversation_goes_the_same_way_again_from_its_events(Path file) throws IOException {
+        Rehearsal rehearsal =
+                rehearse(Files.readString(file, StandardCharsets.UTF_8).lines().toList());
+
+        State state = null;
+        for (Event event : rehearsal.events()) {
+            state = event instanceof Event.Started started
+                    ? Rehearsal.DIALOGUE.begin(started).state()
+                    : Rehearsal.DIALOGUE
+                            .on(java.util.Objects.requireNonNull(state), event)
+                            .state();
+        }
+
+        assertThat(state).isEqualTo(rehearsal.state());
+    }
+
+    private static Rehearsal rehearse(List<String> lines) {
+        Rehearsal rehearsal = new Rehearsal(settings(lines));
+        lines.stream().filter(line -> line.startsWith("> ")).forEach(line -> perform(rehearsal, line.substring(2)));
+        return rehearsal;
+    }
+
+    private static String play(List<String> lines) {
+        List<String> out = new ArrayList<>();
+        lines.stream().filter(line -> line.startsWith("#")).forEach(out::add);
+        Rehearsal rehearsal = new Rehearsal(settings(lines));
+        out.add("");
+        answer(rehearsal, out);
+        for (String line : lines) {
+            if (line.startsWith("> ")) {
+                out.add(line);
+                if (perform(rehearsal, line.substring(2))) {
+                    answer(rehearsal, out);
+                }
+            }
+        }
+        out.add("= " + rehearsal.assessment().recorded().orElse("no verdict"));
+        return String.join("\n", out) + "\n";
+    }
+
+    private static Settings settings(List<String> lines) {
+        Settings settings = Settings.STANDARD;
+        for (String line : lines) {
+            if (line.startsWith("# with ")) {
+                for (String word : line.substring("# with ".length()).split(" ", -1)) {
+                    settings = with(settings, word);
+                }
+            }
+        }
+        return settings;
+    }
+
+    private static Settings with(Settings before, String word) {
+        String[] parts = word.split("=", 2);
+        boolean brief = before.brief() || word.equals("brief");
+        UnitSetting units = word.equals("metric") ? UnitSetting.METRIC : before.units();
+        Limits limits = word.equals("verifier") ? Limits.INDEPENDENT_VERIFIER : before.limits();
+        String job = parts[0].equals("job") ? parts[1] : before.job();
+        Optional<Reading> altitude = parts[0].equals("feet")
+                ? Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT))
+                : before.altitude();
+        return new Settings(
+                job, units, brief, altitude, limits, before.refrigerant(), before.technician(), before.site());
+    }
+
+    /** Whether the line was an event, not only time. */
+    private static boolean perform(Rehearsal rehearsal, String line) {
+        if (line.startsWith("after ")) {
+            rehearsal.passes(Duration.parse(line.substring("after ".length())));
+            return false;
+        }
+        if (line.startsWith("timer ")) {
+            rehearsal.happens(new Event.TimerElapsed(rehearsal.now(), line.substring("timer ".length())));
+        } else if (line.startsWith("lost ")) {
+            rehearsal.happens(new Event.DeviceLost(rehearsal.now(), line.substring("lost ".length())));
+        } else if (line.startsWith("found ")) {
+            rehearsal.happens(new Event.DeviceFound(rehearsal.now(), line.substring("found ".length())));
+        } else if (line.equals("resumed")) {
+            rehearsal.happens(new Event.Resumed(rehearsal.now()));
+        } else if (line.equals("ended")) {
+            rehearsal.happens(new Event.Ended(rehearsal.now()));
+        } else if (line.matches("0\\.\\d+ .*")) {
+            rehearsal.hears(Arrays.stream(line.split(" \\| ", -1))
+                    .map(each -> each.split(" ", 2))
+                    .map(each -> new Hypothesis(each[1], Double.parseDouble(each[0]), List.of()))
+                    .toArray(Hypothesis[]::new));
+        } else {
+            rehearsal.says(line);
+        }
+        return true;
+    }
+
+    private static void answer(Rehearsal rehearsal, List<String> out) {
+        out.add("    [" + rehearsal.turn().outcome().understood() + "]");
+        for (Message message : rehearsal.messages()) {
+            String shown = Rehearsal.WORDING.shown(
+                    message, rehearsal.state().settings().units());
+            boolean brief = rehearsal.state().brief();
+            String spoken = Rehearsal.WORDING.silent(message, brief)
+                    ? "(not spoken)"
+                    : Rehearsal.WORDING.spoken(
+                            message, brief, rehearsal.state().settings().units());
+            out.add("    " + shown);
+            if (!spoken.equalsIgnoreCase(shown)) {
+                out.add("      ~ " + spoken);
+            }
+        }
+        for (Effect effect : rehearsal.turn().effects()) {
+            if (effect instanceof Effect.StartTimer timer) {
+                out.add("    (timer " + timer.timer() + " in " + timer.duration() + ")");
+            } else if (effect instanceof Effect.StopTimer timer) {
+                out.add("    (timer " + timer.timer() + " stopped)");
+            } else if (effect instanceof Effect.Hush) {
+                out.add("    (silence)");
+            } else if (effect instanceof Effect.Close) {
+                out.add("    (closed)");
+            }
+        }
+    }
+}

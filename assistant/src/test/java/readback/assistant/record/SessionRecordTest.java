@@ -1,0 +1,152 @@
+package readback.assistant.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.Turn;
+import readback.calc.charge.Limits;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Hypothesis;
+
+class SessionRecordTest {
+
+    private static final Instant NINE = Instant.parse("2026-07-14T09:00:00.250Z");
+    private static final Header HEADER =
+            new Header("call-1", NINE, "0.1.0", Map.of("grammar", "aa", "checklists", "bb"));
+
+    @TempDir
+    Path sessions;
+
+    private static List<Entry> entries() {
+        Settings settings = new Settings(
+                "charge-check",
+                UnitSetting.METRIC,
+                true,
+                Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE)),
+                Limits.INDEPENDENT_VERIFIER,
+                Optional.of("R-22"),
+                Optional.of("Lena Quarles"),
+                Optional.of("12 Mill Lane, \"Little Quarry\""));
+        Hypothesis heard =
+                new Hypothesis("suction one one eight", 0.75, List.of(new Hypothesis.Word("suction", 0.9, 0.5, 0.875)));
+        Turn.Outcome outcome = new Turn.Outcome(
+                "suction-pressure 118 psig",
+                Map.of("SUCTION_PRESSURE", "118 psig"),
+                Optional.of("in-tolerance"),
+                List.of("high-pressure"));
+        Turn.Outcome nothing = new Turn.Outcome("", Map.of(), Optional.empty(), List.of());
+        return List.of(
+                new Entry(1, new Event.Started(NINE, settings), nothing, List.of("Hello \"there\" °F — \u2028")),
+                new Entry(2, new Event.Heard(NINE, Event.Source.VOICE, List.of(heard)), outcome, List.of()),
+                new Entry(3, new Event.TimerElapsed(NINE, "settle"), nothing, List.of()),
+                new Entry(4, new Event.DeviceLost(NINE, "microphone"), nothing, List.of()),
+                new Entry(5, new Event.DeviceFound(NINE, "microphone"), nothing, List.of()),
+                new Entry(6, new Event.Resumed(NINE), nothing, List.of()),
+                new Entry(7, new Event.Ended(NINE), nothing, List.of()));
+    }
+
+    private Path write() throws RecordUnavailableException {
+        try (SessionRecord record = SessionRecord.create(sessions, HEADER)) {
+            entries().forEach(entry -> assertThat(record.append(entry)).isEmpty());
+            return record.folder().resolve(SessionRecord.FILE);
+        }
+    }
+
+    @Test
+    void what_was_recorded_is_read_back_the_same() throws RecordUnavailableException {
+        RecordedSession read = RecordedSession.read(write());
+
+        assertThat(read.header()).isEqualTo(HEADER);
+        assertThat(read.entries()).isEqualTo(entries());
+        assertThat(read.fault()).isEmpty();
+    }
+
+    @Test
+    void an_entry_is_on_disk_when_append_returns() throws RecordUnavailableException {
+        try (SessionRecord record = SessionRecord.create(sessions, HEADER)) {
+            for (Entry entry : entries()) {
+                assertThat(record.append(entry)).isEmpty();
+                assertThat(RecordedSession.read(record.folder()).entries()).endsWith(entry);
+            }
+        }
+    }
+
+    @Test
+    void every_flipped_byte_is_noticed() throws RecordUnavailableException, IOException {
+        Path file = write();
+        byte[] whole = Files.readAllBytes(file);
+        for (int i = 0; i < whole.length; i++) {
+            byte[] flipped = whole.clone();
+            flipped[i] ^= 1;
+            Files.write(file, flipped);
+            Optional<Fault> fault;
+            try {
+                fault = RecordedSession.read(file).fault();
+            } catch (RecordUnavailableException unreadable) {
+                assertThat(unreadable).hasMessageContaining("line 1 ");
+                fault = Optional.of(new Fault(1, Fault.Kind.CHANGED, "is no header"));
+            }
+            assertThat(fault).as("byte " + i).isPresent();
+        }
+    }
+
+    @Test
+    void a_removed_line_breaks_the_chain_where_it_was() throws RecordUnavailableException, IOException {
+        Path file = write();
+        List<String> lines = Files.readAllLines(file);
+        Files.write(file, List.of(lines.get(0), lines.get(1), lines.get(3), lines.get(4)));
+
+        assertThat(RecordedSession.read(file).fault())
+                .contains(new Fault(3, Fault.Kind.MISPLACED, "does not follow the line before it"));
+    }
+
+    @Test
+    void a_torn_last_line_is_dropped_and_named() throws RecordUnavailableException, IOException {
+        Path file = write();
+        String text = Files.readString(file);
+        Files.writeString(file, text.substring(0, text.length() - 40));
+
+        RecordedSession read = RecordedSession.read(file);
+
+        assertThat(read.entries()).isEqualTo(entries().subList(0, 6));
+        assertThat(read.fault().orElseThrow().toString()).startsWith("line 8 was cut off while it was written");
+    }
+
+    @Test
+    void a_folder_that_cannot_be_made_is_one_sentence_with_what_to_do() throws IOException {
+        Path file = Files.writeString(sessions.resolve("in-the-way"), "", StandardCharsets.UTF_8);
+
+        assertThatThrownBy(() -> SessionRecord.create(file, HEADER))
+                .isInstanceOf(RecordUnavailableException.class)
+                .hasMessageContaining("in-the-way")
+                .hasMessageContaining("--sessions");
+    }
+
+    @Test
+    void what_is_no_record_is_said_to_be_none() throws IOException {
+        Path file = Files.writeString(sessions.resolve("note.txt"), "hello\n", StandardCharsets.UTF_8);
+
+        assertThatThrownBy(() -> RecordedSession.read(file))
+                .isInstanceOf(RecordUnavailableException.class)
+                .hasMessageContaining("is no session record");
+        assertThatThrownBy(() -> RecordedSession.read(sessions.resolve("missing")))
+                .isInstanceOf(RecordUnavailableException.class)
+                .hasMessageContaining("There is no session record");
+    }
+}

@@ -1,0 +1,141 @@
+package readback.prompts.checklist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import readback.calc.quantity.Quantity;
+
+class ChecklistsTest {
+
+    private static final String JOBS = """
+            {"jobs": [
+              {"id": "job", "parts": [
+                {"checklist": "list", "when": {"slot": "device", "is": ["piston"]}}
+              ]}
+            ]}
+            """;
+
+    private static Checklists read(String list) {
+        return Checklists.read(
+                file -> Map.of("jobs.json", JOBS, "list.json", list).get(file));
+    }
+
+    @Test
+    void the_bundled_checklists_are_valid() {
+        assertThat(Checklists.standard().job("charge-check")).isPresent();
+    }
+
+    @Test
+    void a_piston_is_checked_by_superheat_and_a_valve_by_subcooling() {
+        Job job = Checklists.standard().job("charge-check").orElseThrow();
+
+        assertThat(measured(job, "piston"))
+                .contains(Quantity.RETURN_WET_BULB, Quantity.SUCTION_PRESSURE, Quantity.SUCTION_LINE_TEMPERATURE)
+                .doesNotContain(Quantity.PLATE_SUBCOOLING);
+        assertThat(measured(job, "thermostatic-expansion-valve"))
+                .contains(Quantity.PLATE_SUBCOOLING, Quantity.LIQUID_PRESSURE, Quantity.LIQUID_LINE_TEMPERATURE);
+    }
+
+    private static List<Quantity> measured(Job job, String device) {
+        return job.applicable(choosing(device))
+                .map(placed -> placed.step().task())
+                .filter(Task.Measure.class::isInstance)
+                .map(task -> ((Task.Measure) task).quantity())
+                .toList();
+    }
+
+    private static Situation choosing(String device) {
+        return new Situation() {
+            @Override
+            public boolean answered(String slot) {
+                return slot.equals("metering-device");
+            }
+
+            @Override
+            public boolean measured(String slot) {
+                return false;
+            }
+
+            @Override
+            public Optional<String> option(String slot) {
+                return slot.equals("metering-device") ? Optional.of(device) : Optional.empty();
+            }
+
+            @Override
+            public Optional<String> verdict() {
+                return Optional.empty();
+            }
+
+            @Override
+            public boolean found(String finding) {
+                return false;
+            }
+        };
+    }
+
+    static Stream<Arguments> faults() {
+        return Stream.of(
+                arguments("{'steps': [\n{'id': 'a', 'measure': 'SUCKTION'}]}", 2, "\"SUCKTION\" is not a quantity"),
+                arguments("{'steps': [\n\n{'measure': 'ALTITUDE'}]}", 3, "\"id\" is missing"),
+                arguments(
+                        "{'steps': [{'id': 'a', 'question': 'yes-or-no'},\n{'id': 'a', 'question': 'yes-or-no'}]}",
+                        2,
+                        "step \"a\" exists already"),
+                arguments("{'steps': [{'id': 'a'}]}", 1, "exactly one of"),
+                arguments(
+                        "{'steps': [{'id': 'a', 'question': 'yes-or-no',\n'whn': {}}]}",
+                        2,
+                        "\"whn\" is not known here"),
+                arguments(
+                        "{'steps': [{'id': 'a', 'question': 'yes-or-no', 'when':\n{'slott': 'x'}}]}",
+                        2,
+                        "\"slott\" is not a condition"),
+                arguments("{'steps': [{'id': 'a', 'await': '15 minutes'}]}", 1, "not a duration like PT15M"),
+                arguments("{'steps': [{'id': 'a', 'prepare': 'JUGGLING'}]}", 1, "is not an activity"),
+                arguments("{'steps': [{'id': 'a', 'question': 'yes-or-no', 'optional': 'no'}]}", 1, "true or false"),
+                arguments("{'steps': [{'id': 'a', 'question': 'maybe'}]}", 1, "must-be-yes"),
+                arguments("{'steps': []}", 1, "at least one step"),
+                arguments("{'steps': {}}", 1, "expected a list"),
+                arguments("{'steps': [", 1, "not valid JSON"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("faults")
+    void a_fault_is_reported_with_file_line_and_what_is_wrong(String list, int line, String fault) {
+        assertThatThrownBy(() -> read(list.replace('\'', '"')))
+                .isInstanceOf(ChecklistFault.class)
+                .hasMessageStartingWith("list.json:" + line + ":")
+                .hasMessageContaining(fault);
+    }
+
+    @Test
+    void a_job_that_names_a_missing_checklist_is_refused_where_it_names_it() {
+        assertThatThrownBy(() -> Checklists.read(file -> file.equals("jobs.json") ? JOBS : null))
+                .isInstanceOf(ChecklistFault.class)
+                .hasMessageStartingWith("jobs.json:3: checklist \"list\" has no file");
+    }
+
+    @Test
+    void conditions_combine() {
+        Situation piston = choosing("piston");
+        Condition is = new Condition.OptionIs("metering-device", Set.of("piston"));
+
+        assertThat(is.holds(piston)).isTrue();
+        assertThat(new Condition.Not(is).holds(piston)).isFalse();
+        assertThat(new Condition.AllOf(List.of(is, new Condition.Answered("refrigerant"))).holds(piston))
+                .isFalse();
+        assertThat(new Condition.AnyOf(List.of(is, new Condition.Answered("refrigerant"))).holds(piston))
+                .isTrue();
+        assertThat(new Condition.VerdictIs(Set.of("add")).holds(piston)).isFalse();
+    }
+}

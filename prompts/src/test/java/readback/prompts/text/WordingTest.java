@@ -1,0 +1,148 @@
+package readback.prompts.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import readback.calc.caution.CautionRule;
+import readback.calc.caution.Signal;
+import readback.calc.charge.Condition;
+import readback.calc.charge.Contradiction;
+import readback.calc.charge.Instrument;
+import readback.calc.charge.MeteringDevice;
+import readback.calc.charge.Remedy;
+import readback.calc.charge.Verdict;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+
+class WordingTest {
+
+    private static final Wording ENGLISH = Wording.english();
+
+    @Test
+    void a_reading_is_spoken_with_its_name_digits_and_unit() {
+        Message message =
+                Message.of("readback").with("values", new Fact.Stated(Reading.of(Quantity.SUCTION_PRESSURE, "118")));
+
+        assertThat(ENGLISH.spoken(message, false, UnitSetting.US)).isEqualTo("suction, one one eight, p s i.");
+        assertThat(ENGLISH.shown(message, UnitSetting.US)).isEqualTo("Suction pressure 118 psig.");
+    }
+
+    @Test
+    void the_temperature_scale_is_spoken_only_where_it_is_not_the_one_that_is_set() {
+        Message celsius = Message.of("readback")
+                .with(
+                        "values",
+                        new Fact.Stated(
+                                new Reading(Quantity.SUCTION_LINE_TEMPERATURE, new BigDecimal("11.5"), Unit.CELSIUS)));
+
+        assertThat(ENGLISH.spoken(celsius, false, UnitSetting.METRIC))
+                .isEqualTo("suction line, one one point five, degrees.");
+        assertThat(ENGLISH.spoken(celsius, false, UnitSetting.US))
+                .isEqualTo("suction line, one one point five, degrees celsius.");
+    }
+
+    @Test
+    void several_values_are_joined_as_people_say_them() {
+        Fact listing = new Fact.Listing(
+                List.of(new Fact.Count(1), new Fact.Count(2), new Fact.Amount(new BigDecimal("3"), Unit.OUNCE)));
+
+        assertThat(ENGLISH.shown(Message.of("readback").with("values", listing), UnitSetting.US))
+                .isEqualTo("1, 2 and 3 oz.");
+    }
+
+    @Test
+    void the_brief_voice_uses_the_shorter_text_and_the_screen_the_full_one() {
+        Message ask = Message.of("step.refrigerant.ask");
+
+        assertThat(ENGLISH.spoken(ask, true, UnitSetting.US)).isEqualTo("Refrigerant?");
+        assertThat(ENGLISH.shown(ask, UnitSetting.US)).isEqualTo("Which refrigerant is on the rating plate?");
+    }
+
+    @Test
+    void a_missing_fact_is_a_fault_that_names_text_and_place() {
+        assertThatThrownBy(() -> ENGLISH.shown(Message.of("readback"), UnitSetting.US))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("readback")
+                .hasMessageContaining("values");
+    }
+
+    @Test
+    void a_text_that_is_given_twice_is_refused() {
+        assertThatThrownBy(() -> Wording.read(new StringReader("a = one\na = two\n")))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("a is given twice");
+    }
+
+    static Stream<Step> steps() {
+        return Checklists.standard().all().stream().flatMap(list -> list.steps().stream());
+    }
+
+    @ParameterizedTest
+    @MethodSource("steps")
+    void every_step_can_be_asked_asked_again_and_explained(Step step) {
+        for (String suffix : List.of(".ask", ".again", ".why", ".how")) {
+            assertThat(ENGLISH.has("step." + step.id() + suffix))
+                    .as("step." + step.id() + suffix)
+                    .isTrue();
+        }
+        if (step.task() instanceof Task.Question question && question.mustBeYes()) {
+            assertThat(ENGLISH.has("step." + step.id() + ".no"))
+                    .as(step.id() + ".no")
+                    .isTrue();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Quantity.class)
+    void every_quantity_has_a_name(Quantity quantity) {
+        assertThat(ENGLISH.has("term.quantity." + quantity.name())).isTrue();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void every_unit_can_be_spoken(Unit unit) {
+        assertThat(ENGLISH.has("term.unit." + unit.name())).isTrue();
+    }
+
+    static Stream<String> keysThatCalcNeeds() {
+        return Stream.of(
+                        names("caution.", CautionRule.values()),
+                        names("term.signal.", Signal.values()),
+                        names("term.metering-device.", MeteringDevice.values()),
+                        names("term.instrument.", Instrument.values()),
+                        names("condition.", Condition.values()),
+                        names("remedy.", Remedy.values()),
+                        names("contradiction.", Contradiction.Kind.values()),
+                        names("reason.", Verdict.DoNotCharge.Reason.values()),
+                        names("term.verdict.", Verdict.Kind.values()),
+                        names("why.verdict.", Verdict.Kind.values()))
+                .flatMap(each -> each);
+    }
+
+    private static Stream<String> names(String prefix, Enum<?>[] constants) {
+        return Arrays.stream(constants)
+                .map(constant ->
+                        prefix + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    @ParameterizedTest
+    @MethodSource("keysThatCalcNeeds")
+    void everything_that_calc_can_find_has_words(String key) {
+        assertThat(ENGLISH.has(key)).as(key).isTrue();
+    }
+}
