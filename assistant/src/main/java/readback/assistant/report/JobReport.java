@@ -21,7 +21,7 @@ import readback.prompts.text.Wording;
  *
  * @param settings with which the session began
  * @param answers every slot that was ever filled, in the order of first filling
- * @param rounds every verdict that was announced, in order
+ * @param rounds every verdict that was announced, in order; last the one that the final readings give
  * @param results outcomes of other jobs, in order
  * @param moves refrigerant in and out
  * @param reasons the last verdict in words and why it is what it is

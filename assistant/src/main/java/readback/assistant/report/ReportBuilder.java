@@ -25,6 +25,8 @@ import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Verdict;
 import readback.prompts.text.Wording;
 
 /** Gathers a report while a session is replayed. For one session, one thread. */
@@ -64,6 +66,12 @@ final class ReportBuilder {
         if (end == null || !(session.entries().get(0).event() instanceof Event.Started started)) {
             throw new IllegalArgumentException("a record without an event has nothing to report");
         }
+        Assessment known = dialogue.assessment(end);
+        known.judgement()
+                .filter(found -> found.verdict().kind() != Verdict.Kind.INCOMPLETE)
+                .filter(found -> rounds.isEmpty()
+                        || !rounds.get(rounds.size() - 1).judgement().equals(found))
+                .ifPresent(found -> unannounced(session.entries().size(), end, known, found));
         List<JobReport.AnswerLine> lines =
                 answers.values().stream().map(line -> confirmed(line, end)).toList();
         return new JobReport(
@@ -79,7 +87,7 @@ final class ReportBuilder {
                 doubts,
                 notes,
                 reasons,
-                dialogue.assessment(end));
+                known);
     }
 
     private void take(Scene scene) {
@@ -196,6 +204,19 @@ final class ReportBuilder {
                 : doubt);
     }
 
+    /** The verdict that the last readings give, where the session ended before it was spoken. */
+    private void unannounced(int event, State end, Assessment known, Judgement found) {
+        String kind = found.verdict().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        rounds.add(new JobReport.Round(event, end.at(), kind, kind, found, known));
+        explain(end);
+    }
+
+    private void explain(State state) {
+        reasons = dialogue.explained(state).stream()
+                .map(message -> wording.shown(message, state.settings().units()))
+                .toList();
+    }
+
     private void results(Entry entry) {
         List<String> known = before.flatMap(earlier -> earlier.outcome().verdict())
                 .map(line -> RecordedVerdict.of(line).others())
@@ -217,8 +238,6 @@ final class ReportBuilder {
                         RecordedVerdict.of(announced).charge(),
                         found,
                         assessment)));
-        reasons = dialogue.explained(state).stream()
-                .map(message -> wording.shown(message, state.settings().units()))
-                .toList();
+        explain(state);
     }
 }

@@ -43,7 +43,7 @@ final class Sections {
                 texts.label("answers.caption"),
                 columns("column.what", "column.value", "column.time", "column.earlier"));
         for (JobReport.AnswerLine line : report.answers()) {
-            String value = texts.content(line.slot(), line.content());
+            String value = value(line);
             table.row(
                     texts.slot(line.slot()),
                     line.confirmed() ? value + " (" + texts.label("confirmed") + ")" : value,
@@ -52,6 +52,13 @@ final class Sections {
         }
         table.end();
         page.closeLine();
+    }
+
+    private String value(JobReport.AnswerLine line) {
+        String understood =
+                report.session().entries().get(line.event() - 1).outcome().understood();
+        boolean clearedForNextRound = line.content().isEmpty() && !understood.startsWith("scratch");
+        return clearedForNextRound ? texts.label("cleared") : texts.content(line.slot(), line.content());
     }
 
     private String earlier(JobReport.AnswerLine line) {

@@ -198,7 +198,7 @@ class DrawingsTest {
                 .map(path -> across.value(places(path.getAttribute("d")).get(0)[0]))
                 .toList();
         assertThat(moves).hasSize(2);
-        assertThat(moves.get(0)).isCloseTo(700 / 60.0, within(0.1));
+        assertThat(moves.get(0)).isCloseTo(710 / 60.0, within(0.1));
     }
 
     @Test

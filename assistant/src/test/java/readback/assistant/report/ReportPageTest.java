@@ -52,7 +52,7 @@ class ReportPageTest {
                         "Conversation");
         assertThat(Pages.texts(page, "dd")).contains("K. Example", "R-410A, A1", "Piston", "12.0 oz (0.75 lb)");
         assertThat(Pages.texts(page, "td"))
-                .contains("118 psig (02:50), 126 psig (26:40)", "+8 oz", "understood at 00:30");
+                .contains("118 psig (02:50), 126 psig (27:40)", "+8 oz", "understood at 00:30");
         assertThat(Pages.texts(page, "li")).anySatisfy(note -> assertThat(note).endsWith("coil and filter are clean"));
     }
 
