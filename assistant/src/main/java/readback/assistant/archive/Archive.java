@@ -98,8 +98,8 @@ public final class Archive {
 
     private Optional<BasicFileAttributes> attributes(String name) {
         try {
-            return Optional.of(Files.readAttributes(
-                    folder.resolve(name).resolve(SessionRecord.FILE), BasicFileAttributes.class));
+            return Optional.of(
+                    Files.readAttributes(folder.resolve(name).resolve(SessionRecord.FILE), BasicFileAttributes.class));
         } catch (IOException e) {
             return Optional.empty();
         }

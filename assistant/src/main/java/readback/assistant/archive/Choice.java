@@ -55,7 +55,8 @@ public final class Choice {
 
     /** With this refrigerant by its designation. */
     public Choice refrigerant(String designation) {
-        return and("refrigerant " + designation, summary -> summary.refrigerant().equals(designation));
+        return and(
+                "refrigerant " + designation, summary -> summary.refrigerant().equals(designation));
     }
 
     /** By a technician whose name contains these words; case does not count. */

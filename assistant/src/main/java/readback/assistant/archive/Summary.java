@@ -84,7 +84,9 @@ public record Summary(
         for (Entry entry : session.entries()) {
             moves.follow(entry);
             answers.putAll(entry.outcome().changes());
-            entry.outcome().cautions().stream().filter(each -> !cautions.contains(each)).forEach(cautions::add);
+            entry.outcome().cautions().stream()
+                    .filter(each -> !cautions.contains(each))
+                    .forEach(cautions::add);
             if (Moment.DOUBT.in(entry, before)) {
                 doubts++;
             }
@@ -96,9 +98,9 @@ public record Summary(
                 session.header().session(),
                 session.header().startedAt(),
                 before.map(last -> Duration.between(
-                                        session.header().startedAt(),
-                                        last.event().at())
-                                .toMillis()
+                                                session.header().startedAt(),
+                                                last.event().at())
+                                        .toMillis()
                                 / MILLIS_IN_MINUTE)
                         .orElse(0.0),
                 answers.getOrDefault(Assessment.REFRIGERANT, ""),

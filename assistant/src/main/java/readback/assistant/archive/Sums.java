@@ -17,8 +17,7 @@ public final class Sums {
     /** Kilograms into systems and out of them. */
     public record Amount(double addedKilograms, double recoveredKilograms) {
         private Amount plus(Amount other) {
-            return new Amount(
-                    addedKilograms + other.addedKilograms, recoveredKilograms + other.recoveredKilograms);
+            return new Amount(addedKilograms + other.addedKilograms, recoveredKilograms + other.recoveredKilograms);
         }
     }
 

@@ -46,8 +46,8 @@ public final class RemarkCommand implements Callable<Integer> {
             throw new CommandFailure("A remark has a text and a name: readback remark SESSION \"text\" --by NAME.");
         }
         if (text.length() > LONGEST) {
-            throw new CommandFailure("A remark has " + LONGEST + " characters at most, this one has " + text.length()
-                    + ": shorten it.");
+            throw new CommandFailure(
+                    "A remark has " + LONGEST + " characters at most, this one has " + text.length() + ": shorten it.");
         }
         RecordedSession recorded = RecordedSessions.read(session);
         try {
@@ -55,7 +55,8 @@ public final class RemarkCommand implements Callable<Integer> {
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
-        console.out().println("Remark: " + recorded.folder().resolve(Remarks.FILE) + ", on the record " + recorded.hash());
+        console.out()
+                .println("Remark: " + recorded.folder().resolve(Remarks.FILE) + ", on the record " + recorded.hash());
         recorded.fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
         return 0;
     }

@@ -63,10 +63,7 @@ public final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--step", description = "Wait for a key after each event.")
     private boolean step;
 
-    @Option(
-            names = "--only",
-            paramLabel = "doubt|caution|verdict",
-            description = "Show only these moments.")
+    @Option(names = "--only", paramLabel = "doubt|caution|verdict", description = "Show only these moments.")
     private @Nullable String only;
 
     @Mixin
@@ -113,8 +110,8 @@ public final class ReplayCommand implements Callable<Integer> {
         Playback.Next next = only == null
                 ? Playback.Next.ENTRY
                 : Playback.Next.to(Moment.named(only)
-                        .orElseThrow(() -> new CommandFailure(
-                                "--only is doubt, caution or verdict, not '" + only + "'.")));
+                        .orElseThrow(
+                                () -> new CommandFailure("--only is doubt, caution or verdict, not '" + only + "'.")));
         double factor = factor();
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {

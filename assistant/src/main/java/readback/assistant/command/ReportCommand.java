@@ -37,7 +37,10 @@ public final class ReportCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SESSION", description = "Folder of the session, or its session.jsonl.")
     private Path session = Path.of(".");
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write the page here, as HTML.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write the page here, as HTML.")
     private @Nullable Path page;
 
     @Option(names = "--csv", paramLabel = "FILE", description = "Write every answer, verdict and caution as a table.")
@@ -73,9 +76,7 @@ public final class ReportCommand implements Callable<Integer> {
         write(csv, csv == null ? "" : ReportTable.csv(report));
         write(json, json == null ? "" : ReportJson.of(report) + "\n");
         report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
-        report.verification()
-                .difference()
-                .ifPresent(found -> console.complain("the replay differs first at " + found));
+        report.verification().difference().ifPresent(found -> console.complain("the replay differs first at " + found));
         return 0;
     }
 

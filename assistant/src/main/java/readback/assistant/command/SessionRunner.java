@@ -108,8 +108,7 @@ final class SessionRunner {
 
     private boolean complainOnce(Optional<String> trouble, boolean kept) {
         trouble.filter(why -> kept)
-                .ifPresent(why -> console.complain(
-                        "sound is not kept from here on (" + why + "); the words are."));
+                .ifPresent(why -> console.complain("sound is not kept from here on (" + why + "); the words are."));
         return kept && trouble.isEmpty();
     }
 
@@ -145,8 +144,8 @@ final class SessionRunner {
                     input,
                     record,
                     start,
-                    audiences -> Session.open(
-                            desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start));
+                    audiences ->
+                            Session.open(desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start));
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
@@ -159,23 +158,21 @@ final class SessionRunner {
             SessionRecord.Resumption resumption = SessionRecord.resume(session);
             try (SessionRecord record = resumption.record()) {
                 Verification verification = Verification.of(
-                        desk.dialogue(),
-                        desk.wording(),
-                        Fingerprints.of(desk.checklists()),
-                        resumption.session());
+                        desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), resumption.session());
                 verification.difference().ifPresent(found -> {
                     throw new CommandFailure("This version understands the session differently (" + found
                             + "): go on with the version that began it, or begin a new session.");
                 });
-                resumption.dropped().ifPresent(fault -> console.complain(fault + "; it was never acknowledged and is dropped."));
+                resumption
+                        .dropped()
+                        .ifPresent(fault -> console.complain(fault + "; it was never acknowledged and is dropped."));
                 record.keepAudio(plan.keeping().audio());
                 run(
                         plan,
                         input,
                         record,
                         start,
-                        audiences ->
-                                Session.resume(desk.dialogue(), desk.wording(), resumption, audiences, start));
+                        audiences -> Session.resume(desk.dialogue(), desk.wording(), resumption, audiences, start));
             }
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
@@ -210,8 +207,9 @@ final class SessionRunner {
                 .resolve(record.folder().getFileName() + "-rest.jsonl");
         try {
             record.rescue(elsewhere);
-            console.complain("the disk did not take the last " + record.waiting() + " lines of the record; they are in '"
-                    + elsewhere + "': put them behind the record when there is room.");
+            console.complain(
+                    "the disk did not take the last " + record.waiting() + " lines of the record; they are in '"
+                            + elsewhere + "': put them behind the record when there is room.");
         } catch (IOException e) {
             console.complain("the last " + record.waiting() + " lines of the record could not be written anywhere ("
                     + e.getMessage() + "); what was said is on this screen only.");

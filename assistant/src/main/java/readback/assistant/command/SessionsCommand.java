@@ -20,9 +20,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.archive.Archive;
 import readback.assistant.archive.Choice;
-import readback.assistant.archive.Sums;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.SummaryLine;
+import readback.assistant.archive.Sums;
 import readback.assistant.replay.Visible;
 import readback.assistant.report.IndexPage;
 import readback.prompts.text.Wording;
@@ -50,10 +50,16 @@ public final class SessionsCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
 
-    @Parameters(arity = "0..1", paramLabel = "DIR", description = "Folder of sessions. Default: the user's data folder.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DIR",
+            description = "Folder of sessions. Default: the user's data folder.")
     private @Nullable Path folder;
 
-    @Option(names = "--from", paramLabel = "DATE", description = "Started on this day or later, as in 2026-07-01 (UTC).")
+    @Option(
+            names = "--from",
+            paramLabel = "DATE",
+            description = "Started on this day or later, as in 2026-07-01 (UTC).")
     private @Nullable String from;
 
     @Option(names = "--to", paramLabel = "DATE", description = "Started on this day or earlier.")
@@ -74,10 +80,16 @@ public final class SessionsCommand implements Callable<Integer> {
     @Option(names = "--refrigerant", paramLabel = "NAME", description = "With this refrigerant.")
     private @Nullable String refrigerant;
 
-    @Option(names = "--technician", paramLabel = "NAME", description = "By this technician; a part of the name is enough.")
+    @Option(
+            names = "--technician",
+            paramLabel = "NAME",
+            description = "By this technician; a part of the name is enough.")
     private @Nullable String technician;
 
-    @Option(names = "--appliance", paramLabel = "NAME", description = "On this equipment; a part of the name is enough.")
+    @Option(
+            names = "--appliance",
+            paramLabel = "NAME",
+            description = "On this equipment; a part of the name is enough.")
     private @Nullable String appliance;
 
     @Option(names = "--damaged", description = "Whose record does not hold.")
@@ -115,8 +127,9 @@ public final class SessionsCommand implements Callable<Integer> {
         try {
             Archive.Listing listing = list(archive, choice, sums, page);
             listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
-            console.out().println(sums.sessions() + " of " + listing.sessions() + " sessions, " + sums.doubtful()
-                    + " with doubts.");
+            console.out()
+                    .println(sums.sessions() + " of " + listing.sessions() + " sessions, " + sums.doubtful()
+                            + " with doubts.");
             if (sumsOnly) {
                 print(sums);
             }
@@ -172,10 +185,7 @@ public final class SessionsCommand implements Callable<Integer> {
                 + (summary.borderline() ? " (borderline)" : "");
         String moved = summary.moves().isEmpty()
                 ? ""
-                : String.format(
-                        Locale.ROOT,
-                        "%+.3f kg",
-                        summary.addedKilograms() - summary.recoveredKilograms());
+                : String.format(Locale.ROOT, "%+.3f kg", summary.addedKilograms() - summary.recoveredKilograms());
         return Visible.text(String.format(
                         Locale.ROOT,
                         "%s  %-8s %-26s %2d doubts %2d cautions  %-9s %s  %s%s",

@@ -121,8 +121,8 @@ public final class Dialogue {
             messages.addAll(report.messages());
             assessment
                     .judgement()
-                    .ifPresent(judgement ->
-                            messages.addAll(new Findings(units).why(judgement, assessment.diagnosis())));
+                    .ifPresent(
+                            judgement -> messages.addAll(new Findings(units).why(judgement, assessment.diagnosis())));
         });
         return messages;
     }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
-import readback.calc.quantity.Mass;
 import readback.calc.procedure.RefrigerantBalance;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 
@@ -58,7 +58,9 @@ public final class ChargeMoves {
     public void follow(Entry entry) {
         Map<String, String> changes = entry.outcome().changes();
         changes.forEach((slot, content) -> {
-            if (slot.contains(CYLINDER) && !content.isEmpty() && Content.quantity(slot).isEmpty()) {
+            if (slot.contains(CYLINDER)
+                    && !content.isEmpty()
+                    && Content.quantity(slot).isEmpty()) {
                 cylinder = content;
             }
         });

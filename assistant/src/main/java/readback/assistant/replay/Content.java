@@ -30,7 +30,8 @@ public final class Content {
         }
         String symbol = content.substring(space + 1);
         for (Unit unit : Unit.values()) {
-            if (unit.symbol().equals(symbol) && unit.dimension() == quantity.get().dimension()) {
+            if (unit.symbol().equals(symbol)
+                    && unit.dimension() == quantity.get().dimension()) {
                 return number(content.substring(0, space)).map(value -> new Reading(quantity.get(), value, unit));
             }
         }

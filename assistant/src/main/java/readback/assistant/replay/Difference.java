@@ -21,8 +21,13 @@ public record Difference(int event, String what, String recorded, String replaye
         Turn.Outcome now = turn.outcome();
         return first(entry, "meaning", then.understood(), now.understood())
                 .or(() -> changes(entry, then.changes(), now.changes()))
-                .or(() -> first(entry, "verdict", then.verdict().orElse("none"), now.verdict().orElse("none")))
-                .or(() -> first(entry, "cautions", String.join(", ", then.cautions()), String.join(", ", now.cautions())))
+                .or(() -> first(
+                        entry,
+                        "verdict",
+                        then.verdict().orElse("none"),
+                        now.verdict().orElse("none")))
+                .or(() ->
+                        first(entry, "cautions", String.join(", ", then.cautions()), String.join(", ", now.cautions())))
                 .or(() -> first(
                         entry,
                         "end",
@@ -39,12 +44,9 @@ public record Difference(int event, String what, String recorded, String replaye
         TreeSet<String> slots = new TreeSet<>(then.keySet());
         slots.addAll(now.keySet());
         return slots.stream()
-                .flatMap(slot -> first(
-                                entry,
-                                slot,
-                                then.getOrDefault(slot, "unchanged"),
-                                now.getOrDefault(slot, "unchanged"))
-                        .stream())
+                .flatMap(slot ->
+                        first(entry, slot, then.getOrDefault(slot, "unchanged"), now.getOrDefault(slot, "unchanged"))
+                                .stream())
                 .findFirst();
     }
 

@@ -133,9 +133,10 @@ public final class Playback {
         if (!(entry.event() instanceof Event.Heard heard)) {
             return Optional.empty();
         }
-        return Optional.of(heard.hypotheses().isEmpty()
-                ? "(sound without words)"
-                : Visible.text(heard.hypotheses().get(0).words()));
+        return Optional.of(
+                heard.hypotheses().isEmpty()
+                        ? "(sound without words)"
+                        : Visible.text(heard.hypotheses().get(0).words()));
     }
 
     private static List<String> marks(List<Entry> entries, int at) {

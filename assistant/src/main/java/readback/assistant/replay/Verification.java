@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.record.Fault;
 import readback.assistant.record.RecordedSession;
@@ -44,22 +43,25 @@ public record Verification(
                 others.put(name, then + " -> " + now);
             }
         });
-        boolean sameWords = Objects.equals(parts.get("texts"), session.header().parts().get("texts"));
+        boolean sameWords =
+                Objects.equals(parts.get("texts"), session.header().parts().get("texts"));
         AtomicInteger events = new AtomicInteger();
-        AtomicReference<Optional<Difference>> difference = new AtomicReference<>(Optional.empty());
+        List<Difference> differences = new ArrayList<>();
         Replay.through(dialogue, session.entries(), scene -> {
             events.incrementAndGet();
-            difference.set(Difference.between(scene.entry(), scene.turn())
-                    .or(() -> sameWords
-                            ? Difference.inWords(
-                                    scene.entry(),
-                                    Line.of(scene.turn(), wording).stream()
-                                            .map(Line::shown)
-                                            .toList())
-                            : Optional.empty()));
-            return difference.get().isEmpty();
+            Difference.between(scene.entry(), scene.turn())
+                    .or(() -> sameWords ? inWords(scene, wording) : Optional.empty())
+                    .ifPresent(differences::add);
+            return differences.isEmpty();
         });
-        return new Verification(events.get(), session.fault(), difference.get(), others);
+        return new Verification(
+                events.get(), session.fault(), differences.stream().findFirst(), others);
+    }
+
+    private static Optional<Difference> inWords(Scene scene, Wording wording) {
+        return Difference.inWords(
+                scene.entry(),
+                Line.of(scene.turn(), wording).stream().map(Line::shown).toList());
     }
 
     public boolean identical() {

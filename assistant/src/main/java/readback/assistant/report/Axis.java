@@ -29,9 +29,7 @@ record Axis(String label, double low, double high, boolean logarithmic, double f
 
     /** Where a value lies in the drawing; values beyond an end lie beyond it. */
     double place(double value) {
-        double share = logarithmic
-                ? Math.log(value / low) / Math.log(high / low)
-                : (value - low) / (high - low);
+        double share = logarithmic ? Math.log(value / low) / Math.log(high / low) : (value - low) / (high - low);
         return from + share * (to - from);
     }
 
@@ -77,7 +75,8 @@ record Axis(String label, double low, double high, boolean logarithmic, double f
     }
 
     private static BigDecimal round(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0, RoundingMode.UNNECESSARY) : rounded;
     }
 }

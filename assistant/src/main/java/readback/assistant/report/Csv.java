@@ -53,7 +53,8 @@ public final class Csv {
     }
 
     private void line(List<String> cells) {
-        out.append(cells.stream().map(Csv::quoted).collect(Collectors.joining(","))).append("\r\n");
+        out.append(cells.stream().map(Csv::quoted).collect(Collectors.joining(",")))
+                .append("\r\n");
     }
 
     private static String quoted(String cell) {

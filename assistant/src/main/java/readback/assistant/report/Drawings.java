@@ -61,7 +61,9 @@ final class Drawings {
         double high = figures.value(limits.high());
         double by = figures.value(compared.deviation().value());
         double half = figures.value(uncertainty(judgement));
-        double span = Math.max(high - low, DoubleStream.of(Math.abs(by) + half, -low, high).max().orElse(1));
+        double span = Math.max(
+                high - low,
+                DoubleStream.of(Math.abs(by) + half, -low, high).max().orElse(1));
         String kind = texts.label(method(judgement));
         Plot plot = new Plot(
                 "deviation",
@@ -78,13 +80,11 @@ final class Drawings {
                         false),
                 new Plot.Scale("", 0, 1, false));
         plot.band(
-                List.of(new Plot.At(low, 0), new Plot.At(high, 0)),
-                List.of(new Plot.At(low, 1), new Plot.At(high, 1)));
+                List.of(new Plot.At(low, 0), new Plot.At(high, 0)), List.of(new Plot.At(low, 1), new Plot.At(high, 1)));
         plot.line("target", List.of(new Plot.At(0, 0), new Plot.At(0, 1)));
         plot.errorBarAcross(0.42, by - half, by + half);
         plot.mark(Plot.Shape.CIRCLE, "deviation", new Plot.At(by, 0.42));
-        plot.words(
-                Figures.tenths(by) + " ±" + Figures.tenths(half), new Plot.At(by, 0.42), 0, -16, "middle");
+        plot.words(Figures.tenths(by) + " ±" + Figures.tenths(half), new Plot.At(by, 0.42), 0, -16, "middle");
         return Optional.of(plot);
     }
 
@@ -109,7 +109,9 @@ final class Drawings {
                 .max()
                 .orElse(0);
         double end = Math.max(
-                Math.max(1, latest), minutes(report, rounds.get(rounds.size() - 1).at())) * (1 + MARGIN);
+                        Math.max(1, latest),
+                        minutes(report, rounds.get(rounds.size() - 1).at()))
+                * (1 + MARGIN);
         String kind = texts.label(method(rounds.get(0).judgement()));
         Plot plot = new Plot(
                 "course",
@@ -129,8 +131,8 @@ final class Drawings {
         for (JobReport.Round round : rounds) {
             double x = minutes(report, round.at());
             double y = figures.value(deciding(round.judgement()).orElseThrow().value());
-            double half = figures.value(
-                    deciding(round.judgement()).orElseThrow().expandedUncertainty());
+            double half =
+                    figures.value(deciding(round.judgement()).orElseThrow().expandedUncertainty());
             path.add(new Plot.At(x, y));
             plot.errorBar(x, y - half, y + half);
         }
@@ -149,7 +151,8 @@ final class Drawings {
     static List<JobReport.Round> measurements(List<JobReport.Round> rounds) {
         List<JobReport.Round> measurements = new ArrayList<>();
         for (JobReport.Round round : rounds) {
-            if (deciding(round.judgement()).isEmpty() || round.judgement().target().isEmpty()) {
+            if (deciding(round.judgement()).isEmpty()
+                    || round.judgement().target().isEmpty()) {
                 continue;
             }
             int last = measurements.size() - 1;
@@ -240,8 +243,9 @@ final class Drawings {
         double right = all.stream().mapToDouble(Drawings::enthalpy).max().orElseThrow();
         double room = MARGIN / 2 * (right - left);
         double low = figures.value(diagram.dewLine().get(0).pressure());
-        double high = figures.value(
-                        diagram.bubbleLine().get(diagram.bubbleLine().size() - 1).pressure())
+        double high = figures.value(diagram.bubbleLine()
+                        .get(diagram.bubbleLine().size() - 1)
+                        .pressure())
                 * (1 + MARGIN);
         String name = diagram.refrigerant().designation();
         Plot plot = new Plot(
@@ -286,8 +290,7 @@ final class Drawings {
     }
 
     /** The part of a line of equal pressure between saturation and what was measured: superheat, or subcooling. */
-    private void stretch(
-            Plot plot, PressureEnthalpy diagram, PressureEnthalpy.Place from, PressureEnthalpy.Place to) {
+    private void stretch(Plot plot, PressureEnthalpy diagram, PressureEnthalpy.Place from, PressureEnthalpy.Place to) {
         Optional<FluidState> start = diagram.at(from);
         Optional<FluidState> end = diagram.at(to);
         if (start.isPresent() && end.isPresent()) {
@@ -301,12 +304,7 @@ final class Drawings {
         if (liquid.isPresent() && suction.isPresent()) {
             Plot.At valve = place(liquid.get());
             double evaporating = figures.value(suction.get().pressure());
-            plot.line(
-                    "expansion",
-                    List.of(
-                            valve,
-                            new Plot.At(valve.x(), evaporating),
-                            place(suction.get())));
+            plot.line("expansion", List.of(valve, new Plot.At(valve.x(), evaporating), place(suction.get())));
         }
     }
 

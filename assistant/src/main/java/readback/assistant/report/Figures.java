@@ -7,8 +7,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import readback.calc.quantity.Mass;
 import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.Unit;
@@ -17,8 +17,9 @@ import readback.calc.quantity.UnitSetting;
 /** Numbers and times as a report shows them, in the units of the session. */
 final class Figures {
 
-    private static final DateTimeFormatter MOMENT =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern(
+                    "uuuu-MM-dd HH:mm:ss 'UTC'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
     private static final double SECONDS_IN_MINUTE = 60;
 
     private final UnitSetting units;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import readback.assistant.archive.Archive;
 import readback.assistant.archive.Choice;
-import readback.assistant.archive.Sums;
 import readback.assistant.archive.Summary;
+import readback.assistant.archive.Sums;
 import readback.prompts.text.Wording;
 
 /**

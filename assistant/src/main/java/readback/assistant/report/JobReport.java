@@ -75,7 +75,8 @@ public record JobReport(
      * @param recorded in its recorded form
      * @param kind in one word, as in "add"
      */
-    public record Round(int event, Instant at, String recorded, String kind, Judgement judgement, Assessment assessment) {}
+    public record Round(
+            int event, Instant at, String recorded, String kind, Judgement judgement, Assessment assessment) {}
 
     /**
      * The outcome of another job than the charge check.
@@ -117,11 +118,7 @@ public record JobReport(
      * @throws IllegalArgumentException for a record without any event
      */
     public static JobReport of(
-            Dialogue dialogue,
-            Wording wording,
-            Map<String, String> parts,
-            RecordedSession session,
-            Remarks remarks) {
+            Dialogue dialogue, Wording wording, Map<String, String> parts, RecordedSession session, Remarks remarks) {
         return new ReportBuilder(dialogue, wording)
                 .build(session, Verification.of(dialogue, wording, parts, session), remarks);
     }

@@ -89,7 +89,11 @@ final class Markup {
         }
         out.append('<').append(tag);
         for (int i = 0; i < attributes.length; i += 2) {
-            out.append(' ').append(attributes[i]).append("=\"").append(inert(attributes[i + 1])).append('"');
+            out.append(' ')
+                    .append(attributes[i])
+                    .append("=\"")
+                    .append(inert(attributes[i + 1]))
+                    .append('"');
         }
         out.append(end);
     }

@@ -101,9 +101,11 @@ record PressureEnthalpy(
         }
 
         void saturated(Place place, AbsolutePressure pressure) {
-            attempt(place, () -> place == Place.DEW_AT_SUCTION
-                    ? refrigerant.saturatedVapour(refrigerant.dewTemperature(pressure))
-                    : refrigerant.saturatedLiquid(refrigerant.bubbleTemperature(pressure)));
+            attempt(
+                    place,
+                    () -> place == Place.DEW_AT_SUCTION
+                            ? refrigerant.saturatedVapour(refrigerant.dewTemperature(pressure))
+                            : refrigerant.saturatedLiquid(refrigerant.bubbleTemperature(pressure)));
         }
 
         void vapour(Place place, Temperature line, AbsolutePressure pressure) {
@@ -130,8 +132,8 @@ record PressureEnthalpy(
                     .mapToDouble(point -> point.state().pressure().pascals())
                     .min()
                     .orElseThrow();
-            AbsolutePressure floor = AbsolutePressure.pascals(
-                    Math.max(BELOW * lowest, refrigerant.lowestPressure(Side.DEW).pascals()));
+            AbsolutePressure floor = AbsolutePressure.pascals(Math.max(
+                    BELOW * lowest, refrigerant.lowestPressure(Side.DEW).pascals()));
             return Optional.of(new PressureEnthalpy(
                     refrigerant, line(Side.BUBBLE, floor), line(Side.DEW, floor), points, missing));
         }

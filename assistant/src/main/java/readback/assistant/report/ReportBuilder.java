@@ -110,8 +110,8 @@ final class ReportBuilder {
             results(entry);
         }
         state.announced(Assessment.CHARGE)
-                .filter(now -> !scene.before().announced(Assessment.CHARGE).equals(Optional.of(now))
-                        || entry.number() == 1)
+                .filter(now ->
+                        !scene.before().announced(Assessment.CHARGE).equals(Optional.of(now)) || entry.number() == 1)
                 .ifPresent(now -> verdict(entry, state, now));
         last = state;
         before = Optional.of(entry);
@@ -128,7 +128,8 @@ final class ReportBuilder {
         }
         answers.put(
                 slot,
-                new JobReport.AnswerLine(slot, content, entry.number(), entry.event().at(), false, earlier));
+                new JobReport.AnswerLine(
+                        slot, content, entry.number(), entry.event().at(), false, earlier));
     }
 
     private static JobReport.AnswerLine confirmed(JobReport.AnswerLine line, State end) {
@@ -141,7 +142,8 @@ final class ReportBuilder {
     }
 
     private void caution(Entry entry, String name, State state) {
-        boolean needed = rule(name).map(rule -> rule.caution().needsAcknowledgement()).orElse(false);
+        boolean needed =
+                rule(name).map(rule -> rule.caution().needsAcknowledgement()).orElse(false);
         if (needed && !state.unheeded().contains(name)) {
             state.asked().ifPresent(step -> awaitingStep.put(cautions.size(), step));
         }
@@ -164,7 +166,8 @@ final class ReportBuilder {
             String step = awaitingStep.get(i);
             boolean heeded = scene.before().unheeded().contains(line.name())
                     && !scene.turn().state().unheeded().contains(line.name());
-            boolean answered = step != null && !entry.outcome().changes().getOrDefault(step, "").isEmpty();
+            boolean answered = step != null
+                    && !entry.outcome().changes().getOrDefault(step, "").isEmpty();
             if (line.acknowledged().isEmpty() && (heeded || answered)) {
                 cautions.set(
                         i,

@@ -39,16 +39,23 @@ public final class ReportJson {
         node.put("closed", report.session().closed());
         node.put("verified", report.verification().identical());
         node.put("fault", report.verification().fault().map(Object::toString).orElse(null));
-        node.put("difference", report.verification().difference().map(Object::toString).orElse(null));
-        node.put("refrigerant", report.last().refrigerant().map(Object::toString).orElse(null));
+        node.put(
+                "difference",
+                report.verification().difference().map(Object::toString).orElse(null));
+        node.put(
+                "refrigerant", report.last().refrigerant().map(Object::toString).orElse(null));
         node.put(
                 "meteringDevice",
-                report.last().system().map(system -> system.meteringDevice().name()).orElse(null));
+                report.last()
+                        .system()
+                        .map(system -> system.meteringDevice().name())
+                        .orElse(null));
         answers(node.putArray("answers"), report);
         rounds(node.putArray("rounds"), report);
         ArrayNode results = node.putArray("results");
         report.results()
-                .forEach(result -> results.addObject().put("event", result.event()).put("outcome", result.outcome()));
+                .forEach(result ->
+                        results.addObject().put("event", result.event()).put("outcome", result.outcome()));
         ArrayNode moves = node.putArray("moves");
         report.moves().moves().forEach(move -> move(moves.addObject(), move));
         node.put("addedKg", rounded(report.moves().balance().added().kilograms()));
@@ -66,12 +73,15 @@ public final class ReportJson {
         ArrayNode doubts = node.putArray("doubts");
         report.doubts().forEach(doubt -> {
             ObjectNode each = doubts.addObject();
-            each.put("event", doubt.event()).put("understood", doubt.understood()).put("answer", doubt.answer());
+            each.put("event", doubt.event())
+                    .put("understood", doubt.understood())
+                    .put("answer", doubt.answer());
             ArrayNode heard = each.putArray("heard");
             doubt.heard().forEach(heard::add);
         });
         ArrayNode notes = node.putArray("notes");
-        report.notes().forEach(note -> notes.addObject().put("event", note.event()).put("words", note.words()));
+        report.notes()
+                .forEach(note -> notes.addObject().put("event", note.event()).put("words", note.words()));
         ArrayNode remarks = node.putArray("remarks");
         report.remarks()
                 .all()
@@ -92,7 +102,9 @@ public final class ReportJson {
             answer.put("unit", reading.map(each -> each.unit().symbol()).orElse(null));
             answer.put("event", line.event()).put("confirmed", line.confirmed());
             ArrayNode earlier = answer.putArray("earlier");
-            line.earlier().forEach(each -> earlier.addObject().put("event", each.event()).put("content", each.content()));
+            line.earlier()
+                    .forEach(each ->
+                            earlier.addObject().put("event", each.event()).put("content", each.content()));
         });
     }
 
@@ -105,15 +117,21 @@ public final class ReportJson {
             node.put("borderline", judgement.verdict().borderline());
             estimate(node, "superheat", judgement.superheat());
             estimate(node, "subcooling", judgement.subcooling());
-            node.put("targetK", judgement.target().map(target -> rounded(target.value())).orElse(null));
-            node.put("targetSource", judgement.target().map(target -> target.source().name()).orElse(null));
+            node.put(
+                    "targetK",
+                    judgement.target().map(target -> rounded(target.value())).orElse(null));
+            node.put(
+                    "targetSource",
+                    judgement.target().map(target -> target.source().name()).orElse(null));
             node.put("recorded", round.recorded());
         });
     }
 
     private static void estimate(ObjectNode node, String name, Optional<Estimate> estimate) {
         node.put(name + "K", estimate.map(each -> rounded(each.value())).orElse(null));
-        node.put(name + "UncertaintyK", estimate.map(each -> rounded(each.expandedUncertainty())).orElse(null));
+        node.put(
+                name + "UncertaintyK",
+                estimate.map(each -> rounded(each.expandedUncertainty())).orElse(null));
     }
 
     private static void move(ObjectNode node, ChargeMoves.Move move) {

@@ -21,7 +21,8 @@ import readback.prompts.text.Wording;
 public final class ReportPage {
 
     /** Nothing may be loaded, whatever a text of the session says. */
-    private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+    private static final String POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
     private final Texts texts;
     private final JobReport report;
@@ -106,7 +107,9 @@ public final class ReportPage {
             return;
         }
         page.open("section", "class", "trouble").element("h2", texts.label("trouble"));
-        report.session().fault().ifPresent(fault -> page.element("p", texts.label("trouble.fault") + " " + fault + "."));
+        report.session()
+                .fault()
+                .ifPresent(fault -> page.element("p", texts.label("trouble.fault") + " " + fault + "."));
         report.verification()
                 .difference()
                 .ifPresent(found -> page.element("p", texts.label("trouble.difference") + " " + found + "."));
@@ -144,15 +147,19 @@ public final class ReportPage {
     private void job() {
         page.open("section").element("h2", texts.label("job"));
         page.open("dl");
-        About.ALL.forEach(
-                name -> report.about(name).ifPresent(value -> fact(texts.label("about." + name), value)));
+        About.ALL.forEach(name -> report.about(name).ifPresent(value -> fact(texts.label("about." + name), value)));
         fact(texts.label("started"), Figures.moment(report.session().header().startedAt()));
-        report.last().refrigerant().map(ReportPage::refrigerant).ifPresent(value -> fact(texts.slot("refrigerant"), value));
+        report.last()
+                .refrigerant()
+                .map(ReportPage::refrigerant)
+                .ifPresent(value -> fact(texts.slot("refrigerant"), value));
         report.last()
                 .system()
                 .ifPresent(system -> fact(texts.slot("metering-device"), device(system.meteringDevice())));
         fact(texts.label("air"), figures.shown(report.last().air()));
-        fact(texts.label("limits"), texts.label("limits." + report.settings().limits().name()));
+        fact(
+                texts.label("limits"),
+                texts.label("limits." + report.settings().limits().name()));
         page.close().closeLine();
     }
 
@@ -161,7 +168,9 @@ public final class ReportPage {
     }
 
     private String device(MeteringDevice device) {
-        return texts.content("metering-device", device.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        return texts.content(
+                "metering-device",
+                device.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
     }
 
     private void fact(String name, String value) {
@@ -176,7 +185,9 @@ public final class ReportPage {
         Judgement judgement = round.get().judgement();
         page.open("section").element("h2", texts.label("method"));
         page.open("dl");
-        fact(texts.label("method.name"), texts.label("method." + judgement.method().name()));
+        fact(
+                texts.label("method.name"),
+                texts.label("method." + judgement.method().name()));
         judgement.evaporatingSaturation().ifPresent(t -> fact(texts.label("evaporating"), figures.shown(t)));
         judgement.condensingSaturation().ifPresent(t -> fact(texts.label("condensing"), figures.shown(t)));
         judgement.superheat().ifPresent(estimate -> fact(texts.label("superheat"), interval(estimate)));
@@ -194,7 +205,8 @@ public final class ReportPage {
     }
 
     private String target(Target target) {
-        return figures.shown(target.value()) + ", " + texts.label("source." + target.source().name());
+        return figures.shown(target.value()) + ", "
+                + texts.label("source." + target.source().name());
     }
 
     private void course() {
@@ -216,9 +228,18 @@ public final class ReportPage {
         for (JobReport.Round round : report.rounds()) {
             table.row(
                     Figures.clock(report.session().header().startedAt(), round.at()),
-                    round.judgement().superheat().map(each -> figures.shown(each.value())).orElse("–"),
-                    round.judgement().subcooling().map(each -> figures.shown(each.value())).orElse("–"),
-                    round.judgement().target().map(each -> figures.shown(each.value())).orElse("–"),
+                    round.judgement()
+                            .superheat()
+                            .map(each -> figures.shown(each.value()))
+                            .orElse("–"),
+                    round.judgement()
+                            .subcooling()
+                            .map(each -> figures.shown(each.value()))
+                            .orElse("–"),
+                    round.judgement()
+                            .target()
+                            .map(each -> figures.shown(each.value()))
+                            .orElse("–"),
                     texts.verdict(round.kind()));
         }
         table.end();
@@ -226,17 +247,19 @@ public final class ReportPage {
     }
 
     private void enthalpy() {
-        Optional<PressureEnthalpy> diagram =
-                PressureEnthalpy.of(report.finalRound().map(JobReport.Round::assessment).orElse(report.last()));
+        Optional<PressureEnthalpy> diagram = PressureEnthalpy.of(
+                report.finalRound().map(JobReport.Round::assessment).orElse(report.last()));
         if (diagram.isEmpty()) {
             return;
         }
         page.open("section").element("h2", texts.label("enthalpy"));
-        figure(new Drawings(texts, figures).pressureEnthalpy(diagram.get()).drawing(true), texts.label("enthalpy.caption"));
+        figure(
+                new Drawings(texts, figures).pressureEnthalpy(diagram.get()).drawing(true),
+                texts.label("enthalpy.caption"));
         diagram.get()
                 .missing()
-                .forEach(place -> page.element(
-                        "p", texts.label("point." + place) + ": " + texts.label("enthalpy.missing")));
+                .forEach(place ->
+                        page.element("p", texts.label("point." + place) + ": " + texts.label("enthalpy.missing")));
         Table table = new Table(
                 page,
                 texts.label("enthalpy.table"),

@@ -65,7 +65,9 @@ public final class ReportTable {
 
     private static void row(Csv csv, JobReport report, Entry entry, String kind, String name, String content) {
         boolean superseded = kind.equals("verdict")
-                && report.finalRound().filter(last -> last.event() != entry.number()).isPresent();
+                && report.finalRound()
+                        .filter(last -> last.event() != entry.number())
+                        .isPresent();
         begin(csv, report, entry, kind, name, content)
                 .number("")
                 .text("")
@@ -76,8 +78,8 @@ public final class ReportTable {
     }
 
     private static void answer(Csv csv, JobReport report, Entry entry, String slot, String content) {
-        boolean superseded = report.answers().stream()
-                .anyMatch(line -> line.slot().equals(slot) && line.event() != entry.number());
+        boolean superseded =
+                report.answers().stream().anyMatch(line -> line.slot().equals(slot) && line.event() != entry.number());
         Optional<Reading> reading = Content.reading(slot, content);
         begin(csv, report, entry, "answer", slot, content)
                 .number(reading.map(each -> each.value().toPlainString()).orElse(""))
@@ -90,7 +92,10 @@ public final class ReportTable {
 
     /** To nine significant digits, more than any instrument has. */
     private static String plain(double value) {
-        return new BigDecimal(value).round(new java.math.MathContext(9)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(new java.math.MathContext(9))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** Symbol of a dimension's SI base unit. */

@@ -139,9 +139,7 @@ final class Sections {
         fact(texts.label("recovered"), figures.shown(moves.balance().recovered()));
         fact(texts.label("net"), figures.shown(moves.balance().net()));
         for (Map.Entry<String, Mass> each : moves.balance().byCylinder().entrySet()) {
-            fact(
-                    texts.label("from-cylinder") + " " + cylinder(each.getKey()),
-                    figures.shown(each.getValue()));
+            fact(texts.label("from-cylinder") + " " + cylinder(each.getKey()), figures.shown(each.getValue()));
         }
         page.close().closeLine();
     }
@@ -179,8 +177,7 @@ final class Sections {
 
     private String settled(JobReport.DoubtLine doubt) {
         List<String> changes = new ArrayList<>();
-        doubt.settled()
-                .forEach((slot, content) -> changes.add(texts.slot(slot) + " " + texts.content(slot, content)));
+        doubt.settled().forEach((slot, content) -> changes.add(texts.slot(slot) + " " + texts.content(slot, content)));
         return changes.isEmpty() ? texts.label("doubts.open") : String.join(", ", changes);
     }
 

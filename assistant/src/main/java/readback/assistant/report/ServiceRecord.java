@@ -38,15 +38,25 @@ final class ServiceRecord {
         return List.of(
                 new Line("technician", report.about(About.TECHNICIAN)),
                 new Line("certificate", report.about(About.CERTIFICATE)),
-                new Line("date", Optional.of(Figures.moment(report.session().header().startedAt()))),
+                new Line(
+                        "date",
+                        Optional.of(Figures.moment(report.session().header().startedAt()))),
                 new Line("place", report.about(About.PLACE)),
                 new Line("appliance", report.about(About.APPLIANCE)),
                 new Line("refrigerant", report.answer("refrigerant")),
                 new Line("full-charge", report.answer(Quantity.NAMEPLATE_CHARGE.name())),
                 new Line("full-charge-how", report.answer("charge-source")),
-                new Line("added", Optional.of(figures.shown(report.moves().balance().added()))),
-                new Line("recovered", Optional.of(figures.shown(report.moves().balance().recovered()))),
-                new Line("cylinders", moved ? Optional.of(cylinders(report)).filter(text -> !text.isEmpty()) : report.about(About.CYLINDER)),
+                new Line(
+                        "added",
+                        Optional.of(figures.shown(report.moves().balance().added()))),
+                new Line(
+                        "recovered",
+                        Optional.of(figures.shown(report.moves().balance().recovered()))),
+                new Line(
+                        "cylinders",
+                        moved
+                                ? Optional.of(cylinders(report)).filter(text -> !text.isEmpty())
+                                : report.about(About.CYLINDER)),
                 new Line("reason", reason(texts, report)),
                 new Line("parts", report.answer("parts")),
                 new Line("leak-test", report.answer("leak-test")),
@@ -57,10 +67,12 @@ final class ServiceRecord {
 
     /** The verdict before the first movement. */
     private static Optional<String> reason(Texts texts, JobReport report) {
-        return report.moves().moves().stream().findFirst().flatMap(first -> report.rounds().stream()
-                .filter(round -> round.event() < first.event())
-                .reduce((earlier, later) -> later)
-                .map(round -> texts.verdict(round.kind())));
+        return report.moves().moves().stream()
+                .findFirst()
+                .flatMap(first -> report.rounds().stream()
+                        .filter(round -> round.event() < first.event())
+                        .reduce((earlier, later) -> later)
+                        .map(round -> texts.verdict(round.kind())));
     }
 
     private static String cylinders(JobReport report) {

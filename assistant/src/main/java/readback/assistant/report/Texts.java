@@ -9,9 +9,9 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import readback.assistant.replay.Content;
+import readback.calc.quantity.UnitSetting;
 import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
-import readback.calc.quantity.UnitSetting;
 
 /** The words of reports: labels of their own, and the names that the spoken catalogue gives to slots and options. */
 final class Texts {

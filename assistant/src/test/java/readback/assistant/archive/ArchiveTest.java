@@ -95,7 +95,9 @@ class ArchiveTest {
         bytes[bytes.length / 2] ^= 1;
         Files.write(file, bytes);
         Files.setLastModifiedTime(file, time);
-        assertThat(listed(Choice.ALL.damaged())).as("the index still knows it as it was").isEmpty();
+        assertThat(listed(Choice.ALL.damaged()))
+                .as("the index still knows it as it was")
+                .isEmpty();
         List<Summary> checked = new ArrayList<>();
         Archive.in(sessions).checked().each(checked::add);
         assertThat(checked).filteredOn(Choice.ALL.damaged()::takes).hasSize(1);
@@ -121,8 +123,7 @@ class ArchiveTest {
         assertThat(listed(Choice.ALL))
                 .usingRecursiveFieldByFieldElementComparator(
                         org.assertj.core.api.recursive.comparison.RecursiveComparisonConfiguration.builder()
-                                .withComparatorForType(
-                                        (a, b) -> Math.abs(a - b) < 1e-5 ? 0 : 1, Double.class)
+                                .withComparatorForType((a, b) -> Math.abs(a - b) < 1e-5 ? 0 : 1, Double.class)
                                 .build())
                 .isEqualTo(fromRecords);
     }

@@ -46,7 +46,10 @@ class DuckDbTest {
                     rows++;
                     assertThat(cylinders.getDouble(2))
                             .isCloseTo(
-                                    sums.byCylinder().get(cylinders.getString(1)).addedKilograms(), within(1e-5));
+                                    sums.byCylinder()
+                                            .get(cylinders.getString(1))
+                                            .addedKilograms(),
+                                    within(1e-5));
                 }
                 assertThat(rows).isEqualTo(2);
             }

@@ -70,9 +70,8 @@ class AlterationTest {
             fewer.remove(i);
             int line = i + 1;
             assertThat(faultOf(bytes(fewer)))
-                    .hasValueSatisfying(fault -> assertThat(fault)
-                            .returns(line, Fault::line)
-                            .returns(Fault.Kind.MISPLACED, Fault::kind));
+                    .hasValueSatisfying(fault ->
+                            assertThat(fault).returns(line, Fault::line).returns(Fault.Kind.MISPLACED, Fault::kind));
         }
     }
 
@@ -81,8 +80,8 @@ class AlterationTest {
         List<String> lines = new java.util.ArrayList<>(
                 new String(whole, StandardCharsets.UTF_8).lines().toList());
         java.util.Collections.swap(lines, 1, 2);
-        assertThat(faultOf(bytes(lines))).hasValueSatisfying(fault -> assertThat(fault.line())
-                .isEqualTo(2));
+        assertThat(faultOf(bytes(lines)))
+                .hasValueSatisfying(fault -> assertThat(fault.line()).isEqualTo(2));
     }
 
     @Test

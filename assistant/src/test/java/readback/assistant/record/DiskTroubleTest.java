@@ -46,14 +46,17 @@ class DiskTroubleTest {
     @Test
     void a_full_disk_is_said_and_everything_is_written_once_there_is_room(@TempDir Path folder) throws Exception {
         FailingDisk disk = new FailingDisk(1500);
-        SessionRecord record = SessionRecord.begin(folder, disk, Scripted.session("full").header());
+        SessionRecord record =
+                SessionRecord.begin(folder, disk, Scripted.session("full").header());
         Ear ear = new Ear();
         Session session = open(record, ear);
         say(session, 5, "four ten a");
         say(session, 9, "piston");
         assertThat(record.waiting()).isPositive();
         assertThat(ear.heard).anySatisfy(line -> assertThat(line).contains("record on disk"));
-        assertThat(session.assessment().system()).as("the session goes on in memory").isPresent();
+        assertThat(session.assessment().system())
+                .as("the session goes on in memory")
+                .isPresent();
         int saidWhileFull = ear.heard.size();
         disk.hasRoomFor(1_000_000);
         say(session, 20, "outdoor ninety five");
@@ -71,7 +74,8 @@ class DiskTroubleTest {
     void a_disk_that_fails_within_a_line_keeps_only_whole_lines_in_the_end(@TempDir Path folder) throws Exception {
         for (int room = 700; room < 1900; room += 113) {
             FailingDisk disk = new FailingDisk(room);
-            SessionRecord record = SessionRecord.begin(folder, disk, Scripted.session("full").header());
+            SessionRecord record =
+                    SessionRecord.begin(folder, disk, Scripted.session("full").header());
             Session session = open(record, new Ear());
             say(session, 5, "four ten a");
             disk.hasRoomFor(1_000_000);
@@ -85,7 +89,8 @@ class DiskTroubleTest {
     @Test
     void what_no_disk_took_can_be_saved_elsewhere_and_completes_the_record(@TempDir Path folder) throws Exception {
         FailingDisk disk = new FailingDisk(1000);
-        SessionRecord record = SessionRecord.begin(folder, disk, Scripted.session("full").header());
+        SessionRecord record =
+                SessionRecord.begin(folder, disk, Scripted.session("full").header());
         Session session = open(record, new Ear());
         say(session, 5, "four ten a");
         Path rest = folder.resolve("rest.jsonl");
@@ -118,7 +123,8 @@ class DiskTroubleTest {
     @Test
     void a_folder_that_cannot_be_written_is_refused_in_a_sentence(@TempDir Path folder) throws Exception {
         Path inTheWay = Files.createFile(folder.resolve("file"));
-        assertThatThrownBy(() -> SessionRecord.create(inTheWay, Scripted.session("one").header()))
+        assertThatThrownBy(() ->
+                        SessionRecord.create(inTheWay, Scripted.session("one").header()))
                 .isInstanceOf(RecordUnavailableException.class)
                 .hasMessageContaining("cannot be kept in")
                 .hasMessageContaining("--sessions");

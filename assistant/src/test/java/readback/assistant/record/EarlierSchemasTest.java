@@ -22,11 +22,11 @@ class EarlierSchemasTest {
         assertThat(session.header().parts()).containsKeys("checklists", "grammar", "texts");
         Entry last = session.entries().get(session.entries().size() - 1);
         assertThat(last.event()).isInstanceOf(Event.Ended.class);
-        assertThat(last.outcome().verdict()).hasValueSatisfying(verdict -> assertThat(verdict)
-                .startsWith("add method=total-superheat"));
+        assertThat(last.outcome().verdict())
+                .hasValueSatisfying(verdict -> assertThat(verdict).startsWith("add method=total-superheat"));
         assertThat(session.entries())
-                .anySatisfy(entry -> assertThat(entry.outcome().changes())
-                        .containsEntry("SUCTION_LINE_TEMPERATURE", "72 °F"));
+                .anySatisfy(entry ->
+                        assertThat(entry.outcome().changes()).containsEntry("SUCTION_LINE_TEMPERATURE", "72 °F"));
     }
 
     private static RecordedSession read(String resource) throws Exception {

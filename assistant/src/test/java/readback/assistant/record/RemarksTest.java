@@ -18,13 +18,15 @@ class RemarksTest {
         byte[] before = Files.readAllBytes(session.folder().resolve(SessionRecord.FILE));
         Remarks.add(session, Scripted.START, "A. Supervisor", "Why R-410A?");
         Remarks.add(session, Scripted.START.plusSeconds(9), "A. Supervisor", "Ah, the \"plate\" says so.\n");
-        assertThat(Files.readAllBytes(session.folder().resolve(SessionRecord.FILE))).isEqualTo(before);
+        assertThat(Files.readAllBytes(session.folder().resolve(SessionRecord.FILE)))
+                .isEqualTo(before);
         Remarks remarks = Remarks.on(session);
         assertThat(remarks.fault()).isEmpty();
         assertThat(remarks.all())
                 .extracting(Remark::text)
                 .containsExactly("Why R-410A?", "Ah, the \"plate\" says so.\n");
-        assertThat(remarks.all()).allSatisfy(remark -> assertThat(remark.about()).isEqualTo(session.hash()));
+        assertThat(remarks.all())
+                .allSatisfy(remark -> assertThat(remark.about()).isEqualTo(session.hash()));
     }
 
     @Test
@@ -34,8 +36,8 @@ class RemarksTest {
         Remarks.add(session, Scripted.START, "A. Supervisor", "Come back.");
         Path file = session.folder().resolve(Remarks.FILE);
         Files.writeString(file, Files.readString(file).replace("Bad work", "Fine work"));
-        assertThat(Remarks.on(session).fault()).hasValueSatisfying(fault -> assertThat(fault.line())
-                .isEqualTo(1));
+        assertThat(Remarks.on(session).fault())
+                .hasValueSatisfying(fault -> assertThat(fault.line()).isEqualTo(1));
         assertThatThrownBy(() -> Remarks.add(session, Scripted.START, "A. Supervisor", "More."))
                 .isInstanceOf(RecordUnavailableException.class)
                 .hasMessageContaining("are damaged");
@@ -49,14 +51,15 @@ class RemarksTest {
         Files.copy(one.folder().resolve(Remarks.FILE), other.folder().resolve(Remarks.FILE));
         assertThat(Remarks.on(other)).satisfies(remarks -> {
             assertThat(remarks.all()).isEmpty();
-            assertThat(remarks.fault()).hasValueSatisfying(fault -> assertThat(fault.kind())
-                    .isEqualTo(Fault.Kind.MISPLACED));
+            assertThat(remarks.fault())
+                    .hasValueSatisfying(fault -> assertThat(fault.kind()).isEqualTo(Fault.Kind.MISPLACED));
         });
     }
 
     @Test
     void on_a_session_without_any_are_none(@TempDir Path sessions) throws Exception {
-        assertThat(Remarks.on(Scripted.session("one").say(5, "four ten a").readFrom(sessions)).all())
+        assertThat(Remarks.on(Scripted.session("one").say(5, "four ten a").readFrom(sessions))
+                        .all())
                 .isEmpty();
     }
 }

@@ -20,11 +20,7 @@ class ResumeTest {
 
     private static Session resume(SessionRecord.Resumption resumption) {
         return Session.resume(
-                Scripted.dialogue(),
-                Scripted.wording(),
-                resumption,
-                List.of(),
-                Scripted.START.plusSeconds(3600));
+                Scripted.dialogue(), Scripted.wording(), resumption, List.of(), Scripted.START.plusSeconds(3600));
     }
 
     private static Verification verified(RecordedSession session) {
@@ -33,10 +29,8 @@ class ResumeTest {
 
     @Test
     void a_session_goes_on_where_it_stopped_and_its_record_stays_whole(@TempDir Path sessions) throws Exception {
-        Path folder = Scripted.session("cut")
-                .say(5, "four ten a")
-                .say(9, "piston")
-                .cutShortIn(sessions);
+        Path folder =
+                Scripted.session("cut").say(5, "four ten a").say(9, "piston").cutShortIn(sessions);
         SessionRecord.Resumption resumption = SessionRecord.resume(folder);
         try (SessionRecord record = resumption.record()) {
             Session session = resume(resumption);
@@ -68,8 +62,8 @@ class ResumeTest {
             Files.write(file, Arrays.copyOf(whole, length));
             SessionRecord.Resumption resumption = SessionRecord.resume(folder);
             try (SessionRecord record = resumption.record()) {
-                assertThat(resumption.dropped()).hasValueSatisfying(fault -> assertThat(fault.kind())
-                        .isEqualTo(Fault.Kind.TORN));
+                assertThat(resumption.dropped())
+                        .hasValueSatisfying(fault -> assertThat(fault.kind()).isEqualTo(Fault.Kind.TORN));
                 assertThat(resumption.session().entries()).hasSize(1);
                 if (length % 97 == 0) {
                     resume(resumption);
@@ -100,7 +94,8 @@ class ResumeTest {
 
     @Test
     void a_session_that_is_still_being_recorded_is_not_resumed(@TempDir Path sessions) throws Exception {
-        try (SessionRecord open = SessionRecord.create(sessions, Scripted.session("open").header())) {
+        try (SessionRecord open =
+                SessionRecord.create(sessions, Scripted.session("open").header())) {
             Path folder = open.folder();
             assertThatThrownBy(() -> SessionRecord.resume(folder))
                     .isInstanceOf(RecordUnavailableException.class)

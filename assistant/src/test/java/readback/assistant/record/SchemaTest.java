@@ -30,7 +30,8 @@ class SchemaTest {
 
     private static JsonSchema schema() {
         try (InputStream in = SchemaTest.class.getResourceAsStream("session-schema-1.json")) {
-            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
@@ -42,9 +43,12 @@ class SchemaTest {
 
     @Test
     void every_line_of_a_session_follows_the_schema(@TempDir Path sessions) throws Exception {
-        Path folder = Scripted.charging("one").about(About.TECHNICIAN, "K. Example").in(sessions);
+        Path folder =
+                Scripted.charging("one").about(About.TECHNICIAN, "K. Example").in(sessions);
         List<String> lines = Files.readAllLines(folder.resolve(SessionRecord.FILE));
-        assertThat(lines).hasSizeGreaterThan(20).allSatisfy(line -> assertThat(faults(line)).isEmpty());
+        assertThat(lines)
+                .hasSizeGreaterThan(20)
+                .allSatisfy(line -> assertThat(faults(line)).isEmpty());
     }
 
     @Test
@@ -61,8 +65,7 @@ class SchemaTest {
                     readback.assistant.dialogue.Settings.STANDARD,
                     Scripted.START);
             Instant later = Scripted.START.plusSeconds(5);
-            Hypothesis heard = new Hypothesis(
-                    "four ten a", 0.9, List.of(new Hypothesis.Word("four", 0.8, 0.1, 0.4)));
+            Hypothesis heard = new Hypothesis("four ten a", 0.9, List.of(new Hypothesis.Word("four", 0.8, 0.1, 0.4)));
             session.on(new Event.Heard(later, Event.Source.VOICE, List.of(heard)), Samples.silence(0.5, 16000));
             session.on(new Event.TimerElapsed(later, "steady-running"));
             session.on(new Event.DeviceLost(later, "microphone"));

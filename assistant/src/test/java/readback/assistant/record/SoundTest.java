@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
-import readback.assistant.recorded.Scripted;
 import readback.assistant.record.RecordedSession.KeptSound;
+import readback.assistant.recorded.Scripted;
 import readback.assistant.session.Session;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
@@ -23,13 +23,13 @@ class SoundTest {
     private static final Samples BEEP = Samples.of(new short[] {0, 900, -900, 400, 12345}, 16000);
 
     private static Event.Heard heard(String words) {
-        return new Event.Heard(
-                Scripted.START.plusSeconds(5), Event.Source.VOICE, List.of(Hypothesis.typed(words)));
+        return new Event.Heard(Scripted.START.plusSeconds(5), Event.Source.VOICE, List.of(Hypothesis.typed(words)));
     }
 
     /** Records two utterances with their sound and gives what was complained about. */
     private static Optional<String> record(Path sessions, AudioBudget budget) throws Exception {
-        try (SessionRecord record = SessionRecord.create(sessions, Scripted.session("loud").header())) {
+        try (SessionRecord record =
+                SessionRecord.create(sessions, Scripted.session("loud").header())) {
             record.keepAudio(budget);
             Session session = Session.open(
                     Scripted.dialogue(), Scripted.wording(), record, List.of(), Settings.STANDARD, Scripted.START);
@@ -43,9 +43,10 @@ class SoundTest {
         assertThat(record(sessions, new AudioBudget(1000, 0))).isEmpty();
         RecordedSession session = RecordedSession.read(sessions.resolve("loud"));
         Entry entry = session.entries().get(1);
-        assertThat(session.sound(entry)).hasValueSatisfying(sound -> assertThat(
-                        Recording.read(((KeptSound.Whole) sound).file()).samples())
-                .contains(BEEP));
+        assertThat(session.sound(entry))
+                .hasValueSatisfying(sound -> assertThat(
+                                Recording.read(((KeptSound.Whole) sound).file()).samples())
+                        .contains(BEEP));
         Files.write(sessions.resolve("loud/audio/00002.wav"), new byte[] {1, 2, 3});
         assertThat(session.sound(entry)).contains(new KeptSound.Changed());
         Files.delete(sessions.resolve("loud/audio/00002.wav"));
@@ -65,7 +66,8 @@ class SoundTest {
 
     @Test
     void leaves_room_on_the_disk_for_the_record(@TempDir Path sessions) throws Exception {
-        try (SessionRecord record = SessionRecord.create(sessions, Scripted.session("loud").header())) {
+        try (SessionRecord record =
+                SessionRecord.create(sessions, Scripted.session("loud").header())) {
             record.keepAudio(new AudioBudget(1_000_000, Long.MAX_VALUE / 2));
             assertThat(record.keepAudio(1, BEEP)).contains("the disk is nearly full");
         }

@@ -71,7 +71,9 @@ public final class KillRepeatedly {
     /** Starts or resumes a session, kills it, checks it; gives the session to resume. */
     private Optional<Path> once(Optional<Path> session) throws IOException, RecordUnavailableException {
         List<Path> known = folders();
-        int before = session.isPresent() ? RecordedSession.read(session.get()).entries().size() : 0;
+        int before = session.isPresent()
+                ? RecordedSession.read(session.get()).entries().size()
+                : 0;
         List<String> answers = killed(session);
         kills++;
         Optional<Path> folder = session.or(() -> newest(known));
@@ -90,12 +92,19 @@ public final class KillRepeatedly {
             require(fault.kind() == Fault.Kind.TORN, "the record is damaged: " + fault);
             torn++;
         });
-        List<String> inRecord = recorded.entries().subList(Math.min(before, recorded.entries().size()), recorded.entries().size()).stream()
-                .map(Entry::said)
-                .flatMap(List::stream)
-                .toList();
+        List<String> inRecord =
+                recorded
+                        .entries()
+                        .subList(
+                                Math.min(before, recorded.entries().size()),
+                                recorded.entries().size())
+                        .stream()
+                        .map(Entry::said)
+                        .flatMap(List::stream)
+                        .toList();
         require(
-                inRecord.size() >= answers.size() && inRecord.subList(0, answers.size()).equals(answers),
+                inRecord.size() >= answers.size()
+                        && inRecord.subList(0, answers.size()).equals(answers),
                 "answered " + answers + " but recorded " + inRecord);
         acknowledged += answers.size();
         if (session.isPresent() && recorded.entries().size() > before) {

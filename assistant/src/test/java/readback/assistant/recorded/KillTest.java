@@ -16,6 +16,8 @@ class KillTest {
         System.out.println("kill seed " + seed);
         KillRepeatedly.Outcome outcome = KillRepeatedly.run(sessions, 5, seed);
         assertThat(outcome.kills()).isEqualTo(5);
-        assertThat(outcome.acknowledged()).as("answers checked against the record").isPositive();
+        assertThat(outcome.acknowledged())
+                .as("answers checked against the record")
+                .isPositive();
     }
 }

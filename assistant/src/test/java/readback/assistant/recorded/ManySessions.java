@@ -17,11 +17,11 @@ import readback.assistant.record.About;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
+import readback.assistant.record.Remarks;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.replay.Verification;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportPage;
-import readback.assistant.record.Remarks;
 import readback.assistant.session.Session;
 import readback.grammar.Hypothesis;
 
@@ -109,16 +109,21 @@ public final class ManySessions {
             try (SessionRecord record = SessionRecord.create(folder, header)) {
                 Session open = Session.open(
                         Scripted.dialogue(), Scripted.wording(), record, List.of(), Settings.STANDARD, Scripted.START);
-                List<String> setUp = List.of("four ten a", "piston", "understood", "yes", "yes", "ninety five",
-                        "return wet bulb sixty seven", "suction line sixty two");
+                List<String> setUp = List.of(
+                        "four ten a",
+                        "piston",
+                        "understood",
+                        "yes",
+                        "yes",
+                        "ninety five",
+                        "return wet bulb sixty seven",
+                        "suction line sixty two");
                 for (int i = 1; i < events; i++) {
                     String words = i <= setUp.size()
                             ? setUp.get(i - 1)
                             : "suction pressure one " + digit(random) + " " + digit(random);
                     open.on(new Event.Heard(
-                            Scripted.START.plusSeconds(i),
-                            Event.Source.KEYS,
-                            List.of(Hypothesis.typed(words))));
+                            Scripted.START.plusSeconds(i), Event.Source.KEYS, List.of(Hypothesis.typed(words))));
                 }
             }
         }
@@ -142,11 +147,10 @@ public final class ManySessions {
         RecordedSession call = Scripted.charging("report-" + System.nanoTime()).readFrom(folder);
         for (int i = 0; i < REPEATS; i++) {
             long start = System.nanoTime();
-            JobReport report = JobReport.of(
-                    Scripted.dialogue(), Scripted.wording(), Scripted.parts(), call, Remarks.on(call));
-            int bytes = ReportPage.of(report, Scripted.wording(), Scripted.START)
-                    .getBytes(StandardCharsets.UTF_8)
-                    .length;
+            JobReport report =
+                    JobReport.of(Scripted.dialogue(), Scripted.wording(), Scripted.parts(), call, Remarks.on(call));
+            int bytes =
+                    ReportPage.of(report, Scripted.wording(), Scripted.START).getBytes(StandardCharsets.UTF_8).length;
             System.out.printf(
                     "report of %d events: %.0f ms, %d kB%n",
                     call.entries().size(), (System.nanoTime() - start) / MILLION, bytes / 1000);

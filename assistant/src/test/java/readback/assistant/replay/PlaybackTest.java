@@ -63,15 +63,19 @@ class PlaybackTest {
         assertThat(pauses.stream().mapToLong(Duration::toSeconds).sum())
                 .isEqualTo(Duration.between(
                                 Scripted.START,
-                                session().entries().get(session().entries().size() - 1).event().at())
+                                session()
+                                        .entries()
+                                        .get(session().entries().size() - 1)
+                                        .event()
+                                        .at())
                         .toSeconds());
     }
 
     @Test
     void jumps_from_moment_to_moment_and_stops_when_told() {
         List<Integer> seen = new ArrayList<>();
-        List<Playback.Next> script = List.of(
-                Playback.Next.to(Moment.DOUBT), Playback.Next.to(Moment.VERDICT), Playback.Next.STOP);
+        List<Playback.Next> script =
+                List.of(Playback.Next.to(Moment.DOUBT), Playback.Next.to(Moment.VERDICT), Playback.Next.STOP);
         String shown = played(
                 new Playback.Viewer() {
                     @Override
@@ -91,7 +95,8 @@ class PlaybackTest {
 
     @Test
     void controls_and_directions_hidden_in_words_become_visible() {
-        assertThat(Visible.text("a\u001b[2Jb\u202Ec\u0000\n\ud800")).isEqualTo("a\u241b[2Jb[U+202e]c\u2400\u240a[U+d800]");
+        assertThat(Visible.text("a\u001b[2Jb\u202Ec\u0000\n\ud800"))
+                .isEqualTo("a\u241b[2Jb[U+202e]c\u2400\u240a[U+d800]");
         assertThat(Visible.text("Grüße, 67 °F, 漢字")).isEqualTo("Grüße, 67 °F, 漢字");
     }
 }

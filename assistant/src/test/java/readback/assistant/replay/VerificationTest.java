@@ -69,8 +69,11 @@ class VerificationTest {
     void a_forged_verdict_and_a_suppressed_caution_are_named(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
         int last = honest.entries().size();
-        RecordedSession better = forged(honest, last, outcome -> new Turn.Outcome(
-                outcome.understood(), outcome.changes(), Optional.of("in-tolerance"), outcome.cautions()));
+        RecordedSession better = forged(
+                honest,
+                last,
+                outcome -> new Turn.Outcome(
+                        outcome.understood(), outcome.changes(), Optional.of("in-tolerance"), outcome.cautions()));
         assertThat(verified(better).difference())
                 .hasValueSatisfying(found -> assertThat(found.toString())
                         .startsWith("event " + last + ", verdict: recorded \"in-tolerance\", replayed \"add "));
@@ -79,8 +82,10 @@ class VerificationTest {
                 .findFirst()
                 .orElseThrow()
                 .number();
-        RecordedSession silent = forged(honest, warned, outcome -> new Turn.Outcome(
-                outcome.understood(), outcome.changes(), outcome.verdict(), List.of()));
+        RecordedSession silent = forged(
+                honest,
+                warned,
+                outcome -> new Turn.Outcome(outcome.understood(), outcome.changes(), outcome.verdict(), List.of()));
         assertThat(verified(silent).difference())
                 .hasValueSatisfying(found -> assertThat(found.what()).isEqualTo("cautions"));
     }
@@ -101,13 +106,13 @@ class VerificationTest {
                         entry.audio()))
                 .toList();
         Header other = new Header(header.session(), header.startedAt(), header.program(), parts);
-        RecordedSession session = new RecordedSession(
-                honest.folder(), other, entries, honest.hash(), honest.length(), Optional.empty());
+        RecordedSession session =
+                new RecordedSession(honest.folder(), other, entries, honest.hash(), honest.length(), Optional.empty());
         Verification verification = verified(session);
         assertThat(verification.identical()).isTrue();
         assertThat(verification.otherParts()).containsOnlyKeys("texts");
-        RecordedSession sameTexts = new RecordedSession(
-                honest.folder(), header, entries, honest.hash(), honest.length(), Optional.empty());
+        RecordedSession sameTexts =
+                new RecordedSession(honest.folder(), header, entries, honest.hash(), honest.length(), Optional.empty());
         assertThat(verified(sameTexts).difference())
                 .hasValueSatisfying(found -> assertThat(found.what()).isEqualTo("words"));
     }

@@ -29,8 +29,7 @@ class AccessibilityTest {
 
     private static final Path AXE = Path.of("src/test/accessibility/node_modules/axe-core/axe.min.js");
 
-    private static final String RUN =
-            """
+    private static final String RUN = """
             axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
               .then(function (found) {
                 var out = document.createElement('pre');
@@ -70,7 +69,8 @@ class AccessibilityTest {
         Files.writeString(
                 file,
                 open.replace(
-                        "</body>", "<script>" + Files.readString(AXE) + "</script><script>" + RUN + "</script></body>"));
+                        "</body>",
+                        "<script>" + Files.readString(AXE) + "</script><script>" + RUN + "</script></body>"));
         Process process = new ProcessBuilder(
                         browser.toString(),
                         "--headless",
@@ -87,7 +87,8 @@ class AccessibilityTest {
         int from = dom.indexOf("<pre id=\"axe-result\">");
         assertThat(from).as("the browser's answer").isPositive();
         String json = dom.substring(from + "<pre id=\"axe-result\">".length(), dom.indexOf("</pre>", from));
-        return new ObjectMapper().readTree(json.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&"));
+        return new ObjectMapper()
+                .readTree(json.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&"));
     }
 
     private static Optional<Path> browser() {
@@ -117,7 +118,9 @@ class AccessibilityTest {
     }
 
     private static double luminance(int colour) {
-        return 0.2126 * linear(colour >> 16 & 0xff) + 0.7152 * linear(colour >> 8 & 0xff) + 0.0722 * linear(colour & 0xff);
+        return 0.2126 * linear(colour >> 16 & 0xff)
+                + 0.7152 * linear(colour >> 8 & 0xff)
+                + 0.0722 * linear(colour & 0xff);
     }
 
     private static double linear(int channel) {
@@ -139,6 +142,8 @@ class AccessibilityTest {
         assertThat(Pages.texts(page, "caption"))
                 .contains("Refrigerant by cylinder", "Sessions by verdict (2)", "Sessions, oldest first");
         assertThat(Pages.texts(page, "p")).anySatisfy(text -> assertThat(text).endsWith("Rows left out: 1."));
-        assertThat(Pages.elements(page, "th")).extracting(Element::getTextContent).contains("C-17");
+        assertThat(Pages.elements(page, "th"))
+                .extracting(Element::getTextContent)
+                .contains("C-17");
     }
 }

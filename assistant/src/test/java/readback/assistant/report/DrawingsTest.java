@@ -70,7 +70,9 @@ class DrawingsTest {
             Map.Entry<Double, Double> first = labels.firstEntry();
             Map.Entry<Double, Double> last = labels.lastEntry();
             double value = first.getValue()
-                    + (place - first.getKey()) / (last.getKey() - first.getKey()) * (last.getValue() - first.getValue());
+                    + (place - first.getKey())
+                            / (last.getKey() - first.getKey())
+                            * (last.getValue() - first.getValue());
             return logarithmic ? Math.exp(value) : value;
         }
     }
@@ -121,7 +123,9 @@ class DrawingsTest {
             assertThat(across.value(place[0])).as(name).isCloseTo(state.enthalpy() / 1000, within(0.2));
             assertThat(up.value(place[1]))
                     .as(name)
-                    .isCloseTo(state.pressure().psia(), within(0.002 * state.pressure().psia()));
+                    .isCloseTo(
+                            state.pressure().psia(),
+                            within(0.002 * state.pressure().psia()));
         });
     }
 
@@ -152,7 +156,8 @@ class DrawingsTest {
         }
         for (double[] place : places(domes.get(1))) {
             Temperature dew = r410a().dewTemperature(AbsolutePressure.psia(up.value(place[1])));
-            assertThat(across.value(place[0])).isCloseTo(r410a().saturatedVapour(dew).enthalpy() / 1000, within(1.0));
+            assertThat(across.value(place[0]))
+                    .isCloseTo(r410a().saturatedVapour(dew).enthalpy() / 1000, within(1.0));
         }
         // The reference state of the International Institute of Refrigeration: saturated liquid at 0 °C has 200 kJ/kg.
         double pressure = r410a().bubblePressure(Temperature.celsius(0)).psia();
@@ -203,18 +208,21 @@ class DrawingsTest {
 
     @Test
     void every_axis_names_its_unit() {
-        assertThat(List.of("deviation", "course", "enthalpy")).allSatisfy(id -> assertThat(children(drawing(id), "text"))
-                .filteredOn(text -> text.getAttribute("class").equals("axis"))
-                .isNotEmpty()
-                .extracting(Element::getTextContent)
-                .allSatisfy(label -> assertThat(label).matches(".*(, °F|, K|, kJ/kg|, psia|Minutes from the start)")));
+        assertThat(List.of("deviation", "course", "enthalpy"))
+                .allSatisfy(id -> assertThat(children(drawing(id), "text"))
+                        .filteredOn(text -> text.getAttribute("class").equals("axis"))
+                        .isNotEmpty()
+                        .extracting(Element::getTextContent)
+                        .allSatisfy(label ->
+                                assertThat(label).matches(".*(, °F|, K|, kJ/kg|, psia|Minutes from the start)")));
     }
 
     @Test
     void a_reading_below_its_saturation_has_no_place_and_says_so(@TempDir Path sessions) throws Exception {
-        Scripted impossible = Scripted.pistonReadings("wet").say(300, "suction line thirty").say(310, "yes");
+        Scripted impossible =
+                Scripted.pistonReadings("wet").say(300, "suction line thirty").say(310, "yes");
         Document page = Pages.tree(Pages.page(Pages.report(impossible, sessions)));
-        assertThat(Pages.texts(page, "p")).anySatisfy(text -> assertThat(text)
-                .startsWith("Suction line: there is no such state"));
+        assertThat(Pages.texts(page, "p"))
+                .anySatisfy(text -> assertThat(text).startsWith("Suction line: there is no such state"));
     }
 }

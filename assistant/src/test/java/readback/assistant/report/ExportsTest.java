@@ -20,12 +20,12 @@ class ExportsTest {
         assertThat(lines.get(0)).isEqualTo(String.join(",", ReportTable.COLUMNS.keySet()));
         // 118 psig = 118 × 6894.757293168 Pa (NIST SP 811, appendix B); 72 °F = 295.372222 K.
         assertThat(lines)
-                .anySatisfy(line -> assertThat(line)
-                        .endsWith("answer,SUCTION_PRESSURE,118 psig,118,psig,813581.361,Pa,false"))
-                .anySatisfy(line -> assertThat(line)
-                        .endsWith("answer,SUCTION_LINE_TEMPERATURE,70 °F,70,°F,294.261111,K,true"))
-                .anySatisfy(line -> assertThat(line)
-                        .endsWith("answer,SUCTION_LINE_TEMPERATURE,72 °F,72,°F,295.372222,K,false"))
+                .anySatisfy(line ->
+                        assertThat(line).endsWith("answer,SUCTION_PRESSURE,118 psig,118,psig,813581.361,Pa,false"))
+                .anySatisfy(line ->
+                        assertThat(line).endsWith("answer,SUCTION_LINE_TEMPERATURE,70 °F,70,°F,294.261111,K,true"))
+                .anySatisfy(line ->
+                        assertThat(line).endsWith("answer,SUCTION_LINE_TEMPERATURE,72 °F,72,°F,295.372222,K,false"))
                 .anySatisfy(line -> assertThat(line).contains(",caution,frostbite,given,"))
                 .anySatisfy(line -> assertThat(line).contains(",verdict,verdict,add method=total-superheat"));
         assertThat(csv).endsWith("\r\n");
@@ -36,8 +36,7 @@ class ExportsTest {
         Csv csv = new Csv(List.of("a", "b"));
         csv.row().text("=1+1").text("say \"hi\", twice\nplease").end();
         csv.row().text("-").number("-3.5").end();
-        assertThat(csv.toString())
-                .isEqualTo("a,b\r\n'=1+1,\"say \"\"hi\"\", twice\nplease\"\r\n'-,-3.5\r\n");
+        assertThat(csv.toString()).isEqualTo("a,b\r\n'=1+1,\"say \"\"hi\"\", twice\nplease\"\r\n'-,-3.5\r\n");
     }
 
     @Test

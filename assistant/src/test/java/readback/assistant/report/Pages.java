@@ -24,8 +24,7 @@ final class Pages {
     }
 
     static JobReport report(RecordedSession session) throws RecordUnavailableException {
-        return JobReport.of(
-                Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session, Remarks.on(session));
+        return JobReport.of(Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session, Remarks.on(session));
     }
 
     static String page(JobReport report) {
@@ -35,9 +34,7 @@ final class Pages {
     /** The page as a tree; it is written so that an XML parser understands it too. */
     static Document tree(String page) throws Exception {
         String xml = page.substring(page.indexOf('\n') + 1);
-        return DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new InputSource(new StringReader(xml)));
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(xml)));
     }
 
     static List<Element> elements(Document page, String name) {

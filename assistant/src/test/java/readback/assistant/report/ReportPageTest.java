@@ -21,14 +21,67 @@ class ReportPageTest {
 
     /** Everything a page is made of; nothing that runs, loads or submits is among it. */
     private static final Set<String> ELEMENTS = Set.of(
-            "html", "head", "meta", "title", "style", "body", "header", "main", "footer", "section", "h1", "h2", "p",
-            "dl", "div", "dt", "dd", "table", "caption", "thead", "tbody", "tr", "th", "td", "ul", "li", "blockquote",
-            "figure", "figcaption", "span", "svg", "desc", "defs", "pattern", "rect", "path", "text");
+            "html",
+            "head",
+            "meta",
+            "title",
+            "style",
+            "body",
+            "header",
+            "main",
+            "footer",
+            "section",
+            "h1",
+            "h2",
+            "p",
+            "dl",
+            "div",
+            "dt",
+            "dd",
+            "table",
+            "caption",
+            "thead",
+            "tbody",
+            "tr",
+            "th",
+            "td",
+            "ul",
+            "li",
+            "blockquote",
+            "figure",
+            "figcaption",
+            "span",
+            "svg",
+            "desc",
+            "defs",
+            "pattern",
+            "rect",
+            "path",
+            "text");
 
     private static final Set<String> ATTRIBUTES = Set.of(
-            "lang", "charset", "http-equiv", "content", "name", "class", "scope", "id", "role", "aria-labelledby",
-            "viewBox", "width", "height", "patternUnits", "patternTransform", "transform", "d", "x", "y", "style",
-            "text-anchor", "data-point");
+            "lang",
+            "charset",
+            "http-equiv",
+            "content",
+            "name",
+            "class",
+            "scope",
+            "id",
+            "role",
+            "aria-labelledby",
+            "viewBox",
+            "width",
+            "height",
+            "patternUnits",
+            "patternTransform",
+            "transform",
+            "d",
+            "x",
+            "y",
+            "style",
+            "text-anchor",
+            "data-point");
 
     @Test
     void tells_the_whole_job_in_order(@TempDir Path sessions) throws Exception {
@@ -77,7 +130,8 @@ class ReportPageTest {
     @Test
     void hostile_text_in_every_field_is_inert(@TempDir Path sessions) throws Exception {
         String hostile = "\"'><script>alert(1)</script><img src=x onerror=alert(2)>&lt;\u0000\u001b\u202e\ud800]]>-->";
-        Scripted script = Scripted.pistonReadings("call").say(300, "note " + hostile).say(310, hostile);
+        Scripted script =
+                Scripted.pistonReadings("call").say(300, "note " + hostile).say(310, hostile);
         About.ALL.forEach(name -> script.about(name, hostile));
         RecordedSession session = script.readFrom(sessions);
         Remarks.add(session, Scripted.START, hostile, hostile);
@@ -85,8 +139,10 @@ class ReportPageTest {
         Document page = Pages.tree(text);
         assertThat(names(page)).isSubsetOf(ELEMENTS);
         assertThat(attributes(page)).isSubsetOf(ATTRIBUTES);
-        assertThat(Pages.texts(page, "dd")).anySatisfy(shown -> assertThat(shown)
-                .startsWith("\"'><script>alert(1)</script><img src=x onerror=alert(2)>&lt;\u2400\u241b[U+202e]"));
+        assertThat(Pages.texts(page, "dd"))
+                .anySatisfy(shown -> assertThat(shown)
+                        .startsWith(
+                                "\"'><script>alert(1)</script><img src=x onerror=alert(2)>&lt;\u2400\u241b[U+202e]"));
         assertThat(text.chars()).allMatch(c -> c == '\n' || c >= ' ');
         assertThat(Pages.texts(page, "blockquote")).hasSize(1);
     }
@@ -136,13 +192,15 @@ class ReportPageTest {
             for (String id : drawing.getAttribute("aria-labelledby").split(" ", -1)) {
                 assertThat(ids).contains(id);
             }
-            assertThat(drawing.getElementsByTagName("desc").item(0).getTextContent()).isNotBlank();
+            assertThat(drawing.getElementsByTagName("desc").item(0).getTextContent())
+                    .isNotBlank();
         });
         assertThat(Pages.elements(page, "th"))
                 .allSatisfy(cell -> assertThat(cell.getAttribute("scope")).isIn("col", "row"));
-        assertThat(Pages.elements(page, "table")).allSatisfy(table -> assertThat(
-                        table.getElementsByTagName("caption").getLength())
-                .isEqualTo(1));
+        assertThat(Pages.elements(page, "table"))
+                .allSatisfy(table -> assertThat(
+                                table.getElementsByTagName("caption").getLength())
+                        .isEqualTo(1));
     }
 
     @Test
