@@ -122,8 +122,7 @@ final class Orders {
     }
 
     private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
-        Optional<Quantity> about =
-                named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
+        Optional<Quantity> about = named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
         Assessment assessment = Assessment.of(draft.state());
         List<String> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
@@ -281,7 +280,8 @@ final class Orders {
         draft.say(assessment
                 .verdict()
                 .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
-                .orElseGet(() -> Message.of(draft.state().announced().isEmpty() && measures(draft) ? "closed.open" : "closed.done")));
+                .orElseGet(() -> Message.of(
+                        draft.state().announced().isEmpty() && measures(draft) ? "closed.open" : "closed.done")));
         draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
         draft.doing(new Effect.Close());
     }

@@ -17,19 +17,20 @@ import readback.prompts.checklist.Step;
  * @param answers by slot
  * @param history oldest first; undoing takes from the end
  */
-record Sheet(Map<String, Answer> answers, List<Change> history) {
+public record Sheet(Map<String, Answer> answers, List<Change> history) {
 
     /** One slot before and after. */
-    record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}
+    public record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}
 
     static final Sheet EMPTY = new Sheet(Map.of(), List.of());
 
-    Sheet {
+    public Sheet {
         answers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(answers));
         history = List.copyOf(history);
     }
 
-    Optional<Answer> answer(String slot) {
+    /** What fills the slot now. */
+    public Optional<Answer> answer(String slot) {
         return Optional.ofNullable(answers.get(slot));
     }
 
