@@ -17,7 +17,7 @@ import readback.prompts.checklist.Step;
  * @param answers by slot
  * @param history oldest first; undoing takes from the end
  */
-record Sheet(Map<String, Answer> answers, List<Change> history) {
+public record Sheet(Map<String, Answer> answers, List<Change> history) {
 
     /** One slot before and after. */
     record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}

@@ -9,7 +9,7 @@ import java.util.TreeSet;
  * @param given since their cause arose, so that none is repeated like a nag; forgotten when the cause is gone
  * @param unheeded those that wait for the technician's word that they were understood
  */
-record Warnings(Set<String> given, Set<String> unheeded) {
+public record Warnings(Set<String> given, Set<String> unheeded) {
 
     static final Warnings NONE = new Warnings(Set.of(), Set.of());
 

@@ -71,6 +71,11 @@ public final class Session {
         carryOut(event, turn);
     }
 
+    /** What would be said if the event happened now. Nothing changes: so a voice can be ready before it is needed. */
+    public List<Line> foreseen(Event event) {
+        return state.closed() ? List.of() : lines(dialogue.on(state, event));
+    }
+
     /** What is being listened for. */
     public Expectation expectation() {
         return expectation;
