@@ -111,7 +111,9 @@ final class SessionRunner {
     /** Runs the session; the record is complete when this returns. */
     void run(Plan plan, Input input) {
         Instant start = clock.instant();
-        try (SessionRecord record = SessionRecord.create(plan.sessions(), header(plan, start))) {
+        try (SessionRecord record = SessionRecord.create(
+                plan.sessions(),
+                header(plan.ear().map(Ear::name), plan.speaker().map(VoiceOptions.Speaker::name), start))) {
             List<Audience> audiences = new ArrayList<>();
             audiences.add(new PlainAudience(console.out(), plan.echo()));
             plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
@@ -131,10 +133,11 @@ final class SessionRunner {
         }
     }
 
-    private Header header(Plan plan, Instant start) {
+    /** The header of a session that starts now. */
+    Header header(Optional<String> ear, Optional<String> voice, Instant start) {
         Map<String, String> parts = new TreeMap<>(Fingerprints.of(desk.checklists()));
-        plan.ear().ifPresent(ear -> parts.put("ear", ear.name()));
-        plan.speaker().ifPresent(speaker -> parts.put("voice", speaker.name()));
+        ear.ifPresent(name -> parts.put("ear", name));
+        voice.ifPresent(name -> parts.put("voice", name));
         String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));
         return new Header(session, start, version(), parts);
     }

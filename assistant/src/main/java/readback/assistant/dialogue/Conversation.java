@@ -36,7 +36,7 @@ public record Conversation(
         CLOSED
     }
 
-    Conversation {
+    public Conversation {
         asks = Map.copyOf(asks);
         said = List.copyOf(said);
     }

@@ -24,7 +24,7 @@ public record Sheet(Map<String, Answer> answers, List<Change> history) {
 
     static final Sheet EMPTY = new Sheet(Map.of(), List.of());
 
-    Sheet {
+    public Sheet {
         answers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(answers));
         history = List.copyOf(history);
     }

@@ -13,7 +13,7 @@ public record Warnings(Set<String> given, Set<String> unheeded) {
 
     static final Warnings NONE = new Warnings(Set.of(), Set.of());
 
-    Warnings {
+    public Warnings {
         given = Set.copyOf(given);
         unheeded = Set.copyOf(unheeded);
     }

@@ -77,7 +77,7 @@ public final class TerminalFace implements Face {
     private void resize() {
         Size size = terminal.getSize();
         display.clear();
-        display.resize(Math.max(1, size.getRows()), Math.max(1, size.getColumns()));
+        display.resize(size);
     }
 
     /** What can be touched now. */

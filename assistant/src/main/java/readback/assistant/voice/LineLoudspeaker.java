@@ -3,6 +3,12 @@ package readback.assistant.voice;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import javax.sound.sampled.AudioFormat;
@@ -16,7 +22,7 @@ import readback.assistant.sound.Samples;
 
 /**
  * A loudspeaker over a line of the Java platform. The line is opened when something is to be played and again after it
- * was lost. Nothing is written that the line cannot take at once, because a line whose device is gone may block for ever.
+ * was lost. One thread plays; closing may come from another.
  */
 public final class LineLoudspeaker implements Loudspeaker {
 
@@ -24,15 +30,17 @@ public final class LineLoudspeaker implements Loudspeaker {
     public static final int RATE = 16000;
 
     private static final AudioFormat FORMAT = new AudioFormat(RATE, 16, 1, true, false);
-    /** A tenth of a second can still be heard after silencing at the most. */
-    private static final int BUFFER_BYTES = RATE / 10 * 2;
 
-    private static final int PIECE_BYTES = BUFFER_BYTES / 4;
+    /** Bridges short stalls of the program; what is in it is thrown away when silence is wanted. */
+    private static final int BUFFER_BYTES = RATE / 5 * 2;
+
+    private static final int PIECE_BYTES = BUFFER_BYTES / 8;
     private static final Duration PATIENCE = Duration.ofSeconds(1);
     private static final Duration POLL = Duration.ofMillis(4);
 
     private final Optional<String> part;
     private volatile @Nullable SourceDataLine line;
+    private volatile ExecutorService thread = lineThread();
     private volatile String name = "default loudspeaker";
 
     /**
@@ -42,6 +50,14 @@ public final class LineLoudspeaker implements Loudspeaker {
      */
     public LineLoudspeaker(Optional<String> part) {
         this.part = part;
+    }
+
+    private static ExecutorService lineThread() {
+        return Executors.newSingleThreadExecutor(work -> {
+            Thread thread = new Thread(work, "loudspeaker");
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     @Override
@@ -56,15 +72,16 @@ public final class LineLoudspeaker implements Loudspeaker {
         try {
             open.start();
             for (int at = 0; at < bytes.length && !stop.getAsBoolean(); at += PIECE_BYTES) {
+                int from = at;
                 int length = Math.min(PIECE_BYTES, bytes.length - at);
-                waitUntilFree(open, length, stop);
-                if (!stop.getAsBoolean()) {
-                    open.write(bytes, at, length);
-                }
+                patiently(() -> open.write(bytes, from, length));
             }
-            waitUntilFree(open, open.getBufferSize(), stop);
+            long over = System.nanoTime() + Math.round(BUFFER_BYTES / 2 * 1e9 / RATE);
+            while (!stop.getAsBoolean() && System.nanoTime() < over) {
+                LockSupport.parkNanos(POLL.toNanos());
+            }
             if (stop.getAsBoolean()) {
-                silence(open);
+                patiently(() -> silence(open));
             }
         } catch (LoudspeakerLostException e) {
             abandon();
@@ -72,20 +89,19 @@ public final class LineLoudspeaker implements Loudspeaker {
         }
     }
 
-    private void waitUntilFree(SourceDataLine open, int bytes, BooleanSupplier stop) throws LoudspeakerLostException {
-        long deadline = System.nanoTime() + PATIENCE.toNanos();
-        int before = open.available();
-        int free = before;
-        while (free < bytes && !stop.getAsBoolean()) {
-            if (free > before) {
-                before = free;
-                deadline = System.nanoTime() + PATIENCE.toNanos();
-            }
-            if (System.nanoTime() > deadline || !open.isOpen()) {
-                throw new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.");
-            }
-            LockSupport.parkNanos(POLL.toNanos());
-            free = open.available();
+    /**
+     * Does something with the line on its own thread, and gives both up when it takes too long: writing to a device that
+     * is gone may block for ever, and asking first how much the device takes makes some of them run dry.
+     */
+    private void patiently(Runnable work) throws LoudspeakerLostException {
+        Future<?> done = thread.submit(work);
+        try {
+            done.get(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException | ExecutionException e) {
+            throw new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new LoudspeakerLostException("Playing was interrupted.", e);
         }
     }
 
@@ -126,14 +142,14 @@ public final class LineLoudspeaker implements Loudspeaker {
                 part.isEmpty() ? "this machine has none" : "none is called '" + part.get() + "'");
     }
 
-    private void abandon() {
+    private synchronized void abandon() {
         SourceDataLine old = line;
         line = null;
         if (old != null) {
             // Closing a line of a server that is gone can hang for ever, so nobody waits for it.
-            Thread closing = new Thread(old::close, "loudspeaker-close");
-            closing.setDaemon(true);
-            closing.start();
+            thread.execute(old::close);
+            thread.shutdown();
+            thread = lineThread();
         }
     }
 

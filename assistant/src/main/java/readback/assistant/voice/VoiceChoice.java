@@ -1,6 +1,7 @@
 package readback.assistant.voice;
 
 import java.nio.file.Path;
+import java.util.List;
 
 /** The voices that can be asked for by name. */
 public enum VoiceChoice {
@@ -18,6 +19,13 @@ public enum VoiceChoice {
             return FliteVoice.open("flite");
         }
     },
+    /** The operating system's own, where it has one. */
+    SYSTEM {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return SystemVoice.open(System.getProperty("os.name", ""));
+        }
+    },
     /** No sound at all; the text on the screen is everything. */
     NONE {
         @Override
@@ -25,6 +33,23 @@ public enum VoiceChoice {
             return new NoVoice();
         }
     };
+
+    /**
+     * The first voice that can be had: an installed program, which was understood best, then the operating system's, then
+     * the embedded one; without any, none.
+     *
+     * @param home folder of the distribution, the one that holds {@code lib}
+     */
+    public static Voice best(Path home) {
+        for (VoiceChoice choice : List.of(FLITE, SYSTEM, EMBEDDED)) {
+            try {
+                return choice.open(home);
+            } catch (VoiceFailedException next) {
+                continue;
+            }
+        }
+        return new NoVoice();
+    }
 
     /**
      * The voice, ready to speak.

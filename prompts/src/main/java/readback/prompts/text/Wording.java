@@ -100,7 +100,7 @@ public final class Wording {
     }
 
     /** The places of a text, by name. */
-    Set<String> places(String key) {
+    public Set<String> places(String key) {
         return PLACE.matcher(text(key)).results().map(place -> place.group(1)).collect(Collectors.toSet());
     }
 
