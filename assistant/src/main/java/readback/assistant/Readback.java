@@ -2,6 +2,7 @@ package readback.assistant;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import readback.assistant.command.CheckCommand;
 import readback.assistant.command.CommandFailure;
@@ -10,7 +11,11 @@ import readback.assistant.command.DemoCommand;
 import readback.assistant.command.HearCommand;
 import readback.assistant.command.Overview;
 import readback.assistant.command.SaturationCommand;
+import readback.assistant.command.SelfcheckCommand;
+import readback.assistant.command.SettingsCommand;
+import readback.assistant.command.SettingsDefaults;
 import readback.assistant.command.UnderstandCommand;
+import readback.assistant.settings.SettingsException;
 
 /** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
 public final class Readback {
@@ -30,6 +35,8 @@ public final class Readback {
                 .addSubcommand(new HearCommand(console))
                 .addSubcommand(new UnderstandCommand(console))
                 .addSubcommand(new SaturationCommand(console))
+                .addSubcommand(new SelfcheckCommand(console))
+                .addSubcommand(new SettingsCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
@@ -51,6 +58,13 @@ public final class Readback {
             }
             return CommandLine.ExitCode.SOFTWARE;
         });
+        try {
+            line.setDefaultValueProvider(
+                    SettingsDefaults.of(List.of(args), line.getSubcommands().get("check")));
+        } catch (SettingsException e) {
+            console.err().println("readback: " + e.getMessage());
+            return CommandLine.ExitCode.USAGE;
+        }
         return line.execute(args);
     }
 

@@ -1,5 +1,6 @@
 package readback.assistant.command;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +37,8 @@ final class LiveOptions {
 
     @Option(
             names = "--headset",
+            negatable = true,
+            fallbackValue = "true",
             description = "Listen while speaking, and stop speaking when spoken to. Only with a headset: a loudspeaker"
                     + " would be heard as words.")
     private boolean headset;
@@ -60,9 +63,20 @@ final class LiveOptions {
 
     @Option(
             names = "--plain",
+            negatable = true,
+            fallbackValue = "true",
             description = "Plain lines in place of the screen: for screen readers, logs and pipes. By itself when the"
                     + " output is no terminal.")
     private boolean plain;
+
+    @Option(
+            names = SettingsDefaults.OPTION,
+            paramLabel = "FILE",
+            description = "Settings file in place of the one in the user's configuration folder; readback settings"
+                    + " prints one.")
+    // Read before the options are, because it gives them their defaults; here for the help and the syntax.
+    @SuppressWarnings("UnusedVariable")
+    private @Nullable Path settings;
 
     Microphones.Socket microphone() {
         return Microphones.named(Optional.ofNullable(microphone));

@@ -54,6 +54,7 @@ public final class Board implements Audience {
     private View.Heard heard = View.Heard.NOTHING;
     private List<String> warnedOf = List.of();
     private boolean fresh;
+    private boolean asks = true;
 
     public Board(Grammar grammar, Checklists checklists, Wording wording, ScreenTexts texts, UnitSetting units) {
         this.wording = wording;
@@ -72,6 +73,7 @@ public final class Board implements Audience {
                     first, false, turn.outcome().understood().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
         }
         warnedOf = turn.outcome().cautions();
+        asks = !(event instanceof Event.DeviceLost);
     }
 
     @Override
@@ -87,7 +89,9 @@ public final class Board implements Audience {
                 others.add(line.shown());
             }
         }
-        if (!others.isEmpty()) {
+        if (!asks) {
+            answers = others;
+        } else if (!others.isEmpty()) {
             question = others.get(others.size() - 1);
             answers = others.subList(0, others.size() - 1);
         }

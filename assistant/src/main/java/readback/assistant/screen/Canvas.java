@@ -33,7 +33,7 @@ final class Canvas {
         }
         for (int i = 0; i < text.length() && column + i < Math.min(limit, columns); i++) {
             if (column + i >= 0) {
-                cells[row][column + i] = text.charAt(i);
+                cells[row][column + i] = text.charAt(i) == '\u00a0' ? ' ' : text.charAt(i);
                 styles[row][column + i] = style;
             }
         }

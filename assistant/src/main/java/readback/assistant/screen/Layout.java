@@ -20,6 +20,9 @@ public final class Layout {
 
     private static final int TARGET_COLUMNS = 12;
 
+    /** The question keeps so many rows when cautions fill the screen. */
+    private static final int QUESTION_ROWS = 2;
+
     private final Palette palette;
     private final ScreenTexts texts;
     private final boolean unicode;
@@ -59,14 +62,16 @@ public final class Layout {
             boolean wide = columns >= WIDE && rows >= ROOMY_ROWS;
             Area whole = new Area(0, 0, columns, rows);
             List<String> cautions = cautions();
-            int top = Math.min(cautions.size(), Math.max(2, rows / 4));
-            int bottom = roomy() ? 3 : 2;
+            List<String> keys = Wrapped.lines(typing.keys(view.held()), columns - 3);
+            boolean crowded = cautions.size() + QUESTION_ROWS + TARGET_ROWS + 3 > rows;
+            int bottom = 1 + (crowded ? 1 : Math.min(2, keys.size()));
+            int top = Math.min(cautions.size(), Math.max(1, rows - bottom - QUESTION_ROWS - TARGET_ROWS));
             Area middle = new Area(0, top, columns, rows - bottom);
             caution(cautions, whole.first(top));
             if (wide) {
                 int split = columns * 55 / 100;
                 Block.stack(
-                        List.of(question(split), answers(split), heard(), options(split)),
+                        List.of(question(split), hint(split), answers(split), heard(), options(split, middle.height())),
                         new Area(0, middle.top(), split, middle.bottom()));
                 Block.stack(
                         List.of(figures(columns - split), verdict(columns - split), readings(columns - split)),
@@ -75,15 +80,16 @@ public final class Layout {
                 Block.stack(
                         List.of(
                                 question(columns),
+                                hint(columns),
                                 answers(columns),
                                 heard(),
                                 figures(columns),
                                 verdict(columns),
                                 readings(columns),
-                                options(columns)),
+                                options(columns, middle.height())),
                         middle);
             }
-            foot(whole.after(rows - bottom));
+            foot(whole.after(rows - bottom), keys);
             return new Frame(canvas.lines(), targets);
         }
 
@@ -111,6 +117,15 @@ public final class Layout {
                 int above = Math.max(0, (area.height() - lines.size()) / 2);
                 for (int i = 0; i < Math.min(lines.size(), area.height()); i++) {
                     put(area, above + i, lines.get(i), palette.strong().underline());
+                }
+            });
+        }
+
+        private Block hint(int width) {
+            List<String> lines = Wrapped.lines(view.hint(), width - 6);
+            return new Block(4, Math.min(1, lines.size()), Math.min(3, lines.size()), area -> {
+                for (int i = 0; i < area.height(); i++) {
+                    put(area, i, "* " + lines.get(i), palette.strong());
                 }
             });
         }
@@ -211,7 +226,7 @@ public final class Layout {
             int wide = shown.stream().mapToInt(row -> text(row).length() + 3).max().orElse(1);
             int perRow = Math.max(1, (width - 4) / wide);
             int lines = (shown.size() + perRow - 1) / perRow;
-            return new Block(6, Math.min(1, lines), lines, area -> {
+            return new Block(4, Math.min(2, lines), lines, area -> {
                 // The latest are the ones that are talked about.
                 int first = Math.max(0, lines - area.height()) * perRow;
                 for (int i = first; i < shown.size(); i++) {
@@ -230,50 +245,68 @@ public final class Layout {
             return row.name() + "  " + row.value() + (row.mark().isEmpty() ? "" : " ? " + row.mark());
         }
 
-        private Block options(int width) {
+        private Block options(int width, int height) {
             if (view.options().isEmpty()) {
                 return new Block(9, 0, 0, area -> {});
             }
-            int widest = view.options().stream()
-                    .mapToInt(option -> option.label().length() + 4)
-                    .max()
-                    .orElse(0);
-            int each = Math.max(TARGET_COLUMNS, widest) + 1;
-            int perRow = Math.max(1, (width - 3) / each);
-            int groups = (view.options().size() + perRow - 1) / perRow;
-            int most = roomy() ? groups : Math.min(groups, 2);
-            return new Block(0, TARGET_ROWS, most * TARGET_ROWS + (roomy() ? most - 1 : 0), area -> {
-                int pitch = area.height() >= most * TARGET_ROWS + most - 1 ? TARGET_ROWS + 1 : TARGET_ROWS;
-                int fitting = Math.max(1, (area.height() + pitch - TARGET_ROWS) / pitch) * perRow;
-                List<View.Option> shown = typing.page(view.options(), fitting, texts.of("option.more"));
-                for (int i = 0; i < shown.size(); i++) {
-                    int left = area.left() + 2 + i % perRow * each;
-                    int top = area.top() + i / perRow * pitch;
-                    target(shown.get(i), new Area(left, top, left + each - 1, top + TARGET_ROWS));
-                }
+            int tall = targetRows();
+            int air = roomy() ? 1 : 0;
+            int lines = Pages.lines(widths(view.options()), width - 3);
+            int most = roomy() ? lines : Math.min(lines, 2);
+            int least = most * tall + QUESTION_ROWS + 2 <= height ? most * tall : tall;
+            return new Block(0, least, most * tall + (most - 1) * air, area -> {
+                int pitch = area.height() >= most * tall + (most - 1) * air ? tall + air : tall;
+                int fitting = Math.max(1, (area.height() + pitch - tall) / pitch);
+                place(Pages.of(view.options(), typing.page(), new View.Option(texts.of("option.more"), ""), list ->
+                                Pages.lines(widths(list), width - 3) <= fitting),
+                        area, pitch);
             });
+        }
+
+        private int targetRows() {
+            return rows >= 40 ? TARGET_ROWS + 2 : TARGET_ROWS;
+        }
+
+        private List<Integer> widths(List<View.Option> list) {
+            return list.stream()
+                    .map(option -> Math.max(TARGET_COLUMNS, option.label().length() + 6) + 1)
+                    .toList();
+        }
+
+        private void place(List<View.Option> shown, Area area, int pitch) {
+            int left = area.left() + 2;
+            int top = area.top();
+            List<Integer> widths = widths(shown);
+            for (int i = 0; i < shown.size(); i++) {
+                if (left + widths.get(i) > area.right() && left > area.left() + 2) {
+                    left = area.left() + 2;
+                    top += pitch;
+                }
+                target(shown.get(i), new Area(left, top, left + widths.get(i) - 1, top + targetRows()));
+                left += widths.get(i);
+            }
         }
 
         private void target(View.Option option, Area area) {
             canvas.fill(area, palette.target());
-            int left = area.left() + Math.max(1, (area.width() - option.label().length()) / 2);
-            canvas.put(area.top() + 1, left, area.right(), option.label(), palette.target());
+            String label = "[ " + option.label() + " ]";
+            int left = area.left() + Math.max(0, (area.width() - label.length()) / 2);
+            canvas.put(area.top() + area.height() / 2, left, area.right(), label, palette.target());
             targets.add(new Frame.Target(
                     area, option.words().isEmpty() ? new Action.Redraw() : new Action.Utter(option.words())));
         }
 
-        private void foot(Area area) {
-            int row = 0;
-            if (roomy()) {
-                put(area, row++, view.hint(), palette.strong());
+        private void foot(Area area, List<String> keys) {
+            int last = area.height() - 1;
+            if (typing.text().isEmpty()) {
+                for (int i = 0; i < Math.min(last, keys.size()); i++) {
+                    put(area, i, keys.get(i), palette.plain());
+                }
+            } else {
+                put(area, 0, texts.of("heard.typed") + "> " + typing.text() + "_", palette.strong());
             }
-            boolean hintInstead = !roomy() && !view.hint().isEmpty() && typing.text().isEmpty();
-            String line = typing.text().isEmpty()
-                    ? (hintInstead ? view.hint() : typing.keys(view.held()))
-                    : texts.of("heard.typed") + "> " + typing.text() + "_";
-            put(area, row++, line, typing.text().isEmpty() && !hintInstead ? palette.plain() : palette.strong());
-            canvas.fill(area.after(row), palette.inverse());
-            put(area, row, status(), palette.inverse());
+            canvas.fill(area.after(last), palette.inverse());
+            put(area, last, status(), palette.inverse());
         }
 
         private String status() {

@@ -1,6 +1,5 @@
 package readback.assistant.screen;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
@@ -13,6 +12,8 @@ final class Typing {
 
     /** Longer than anything that makes sense to say. */
     private static final int LONGEST = 120;
+
+    private static final String HARD_SPACE = "\u00a0";
 
     private static final List<Stroke.Key> SAYING = List.of(
             Stroke.Key.F1,
@@ -95,14 +96,14 @@ final class Typing {
         return Optional.of(new Action.Redraw());
     }
 
-    /** The keys and what they say, in one line. */
+    /** The keys and what they say; key and word are held together by a hard space. */
     String keys(boolean held) {
-        StringJoiner keys = new StringJoiner("  ");
+        StringJoiner keys = new StringJoiner(" ");
         for (Stroke.Key key : SAYING) {
-            keys.add(key.name() + " " + texts.of(name(key, held)));
+            keys.add(key.name() + HARD_SPACE + texts.of(name(key, held)));
         }
-        keys.add("ESC " + texts.of("key.ESCAPE"));
-        keys.add("SPACE " + texts.of("key.SPACE"));
+        keys.add("ESC" + HARD_SPACE + texts.of("key.ESCAPE"));
+        keys.add("SPACE" + HARD_SPACE + texts.of("key.SPACE"));
         return keys.toString();
     }
 
@@ -111,16 +112,8 @@ final class Typing {
         return held && texts.find(name + ".held").isPresent() ? name + ".held" : name;
     }
 
-    /** The options that fit, with a last one that leads to the rest when there are more. */
-    List<View.Option> page(List<View.Option> all, int fitting, String more) {
-        if (all.size() <= fitting) {
-            return all;
-        }
-        int each = Math.max(1, fitting - 1);
-        int pages = (all.size() + each - 1) / each;
-        int from = page % pages * each;
-        List<View.Option> shown = new ArrayList<>(all.subList(from, Math.min(all.size(), from + each)));
-        shown.add(new View.Option(more, ""));
-        return shown;
+    /** How often the next page of options was asked for since something else was touched. */
+    int page() {
+        return page;
     }
 }

@@ -59,7 +59,7 @@ final class ProgramVoice implements Voice {
             Path words = folder.resolve("words.txt");
             Path sound = folder.resolve("sound.wav");
             try {
-                Files.writeString(words, text, StandardCharsets.US_ASCII);
+                Files.writeString(words, spellable(text), StandardCharsets.US_ASCII);
                 run(words, sound);
                 return Recording.read(sound)
                         .samples()
@@ -76,6 +76,11 @@ final class ProgramVoice implements Voice {
                             + "): install it, or choose another voice with --voice.",
                     failed);
         }
+    }
+
+    /** Programs differ in what they make of letters outside ASCII; none of ours has to be heard. */
+    private static String spellable(String text) {
+        return text.replaceAll("[^\\p{ASCII}]", " ");
     }
 
     private void run(Path words, Path sound) throws IOException, VoiceFailedException {
