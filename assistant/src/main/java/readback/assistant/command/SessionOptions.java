@@ -1,6 +1,7 @@
 package readback.assistant.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -13,11 +14,11 @@ import readback.calc.fluid.Lookup;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Job;
 
 /** What a session is told before it starts. */
 final class SessionOptions {
-
-    private static final String MAIN_JOB = "charge-check";
 
     @Option(
             names = "--sessions",
@@ -43,6 +44,19 @@ final class SessionOptions {
             description = "Whose tolerance limits apply. Default: installer.")
     private String limits = "installer";
 
+    @Option(
+            names = "--job",
+            paramLabel = "NAME",
+            description = "charge-check, airflow, frozen-coil, pressure-test, evacuation, weigh-in or resting-pressure."
+                    + " Default: charge-check.")
+    private String job = "charge-check";
+
+    @Option(names = "--technician", paramLabel = "NAME", description = "Who works, for the record.")
+    private @Nullable String technician;
+
+    @Option(names = "--site", paramLabel = "TEXT", description = "Where, for the record.")
+    private @Nullable String site;
+
     Path sessions() {
         return sessions == null ? dataFolder(System.getenv(), System.getProperty("user.home", ".")) : sessions;
     }
@@ -59,7 +73,23 @@ final class SessionOptions {
     }
 
     Settings settings() {
-        return new Settings(MAIN_JOB, units(), brief, altitude(), limits(), refrigerant());
+        return new Settings(
+                job(),
+                units(),
+                brief,
+                altitude(),
+                limits(),
+                refrigerant(),
+                Optional.ofNullable(technician),
+                Optional.ofNullable(site));
+    }
+
+    private String job() {
+        List<String> jobs = Checklists.standard().jobs().stream().map(Job::id).toList();
+        if (!jobs.contains(job)) {
+            throw new CommandFailure("There is no job '" + job + "': choose one of " + String.join(", ", jobs) + ".");
+        }
+        return job;
     }
 
     private UnitSetting units() {

@@ -1,11 +1,16 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 import readback.calc.caution.Caution;
-import readback.calc.charge.ChargeJudge;
+import readback.calc.charge.Correction;
+import readback.calc.charge.Estimate;
 import readback.calc.charge.Grade;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.MeteringDevice;
@@ -13,11 +18,17 @@ import readback.calc.charge.Plausibility;
 import readback.calc.charge.Readings;
 import readback.calc.charge.SystemUnderTest;
 import readback.calc.charge.Verdict;
+import readback.calc.diagnosis.Advice;
+import readback.calc.diagnosis.Advisor;
+import readback.calc.diagnosis.Diagnosis;
+import readback.calc.diagnosis.Finding;
+import readback.calc.diagnosis.NextObservation;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
@@ -25,7 +36,7 @@ import readback.calc.quantity.TemperatureDifference;
 import readback.prompts.checklist.Situation;
 
 /**
- * What calc makes of the answers so far. Derived from a {@link Sheet} and nothing else; the one place where answers become
+ * What calc makes of the answers so far. Derived from a {@link State} and nothing else; the one place where answers become
  * typed readings.
  */
 public final class Assessment implements Situation {
@@ -36,47 +47,38 @@ public final class Assessment implements Situation {
     /** Slot of the metering device. */
     public static final String METERING_DEVICE = "metering-device";
 
+    /** Report of the charge check. */
+    public static final String CHARGE = "charge";
+
+    private static final String LOOK = "look-";
+    private static final Advisor ADVISOR = new Advisor();
+
+    private final State state;
     private final Sheet sheet;
     private final Readings readings;
     private final AbsolutePressure air;
     private final Optional<Refrigerant> refrigerant;
     private final Optional<SystemUnderTest> system;
-    private final Optional<Judgement> judgement;
+    private final Optional<Advice> advice;
 
-    private Assessment(
-            Sheet sheet,
-            Readings readings,
-            AbsolutePressure air,
-            Optional<Refrigerant> refrigerant,
-            Optional<SystemUnderTest> system,
-            Optional<Judgement> judgement) {
-        this.sheet = sheet;
-        this.readings = readings;
-        this.air = air;
-        this.refrigerant = refrigerant;
-        this.system = system;
-        this.judgement = judgement;
-    }
-
-    static Assessment of(State state) {
-        Sheet sheet = state.sheet();
-        Readings readings = readings(sheet);
-        Optional<Refrigerant> refrigerant =
+    private Assessment(State state) {
+        this.state = state;
+        this.sheet = state.sheet();
+        this.readings = readings(sheet);
+        this.refrigerant =
                 sheet.option(REFRIGERANT).or(state.settings()::refrigerant).flatMap(Assessment::refrigerant);
-        AbsolutePressure air = sheet.reading(Quantity.ALTITUDE)
+        this.air = sheet.reading(Quantity.ALTITUDE)
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
-        Optional<SystemUnderTest> system = refrigerant.flatMap(fluid -> meteringDevice(sheet)
+        this.system = refrigerant.flatMap(fluid -> meteringDevice(sheet)
                 .map(device -> SystemUnderTest.of(fluid, device)
                         .in(air)
                         .judgedBy(state.settings().limits())));
-        return new Assessment(
-                sheet,
-                readings,
-                air,
-                refrigerant,
-                system,
-                system.map(under -> new ChargeJudge().judge(under, readings)));
+        this.advice = system.map(under -> ADVISOR.advise(under, readings, findings(sheet)));
+    }
+
+    static Assessment of(State state) {
+        return new Assessment(state);
     }
 
     private static Readings readings(Sheet sheet) {
@@ -91,6 +93,14 @@ public final class Assessment implements Situation {
             }
         }
         return readings;
+    }
+
+    private static Map<Finding, Boolean> findings(Sheet sheet) {
+        Map<Finding, Boolean> findings = new EnumMap<>(Finding.class);
+        for (Finding finding : Finding.values()) {
+            sheet.option(LOOK + nameOf(finding)).ifPresent(option -> findings.put(finding, !option.equals(Intake.NO)));
+        }
+        return findings;
     }
 
     private static Optional<Refrigerant> refrigerant(String designation) {
@@ -130,12 +140,65 @@ public final class Assessment implements Situation {
 
     /** The judgement, as soon as refrigerant and metering device are known. */
     public Optional<Judgement> judgement() {
-        return judgement;
+        return advice.map(Advice::judgement);
+    }
+
+    /** What may be wrong besides the charge, ranked. */
+    public Optional<Diagnosis> diagnosis() {
+        return advice.map(Advice::diagnosis);
+    }
+
+    /** How much to move next; absent while the charge was not compared with a target. */
+    public Optional<Correction> correction() {
+        return judgement().flatMap(judgement -> {
+            if (!(judgement.verdict() instanceof Verdict.Compared compared)) {
+                return Optional.empty();
+            }
+            Optional<Estimate> estimate =
+                    judgement.superheat().filter(e -> bySuperheat(judgement)).or(judgement::subcooling);
+            return estimate.map(measured -> Correction.after(
+                    judgement.method(),
+                    steps(compared),
+                    measured.standardUncertainty(),
+                    compared.deviation().limits(),
+                    readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base()))));
+        });
+    }
+
+    private static boolean bySuperheat(Judgement judgement) {
+        return judgement.method() == readback.calc.charge.ChargeMethod.TOTAL_SUPERHEAT;
+    }
+
+    private List<Correction.Step> steps(Verdict.Compared compared) {
+        List<Correction.Step> steps = new ArrayList<>();
+        Mass moved = Mass.NONE;
+        for (Round round : state.rounds()) {
+            steps.add(new Correction.Step(moved, round.deviation()));
+            moved = round.moved();
+        }
+        steps.add(new Correction.Step(moved, compared.deviation().value()));
+        return steps;
+    }
+
+    /** Refrigerant moved since the last measurement, positive when added. */
+    Mass movedNow() {
+        double added = readings.base(Quantity.REFRIGERANT_ADDED).orElse(0);
+        double recovered = readings.base(Quantity.REFRIGERANT_RECOVERED).orElse(0);
+        return Mass.kilograms(added - recovered);
+    }
+
+    /** Refrigerant moved in this session, positive when added. */
+    public Mass movedInAll() {
+        Mass sum = movedNow();
+        for (Round round : state.rounds()) {
+            sum = sum.plus(round.moved());
+        }
+        return sum;
     }
 
     /** The cautions that the readings call for now. */
     List<Caution> cautions() {
-        return judgement.map(Judgement::cautions).orElse(List.of());
+        return judgement().map(Judgement::cautions).orElse(List.of());
     }
 
     /** How likely a value is beside what is known. */
@@ -143,9 +206,25 @@ public final class Assessment implements Situation {
         return Plausibility.grade(reading, refrigerant, readings.without(reading.quantity()));
     }
 
+    /** The reading in a slot that a procedure uses more than once. */
+    Optional<Reading> reading(String slot) {
+        return sheet.answer(slot).flatMap(Sheet::readingOf);
+    }
+
+    /** The time between two answers; empty unless both were given. */
+    Optional<Duration> between(String first, String second) {
+        return sheet.answer(first)
+                .flatMap(from -> sheet.answer(second).map(to -> Duration.between(from.at(), to.at())));
+    }
+
     @Override
     public boolean answered(String slot) {
         return sheet.answer(slot).isPresent();
+    }
+
+    @Override
+    public boolean measured(String slot) {
+        return reading(slot).isPresent();
     }
 
     @Override
@@ -156,17 +235,24 @@ public final class Assessment implements Situation {
     /** The verdict once there is one; while readings are missing there is none. */
     @Override
     public Optional<String> verdict() {
-        return judgement
+        return judgement()
                 .map(Judgement::verdict)
                 .filter(verdict -> verdict.kind() != Verdict.Kind.INCOMPLETE)
                 .map(verdict -> nameOf(verdict.kind()));
     }
 
+    /** Conditions that fail by their name, and observations that would tell most as "look-" with their name. */
     @Override
     public boolean found(String finding) {
-        return judgement.stream()
+        boolean failed = judgement().stream()
                 .flatMap(each -> each.conditions().stream())
-                .anyMatch(failed -> nameOf(failed.condition()).equals(finding));
+                .anyMatch(condition -> nameOf(condition.condition()).equals(finding));
+        return failed
+                || diagnosis()
+                        .flatMap(Diagnosis::next)
+                        .filter(NextObservation.Look.class::isInstance)
+                        .filter(next -> (LOOK + nameOf(((NextObservation.Look) next).finding())).equals(finding))
+                        .isPresent();
     }
 
     /**
@@ -174,27 +260,34 @@ public final class Assessment implements Situation {
      * readings are missing.
      */
     Optional<String> recorded() {
-        return judgement
+        return judgement()
                 .filter(each -> each.verdict().kind() != Verdict.Kind.INCOMPLETE)
-                .map(each -> {
-                    StringJoiner line = new StringJoiner(" ");
-                    line.add(nameOf(each.verdict().kind()));
-                    if (each.verdict().borderline()) {
-                        line.add("borderline");
-                    }
-                    line.add("method=" + nameOf(each.method()));
-                    each.evaporatingSaturation().ifPresent(t -> line.add("evaporating=" + millikelvins(t)));
-                    each.condensingSaturation().ifPresent(t -> line.add("condensing=" + millikelvins(t)));
-                    each.superheat().ifPresent(e -> line.add("superheat=" + millikelvins(e.value())));
-                    each.subcooling().ifPresent(e -> line.add("subcooling=" + millikelvins(e.value())));
-                    each.target().ifPresent(t -> line.add("target=" + millikelvins(t.value())));
-                    each.valveCheck()
-                            .ifPresent(check ->
-                                    line.add("valve=" + nameOf(check.superheat().position())));
-                    each.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
-                    each.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
-                    return line.toString();
-                });
+                .map(this::line);
+    }
+
+    private String line(Judgement judgement) {
+        StringJoiner line = new StringJoiner(" ");
+        line.add(nameOf(judgement.verdict().kind()));
+        if (judgement.verdict().borderline()) {
+            line.add("borderline");
+        }
+        line.add("method=" + nameOf(judgement.method()));
+        judgement.evaporatingSaturation().ifPresent(t -> line.add("evaporating=" + millikelvins(t)));
+        judgement.condensingSaturation().ifPresent(t -> line.add("condensing=" + millikelvins(t)));
+        judgement.superheat().ifPresent(e -> line.add("superheat=" + millikelvins(e.value())));
+        judgement.subcooling().ifPresent(e -> line.add("subcooling=" + millikelvins(e.value())));
+        judgement.target().ifPresent(t -> line.add("target=" + millikelvins(t.value())));
+        judgement
+                .valveCheck()
+                .ifPresent(check -> line.add("valve=" + nameOf(check.superheat().position())));
+        judgement.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
+        judgement.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
+        if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
+            diagnosis()
+                    .ifPresent(
+                            each -> line.add("suspect=" + nameOf(each.leader().fault())));
+        }
+        return line.toString();
     }
 
     private static String millikelvins(Temperature temperature) {

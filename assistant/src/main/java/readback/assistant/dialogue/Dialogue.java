@@ -9,7 +9,10 @@ import readback.calc.caution.Activity;
 import readback.calc.caution.Caution;
 import readback.calc.caution.Cautions;
 import readback.calc.charge.Grade;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Verdict;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.TemperatureDifference;
 import readback.grammar.Command;
 import readback.grammar.Decision;
 import readback.grammar.Expectation;
@@ -34,13 +37,16 @@ public final class Dialogue {
 
     private final Grammar grammar;
     private final Flow flow;
-    private final Intake intake = new Intake();
+    private final Waiting waiting;
+    private final Intake intake;
     private final Orders orders;
 
     public Dialogue(Grammar grammar, Checklists checklists) {
         this.grammar = grammar;
         this.flow = new Flow(checklists);
-        this.orders = new Orders(flow);
+        this.waiting = new Waiting(flow);
+        this.intake = new Intake(flow, waiting);
+        this.orders = new Orders(flow, intake);
     }
 
     /** The first turn of a session. */
@@ -91,6 +97,7 @@ public final class Dialogue {
         if (event instanceof Event.Resumed) {
             draft.understoodAs("resumed");
             draft.say(orders.whereWeAre(draft));
+            waiting.resumed(draft);
             return proceed(draft);
         }
         if (event instanceof Event.Ended) {
@@ -117,16 +124,14 @@ public final class Dialogue {
 
     private Turn elapsed(Draft draft, String timer) {
         draft.understoodAs("timer " + timer);
-        boolean awaited = flow.job(draft.state())
-                .step(timer)
-                .filter(placed -> placed.step().task() instanceof Task.Await)
-                .isPresent();
-        if (awaited && draft.sheet().answer(timer).isEmpty()) {
-            draft.become(
-                    draft.sheet().with(timer, new Answer.Option(draft.state().at(), Intake.DONE)));
-            draft.say(Message.of("step." + timer + ".over"));
+        if (draft.state().held()) {
+            waiting.elapsed(draft, timer);
+            return draft.turn(Optional.of(listen(draft)));
         }
-        return proceed(draft);
+        boolean before = draft.state().waits().containsKey(timer);
+        boolean known = waiting.elapsed(draft, timer);
+        boolean over = before && !draft.state().waits().containsKey(timer);
+        return known && over ? proceed(draft) : draft.turn(Optional.of(listen(draft)));
     }
 
     private Turn heard(Draft draft, Event.Heard heard) {
@@ -189,9 +194,13 @@ public final class Dialogue {
         } else if (meaning instanceof Meaning.Correction correction) {
             intake.values(draft, correction.readings(), doubtful, true);
         } else if (meaning instanceof Meaning.Choice choice) {
-            orders.choose(draft, intake, choice);
+            orders.choose(draft, choice);
         } else if (meaning instanceof Meaning.Ordered ordered) {
-            orders.carryOut(draft, ordered);
+            if (doubtful && Orders.weighty(ordered.command())) {
+                complain(draft, new Meaning.NotUnderstood("", ""));
+            } else {
+                orders.carryOut(draft, ordered);
+            }
         } else if (meaning instanceof Meaning.Note note) {
             draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
         } else if (meaning instanceof Meaning.SaturationQuestion question) {
@@ -276,17 +285,13 @@ public final class Dialogue {
     }
 
     private void advance(Draft draft) {
-        Assessment assessment = Assessment.of(draft.state());
-        Optional<Step> next = flow.next(draft.state(), assessment);
-        while (next.isPresent() && next.get().task() instanceof Task.Judge) {
-            if (!announce(draft, assessment)) {
+        Optional<Step> next = flow.next(draft.state(), Assessment.of(draft.state()));
+        while (next.isEmpty() || fillsItself(next.get())) {
+            boolean goesOn = next.isEmpty() ? orders.doneWithJob(draft) : perform(draft, next.get());
+            if (!goesOn) {
                 return;
             }
-            next = flow.next(draft.state(), assessment);
-        }
-        if (next.isEmpty()) {
-            orders.close(draft);
-            return;
+            next = flow.next(draft.state(), Assessment.of(draft.state()));
         }
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
@@ -294,33 +299,63 @@ public final class Dialogue {
             prepare(draft, prepare.activity());
         }
         if (step.task() instanceof Task.Await await) {
-            draft.doing(new Effect.StartTimer(step.id(), await.duration()));
+            waiting.begin(draft, step, await.duration());
         }
-        draft.say(Prompts.ask(step, draft.conversation()));
+        draft.say(waiting.left(draft, step)
+                .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
+                .orElseGet(() -> Prompts.ask(step, draft.conversation())));
         draft.become(draft.conversation().asking(step.id()));
     }
 
-    /** Speaks the verdict; false when readings that it needs are still missing. */
-    private static boolean announce(Draft draft, Assessment assessment) {
-        if (assessment.recorded().isEmpty()) {
-            draft.say(Message.of("verdict.incomplete")
-                    .with(
-                            "missing",
-                            new Fact.Listing(assessment.judgement().stream()
-                                    .flatMap(each -> each.missing().stream())
-                                    .map(Fact::name)
-                                    .toList())));
+    private static boolean fillsItself(Step step) {
+        return step.task() instanceof Task.Judge || step.task() instanceof Task.MeasureAgain;
+    }
+
+    /** Does what a step asks of us; false when it cannot be done yet. */
+    private boolean perform(Draft draft, Step step) {
+        if (step.task() instanceof Task.Judge judge) {
+            return announce(draft, judge.report());
+        }
+        measureAgain(draft);
+        return true;
+    }
+
+    /** Speaks a report; false when readings that it needs are still missing. */
+    private static boolean announce(Draft draft, String name) {
+        Assessment assessment = Assessment.of(draft.state());
+        Optional<Report> report =
+                new Reports(assessment, draft.state().settings().units()).of(name);
+        if (report.isEmpty()) {
+            List<Fact> missing = assessment.judgement().stream()
+                    .flatMap(each -> each.missing().stream())
+                    .map(Fact::name)
+                    .toList();
+            draft.say(
+                    missing.isEmpty()
+                            ? Message.of("verdict.open")
+                            : Message.of("verdict.incomplete").with("missing", new Fact.Listing(missing)));
             return false;
         }
-        if (draft.state().announced().isPresent()) {
+        if (draft.state().announced(name).isPresent()) {
             draft.say(Message.of("verdict.changed"));
         }
-        assessment
-                .judgement()
-                .ifPresent(judgement ->
-                        draft.say(new Findings(draft.state().settings().units()).verdict(judgement)));
-        draft.become(draft.state().announcing(assessment.recorded()));
+        draft.say(report.get().messages());
+        draft.become(draft.state().announcing(name, report.get().recorded()));
         return true;
+    }
+
+    private void measureAgain(Draft draft) {
+        Assessment assessment = Assessment.of(draft.state());
+        TemperatureDifference deviation = assessment
+                .judgement()
+                .map(Judgement::verdict)
+                .filter(Verdict.Compared.class::isInstance)
+                .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
+                .orElse(TemperatureDifference.kelvins(0));
+        Sheet cleared = draft.sheet().withoutAll(flow.repeatedSlots(draft.state()));
+        draft.become(
+                draft.state().measuringAgain(new Round(deviation, assessment.movedNow()), cleared, Assessment.CHARGE));
+        draft.say(Message.of("round.next"));
     }
 
     private static void prepare(Draft draft, Activity activity) {

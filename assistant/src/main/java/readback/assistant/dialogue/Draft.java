@@ -77,7 +77,7 @@ final class Draft {
         }
         all.addAll(effects);
         listen.ifPresent(all::add);
-        return new Turn(state, all, new Turn.Outcome(understood, changes(), state.announced(), cautions));
+        return new Turn(state, all, new Turn.Outcome(understood, changes(), state.verdict(), cautions));
     }
 
     private Map<String, String> changes() {

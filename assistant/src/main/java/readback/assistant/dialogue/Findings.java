@@ -6,6 +6,7 @@ import java.util.Optional;
 import readback.calc.charge.ChargeMethod;
 import readback.calc.charge.Comparison;
 import readback.calc.charge.Contradiction;
+import readback.calc.charge.Correction;
 import readback.calc.charge.Estimate;
 import readback.calc.charge.FailedCondition;
 import readback.calc.charge.Judgement;
@@ -14,8 +15,13 @@ import readback.calc.charge.Target;
 import readback.calc.charge.TargetSource;
 import readback.calc.charge.ValveCheck;
 import readback.calc.charge.Verdict;
+import readback.calc.diagnosis.Diagnosis;
+import readback.calc.diagnosis.NextObservation;
+import readback.calc.diagnosis.Suspect;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
@@ -117,8 +123,99 @@ final class Findings {
                                 contradiction.between().stream().map(Fact::name).toList()));
     }
 
+    /** What is suspected when the charge is not to be touched, and what would settle it. */
+    List<Message> suspects(Judgement judgement, Diagnosis diagnosis) {
+        if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
+                || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
+            return List.of();
+        }
+        List<Message> messages = new ArrayList<>();
+        boolean clear = diagnosis.certainty() == Diagnosis.Certainty.CLEAR
+                || diagnosis.suspects().size() < 2;
+        Message suspicion =
+                Message.of(clear ? "diagnosis.clear" : "diagnosis.ambiguous").with("fault", fault(diagnosis.leader()));
+        messages.add(
+                clear
+                        ? suspicion
+                        : suspicion.with("other", fault(diagnosis.suspects().get(1))));
+        diagnosis
+                .next()
+                .filter(NextObservation.Measure.class::isInstance)
+                .map(next -> ((NextObservation.Measure) next).missing())
+                .filter(missing -> !missing.isEmpty())
+                .ifPresent(missing -> messages.add(Message.of("diagnosis.measure")
+                        .with(
+                                "quantities",
+                                new Fact.Listing(
+                                        missing.stream().map(Fact::name).toList()))));
+        return messages;
+    }
+
+    private static Fact fault(Suspect suspect) {
+        return new Fact.Term("fault." + Assessment.nameOf(suspect.fault()));
+    }
+
+    /** What speaks for the leading suspicion. */
+    private static Optional<Message> clues(Diagnosis diagnosis) {
+        List<Fact> clues = diagnosis.leader().supporting().stream()
+                .filter(Suspect.Clue.Measured.class::isInstance)
+                .map(clue -> ((Suspect.Clue.Measured) clue).evidence())
+                .<Fact>map(evidence -> new Fact.Term("symptom." + Assessment.nameOf(evidence.symptom())
+                        + (evidence.deviations() > 0 ? ".above" : ".below")))
+                .toList();
+        return clues.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Message.of("why.clues")
+                        .with("fault", fault(diagnosis.leader()))
+                        .with("clues", new Fact.Listing(clues)));
+    }
+
+    /** How much to move. */
+    List<Message> correction(Correction correction) {
+        String basis = Assessment.nameOf(correction.basis());
+        if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
+            return List.of();
+        }
+        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE) {
+            return List.of(Message.of("correction." + basis));
+        }
+        String way = correction.next().kilograms() < 0 ? "recover" : "add";
+        Message step = Message.of("correction." + basis)
+                .with("way", new Fact.Term("way." + way))
+                .with(
+                        "next",
+                        mass(
+                                correction
+                                        .next()
+                                        .times(Math.signum(correction.next().kilograms())),
+                                units));
+        if (correction.total().isEmpty()
+                || correction.least().isEmpty()
+                || correction.most().isEmpty()) {
+            return List.of(step);
+        }
+        return List.of(
+                Message.of("correction.total")
+                        .with("total", size(correction.total().get()))
+                        .with("least", size(correction.least().get()))
+                        .with("most", size(correction.most().get())),
+                step);
+    }
+
+    private Fact size(Mass mass) {
+        return mass(Mass.kilograms(Math.abs(mass.kilograms())), units);
+    }
+
+    /** A mass to half an ounce, or to ten grams where the temperature scale is metric. */
+    static Fact mass(Mass mass, UnitSetting units) {
+        boolean metric = units.temperature() == Unit.CELSIUS;
+        double step = metric ? 10 : 0.5;
+        double value = metric ? mass.kilograms() * 1000 : mass.ounces();
+        return new Fact.Amount(Fact.rounded(Math.round(value / step) * step), metric ? Unit.GRAM : Unit.OUNCE);
+    }
+
     /** Why the verdict is what it is, at length. */
-    List<Message> why(Judgement judgement) {
+    List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
         List<Message> messages = new ArrayList<>();
         messages.add(Message.of("why.method." + Assessment.nameOf(judgement.method())));
         judgement
@@ -128,6 +225,9 @@ final class Findings {
                 .ifPresent(source -> messages.add(Message.of("why.target." + Assessment.nameOf(source))));
         messages.add(Message.of(
                 "why.verdict." + Assessment.nameOf(judgement.verdict().kind())));
+        if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
+            diagnosis.flatMap(Findings::clues).ifPresent(messages::add);
+        }
         return messages;
     }
 

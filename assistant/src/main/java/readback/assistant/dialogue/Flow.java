@@ -1,6 +1,9 @@
 package readback.assistant.dialogue;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import readback.calc.quantity.Quantity;
 import readback.grammar.Command;
@@ -28,6 +31,10 @@ final class Flow {
                 .orElseThrow(() -> new IllegalStateException("there is no job " + state.job()));
     }
 
+    boolean isJob(String id) {
+        return checklists.job(id).isPresent();
+    }
+
     /** The step to ask now; empty when the job is done. */
     Optional<Step> next(State state, Assessment assessment) {
         Optional<Step> revisited = state.conversation()
@@ -42,21 +49,47 @@ final class Flow {
         return job(state).applicable(assessment).filter(placed -> !filled(placed.step(), state, assessment));
     }
 
-    private boolean filled(Step step, State state, Assessment assessment) {
-        if (step.task() instanceof Task.Judge) {
-            return assessment.verdict().isPresent() && assessment.recorded().equals(state.announced());
+    private static boolean filled(Step step, State state, Assessment assessment) {
+        Task task = step.task();
+        if (task instanceof Task.Judge judge) {
+            Optional<String> due = new Reports(assessment, state.settings().units())
+                    .of(judge.report())
+                    .map(Report::recorded);
+            return due.isPresent() && due.equals(state.announced(judge.report()));
         }
-        if (step.task() instanceof Task.Question) {
-            return state.sheet()
-                    .answer(step.slot())
-                    .filter(answer -> !isNo(answer))
-                    .isPresent();
+        if (task instanceof Task.Question question && question.mustBeYes()) {
+            return state.sheet().option(step.slot()).filter(Intake.NO::equals).isEmpty()
+                    && state.sheet().answer(step.slot()).isPresent();
         }
         return state.sheet().answer(step.slot()).isPresent();
     }
 
-    private static boolean isNo(Answer answer) {
-        return answer instanceof Answer.Option option && option.option().equals(Intake.NO);
+    /** The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled one. */
+    String slotFor(State state, Assessment assessment, Quantity quantity) {
+        List<Step> measuring = job(state)
+                .applicable(assessment)
+                .map(Job.Placed::step)
+                .filter(step -> measured(step).filter(quantity::equals).isPresent())
+                .toList();
+        Optional<Step> asked = next(state, assessment).filter(measuring::contains);
+        return asked.or(() -> measuring.stream()
+                        .filter(step -> state.sheet().answer(step.slot()).isEmpty())
+                        .findFirst())
+                .or(() -> measuring.stream().reduce((earlier, later) -> later))
+                .map(Step::slot)
+                .orElse(Step.slotOf(quantity));
+    }
+
+    /** The slots that another round of measurements asks anew: everything in checklists that repeat but cautions. */
+    Set<String> repeatedSlots(State state) {
+        return job(state).parts().stream()
+                .filter(part -> part.checklist().repeats())
+                .flatMap(part -> part.checklist().steps().stream())
+                .filter(step -> !(step.task() instanceof Task.Prepare))
+                .map(Step::slot)
+                // the plate does not change between rounds
+                .filter(slot -> !slot.equals(Step.slotOf(Quantity.PLATE_SUBCOOLING)))
+                .collect(Collectors.toSet());
     }
 
     /** What words mean now. */
@@ -92,7 +125,7 @@ final class Flow {
         if (task instanceof Task.Prepare) {
             return new Command[] {Command.DONE, Command.YES};
         }
-        return task instanceof Task.Acknowledge ? new Command[] {Command.FINISH, Command.DONE} : new Command[0];
+        return task instanceof Task.Acknowledge ? new Command[] {Command.DONE, Command.FINISH} : new Command[0];
     }
 
     private static Optional<Quantity> inDoubt(Pending pending) {
@@ -105,7 +138,7 @@ final class Flow {
         return Optional.empty();
     }
 
-    private static Optional<Quantity> measured(Step step) {
+    static Optional<Quantity> measured(Step step) {
         return step.task() instanceof Task.Measure measure ? Optional.of(measure.quantity()) : Optional.empty();
     }
 

@@ -20,14 +20,28 @@ final class Intake {
     static final String NO = "no";
     static final String DONE = "done";
 
-    /** Values that were stated, each with a plausibility and whether it was weakly heard. */
+    private final Flow flow;
+    private final Waiting waiting;
+
+    Intake(Flow flow, Waiting waiting) {
+        this.flow = flow;
+        this.waiting = waiting;
+    }
+
+    /** Values that were stated; doubtful ones were weakly heard. */
     void values(Draft draft, List<Reading> readings, boolean doubtful, boolean correction) {
         List<Reading> taken = new ArrayList<>();
         List<Pending.Confirm> questions = new ArrayList<>();
         Objections objections = new Objections(draft.state().settings().units());
         for (Reading reading : readings) {
-            Grade grade = Assessment.of(draft.state()).grade(reading);
-            if (grade instanceof Grade.Impossible impossible) {
+            Assessment assessment = Assessment.of(draft.state());
+            Grade grade = assessment.grade(reading);
+            Optional<Message> early = correction
+                    ? Optional.empty()
+                    : flow.next(draft.state(), assessment).flatMap(asked -> waiting.tooEarly(draft, asked, reading));
+            if (early.isPresent()) {
+                draft.say(early.get());
+            } else if (grade instanceof Grade.Impossible impossible) {
                 draft.say(objections.refusal(reading, impossible.refusal()));
             } else if (saidBefore(draft, reading)) {
                 taken.add(reading);
@@ -43,21 +57,38 @@ final class Intake {
         }
         readBack(draft, taken, correction);
         questions.addAll(stillOpen(draft, readings));
-        boolean otherQuestion = draft.conversation().pending().orElse(null) instanceof Pending.Between between
-                && readings.stream().noneMatch(each -> each.quantity()
-                        == between.candidates().get(0).quantity());
-        if (!otherQuestion) {
+        if (!otherQuestion(draft, readings)) {
             ask(draft, questions);
         }
     }
 
     /** Repeating a value that is being asked about confirms it. */
     private static boolean saidBefore(Draft draft, Reading reading) {
-        return draft.conversation()
-                .pending()
-                .filter(pending -> pending instanceof Pending.Confirm confirm
-                        && confirm.reading().equals(reading))
-                .isPresent();
+        Pending pending = draft.conversation().pending().orElse(null);
+        if (pending instanceof Pending.Between between) {
+            return between.candidates().contains(reading);
+        }
+        return pending instanceof Pending.Confirm confirm && confirm.reading().equals(reading);
+    }
+
+    /** Questions about other quantities than these stay open; nothing asked is lost because something else was said. */
+    private static List<Pending.Confirm> stillOpen(Draft draft, List<Reading> readings) {
+        if (!(draft.conversation().pending().orElse(null) instanceof Pending.Confirm confirm)) {
+            return List.of();
+        }
+        List<Pending.Confirm> open = new ArrayList<>();
+        open.add(confirm);
+        open.addAll(confirm.waiting());
+        open.removeIf(each -> readings.stream()
+                .anyMatch(reading -> reading.quantity() == each.reading().quantity()));
+        return open;
+    }
+
+    private static boolean otherQuestion(Draft draft, List<Reading> readings) {
+        return draft.conversation().pending().orElse(null) instanceof Pending.Between between
+                && readings.stream()
+                        .noneMatch(each ->
+                                each.quantity() == between.candidates().get(0).quantity());
     }
 
     private static void ask(Draft draft, List<Pending.Confirm> questions) {
@@ -71,20 +102,6 @@ final class Intake {
                                         questions.subList(1, questions.size())))));
     }
 
-    /** Questions about other quantities than these stay open; nothing asked is lost because something else was said. */
-    private static List<Pending.Confirm> stillOpen(Draft draft, List<Reading> readings) {
-        if (!(draft.conversation().pending().orElse(null) instanceof Pending.Confirm confirm)) {
-            return List.of();
-        }
-        List<Pending.Confirm> open = new ArrayList<>();
-        open.add(confirm);
-        open.addAll(confirm.waiting());
-        open.removeIf(each -> readings.stream()
-                .anyMatch(reading ->
-                        reading.quantity() == each.reading().quantity()));
-        return open;
-    }
-
     private static void readBack(Draft draft, List<Reading> taken, boolean correction) {
         if (!taken.isEmpty()) {
             List<Fact> stated = taken.stream().<Fact>map(Fact.Stated::new).toList();
@@ -93,17 +110,15 @@ final class Intake {
         }
     }
 
-    private static void fill(Draft draft, Reading reading, boolean confirmed) {
-        String slot = Step.slotOf(reading.quantity());
+    private void fill(Draft draft, Reading reading, boolean confirmed) {
+        String slot = flow.slotFor(draft.state(), Assessment.of(draft.state()), reading.quantity());
         draft.become(draft.sheet().with(slot, new Answer.Value(draft.state().at(), reading, confirmed)));
         draft.become(draft.conversation().revisiting(Optional.empty()));
     }
 
     /** An option of a choice set. */
     void choice(Draft draft, Meaning.Choice choice) {
-        draft.become(draft.sheet()
-                .with(choice.choice(), new Answer.Option(draft.state().at(), choice.option())));
-        draft.become(draft.conversation().revisiting(Optional.empty()));
+        option(draft, choice.choice(), choice.option());
         draft.say(Message.of("readback.choice").with("option", named(choice)));
     }
 
@@ -117,41 +132,45 @@ final class Intake {
         return new Fact.Term(choice.choice() + "." + choice.option());
     }
 
+    /** A yes, no or done, with what it tells about another slot. */
+    void word(Draft draft, Step step, String word) {
+        option(draft, step.slot(), word);
+        step.conclusion().ifPresent(conclusion -> {
+            Optional<String> concluded = word.equals(NO) ? conclusion.no() : conclusion.yes();
+            concluded.ifPresent(each -> choice(draft, new Meaning.Choice(conclusion.slot(), each)));
+        });
+    }
+
+    private static void option(Draft draft, String slot, String option) {
+        draft.become(draft.sheet().with(slot, new Answer.Option(draft.state().at(), option)));
+        draft.become(draft.conversation().revisiting(Optional.empty()));
+    }
+
     /** The answer to our own question; false when the meaning is no answer to it. */
     boolean answered(Draft draft, Pending pending, Meaning meaning) {
+        boolean no = isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT);
         if (pending instanceof Pending.Confirm confirm) {
-            return confirmed(draft, confirm, meaning);
-        }
-        if (pending instanceof Pending.Between between) {
-            return chosenBetween(draft, between, meaning);
-        }
-        return false;
-    }
-
-    private boolean confirmed(Draft draft, Pending.Confirm confirm, Meaning meaning) {
-        if (isOrder(meaning, Command.YES) || isOrder(meaning, Command.DONE)) {
-            fill(draft, confirm.reading(), true);
-            readBack(draft, List.of(confirm.reading()), false);
-            ask(draft, confirm.waiting());
-            return true;
-        }
-        if (isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT)) {
-            draft.say(Message.of("confirm.dropped")
-                    .with("name", Fact.name(confirm.reading().quantity())));
-            ask(draft, confirm.waiting());
-            return true;
-        }
-        return false;
-    }
-
-    private boolean chosenBetween(Draft draft, Pending.Between between, Meaning meaning) {
-        if (isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT)) {
-            draft.say(Message.of("confirm.dropped")
-                    .with("name", Fact.name(between.candidates().get(0).quantity())));
+            if (isOrder(meaning, Command.YES) || isOrder(meaning, Command.DONE)) {
+                fill(draft, confirm.reading(), true);
+                readBack(draft, List.of(confirm.reading()), false);
+                ask(draft, confirm.waiting());
+                return true;
+            }
+            if (no) {
+                dropped(draft, confirm.reading());
+                ask(draft, confirm.waiting());
+                return true;
+            }
+        } else if (pending instanceof Pending.Between between && no) {
+            dropped(draft, between.candidates().get(0));
             draft.become(draft.conversation().with(Optional.empty()));
             return true;
         }
         return false;
+    }
+
+    private static void dropped(Draft draft, Reading reading) {
+        draft.say(Message.of("confirm.dropped").with("name", Fact.name(reading.quantity())));
     }
 
     static boolean isOrder(Meaning meaning, Command command) {

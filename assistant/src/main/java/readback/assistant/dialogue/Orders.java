@@ -1,15 +1,18 @@
 package readback.assistant.dialogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
+import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
@@ -20,10 +23,23 @@ import readback.prompts.text.Message;
 /** The commands that always work. */
 final class Orders {
 
-    private final Flow flow;
+    /** The choice set whose options are jobs. */
+    private static final String JOBS = "checklist";
 
-    Orders(Flow flow) {
+    private final Flow flow;
+    private final Intake intake;
+
+    Orders(Flow flow, Intake intake) {
         this.flow = flow;
+        this.intake = intake;
+    }
+
+    /** Whether a weakly heard order must be said again: it changes or ends something. */
+    static boolean weighty(Command command) {
+        return switch (command) {
+            case YES, NO, DONE, SCRATCH_THAT, FINISH, SKIP, UNKNOWN -> true;
+            default -> false;
+        };
     }
 
     void carryOut(Draft draft, Meaning.Ordered order) {
@@ -32,14 +48,14 @@ final class Orders {
             case YES -> agreed(draft, asked, Intake.YES);
             case DONE -> agreed(draft, asked, Intake.DONE);
             case NO -> refused(draft, asked);
-            case SAY_AGAIN -> draft.say(lastWords(draft));
+            case SAY_AGAIN -> draft.say(again(draft, order.about()));
             case WHY -> why(draft, order.about(), asked);
             case HOW ->
                 draft.say(step(draft, order.about(), asked)
                         .map(Prompts::how)
                         .orElseGet(() -> Message.of("help.general")));
             case HELP -> help(draft, asked);
-            case GO_BACK -> goBack(draft);
+            case GO_BACK -> goBack(draft, order.about());
             case SCRATCH_THAT -> scratch(draft, order.about());
             case HOLD_ON -> {
                 draft.become(draft.conversation().in(Conversation.Mode.HELD));
@@ -60,15 +76,14 @@ final class Orders {
         return flow.next(draft.state(), Assessment.of(draft.state()));
     }
 
-    private void agreed(Draft draft, Optional<Step> asked, String option) {
+    private void agreed(Draft draft, Optional<Step> asked, String word) {
         if (draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
             draft.become(draft.conversation().with(Optional.empty()));
             close(draft);
         } else if (!draft.state().warnings().unheeded().isEmpty()) {
             draft.become(draft.state().with(draft.state().warnings().heeded()));
         } else if (asked.isPresent() && takesAWord(asked.get())) {
-            draft.become(draft.sheet()
-                    .with(asked.get().slot(), new Answer.Option(draft.state().at(), option)));
+            intake.word(draft, asked.get(), word);
         } else {
             draft.say(Message.of("again.nothing-asked"));
         }
@@ -83,43 +98,55 @@ final class Orders {
     private void refused(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().with(Optional.empty()));
-        } else if (asked.isPresent() && asked.get().task() instanceof Task.Question) {
-            draft.become(draft.sheet()
-                    .with(asked.get().slot(), new Answer.Option(draft.state().at(), Intake.NO)));
-            draft.say(Message.of("step." + asked.get().id() + ".no"));
+        } else if (asked.isPresent() && asked.get().task() instanceof Task.Question question) {
+            intake.word(draft, asked.get(), Intake.NO);
+            if (question.mustBeYes()) {
+                draft.say(Message.of("step." + asked.get().id() + ".no"));
+            }
         } else {
             draft.say(Message.of("again.no"));
         }
     }
 
-    private static List<Message> lastWords(Draft draft) {
+    private static List<Message> again(Draft draft, Optional<Quantity> about) {
+        if (about.isPresent()) {
+            return List.of(draft.sheet()
+                    .reading(about.get())
+                    .map(reading ->
+                            Message.of("readings").with("values", new Fact.Listing(List.of(new Fact.Stated(reading)))))
+                    .orElseGet(() -> Message.of("scratch.nothing-of").with("name", Fact.name(about.get()))));
+        }
+        // The question that ended the last turn is asked again anyhow.
         List<Message> said = draft.conversation().said();
         return said.isEmpty() ? List.of() : said.subList(0, said.size() - 1);
     }
 
     private void why(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
         Assessment assessment = Assessment.of(draft.state());
+        List<String> unheeded =
+                draft.state().warnings().unheeded().stream().sorted().toList();
         boolean afterVerdict = about.isEmpty()
-                && assessment.judgement().isPresent()
                 && assessment.recorded().isPresent()
-                && assessment.recorded().equals(draft.state().announced());
-        if (afterVerdict) {
+                && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
+        if (about.isEmpty() && !unheeded.isEmpty()) {
+            unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
+        } else if (afterVerdict) {
             draft.say(new Findings(draft.state().settings().units())
-                    .why(assessment.judgement().orElseThrow()));
+                    .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
         }
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
-        return about.isEmpty() ? asked : stepOf(draft, about.get());
+        return about.isEmpty() ? asked : stepOf(draft, Step.slotOf(about.get()));
     }
 
-    private Optional<Step> stepOf(Draft draft, Quantity quantity) {
+    private Optional<Step> stepOf(Draft draft, String slot) {
         return flow.job(draft.state())
                 .applicable(Assessment.of(draft.state()))
                 .map(Job.Placed::step)
-                .filter(step -> step.slot().equals(Step.slotOf(quantity)))
+                .filter(step -> step.slot().equals(slot))
                 .findFirst();
     }
 
@@ -128,23 +155,18 @@ final class Orders {
         draft.say(Message.of("help.general"));
     }
 
-    /** Back to the step that was filled last; its value stays until another is said. */
-    private void goBack(Draft draft) {
-        Optional<Step> last = draft.sheet()
-                .last()
-                .map(Sheet.Change::slot)
-                .flatMap(slot -> flow.job(draft.state())
-                        .applicable(Assessment.of(draft.state()))
-                        .map(Job.Placed::step)
-                        .filter(step -> step.slot().equals(slot))
-                        .findFirst());
-        if (last.isEmpty()) {
+    /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */
+    private void goBack(Draft draft, Optional<Quantity> about) {
+        Optional<Step> to = about.isPresent()
+                ? stepOf(draft, Step.slotOf(about.get()))
+                : draft.sheet().last().map(Sheet.Change::slot).flatMap(slot -> stepOf(draft, slot));
+        if (to.isEmpty()) {
             draft.say(Message.of("back.nowhere"));
             return;
         }
-        draft.become(draft.conversation().revisiting(last.map(Step::id)));
+        draft.become(draft.conversation().revisiting(to.map(Step::id)));
         draft.sheet()
-                .answer(last.get().slot())
+                .answer(to.get().slot())
                 .flatMap(Sheet::readingOf)
                 .ifPresent(reading -> draft.say(Message.of("back.value").with("value", new Fact.Stated(reading))));
     }
@@ -175,12 +197,12 @@ final class Orders {
     private void skip(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().with(Optional.empty()));
-            return;
-        }
-        if (asked.isPresent() && asked.get().optional()) {
+        } else if (asked.isPresent() && asked.get().optional()) {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
             draft.say(Message.of("skip.done"));
+        } else if (asked.isPresent() && asked.get().slot().equals(Assessment.METERING_DEVICE)) {
+            intake.choice(draft, new Meaning.Choice(Assessment.METERING_DEVICE, "unknown"));
         } else {
             draft.say(Message.of("skip.refused"));
             asked.ifPresent(step -> draft.say(Prompts.why(step)));
@@ -197,10 +219,13 @@ final class Orders {
         Assessment assessment = Assessment.of(draft.state());
         List<Fact> missing = flow.open(draft.state(), assessment)
                 .map(Job.Placed::step)
-                .filter(step -> step.task() instanceof Task.Measure)
-                .map(step -> Fact.name(((Task.Measure) step.task()).quantity()))
+                .filter(step -> !step.optional())
+                .flatMap(step -> Flow.measured(step).stream())
+                .distinct()
+                .map(Fact::name)
                 .toList();
-        Message place = flow.open(draft.state(), assessment)
+        List<Message> messages = new ArrayList<>();
+        messages.add(flow.open(draft.state(), assessment)
                 .findFirst()
                 .map(placed -> Message.of("where")
                         .with(
@@ -208,10 +233,11 @@ final class Orders {
                                 new Fact.Term("checklist." + placed.checklist().id()))
                         .with("count", new Fact.Count((int)
                                 draft.sheet().values().count())))
-                .orElseGet(() -> Message.of("where.done"));
-        return missing.isEmpty()
-                ? List.of(place)
-                : List.of(place, Message.of("where.missing").with("missing", new Fact.Listing(missing)));
+                .orElseGet(() -> Message.of("where.done")));
+        if (!missing.isEmpty()) {
+            messages.add(Message.of("where.missing").with("missing", new Fact.Listing(missing)));
+        }
+        return messages;
     }
 
     private static Message readings(Draft draft) {
@@ -225,10 +251,9 @@ final class Orders {
     }
 
     private void finish(Draft draft) {
-        Assessment assessment = Assessment.of(draft.state());
-        boolean judged = assessment.recorded().isPresent()
-                && assessment.recorded().equals(draft.state().announced());
-        if (judged || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
+        boolean reached = !draft.state().announced().isEmpty()
+                && Assessment.of(draft.state()).recorded().equals(draft.state().announced(Assessment.CHARGE));
+        if (reached || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
             close(draft);
         } else {
             draft.become(draft.conversation().with(Optional.of(new Pending.Leave(Message.of("finish.early")))));
@@ -238,22 +263,57 @@ final class Orders {
     /** Ends the session with what was reached. */
     void close(Draft draft) {
         Assessment assessment = Assessment.of(draft.state());
-        Message summary = assessment
+        Mass moved = assessment.movedInAll();
+        if (moved.kilograms() != 0) {
+            draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
+                    .with(
+                            "amount",
+                            Findings.mass(
+                                    Mass.kilograms(Math.abs(moved.kilograms())),
+                                    draft.state().settings().units())));
+        }
+        draft.say(assessment
                 .verdict()
                 .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
-                .orElseGet(() -> Message.of("closed.open"));
-        draft.say(summary);
+                .orElseGet(() -> Message.of(draft.state().announced().isEmpty() ? "closed.open" : "closed.done")));
         draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
         draft.doing(new Effect.Close());
     }
 
-    void choose(Draft draft, Intake intake, Meaning.Choice choice) {
-        if (choice.choice().equals(Assessment.REFRIGERANT)
+    void choose(Draft draft, Meaning.Choice choice) {
+        if (choice.choice().equals(JOBS)) {
+            change(draft, choice.option());
+        } else if (choice.choice().equals(Assessment.REFRIGERANT)
                 && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));
-            return;
+        } else {
+            intake.choice(draft, choice);
         }
-        intake.choice(draft, choice);
+    }
+
+    /** Another job comes to the top; what was answered stays. */
+    private void change(Draft draft, String job) {
+        if (!flow.isJob(job)) {
+            draft.say(Message.of("again.plain"));
+        } else if (job.equals(draft.state().job())) {
+            draft.say(Message.of("job.same").with("job", new Fact.Term("job." + job)));
+        } else {
+            draft.become(draft.state().doing(job));
+            draft.become(draft.conversation().revisiting(Optional.empty()));
+            draft.say(Message.of("job.changed").with("job", new Fact.Term("job." + job)));
+        }
+    }
+
+    /** The current job has no step left: back to the one that it interrupted, or the end. */
+    boolean doneWithJob(Draft draft) {
+        if (draft.state().jobs().size() == 1) {
+            close(draft);
+            return false;
+        }
+        draft.become(draft.state().doneWithJob());
+        draft.say(Message.of("job.back")
+                .with("job", new Fact.Term("job." + draft.state().job())));
+        return true;
     }
 
     /** Answers "what is saturation at"; fills nothing. */

@@ -14,6 +14,8 @@ import readback.calc.quantity.UnitSetting;
  * @param altitude height of the site, known beforehand; empty for sea level until one is stated
  * @param limits whose tolerance limits apply
  * @param refrigerant designation known beforehand; empty to ask
+ * @param technician who works, for the record; empty when not told
+ * @param site where, for the record; empty when not told
  */
 public record Settings(
         String job,
@@ -21,9 +23,18 @@ public record Settings(
         boolean brief,
         Optional<Reading> altitude,
         Limits limits,
-        Optional<String> refrigerant) {
+        Optional<String> refrigerant,
+        Optional<String> technician,
+        Optional<String> site) {
 
     /** The charge check at sea level, in US units, in the guiding voice, against an installer's limits. */
-    public static final Settings STANDARD =
-            new Settings("charge-check", UnitSetting.US, false, Optional.empty(), Limits.INSTALLER, Optional.empty());
+    public static final Settings STANDARD = new Settings(
+            "charge-check",
+            UnitSetting.US,
+            false,
+            Optional.empty(),
+            Limits.INSTALLER,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 }

@@ -1,37 +1,59 @@
 package readback.assistant.dialogue;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Everything that a session knows at one moment. Immutable; made only by {@link Dialogue} from the session's events.
  *
  * @param at time of the latest event
  * @param settings fixed at the start
- * @param job name of the job being done
+ * @param jobs names of the jobs under way, the current one last; the others go on when it is done
  * @param sheet what was answered
+ * @param rounds measurements that were acted on, oldest first
  * @param conversation where the talk stands
  * @param warnings which cautions were given and which wait for an acknowledgement
- * @param announced the verdict that was spoken last, in its recorded form
+ * @param announced what was spoken last of each report, in its recorded form
+ * @param waits steps that wait for time to pass, with the moment they began
  */
 public record State(
         Instant at,
         Settings settings,
-        String job,
+        List<String> jobs,
         Sheet sheet,
+        List<Round> rounds,
         Conversation conversation,
         Warnings warnings,
-        Optional<String> announced) {
+        Map<String, String> announced,
+        Map<String, Instant> waits) {
+
+    public State {
+        jobs = List.copyOf(jobs);
+        rounds = List.copyOf(rounds);
+        announced = Map.copyOf(announced);
+        waits = Map.copyOf(waits);
+    }
 
     static State opened(Event.Started started) {
         return new State(
                 started.at(),
                 started.settings(),
-                started.settings().job(),
+                List.of(started.settings().job()),
                 Sheet.EMPTY,
+                List.of(),
                 Conversation.opened(started.settings().brief()),
                 Warnings.NONE,
-                Optional.empty());
+                Map.of(),
+                Map.of());
+    }
+
+    /** Name of the job being done. */
+    public String job() {
+        return jobs.get(jobs.size() - 1);
     }
 
     /** Whether the session is over. */
@@ -49,23 +71,85 @@ public record State(
         return conversation.mode() == Conversation.Mode.HELD;
     }
 
+    /** What was spoken last of a report. */
+    public Optional<String> announced(String report) {
+        return Optional.ofNullable(announced.get(report));
+    }
+
+    /** Everything announced, the charge verdict first, in one line; empty while nothing was. */
+    public Optional<String> verdict() {
+        List<String> all = new ArrayList<>();
+        announced(Assessment.CHARGE).ifPresent(all::add);
+        new TreeMap<>(announced).forEach((report, outcome) -> {
+            if (!report.equals(Assessment.CHARGE)) {
+                all.add(outcome);
+            }
+        });
+        return all.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", all));
+    }
+
     State at(Instant now) {
-        return new State(now, settings, job, sheet, conversation, warnings, announced);
+        return new State(now, settings, jobs, sheet, rounds, conversation, warnings, announced, waits);
     }
 
     State with(Sheet next) {
-        return new State(at, settings, job, next, conversation, warnings, announced);
+        return new State(at, settings, jobs, next, rounds, conversation, warnings, announced, waits);
     }
 
     State with(Conversation next) {
-        return new State(at, settings, job, sheet, next, warnings, announced);
+        return new State(at, settings, jobs, sheet, rounds, next, warnings, announced, waits);
     }
 
     State with(Warnings next) {
-        return new State(at, settings, job, sheet, conversation, next, announced);
+        return new State(at, settings, jobs, sheet, rounds, conversation, next, announced, waits);
     }
 
-    State announcing(Optional<String> verdict) {
-        return new State(at, settings, job, sheet, conversation, warnings, verdict);
+    State announcing(String report, String outcome) {
+        Map<String, String> more = new TreeMap<>(announced);
+        more.put(report, outcome);
+        return new State(at, settings, jobs, sheet, rounds, conversation, warnings, more, waits);
+    }
+
+    State waiting(String step, Instant since) {
+        Map<String, Instant> more = new TreeMap<>(waits);
+        more.put(step, since);
+        return new State(at, settings, jobs, sheet, rounds, conversation, warnings, announced, more);
+    }
+
+    State notWaiting(String step) {
+        Map<String, Instant> fewer = new TreeMap<>(waits);
+        fewer.remove(step);
+        return new State(at, settings, jobs, sheet, rounds, conversation, warnings, announced, fewer);
+    }
+
+    /** Puts another job on top; one that is under way already comes to the top. */
+    State doing(String job) {
+        List<String> order = new ArrayList<>(jobs);
+        order.remove(job);
+        order.add(job);
+        return new State(at, settings, order, sheet, rounds, conversation, warnings, announced, waits);
+    }
+
+    /** Takes the current job off; the one below goes on. */
+    State doneWithJob() {
+        return new State(
+                at,
+                settings,
+                jobs.subList(0, jobs.size() - 1),
+                sheet,
+                rounds,
+                conversation,
+                warnings,
+                announced,
+                waits);
+    }
+
+    /** Begins a further round of measurements with a cleared sheet. */
+    State measuringAgain(Round acted, Sheet cleared, String report) {
+        List<Round> more = new ArrayList<>(rounds);
+        more.add(acted);
+        Map<String, String> fewer = new TreeMap<>(announced);
+        fewer.remove(report);
+        return new State(at, settings, jobs, cleared, more, conversation, warnings, fewer, waits);
     }
 }

@@ -181,6 +181,8 @@ final class Lines {
                         .put("unit", altitude.unit().name()));
         node.put("limits", settings.limits().name());
         settings.refrigerant().ifPresent(refrigerant -> node.put("refrigerant", refrigerant));
+        settings.technician().ifPresent(technician -> node.put("technician", technician));
+        settings.site().ifPresent(site -> node.put("site", site));
         return node;
     }
 
@@ -195,7 +197,9 @@ final class Lines {
                                 new BigDecimal(text(altitude, "value")),
                                 Unit.valueOf(text(altitude, "unit")))),
                 Limits.valueOf(text(node, "limits")),
-                Optional.ofNullable(node.get("refrigerant")).map(JsonNode::asText));
+                Optional.ofNullable(node.get("refrigerant")).map(JsonNode::asText),
+                Optional.ofNullable(node.get("technician")).map(JsonNode::asText),
+                Optional.ofNullable(node.get("site")).map(JsonNode::asText));
     }
 
     private static List<String> strings(JsonNode array) {

@@ -113,51 +113,17 @@ class GoldenConversationTest {
         return settings;
     }
 
-    private static Settings with(Settings settings, String word) {
+    private static Settings with(Settings before, String word) {
         String[] parts = word.split("=", 2);
-        return switch (parts[0]) {
-            case "brief" ->
-                new Settings(
-                        settings.job(),
-                        settings.units(),
-                        true,
-                        settings.altitude(),
-                        settings.limits(),
-                        settings.refrigerant());
-            case "metric" ->
-                new Settings(
-                        settings.job(),
-                        UnitSetting.METRIC,
-                        settings.brief(),
-                        settings.altitude(),
-                        settings.limits(),
-                        settings.refrigerant());
-            case "verifier" ->
-                new Settings(
-                        settings.job(),
-                        settings.units(),
-                        settings.brief(),
-                        settings.altitude(),
-                        Limits.INDEPENDENT_VERIFIER,
-                        settings.refrigerant());
-            case "feet" ->
-                new Settings(
-                        settings.job(),
-                        settings.units(),
-                        settings.brief(),
-                        Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT)),
-                        settings.limits(),
-                        settings.refrigerant());
-            case "job" ->
-                new Settings(
-                        parts[1],
-                        settings.units(),
-                        settings.brief(),
-                        settings.altitude(),
-                        settings.limits(),
-                        settings.refrigerant());
-            default -> throw new IllegalArgumentException("no setting " + word);
-        };
+        boolean brief = before.brief() || word.equals("brief");
+        UnitSetting units = word.equals("metric") ? UnitSetting.METRIC : before.units();
+        Limits limits = word.equals("verifier") ? Limits.INDEPENDENT_VERIFIER : before.limits();
+        String job = parts[0].equals("job") ? parts[1] : before.job();
+        Optional<Reading> altitude = parts[0].equals("feet")
+                ? Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT))
+                : before.altitude();
+        return new Settings(
+                job, units, brief, altitude, limits, before.refrigerant(), before.technician(), before.site());
     }
 
     /** Whether the line was an event, not only time. */

@@ -40,7 +40,9 @@ class SessionRecordTest {
                 true,
                 Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE)),
                 Limits.INDEPENDENT_VERIFIER,
-                Optional.of("R-22"));
+                Optional.of("R-22"),
+                Optional.of("Lena Quarles"),
+                Optional.of("12 Mill Lane, \"Little Quarry\""));
         Hypothesis heard =
                 new Hypothesis("suction one one eight", 0.75, List.of(new Hypothesis.Word("suction", 0.9, 0.5, 0.875)));
         Turn.Outcome outcome = new Turn.Outcome(

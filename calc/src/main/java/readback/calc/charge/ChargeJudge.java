@@ -62,7 +62,7 @@ public final class ChargeJudge {
                         : Optional.empty(),
                 conditions,
                 contradictions,
-                cautions(system, sound, evaporatingSaturation, condensingSaturation, superheat),
+                cautions(system, sound, evaporating, condensing, possible),
                 missing);
     }
 
@@ -151,17 +151,22 @@ public final class ChargeJudge {
                 .toList();
     }
 
+    /** Safety takes the readings as they are: a line colder than saturation may be a slip, or liquid on its way. */
     private static List<Caution> cautions(
             SystemUnderTest system,
-            Readings readings,
-            Optional<Temperature> evaporating,
-            Optional<Temperature> condensing,
-            Optional<Estimate> superheat) {
+            Readings sound,
+            Optional<Saturation> evaporating,
+            Optional<Saturation> condensing,
+            Readings possible) {
+        Optional<TemperatureDifference> leastSuperheat =
+                evaporating.flatMap(saturation -> possible.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
+                        .map(line -> LineState.superheat(saturation, line, system.accuracy())
+                                .least()));
         return Cautions.in(Situation.running(
                 system.refrigerant(),
-                superheat.map(Estimate::least),
-                evaporating,
-                condensing,
-                readings.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
+                leastSuperheat,
+                evaporating.map(Saturation::temperature),
+                condensing.map(Saturation::temperature),
+                sound.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
     }
 }

@@ -72,7 +72,7 @@ final class Conditions {
                             List.of(Remedy.RESTORE_AIRFLOW)))
                     : Optional.empty();
         }
-        return splitDeviation(readings).flatMap(deviation -> {
+        return TemperatureSplit.deviation(readings).flatMap(deviation -> {
             Comparison split = Comparison.of(
                     deviation, TemperatureDifference.kelvins(0), system.limits().temperatureSplit());
             return switch (split.position()) {
@@ -85,17 +85,5 @@ final class Conditions {
                             Condition.CAPACITY_PLAUSIBLE, deviation, Remedy.MEASURE_AGAIN, Remedy.CHECK_CAPACITY));
             };
         });
-    }
-
-    /** Actual minus target temperature split, where the air readings give one. */
-    static Optional<TemperatureDifference> splitDeviation(Readings readings) {
-        Optional<Temperature> dryBulb = readings.temperature(Quantity.RETURN_DRY_BULB);
-        Optional<Temperature> wetBulb = readings.temperature(Quantity.RETURN_WET_BULB);
-        Optional<Temperature> supply = readings.temperature(Quantity.SUPPLY_DRY_BULB);
-        if (dryBulb.isEmpty() || wetBulb.isEmpty() || supply.isEmpty()) {
-            return Optional.empty();
-        }
-        return TemperatureSplit.target(dryBulb.get(), wetBulb.get())
-                .map(target -> dryBulb.get().minus(supply.get()).minus(target));
     }
 }

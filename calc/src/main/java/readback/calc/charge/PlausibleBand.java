@@ -85,13 +85,19 @@ record PlausibleBand(String scope, Unit unit, List<Double> limits) {
     private PlausibleBand atSaturation(Refrigerant refrigerant, Side side, AbsolutePressure atmosphere) {
         List<Double> psig = new ArrayList<>(limits.size());
         for (double limit : limits) {
-            double kelvin = Math.min(
-                    Math.max(unit.toBase(limit), refrigerant.lowestTemperature().kelvin()),
-                    refrigerant.highestTemperature().kelvin());
-            AbsolutePressure pressure = refrigerant.saturationPressure(side, Temperature.kelvin(kelvin));
-            psig.add(Math.rint(pressure.gaugeIn(atmosphere).psig()));
+            psig.add(Double.isNaN(limit) ? -atmosphere.psia() : Math.rint(gauge(refrigerant, side, limit, atmosphere)));
         }
         return new PlausibleBand(scope, Unit.PSIG, psig);
+    }
+
+    private double gauge(Refrigerant refrigerant, Side side, double limit, AbsolutePressure atmosphere) {
+        double kelvin = Math.min(
+                Math.max(unit.toBase(limit), refrigerant.lowestTemperature().kelvin()),
+                refrigerant.highestTemperature().kelvin());
+        return refrigerant
+                .saturationPressure(side, Temperature.kelvin(kelvin))
+                .gaugeIn(atmosphere)
+                .psig();
     }
 
     private static Map<Quantity, List<PlausibleBand>> load() {

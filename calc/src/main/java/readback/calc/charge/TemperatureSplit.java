@@ -1,6 +1,7 @@
 package readback.calc.charge;
 
 import java.util.Optional;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -33,5 +34,17 @@ public final class TemperatureSplit {
         }
         return Optional.of(TemperatureDifference.fahrenheit(
                 -70.0386 + 0.544231 * dryBulb + 2.1969 * wetBulb - 0.0228199 * wetBulb * wetBulb));
+    }
+
+    /** Actual minus target split, where the readings of return and supply air give one. */
+    public static Optional<TemperatureDifference> deviation(Readings readings) {
+        Optional<Temperature> dryBulb = readings.temperature(Quantity.RETURN_DRY_BULB);
+        Optional<Temperature> wetBulb = readings.temperature(Quantity.RETURN_WET_BULB);
+        Optional<Temperature> supply = readings.temperature(Quantity.SUPPLY_DRY_BULB);
+        if (dryBulb.isEmpty() || wetBulb.isEmpty() || supply.isEmpty()) {
+            return Optional.empty();
+        }
+        return target(dryBulb.get(), wetBulb.get())
+                .map(target -> dryBulb.get().minus(supply.get()).minus(target));
     }
 }

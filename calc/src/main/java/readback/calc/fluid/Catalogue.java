@@ -102,19 +102,20 @@ public final class Catalogue {
         return previous[b.length()];
     }
 
+    /** Reads the catalogue from the installation. */
+    static Catalogue load() {
+        CatalogueFacts.Contents contents = CatalogueFacts.load();
+        EquationLibrary library = EquationFacts.load();
+        CurveFacts curves = CurveFacts.load();
+        List<Refrigerant> all = new ArrayList<>();
+        for (RefrigerantFacts facts : contents.supported()) {
+            all.add(RefrigerantBuilder.build(facts, library, curves));
+        }
+        return new Catalogue(all, contents.unsupported());
+    }
+
     /** Read on first use; class initialisation makes that safe between threads. */
     private static final class Standard {
         private static final Catalogue CATALOGUE = load();
-
-        private static Catalogue load() {
-            CatalogueFacts.Contents contents = CatalogueFacts.load();
-            EquationLibrary library = EquationFacts.load();
-            CurveFacts curves = CurveFacts.load();
-            List<Refrigerant> all = new ArrayList<>();
-            for (RefrigerantFacts facts : contents.supported()) {
-                all.add(RefrigerantBuilder.build(facts, library, curves));
-            }
-            return new Catalogue(all, contents.unsupported());
-        }
     }
 }

@@ -45,12 +45,24 @@ final class FactLines {
                 if (!line.isEmpty() && line.charAt(0) != '#') {
                     int space = line.indexOf(' ');
                     String rest = space < 0 ? "" : line.substring(space + 1);
-                    lines.add(new Line(space < 0 ? line : line.substring(0, space), List.of(rest.split(" +")), rest));
+                    lines.add(new Line(space < 0 ? line : line.substring(0, space), words(rest), rest));
                 }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(file, e);
         }
         return lines;
+    }
+
+    /** The words between the spaces; a regular expression would take longer than all the rest of loading. */
+    private static List<String> words(String text) {
+        List<String> words = new ArrayList<>();
+        int start = 0;
+        for (int end = text.indexOf(' '); end >= 0; end = text.indexOf(' ', start)) {
+            words.add(text.substring(start, end));
+            start = end + 1;
+        }
+        words.add(text.substring(start));
+        return words;
     }
 }

@@ -28,25 +28,25 @@ public final class Roots {
         if (fb == 0) {
             return b;
         }
-        if (!(fa * fb < 0)) {
+        if (Double.isNaN(fa) || Double.isNaN(fb) || fa < 0 == fb < 0) {
             throw new IllegalArgumentException(
                     "no change of sign between " + low + " (" + fa + ") and " + high + " (" + fb + ")");
         }
         for (int step = 0; step < MOST_STEPS; step++) {
             double width = Math.abs(b - a);
-            double x = step % 3 == 2 ? 0.5 * (a + b) : (a * fb - b * fa) / (fb - fa);
+            double x = (a * fb - b * fa) / (fb - fa);
+            if (step % 3 == 2 || x == a || x == b) {
+                x = 0.5 * (a + b);
+            }
             double fx = function.applyAsDouble(x);
             if (fx == 0 || width <= relativeTolerance * Math.abs(x)) {
                 return x;
             }
-            if (fx * fb < 0) {
+            if (fx < 0 != fb < 0) {
                 a = b;
                 fa = fb;
             } else {
                 fa *= 0.5;
-            }
-            if (b == x) {
-                return x;
             }
             b = x;
             fb = fx;

@@ -1,5 +1,6 @@
 package readback.calc.procedure;
 
+import readback.calc.air.MoistAir;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.OutOfRangeException;
@@ -41,16 +42,16 @@ public record Airflow(double cubicMetresPerSecond) {
     }
 
     /**
-     * The airflow that gives up the total heat between two enthalpies.
+     * The airflow that gives up the total heat between return and supply air.
      *
      * @param watts total cooling
-     * @param joulesPerKilogram return less supply enthalpy, for each kilogram of dry air
-     * @throws OutOfRangeException for heat or difference not above zero
+     * @throws OutOfRangeException for heat or enthalpy difference not above zero
      */
-    public static Airflow ofTotalHeat(double watts, double joulesPerKilogram, AbsolutePressure atmosphere) {
+    public static Airflow ofTotalHeat(double watts, MoistAir returnAir, MoistAir supplyAir) {
+        double joulesPerKilogram = returnAir.enthalpy() - supplyAir.enthalpy();
         requirePositive("heat", watts, "W");
         requirePositive("enthalpy difference", joulesPerKilogram, "J/kg");
-        return new Airflow(watts / (density(atmosphere) * joulesPerKilogram));
+        return new Airflow(watts / (density(returnAir.pressure()) * joulesPerKilogram));
     }
 
     public double cubicFeetPerMinute() {

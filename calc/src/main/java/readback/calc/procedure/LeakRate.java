@@ -2,6 +2,7 @@ package readback.calc.procedure;
 
 import java.util.List;
 import java.util.OptionalInt;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 
 /**

@@ -1,5 +1,6 @@
 package readback.calc.procedure;
 
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 
 /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 
 /** Every movement of refrigerant during a job, and what remains in the system and left each cylinder. Immutable. */

@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CatalogueTest {
 
-    private final Catalogue catalogue = Catalogue.standard();
+    /** Read anew, so that reading is tested too. */
+    private final Catalogue catalogue = Catalogue.load();
 
     @ParameterizedTest
     @CsvSource({

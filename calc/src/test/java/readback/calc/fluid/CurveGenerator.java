@@ -57,9 +57,15 @@ final class CurveGenerator {
         for (int piece = 0; piece < curve.pieces(); piece++) {
             StringBuilder line = new StringBuilder("piece");
             for (int j = 0; j < terms; j++) {
-                line.append(' ').append(String.format(Locale.ROOT, format, coefficients[piece * terms + j]));
+                line.append(' ').append(number(format, coefficients[piece * terms + j]));
             }
             lines.add(line.toString());
         }
+    }
+
+    /** Without trailing zeros, which would only be read in vain. */
+    private static String number(String format, double value) {
+        String text = String.format(Locale.ROOT, format, value).replaceAll("\\.?0+$", "");
+        return text.equals("-0") ? "0" : text;
     }
 }

@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Activity;
 import readback.calc.quantity.Quantity;
 
@@ -112,7 +114,8 @@ final class ChecklistReader {
 
     private Step step(Node node) {
         Map<String, Node> fields = object(node);
-        Set<String> tasks = Set.of("measure", "choose", "question", "acknowledge", "prepare", "judge", "await");
+        Set<String> tasks =
+                Set.of("measure", "choose", "question", "acknowledge", "prepare", "judge", "await", "measureAgain");
         List<String> given = fields.keySet().stream().filter(tasks::contains).toList();
         if (given.size() != 1) {
             throw fault(
@@ -120,9 +123,37 @@ final class ChecklistReader {
                     "a step has exactly one of " + tasks.stream().sorted().toList() + ", not " + given);
         }
         String kind = given.get(0);
-        allowOnly(node, Set.of("id", "when", "optional", kind));
-        Node value = field(node, kind);
-        return new Step(string(field(node, "id")), task(kind, value), when(node), flag(node, "optional"));
+        allowOnly(node, Set.of("id", "when", "optional", "slot", "concludes", kind));
+        Task task = task(kind, field(node, kind));
+        String id = string(field(node, "id"));
+        Node slot = fields.get("slot");
+        return new Step(
+                id,
+                task,
+                when(node),
+                flag(node, "optional"),
+                slot == null ? slotOf(id, task) : string(slot),
+                conclusion(fields.get("concludes")));
+    }
+
+    private static String slotOf(String id, Task task) {
+        if (task instanceof Task.Measure measure) {
+            return Step.slotOf(measure.quantity());
+        }
+        return task instanceof Task.Choose choose ? choose.choice() : id;
+    }
+
+    private Optional<Step.Conclusion> conclusion(@Nullable Node node) {
+        if (node == null) {
+            return Optional.empty();
+        }
+        allowOnly(node, Set.of("slot", "yes", "no"));
+        Node yes = object(node).get("yes");
+        Node no = object(node).get("no");
+        return Optional.of(new Step.Conclusion(
+                string(field(node, "slot")),
+                yes == null ? Optional.empty() : Optional.of(string(yes)),
+                no == null ? Optional.empty() : Optional.of(string(no))));
     }
 
     private Task task(String kind, Node value) {
@@ -130,10 +161,21 @@ final class ChecklistReader {
             case "measure" -> new Task.Measure(quantity(value));
             case "choose" -> new Task.Choose(string(value));
             case "await" -> new Task.Await(duration(value));
-            case "question" -> new Task.Question();
+            case "question" -> new Task.Question(mustBeYes(value));
+            case "measureAgain" -> new Task.MeasureAgain();
             case "acknowledge" -> new Task.Acknowledge();
             case "prepare" -> new Task.Prepare(activity(value));
-            default -> new Task.Judge();
+            default -> new Task.Judge(string(value));
+        };
+    }
+
+    private boolean mustBeYes(Node value) {
+        return switch (string(value)) {
+            case "must-be-yes" -> true;
+            case "yes-or-no" -> false;
+            default ->
+                throw fault(
+                        value.line(), "a question is \"must-be-yes\" or \"yes-or-no\", not \"" + value.value() + "\"");
         };
     }
 
@@ -183,6 +225,7 @@ final class ChecklistReader {
         Node value = field(node, kind);
         return switch (kind) {
             case "answered" -> new Condition.Answered(string(value));
+            case "measured" -> new Condition.Measured(string(value));
             case "verdict" -> new Condition.VerdictIs(strings(value));
             case "found" -> new Condition.Found(string(value));
             case "not" -> new Condition.Not(condition(value));
@@ -193,7 +236,8 @@ final class ChecklistReader {
             default ->
                 throw fault(
                         node.line(),
-                        "\"" + kind + "\" is not a condition; use slot/is, answered, verdict, found, not, all or any");
+                        "\"" + kind
+                                + "\" is not a condition; use slot/is, answered, measured, verdict, found, not, all or any");
         };
     }
 

@@ -25,6 +25,14 @@ public sealed interface Condition {
         }
     }
 
+    /** Holds once the slot holds a value. */
+    record Measured(String slot) implements Condition {
+        @Override
+        public boolean holds(Situation situation) {
+            return situation.measured(slot);
+        }
+    }
+
     /** Holds while the slot's option is one of these. */
     record OptionIs(String slot, Set<String> options) implements Condition {
         public OptionIs {

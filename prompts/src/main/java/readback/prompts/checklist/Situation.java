@@ -11,6 +11,9 @@ public interface Situation {
     /** The chosen option of the slot, in the words of the grammar's choice sets; "yes" or "no" for questions. */
     Optional<String> option(String slot);
 
+    /** Whether the slot holds a value that was called out. */
+    boolean measured(String slot);
+
     /** The name of the verdict reached with the readings so far, as in "add"; empty before there is one. */
     Optional<String> verdict();
 

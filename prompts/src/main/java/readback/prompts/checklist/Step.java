@@ -1,5 +1,6 @@
 package readback.prompts.checklist;
 
+import java.util.Optional;
 import readback.calc.quantity.Quantity;
 
 /**
@@ -9,19 +10,19 @@ import readback.calc.quantity.Quantity;
  * @param task what is to be done
  * @param when the step is passed over while this does not hold
  * @param optional whether "skip" passes over the step without consequence
+ * @param slot what the answer fills: the quantity's or choice set's name unless the checklist names another
+ * @param conclusion what a yes or no tells about another slot
  */
-public record Step(String id, Task task, Condition when, boolean optional) {
+public record Step(
+        String id, Task task, Condition when, boolean optional, String slot, Optional<Conclusion> conclusion) {
 
-    /** The slot that the answer fills: the quantity's or choice set's name, else the step's own. */
-    public String slot() {
-        if (task instanceof Task.Measure measure) {
-            return slotOf(measure.quantity());
-        }
-        if (task instanceof Task.Choose choose) {
-            return choose.choice();
-        }
-        return id;
-    }
+    /**
+     * What the answer to a question tells about another slot.
+     *
+     * @param yes option that a yes fills in; empty for none
+     * @param no option that a no fills in; empty for none
+     */
+    public record Conclusion(String slot, Optional<String> yes, Optional<String> no) {}
 
     /** The slot that readings of a quantity fill. */
     public static String slotOf(Quantity quantity) {

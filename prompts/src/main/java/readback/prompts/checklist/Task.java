@@ -13,8 +13,12 @@ public sealed interface Task {
     /** One option of a choice set of the grammar is named. */
     record Choose(String choice) implements Task {}
 
-    /** Yes or no. */
-    record Question() implements Task {}
+    /**
+     * Yes or no.
+     *
+     * @param mustBeYes whether "no" calls for a remedy and is asked again, rather than being an answer like any other
+     */
+    record Question(boolean mustBeYes) implements Task {}
 
     /** Something is done and said to be. */
     record Acknowledge() implements Task {}
@@ -22,9 +26,16 @@ public sealed interface Task {
     /** The cautions of an activity are given and said to be understood before it begins. */
     record Prepare(Activity activity) implements Task {}
 
-    /** The readings are judged and the verdict is spoken; fills itself. */
-    record Judge() implements Task {}
+    /**
+     * What was measured is judged and the outcome is spoken; fills itself.
+     *
+     * @param report name of what is judged: "charge", or a procedure
+     */
+    record Judge(String report) implements Task {}
 
     /** Time has to pass; fills itself when it has. */
     record Await(Duration duration) implements Task {}
+
+    /** What was measured is put aside and the checklists that repeat begin again; fills itself. */
+    record MeasureAgain() implements Task {}
 }

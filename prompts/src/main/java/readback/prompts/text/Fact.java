@@ -64,7 +64,7 @@ public sealed interface Fact {
     }
 
     /** A number to one decimal, without a trailing zero and without a negative zero. */
-    static BigDecimal rounded(double value) {
+    public static BigDecimal rounded(double value) {
         BigDecimal tenths = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP);
         BigDecimal plain = tenths.stripTrailingZeros();
         return plain.scale() < 0 ? plain.setScale(0, RoundingMode.UNNECESSARY) : plain;

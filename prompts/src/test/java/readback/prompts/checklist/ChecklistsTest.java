@@ -62,6 +62,11 @@ class ChecklistsTest {
             }
 
             @Override
+            public boolean measured(String slot) {
+                return false;
+            }
+
+            @Override
             public Optional<String> option(String slot) {
                 return slot.equals("metering-device") ? Optional.of(device) : Optional.empty();
             }
@@ -83,18 +88,22 @@ class ChecklistsTest {
                 arguments("{'steps': [\n{'id': 'a', 'measure': 'SUCKTION'}]}", 2, "\"SUCKTION\" is not a quantity"),
                 arguments("{'steps': [\n\n{'measure': 'ALTITUDE'}]}", 3, "\"id\" is missing"),
                 arguments(
-                        "{'steps': [{'id': 'a', 'question': true},\n{'id': 'a', 'question': true}]}",
+                        "{'steps': [{'id': 'a', 'question': 'yes-or-no'},\n{'id': 'a', 'question': 'yes-or-no'}]}",
                         2,
                         "step \"a\" exists already"),
                 arguments("{'steps': [{'id': 'a'}]}", 1, "exactly one of"),
-                arguments("{'steps': [{'id': 'a', 'question': true,\n'whn': {}}]}", 2, "\"whn\" is not known here"),
                 arguments(
-                        "{'steps': [{'id': 'a', 'question': true, 'when':\n{'slott': 'x'}}]}",
+                        "{'steps': [{'id': 'a', 'question': 'yes-or-no',\n'whn': {}}]}",
+                        2,
+                        "\"whn\" is not known here"),
+                arguments(
+                        "{'steps': [{'id': 'a', 'question': 'yes-or-no', 'when':\n{'slott': 'x'}}]}",
                         2,
                         "\"slott\" is not a condition"),
                 arguments("{'steps': [{'id': 'a', 'await': '15 minutes'}]}", 1, "not a duration like PT15M"),
                 arguments("{'steps': [{'id': 'a', 'prepare': 'JUGGLING'}]}", 1, "is not an activity"),
-                arguments("{'steps': [{'id': 'a', 'question': true, 'optional': 'no'}]}", 1, "true or false"),
+                arguments("{'steps': [{'id': 'a', 'question': 'yes-or-no', 'optional': 'no'}]}", 1, "true or false"),
+                arguments("{'steps': [{'id': 'a', 'question': 'maybe'}]}", 1, "must-be-yes"),
                 arguments("{'steps': []}", 1, "at least one step"),
                 arguments("{'steps': {}}", 1, "expected a list"),
                 arguments("{'steps': [", 1, "not valid JSON"));

@@ -100,7 +100,7 @@ class WordingTest {
                     .as("step." + step.id() + suffix)
                     .isTrue();
         }
-        if (step.task() instanceof Task.Question) {
+        if (step.task() instanceof Task.Question question && question.mustBeYes()) {
             assertThat(ENGLISH.has("step." + step.id() + ".no"))
                     .as(step.id() + ".no")
                     .isTrue();

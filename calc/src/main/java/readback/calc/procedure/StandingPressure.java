@@ -12,7 +12,7 @@ import readback.calc.quantity.TemperatureDifference;
  * a degree Fahrenheit of older guide specifications (UFGS 15652A, 15182 3.3.2) is right near 150 psig only. The temperature
  * is that of the line, not of the air, and must have settled.
  */
-public final class StandingPressureTest {
+public final class StandingPressure {
 
     /**
      * How well one digital gauge repeats itself; its common error is the same at both readings and cancels. Common
@@ -23,7 +23,7 @@ public final class StandingPressureTest {
     /** The probe, moved or lifted between the two readings. Common practice, no source. */
     private static final TemperatureDifference PROBE_REPEATS_WITHIN = TemperatureDifference.fahrenheit(1.8);
 
-    private StandingPressureTest() {}
+    private StandingPressure() {}
 
     /** What the readings mean. */
     public enum Outcome {

@@ -10,9 +10,9 @@ import readback.calc.quantity.TemperatureDifference;
  * A system at rest, all of it at one temperature: liquid and vapour of the pure refrigerant stand at its saturation
  * pressure; air or nitrogen adds its own (Dalton). Only valid while liquid is left and the temperature has evened out.
  */
-public final class RestingPressureTest {
+public final class RestingPressure {
 
-    private RestingPressureTest() {}
+    private RestingPressure() {}
 
     /** What the comparison means. */
     public enum Outcome {

@@ -1,7 +1,4 @@
-package readback.calc.procedure;
-
-import readback.calc.quantity.OutOfRangeException;
-import readback.calc.quantity.Unit;
+package readback.calc.quantity;
 
 /**
  * An amount of refrigerant, or a difference of two amounts.

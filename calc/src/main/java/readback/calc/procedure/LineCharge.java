@@ -3,27 +3,34 @@ package readback.calc.procedure;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.FactTable;
+import readback.calc.circuit.LineSet;
+import readback.calc.circuit.TubeSize;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
+import readback.calc.quantity.Temperature;
 import readback.calc.quantity.Unit;
 
 /**
  * How much charge a line set needs beyond what the nameplate covers: mass a foot times length, less the same for the line
  * that the nameplate includes. The maker's figure comes before those here; figures and standing in line-charge.txt.
  */
-public final class LineSet {
+public final class LineCharge {
 
     /** One equipment manual: 6 oz for each filter-drier added. */
     public static final Mass FILTER_DRIER = Mass.ounces(6);
 
-    private static final List<Rate> RATES = FactTable.lines(LineSet.class, "line-charge.txt").stream()
+    private static final List<Rate> RATES = FactTable.lines(LineCharge.class, "line-charge.txt").stream()
             .map(Rate::of)
             .toList();
 
     /** A liquid tube may be stated a hair off its nominal size. */
     private static final double SAME_SIZE_METRES = 0.0003;
 
-    private LineSet() {}
+    private static final Temperature USUAL_LIQUID = Temperature.fahrenheit(100);
+    private static final Temperature USUAL_VAPOUR = Temperature.fahrenheit(40);
+
+    private LineCharge() {}
 
     /**
      * Refrigerant in a metre of a liquid line, with that of the vapour line beside it.
@@ -51,6 +58,16 @@ public final class LineSet {
                         && Math.abs(rate.liquidTubeMetres - liquidTubeMetres) < SAME_SIZE_METRES)
                 .map(Rate::kilogramsPerMetre)
                 .findFirst();
+    }
+
+    /**
+     * What the bores hold, in kilograms a metre: saturated liquid of 100 °F in the liquid line, saturated vapour of 40 °F in
+     * the suction line. For refrigerants and sizes without a published figure; announce it as computed. ASTM B280 bores
+     * and the equation of state; the two temperatures are usual ones.
+     */
+    public static double computedKilogramsPerMetre(Refrigerant refrigerant, TubeSize liquid, TubeSize suction) {
+        return LineSet.massPerMetre(liquid, refrigerant.saturatedLiquid(USUAL_LIQUID))
+                + LineSet.massPerMetre(suction, refrigerant.saturatedVapour(USUAL_VAPOUR));
     }
 
     /**

@@ -1,0 +1,229 @@
+package readback.assistant.dialogue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.calc.charge.InstrumentAccuracy;
+import readback.calc.charge.TemperatureSplit;
+import readback.calc.circuit.TubeSize;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.procedure.LineCharge;
+import readback.calc.procedure.RestingPressure;
+import readback.calc.procedure.StandingPressure;
+import readback.calc.procedure.VacuumCriterion;
+import readback.calc.procedure.VacuumDecay;
+import readback.calc.quantity.GaugePressure;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.OutOfRangeException;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** The outcome of each job that a checklist asks to judge; empty while something that it needs is missing. */
+final class Reports {
+
+    /** One equipment manual's suction line beside the usual liquid lines, where the rate has to be computed. */
+    private static final double USUAL_SUCTION_METRES = Unit.INCH.toBase(0.75);
+
+    private final Assessment assessment;
+    private final UnitSetting units;
+
+    Reports(Assessment assessment, UnitSetting units) {
+        this.assessment = assessment;
+        this.units = units;
+    }
+
+    /** Whether a report of this name exists. */
+    static boolean known(String report) {
+        return switch (report) {
+            case Assessment.CHARGE, "airflow", "pressure-test", "evacuation", "weigh-in", "resting-pressure" -> true;
+            default -> false;
+        };
+    }
+
+    Optional<Report> of(String report) {
+        return switch (report) {
+            case Assessment.CHARGE -> charge();
+            case "airflow" -> airflow();
+            case "pressure-test" -> standingPressure();
+            case "evacuation" -> evacuation();
+            case "weigh-in" -> weighIn();
+            case "resting-pressure" -> restingPressure();
+            default -> throw new IllegalStateException("no report is named " + report);
+        };
+    }
+
+    private Optional<Report> charge() {
+        Findings findings = new Findings(units);
+        return assessment
+                .recorded()
+                .flatMap(recorded -> assessment.judgement().map(judgement -> {
+                    List<Message> messages = new ArrayList<>(findings.verdict(judgement));
+                    assessment.diagnosis().ifPresent(each -> messages.addAll(findings.suspects(judgement, each)));
+                    assessment.correction().ifPresent(each -> messages.addAll(findings.correction(each)));
+                    return new Report(recorded, messages);
+                }));
+    }
+
+    private Optional<Report> airflow() {
+        Optional<Temperature> dry = assessment.readings().temperature(Quantity.RETURN_DRY_BULB);
+        Optional<Temperature> wet = assessment.readings().temperature(Quantity.RETURN_WET_BULB);
+        Optional<Temperature> supply = assessment.readings().temperature(Quantity.SUPPLY_DRY_BULB);
+        if (dry.isEmpty() || wet.isEmpty() || supply.isEmpty()) {
+            return Optional.empty();
+        }
+        TemperatureDifference actual = dry.get().minus(supply.get());
+        Optional<TemperatureDifference> target = TemperatureSplit.target(dry.get(), wet.get());
+        if (target.isEmpty()) {
+            return Optional.of(new Report("airflow outside-table", List.of(Message.of("airflow.outside-table"))));
+        }
+        double by = Math.round(actual.minus(target.get()).fahrenheit() * 10) / 10.0;
+        double limit = 3; // RA3.2.2.7: the installer's limit
+        String outcome = by > limit ? "too-little-air" : by < -limit ? "repeat" : "sufficient";
+        return Optional.of(new Report(
+                "airflow " + outcome + " split=" + tenths(actual) + " target=" + tenths(target.get()),
+                List.of(
+                        Message.of("airflow.split")
+                                .with("value", Fact.difference(actual, units))
+                                .with("target", Fact.difference(target.get(), units)),
+                        Message.of("airflow." + outcome))));
+    }
+
+    private static String tenths(TemperatureDifference difference) {
+        return Math.round(difference.fahrenheit() * 10) / 10.0 + "F";
+    }
+
+    private Optional<Report> standingPressure() {
+        Optional<Reading> start = assessment.reading("pressure-start");
+        Optional<Reading> end = assessment.reading("pressure-end");
+        Optional<Reading> gasStart = assessment.reading("gas-start");
+        Optional<Reading> gasEnd = assessment.reading("gas-end");
+        if (start.isEmpty() || end.isEmpty() || gasStart.isEmpty() || gasEnd.isEmpty()) {
+            return Optional.empty();
+        }
+        StandingPressure.Result result = StandingPressure.judge(
+                start.get().gaugePressure(),
+                gasStart.get().temperature(),
+                end.get().gaugePressure(),
+                gasEnd.get().temperature(),
+                assessment.air());
+        String outcome = Assessment.nameOf(result.outcome());
+        return Optional.of(new Report(
+                "pressure-test " + outcome + " loss=" + Math.round(result.loss().pascals()) + "Pa",
+                List.of(
+                        Message.of("pressure-test.expected")
+                                .with("expected", pressure(result.expected()))
+                                .with("measured", Fact.amount(end.get())),
+                        Message.of("pressure-test." + outcome).with("loss", pressure(result.loss())))));
+    }
+
+    private Optional<Report> evacuation() {
+        Optional<Reading> isolated = assessment.reading("vacuum-isolated");
+        if (isolated.isEmpty()) {
+            return Optional.empty();
+        }
+        List<VacuumDecay.Sample> samples = new ArrayList<>();
+        samples.add(new VacuumDecay.Sample(Duration.ZERO, isolated.get().absolutePressure()));
+        for (String later : List.of("vacuum-half", "vacuum-held")) {
+            assessment
+                    .reading(later)
+                    .ifPresent(reading -> assessment
+                            .between("vacuum-isolated", later)
+                            .ifPresent(elapsed ->
+                                    samples.add(new VacuumDecay.Sample(elapsed, reading.absolutePressure()))));
+        }
+        VacuumDecay.Outcome outcome = VacuumDecay.judge(samples, VacuumCriterion.FIELD);
+        boolean over = samples.size() == 3 || outcome == VacuumDecay.Outcome.NOT_DEEP_ENOUGH;
+        String name = Assessment.nameOf(outcome);
+        return over
+                ? Optional.of(new Report("evacuation " + name, List.of(Message.of("evacuation." + name))))
+                : Optional.empty();
+    }
+
+    private Optional<Report> weighIn() {
+        Optional<Reading> nameplate = assessment.readings().find(Quantity.NAMEPLATE_CHARGE);
+        Optional<Reading> tube = assessment.readings().find(Quantity.LIQUID_TUBE_SIZE);
+        Optional<Reading> length = assessment.readings().find(Quantity.LINE_LENGTH);
+        Optional<Reading> included = assessment.readings().find(Quantity.INCLUDED_LINE_LENGTH);
+        Optional<Refrigerant> refrigerant = assessment.refrigerant();
+        if (nameplate.isEmpty() || tube.isEmpty() || length.isEmpty() || included.isEmpty() || refrigerant.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Double> published =
+                LineCharge.kilogramsPerMetre(refrigerant.get(), tube.get().base());
+        Optional<Double> rate =
+                published.or(() -> computed(refrigerant.get(), tube.get().base()));
+        if (rate.isEmpty()) {
+            return Optional.of(new Report("weigh-in unknown-tube", List.of(Message.of("weigh-in.unknown-tube"))));
+        }
+        Mass adjustment = LineCharge.adjustment(
+                rate.get(), length.get().base(), rate.get(), included.get().base());
+        try {
+            Mass total = LineCharge.weighIn(Mass.kilograms(nameplate.get().base()), adjustment, 0);
+            return Optional.of(new Report(
+                    "weigh-in " + Math.round(total.kilograms() * 1000) + "g",
+                    List.of(
+                            Message.of("weigh-in.adjustment." + (adjustment.kilograms() < 0 ? "less" : "more"))
+                                    .with("amount", mass(adjustment.times(Math.signum(adjustment.kilograms())))),
+                            Message.of("weigh-in.total").with("amount", mass(total)),
+                            Message.of(published.isPresent() ? "weigh-in.published" : "weigh-in.computed"))));
+        } catch (OutOfRangeException e) {
+            return Optional.of(new Report("weigh-in impossible", List.of(Message.of("weigh-in.impossible"))));
+        }
+    }
+
+    private static Optional<Double> computed(Refrigerant refrigerant, double tubeMetres) {
+        return TubeSize.ofOutsideDiameter(tubeMetres)
+                .flatMap(liquid -> TubeSize.ofOutsideDiameter(USUAL_SUCTION_METRES)
+                        .map(suction -> LineCharge.computedKilogramsPerMetre(refrigerant, liquid, suction)));
+    }
+
+    private Optional<Report> restingPressure() {
+        Optional<Reading> resting = assessment.readings().find(Quantity.RESTING_PRESSURE);
+        Optional<Reading> temperature = assessment.reading("rest-temperature");
+        Optional<Refrigerant> refrigerant = assessment.refrigerant();
+        if (resting.isEmpty() || temperature.isEmpty() || refrigerant.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            RestingPressure.Result result = RestingPressure.judge(
+                    refrigerant.get(),
+                    resting.get().gaugePressure(),
+                    temperature.get().temperature(),
+                    assessment.air(),
+                    InstrumentAccuracy.STANDARD.liquidGauge(),
+                    InstrumentAccuracy.STANDARD.lineProbe());
+            String outcome = Assessment.nameOf(result.outcome());
+            return Optional.of(new Report(
+                    "resting-pressure " + outcome + " excess="
+                            + Math.round(result.excess().pascals()) + "Pa",
+                    List.of(
+                            Message.of("resting-pressure.saturation").with("pressure", pressure(result.saturation())),
+                            Message.of("resting-pressure." + outcome))));
+        } catch (OutOfRangeException e) {
+            return Optional.of(
+                    new Report("resting-pressure no-saturation", List.of(Message.of("resting-pressure.none"))));
+        }
+    }
+
+    private Fact pressure(GaugePressure pressure) {
+        Unit unit = units.pressure();
+        return new Fact.Amount(rounded(unit.fromBase(pressure.pascals()), unit == Unit.PSIG ? 0 : 2), unit);
+    }
+
+    private Fact mass(Mass mass) {
+        return Findings.mass(mass, units);
+    }
+
+    private static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    }
+}

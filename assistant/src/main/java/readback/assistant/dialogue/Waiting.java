@@ -1,0 +1,118 @@
+package readback.assistant.dialogue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.Set;
+import readback.calc.quantity.Reading;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** Steps that wait for time to pass: their timers, their reminders, and what may not be measured meanwhile. */
+final class Waiting {
+
+    private static final String REMINDER = ".reminder";
+
+    /** So often the time that is left is said. */
+    private static final Duration REMIND_EVERY = Duration.ofMinutes(5);
+
+    private final Flow flow;
+
+    Waiting(Flow flow) {
+        this.flow = flow;
+    }
+
+    /** The step is reached: the time begins to run, once. */
+    void begin(Draft draft, Step step, Duration duration) {
+        if (!draft.state().waits().containsKey(step.id())) {
+            draft.become(draft.state().waiting(step.id(), draft.state().at()));
+            draft.doing(new Effect.StartTimer(step.id(), duration));
+            remindLater(draft, step, duration);
+        }
+    }
+
+    private static void remindLater(Draft draft, Step step, Duration left) {
+        if (left.compareTo(REMIND_EVERY) > 0) {
+            draft.doing(new Effect.StartTimer(step.id() + REMINDER, REMIND_EVERY));
+        }
+    }
+
+    /** A timer ran out; whether anything is to be said. */
+    boolean elapsed(Draft draft, String timer) {
+        boolean reminder = timer.endsWith(REMINDER);
+        String id = reminder ? timer.substring(0, timer.length() - REMINDER.length()) : timer;
+        Optional<Step> step = flow.job(draft.state()).step(id).map(placed -> placed.step());
+        Instant since = draft.state().waits().get(id);
+        if (step.isEmpty() || since == null || !(step.get().task() instanceof Task.Await await)) {
+            return false;
+        }
+        Duration left = left(draft, since, await.duration());
+        if (left.isZero() || left.isNegative()) {
+            over(draft, step.get());
+        } else {
+            if (reminder) {
+                draft.say(Message.of("wait.left").with("minutes", minutes(left)));
+            }
+            remindLater(draft, step.get(), left);
+        }
+        return true;
+    }
+
+    private static void over(Draft draft, Step step) {
+        draft.become(draft.state().notWaiting(step.id()));
+        draft.become(
+                draft.sheet().with(step.slot(), new Answer.Option(draft.state().at(), Intake.DONE)));
+        draft.say(Message.of("step." + step.id() + ".over"));
+    }
+
+    /** After a restart: what is over meanwhile is over, the rest goes on running. */
+    void resumed(Draft draft) {
+        draft.state()
+                .waits()
+                .forEach((id, since) -> flow.job(draft.state())
+                        .step(id)
+                        .map(placed -> placed.step())
+                        .ifPresent(step -> {
+                            if (step.task() instanceof Task.Await await) {
+                                Duration left = left(draft, since, await.duration());
+                                if (left.isZero() || left.isNegative()) {
+                                    over(draft, step);
+                                } else {
+                                    draft.doing(new Effect.StartTimer(step.id(), left));
+                                    remindLater(draft, step, left);
+                                }
+                            }
+                        }));
+    }
+
+    /** The minutes that a running wait still needs, rounded up; empty when nothing is awaited. */
+    Optional<Fact> left(Draft draft, Step step) {
+        Instant since = draft.state().waits().get(step.id());
+        return since != null && step.task() instanceof Task.Await await
+                ? Optional.of(minutes(left(draft, since, await.duration())))
+                : Optional.empty();
+    }
+
+    private static Duration left(Draft draft, Instant since, Duration duration) {
+        return duration.minus(Duration.between(since, draft.state().at()));
+    }
+
+    private static Fact minutes(Duration left) {
+        return new Fact.Count((int) Math.max(1, left.plusSeconds(59).toMinutes()));
+    }
+
+    /** The objection to a value that is measured before the wait is over; corrections of earlier ones are welcome. */
+    Optional<Message> tooEarly(Draft draft, Step asked, Reading reading) {
+        boolean measuredAgain = flow.repeatedSlots(draft.state()).contains(Step.slotOf(reading.quantity()))
+                && reading.quantity().dimension() != readback.calc.quantity.Dimension.MASS;
+        Set<String> waits = draft.state().waits().keySet();
+        return measuredAgain && waits.contains(asked.id())
+                ? left(draft, asked)
+                        .map(minutes -> Message.of("wait.too-early")
+                                .with("name", Fact.name(reading.quantity()))
+                                .with("minutes", minutes))
+                : Optional.empty();
+    }
+}

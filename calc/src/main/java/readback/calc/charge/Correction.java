@@ -1,0 +1,168 @@
+package readback.calc.charge;
+
+import java.util.List;
+import java.util.Optional;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.TemperatureDifference;
+
+/**
+ * How much refrigerant to move next, and how much in all as far as the response so far tells.
+ *
+ * @param basis what the amounts rest on
+ * @param next the step to take now, positive to add, negative to recover, zero when nothing should be moved
+ * @param total the amount still to move, signed likewise; absent without a usable response
+ * @param least the end of the 95 % interval of {@code total} nearer to zero
+ * @param most the far end; absent when the response is too uncertain to bound it
+ * @param response how superheat or subcooling answers to charge; absent with fewer than two measurements
+ */
+public record Correction(
+        Basis basis,
+        Mass next,
+        Optional<Mass> total,
+        Optional<Mass> least,
+        Optional<Mass> most,
+        Optional<Response> response) {
+
+    /** First step without history far from the limits: 4 oz; near them: 2 oz. Common practice, no source. */
+    private static final Mass FIRST_STEP = Mass.ounces(4);
+
+    private static final Mass SMALL_STEP = Mass.ounces(2);
+
+    /** No single step moves more than 8 oz, or a twentieth of the nameplate charge if that is less. Ours. */
+    private static final Mass LARGEST_STEP = Mass.ounces(8);
+
+    private static final double LARGEST_SHARE = 0.05;
+
+    /** 95 % two-sided for a normal distribution; JCGM 100:2008, table G.1. */
+    private static final double COVERAGE = 1.96;
+
+    /** What a correction rests on. */
+    public enum Basis {
+        /** The measured value lies within its limits. */
+        NOTHING_TO_CORRECT,
+        /** No history: a plain careful step. */
+        FIRST_STEP,
+        /** The response so far. */
+        RESPONSE,
+        /** Refrigerant was moved, but the response does not stand out from the uncertainty. */
+        NO_CLEAR_RESPONSE,
+        /** The value moved the wrong way: the charge is not what is wrong. */
+        CONTRARY_RESPONSE
+    }
+
+    /**
+     * Slope of the measured value against the charge.
+     *
+     * @param perKilogram kelvins for each kilogram added, with the sign as measured
+     * @param standardUncertainty of the slope
+     */
+    public record Response(double perKilogram, double standardUncertainty) {
+
+        /** Fahrenheit degrees for each ounce added. */
+        public double fahrenheitPerOunce() {
+            return TemperatureDifference.kelvins(perKilogram * Mass.ounces(1).kilograms())
+                    .fahrenheit();
+        }
+    }
+
+    /**
+     * A measurement in the sequence.
+     *
+     * @param movedBefore added (positive) or recovered (negative) since the measurement before; ignored for the first
+     * @param deviation actual minus target, so that weather that moved the target does not count as response
+     */
+    public record Step(Mass movedBefore, TemperatureDifference deviation) {}
+
+    /**
+     * The correction after a sequence of measurements.
+     *
+     * @param steps in the order they were made, at least one
+     * @param standardUncertainty of each deviation
+     * @param limits within which the deviation must end
+     * @param nameplate bounds the step where known
+     * @throws IllegalArgumentException without a step
+     */
+    public static Correction after(
+            ChargeMethod method,
+            List<Step> steps,
+            TemperatureDifference standardUncertainty,
+            Band limits,
+            Optional<Mass> nameplate) {
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("a correction needs a measurement");
+        }
+        // More charge lowers superheat and raises subcooling.
+        double expectedSign = method == ChargeMethod.TOTAL_SUPERHEAT ? -1 : 1;
+        TemperatureDifference now = steps.get(steps.size() - 1).deviation();
+        Optional<Response> response = response(steps, standardUncertainty.kelvins());
+        if (now.compareTo(limits.low()) >= 0 && now.compareTo(limits.high()) <= 0) {
+            return without(Basis.NOTHING_TO_CORRECT, Mass.NONE, response);
+        }
+        double direction = -Math.signum(now.kelvins()) * expectedSign;
+        Mass plain = bounded(plainStep(now, limits), nameplate).times(direction);
+        if (response.isEmpty()) {
+            return without(Basis.FIRST_STEP, plain, response);
+        }
+        double slope = response.get().perKilogram() * expectedSign;
+        double uncertainty = response.get().standardUncertainty();
+        if (slope < -COVERAGE * uncertainty) {
+            return without(Basis.CONTRARY_RESPONSE, Mass.NONE, response);
+        }
+        if (slope <= COVERAGE * uncertainty) {
+            return without(Basis.NO_CLEAR_RESPONSE, plain, response);
+        }
+        double wanted = Math.abs(now.kelvins());
+        double steepest = slope + COVERAGE * uncertainty;
+        double flattest = slope - COVERAGE * uncertainty;
+        double error = COVERAGE * standardUncertainty.kelvins();
+        // Even with the steepest believable response the step stops at the target.
+        Mass next = bounded(Mass.kilograms(wanted / steepest), nameplate);
+        return new Correction(
+                Basis.RESPONSE,
+                next.times(direction),
+                Optional.of(Mass.kilograms(wanted / slope).times(direction)),
+                Optional.of(
+                        Mass.kilograms(Math.max(0, wanted - error) / steepest).times(direction)),
+                Optional.of(Mass.kilograms((wanted + error) / flattest).times(direction)),
+                response);
+    }
+
+    private static Correction without(Basis basis, Mass next, Optional<Response> response) {
+        return new Correction(basis, next, Optional.empty(), Optional.empty(), Optional.empty(), response);
+    }
+
+    /** Least squares through all measurements; absent until refrigerant was moved between two of them. */
+    private static Optional<Response> response(List<Step> steps, double uncertainty) {
+        double[] charge = new double[steps.size()];
+        double meanCharge = 0;
+        double meanDeviation = 0;
+        for (int i = 0; i < charge.length; i++) {
+            charge[i] = i == 0 ? 0 : charge[i - 1] + steps.get(i).movedBefore().kilograms();
+            meanCharge += charge[i] / charge.length;
+            meanDeviation += steps.get(i).deviation().kelvins() / charge.length;
+        }
+        double squares = 0;
+        double products = 0;
+        for (int i = 0; i < charge.length; i++) {
+            squares += (charge[i] - meanCharge) * (charge[i] - meanCharge);
+            products += (charge[i] - meanCharge) * (steps.get(i).deviation().kelvins() - meanDeviation);
+        }
+        // a gram: less was not moved on purpose
+        return squares < 1e-6
+                ? Optional.empty()
+                : Optional.of(new Response(products / squares, uncertainty / Math.sqrt(squares)));
+    }
+
+    /** A full step while the deviation is more than twice what is allowed, else a small one. */
+    private static Mass plainStep(TemperatureDifference deviation, Band limits) {
+        TemperatureDifference limit = deviation.kelvins() < 0 ? limits.low() : limits.high();
+        return Math.abs(deviation.kelvins()) > 2 * Math.abs(limit.kelvins()) ? FIRST_STEP : SMALL_STEP;
+    }
+
+    private static Mass bounded(Mass step, Optional<Mass> nameplate) {
+        double most = Math.min(
+                LARGEST_STEP.kilograms(),
+                nameplate.map(charge -> charge.kilograms() * LARGEST_SHARE).orElse(Double.MAX_VALUE));
+        return Mass.kilograms(Math.min(step.kilograms(), most));
+    }
+}

@@ -1,0 +1,39 @@
+package readback.calc.diagnosis;
+
+import java.util.List;
+import readback.calc.charge.Readings;
+import readback.calc.quantity.Quantity;
+
+/** What would best tell the two leading causes apart. */
+public sealed interface NextObservation {
+
+    /** The same observation without the readings that are there already. */
+    NextObservation without(Readings taken);
+
+    /**
+     * Take readings.
+     *
+     * @param missing the readings still needed for the symptom; empty when one of those taken contradicts another and must
+     *     be taken again
+     */
+    record Measure(Symptom symptom, List<Quantity> missing) implements NextObservation {
+        public Measure {
+            missing = List.copyOf(missing);
+        }
+
+        @Override
+        public Measure without(Readings taken) {
+            return new Measure(
+                    symptom,
+                    missing.stream().filter(quantity -> !taken.has(quantity)).toList());
+        }
+    }
+
+    /** Look or try, and answer with yes or no. */
+    record Look(Finding finding) implements NextObservation {
+        @Override
+        public Look without(Readings taken) {
+            return this;
+        }
+    }
+}

@@ -1,0 +1,178 @@
+package readback.calc.charge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import readback.calc.charge.Correction.Basis;
+import readback.calc.charge.Correction.Step;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.TemperatureDifference;
+
+/** Steps: common practice, no source. The arithmetic: straight-line least squares and JCGM 100. */
+class CorrectionTest {
+
+    private static final TemperatureDifference ONE = TemperatureDifference.fahrenheit(1);
+    private static final Optional<Mass> NO_PLATE = Optional.empty();
+
+    @Test
+    void without_history_far_from_the_limits_the_first_step_is_four_ounces() {
+        assertThat(superheat(NO_PLATE, step(0, 12)).next().ounces()).isCloseTo(4, within(1e-9));
+        assertThat(superheat(NO_PLATE, step(0, -12)).next().ounces()).isCloseTo(-4, within(1e-9));
+        assertThat(superheat(NO_PLATE, step(0, 12)).basis()).isEqualTo(Basis.FIRST_STEP);
+    }
+
+    @Test
+    void without_history_near_the_limits_the_first_step_is_two_ounces() {
+        assertThat(superheat(NO_PLATE, step(0, 7)).next().ounces()).isCloseTo(2, within(1e-9));
+        assertThat(subcooling(step(0, -4)).next().ounces()).isCloseTo(2, within(1e-9));
+        assertThat(subcooling(step(0, 4)).next().ounces()).isCloseTo(-2, within(1e-9));
+    }
+
+    @Test
+    void inside_the_limits_nothing_is_moved() {
+        Correction correction = superheat(NO_PLATE, step(0, 10), step(4, 5));
+
+        assertThat(correction.basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
+        assertThat(correction.next()).isEqualTo(Mass.NONE);
+        assertThat(correction.response().orElseThrow().fahrenheitPerOunce()).isCloseTo(-1.25, within(1e-9));
+    }
+
+    @Test
+    void the_response_so_far_tells_how_much_is_still_to_be_moved() {
+        // 4 oz took 8 °F off: 2 °F an ounce, so 8 °F more take 4 oz
+        Correction correction = superheat(NO_PLATE, step(0, 16), step(4, 8));
+
+        assertThat(correction.basis()).isEqualTo(Basis.RESPONSE);
+        assertThat(correction.response().orElseThrow().fahrenheitPerOunce()).isCloseTo(-2, within(1e-9));
+        assertThat(correction.total().orElseThrow().ounces()).isCloseTo(4, within(1e-9));
+        // the slope of two points 4 oz apart is uncertain by √2/4 °F an ounce
+        double steepest = 2 + 1.96 * Math.sqrt(2) / 4;
+        double flattest = 2 - 1.96 * Math.sqrt(2) / 4;
+        assertThat(correction.next().ounces()).isCloseTo(8 / steepest, within(1e-9));
+        assertThat(correction.least().orElseThrow().ounces()).isCloseTo((8 - 1.96) / steepest, within(1e-9));
+        assertThat(correction.most().orElseThrow().ounces()).isCloseTo((8 + 1.96) / flattest, within(1e-9));
+    }
+
+    @Test
+    void recovering_is_predicted_with_the_opposite_sign() {
+        Correction correction = subcooling(step(0, 12), step(-4, 6));
+
+        assertThat(correction.total().orElseThrow().ounces()).isCloseTo(-4, within(1e-9));
+        assertThat(correction.next().ounces()).isNegative().isGreaterThan(-4);
+        assertThat(correction.response().orElseThrow().fahrenheitPerOunce()).isCloseTo(1.5, within(1e-9));
+    }
+
+    /** Common practice: if superheat rises while charge goes in, the charge is not what is wrong. */
+    @Test
+    void a_response_the_wrong_way_stops_the_correction() {
+        Correction correction = superheat(NO_PLATE, step(0, 10), step(4, 18));
+
+        assertThat(correction.basis()).isEqualTo(Basis.CONTRARY_RESPONSE);
+        assertThat(correction.next()).isEqualTo(Mass.NONE);
+        assertThat(correction.total()).isEmpty();
+    }
+
+    @Test
+    void a_response_lost_in_the_uncertainty_allows_only_a_plain_step() {
+        Correction correction = superheat(NO_PLATE, step(0, 12), step(4, 11));
+
+        assertThat(correction.basis()).isEqualTo(Basis.NO_CLEAR_RESPONSE);
+        assertThat(correction.next().ounces()).isCloseTo(4, within(1e-9));
+        assertThat(correction.most()).isEmpty();
+    }
+
+    @Test
+    void measuring_again_without_moving_refrigerant_is_no_response() {
+        assertThat(superheat(NO_PLATE, step(0, 12), step(0, 11)).basis()).isEqualTo(Basis.FIRST_STEP);
+    }
+
+    @Test
+    void no_step_is_larger_than_eight_ounces_or_a_twentieth_of_the_nameplate() {
+        Step[] slow = {step(0, 40), step(8, 30)};
+
+        assertThat(superheat(NO_PLATE, slow).next().ounces()).isCloseTo(8, within(1e-9));
+        assertThat(superheat(Optional.of(Mass.ounces(100)), slow).next().ounces())
+                .isCloseTo(5, within(1e-9));
+        assertThat(superheat(Optional.of(Mass.ounces(40)), step(0, 30)).next().ounces())
+                .isCloseTo(2, within(1e-9));
+    }
+
+    /** A made-up system that answers in a straight line, measured with errors; seeded. */
+    @Test
+    void following_the_advice_reaches_the_tolerance_without_overshooting_it() {
+        long seed = 7;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int system = 0; system < 200; system++) {
+            double perOunce = random.nextDouble(0.5, 3);
+            double deviation = random.nextDouble(6, 30);
+            List<Step> steps = new ArrayList<>();
+            double moved = 0;
+            int rounds = 0;
+            while (deviation > 5 && rounds++ < 40) {
+                steps.add(step(moved, deviation + random.nextDouble(-0.5, 0.5)));
+                moved = superheat(NO_PLATE, steps.toArray(new Step[0])).next().ounces();
+                deviation -= perOunce * moved;
+                assertThat(deviation).as("seed %s, system %s", seed, system).isGreaterThan(-5);
+            }
+            assertThat(deviation).as("seed %s, system %s", seed, system).isBetween(-5.0, 5.5);
+        }
+    }
+
+    /** Three measurements: least squares by hand. Deviations 20, 14, 12 °F at 0, 2, 6 oz: slope −1.214 °F an ounce. */
+    @Test
+    void the_response_is_a_straight_line_through_all_measurements() {
+        Correction correction = superheat(NO_PLATE, step(99, 20), step(2, 14), step(4, 12));
+
+        double mean = 8.0 / 3;
+        double squares = mean * mean + (2 - mean) * (2 - mean) + (6 - mean) * (6 - mean);
+        double products = -mean * (20 - 46.0 / 3) + (2 - mean) * (14 - 46.0 / 3) + (6 - mean) * (12 - 46.0 / 3);
+        Correction.Response response = correction.response().orElseThrow();
+        assertThat(response.fahrenheitPerOunce()).isCloseTo(products / squares, within(1e-9));
+        assertThat(response.standardUncertainty() / response.perKilogram())
+                .isCloseTo(1 / Math.sqrt(squares) / (products / squares), within(1e-9));
+        assertThat(correction.basis()).isEqualTo(Basis.RESPONSE);
+    }
+
+    @Test
+    void the_near_end_of_the_interval_never_lies_beyond_nothing() {
+        Correction correction = Correction.after(
+                ChargeMethod.SUBCOOLING,
+                List.of(step(0, -20), step(8, -3.1)),
+                TemperatureDifference.fahrenheit(2),
+                Limits.INSTALLER.subcooling(),
+                NO_PLATE);
+
+        assertThat(correction.basis()).isEqualTo(Basis.RESPONSE);
+        assertThat(correction.least().orElseThrow()).isEqualTo(Mass.NONE);
+    }
+
+    @Test
+    void twice_the_limit_is_where_small_steps_begin() {
+        assertThat(superheat(NO_PLATE, step(0, 10)).next().ounces()).isCloseTo(2, within(1e-9));
+        assertThat(superheat(NO_PLATE, step(0, 10.1)).next().ounces()).isCloseTo(4, within(1e-9));
+        assertThat(subcooling(step(0, -6.1)).next().ounces()).isCloseTo(4, within(1e-9));
+    }
+
+    @Test
+    void a_correction_without_a_measurement_is_refused() {
+        org.assertj.core.api.Assertions.assertThatIllegalArgumentException().isThrownBy(() -> superheat(NO_PLATE));
+    }
+
+    private static Step step(double ouncesBefore, double fahrenheit) {
+        return new Step(Mass.ounces(ouncesBefore), TemperatureDifference.fahrenheit(fahrenheit));
+    }
+
+    private static Correction superheat(Optional<Mass> nameplate, Step... steps) {
+        return Correction.after(
+                ChargeMethod.TOTAL_SUPERHEAT, List.of(steps), ONE, Limits.INSTALLER.superheat(), nameplate);
+    }
+
+    private static Correction subcooling(Step... steps) {
+        return Correction.after(ChargeMethod.SUBCOOLING, List.of(steps), ONE, Limits.INSTALLER.subcooling(), NO_PLATE);
+    }
+}
