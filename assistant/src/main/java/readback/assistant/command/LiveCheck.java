@@ -90,8 +90,7 @@ final class LiveCheck {
         boolean unicode = terminal.encoding().newEncoder().canEncode("█▀▄■□");
         List<String> last = new ArrayList<>();
         try (terminal;
-                TerminalFace face =
-                        new TerminalFace(terminal, new Layout(live.palette(), texts, unicode), texts)) {
+                TerminalFace face = new TerminalFace(terminal, new Layout(live.palette(), texts, unicode), texts)) {
             Board board = board(texts, session.settings());
             LiveSession running = live(
                     new LiveSession.Parts(
@@ -154,13 +153,12 @@ final class LiveCheck {
             Consumer<String> out) {
         Instant start = clock.instant();
         SessionRunner runner = new SessionRunner(desk, console, clock);
-        try (SessionRecord record = SessionRecord.create(
-                options.sessions(), runner.header(Optional.of(ear), Optional.of(voice), start))) {
+        try (SessionRecord record =
+                SessionRecord.create(options.sessions(), runner.header(Optional.of(ear), Optional.of(voice), start))) {
             Session session = running.run(own -> {
                 List<Audience> audiences = new ArrayList<>(own);
                 audiences.addAll(more);
-                return Session.open(
-                        desk.dialogue(), desk.wording(), record, audiences, options.settings(), start);
+                return Session.open(desk.dialogue(), desk.wording(), record, audiences, options.settings(), start);
             });
             boolean finished = session.closed();
             if (!finished) {
@@ -179,13 +177,16 @@ final class LiveCheck {
     /** What the checklist of the job will say, as the voice says it. */
     private List<String> standing(Settings settings) {
         List<String> keys = new ArrayList<>(OFTEN);
-        desk.checklists().job(settings.job()).ifPresent(job -> job.parts()
-                .forEach(part -> part.checklist().steps().forEach(step -> {
-                    keys.add("step." + step.id() + ".ask");
-                    keys.add("step." + step.id() + ".again");
-                })));
+        desk.checklists()
+                .job(settings.job())
+                .ifPresent(job -> job.parts()
+                        .forEach(part -> part.checklist().steps().forEach(step -> {
+                            keys.add("step." + step.id() + ".ask");
+                            keys.add("step." + step.id() + ".again");
+                        })));
         return keys.stream()
-                .filter(key -> desk.wording().has(key) && desk.wording().places(key).isEmpty())
+                .filter(key ->
+                        desk.wording().has(key) && desk.wording().places(key).isEmpty())
                 .map(key -> desk.wording().spoken(Message.of(key), settings.brief(), settings.units()))
                 .filter(text -> !text.isBlank())
                 .distinct()

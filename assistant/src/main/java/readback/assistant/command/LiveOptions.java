@@ -31,8 +31,9 @@ final class LiveOptions {
     @Option(
             names = "--listen",
             paramLabel = "open|key|both",
-            description = "open listens by itself; key from a press of the talk key (space, enter, an arrow or page key,"
-                    + " as clickers send) to the end of what is said; both does both. Default: both.")
+            description =
+                    "open listens by itself; key from a press of the talk key (space, enter, an arrow or page key,"
+                            + " as clickers send) to the end of what is said; both does both. Default: both.")
     private String listen = "both";
 
     @Option(
@@ -104,8 +105,8 @@ final class LiveOptions {
 
     private static double within(String option, double value, double low, double high) {
         if (!(value >= low && value <= high)) {
-            throw new CommandFailure(String.format(
-                    Locale.ROOT, "%s lies between %s and %s, not at %s.", option, low, high, value));
+            throw new CommandFailure(
+                    String.format(Locale.ROOT, "%s lies between %s and %s, not at %s.", option, low, high, value));
         }
         return value;
     }

@@ -61,8 +61,9 @@ public final class SelfcheckCommand implements Callable<Integer> {
     }
 
     private void print(Finding finding) {
-        console.out().println(String.format(
-                Locale.ROOT, "%-9s %-15s %s", Result.name(finding.grade()), finding.subject(), finding.what()));
+        console.out()
+                .println(String.format(
+                        Locale.ROOT, "%-9s %-15s %s", Result.name(finding.grade()), finding.subject(), finding.what()));
         if (!finding.todo().isEmpty()) {
             console.out().println(" ".repeat(26) + finding.todo());
         }

@@ -82,8 +82,6 @@ public final class SettingsDefaults implements IDefaultValueProvider {
 
     @Override
     public @Nullable String defaultValue(ArgSpec argument) {
-        return argument instanceof OptionSpec option
-                ? file.value(name(option)).orElse(null)
-                : null;
+        return argument instanceof OptionSpec option ? file.value(name(option)).orElse(null) : null;
     }
 }

@@ -281,8 +281,7 @@ public final class LiveSession {
     private void act(Action action) {
         if (action instanceof Action.Utter utter) {
             mouth.hush();
-            on(new Event.Heard(
-                    clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(utter.words()))));
+            on(new Event.Heard(clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(utter.words()))));
         } else if (action instanceof Action.Quiet) {
             mouth.hush();
         } else if (action instanceof Action.Talk) {
@@ -331,13 +330,18 @@ public final class LiveSession {
                 microphoneWorks ? Math.max(0, Math.min(View.Status.LEVELS, level)) : 0,
                 overruns,
                 voice);
-        String hint = !trouble.isEmpty() ? trouble : noise.loud() ? parts.texts().of("hint.noise") : "";
+        String hint =
+                !trouble.isEmpty() ? trouble : noise.loud() ? parts.texts().of("hint.noise") : "";
         return parts.board().view(open, status, timers(), hint);
     }
 
     private List<String> timers() {
         List<String> shown = new ArrayList<>();
         timers.left(clock.instant()).forEach((timer, left) -> {
+            // Part of another timer: a reminder, say.
+            if (timer.contains(".")) {
+                return;
+            }
             long seconds = Math.max(0, left.toSeconds());
             shown.add(timer.replace('-', ' ') + String.format(" %d:%02d", seconds / 60, seconds % 60));
         });

@@ -78,7 +78,9 @@ final class LineMicrophone implements Microphone {
         long deadline = System.nanoTime() + PATIENCE.toNanos();
         int there = line.available();
         while (there < chunkBytes) {
-            if (System.nanoTime() > deadline || !line.isOpen() || Thread.currentThread().isInterrupted()) {
+            if (System.nanoTime() > deadline
+                    || !line.isOpen()
+                    || Thread.currentThread().isInterrupted()) {
                 throw lost();
             }
             LockSupport.parkNanos(POLL.toNanos());

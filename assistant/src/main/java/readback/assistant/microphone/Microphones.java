@@ -40,8 +40,8 @@ public final class Microphones {
 
     private static boolean records(Mixer.Info info) {
         return formats().stream()
-                .anyMatch(format -> AudioSystem.getMixer(info)
-                        .isLineSupported(new DataLine.Info(TargetDataLine.class, format)));
+                .anyMatch(format ->
+                        AudioSystem.getMixer(info).isLineSupported(new DataLine.Info(TargetDataLine.class, format)));
     }
 
     /**

@@ -37,6 +37,9 @@ public final class Board implements Audience {
     /** Every caution is said with this text. */
     private static final String CAUTION = "caution.say";
 
+    /** What the dialogue calls the report with the verdict. */
+    private static final String CHARGE = "charge";
+
     /**
      * A caution on the screen.
      *
@@ -69,8 +72,7 @@ public final class Board implements Audience {
             String first = words.hypotheses().isEmpty()
                     ? ""
                     : words.hypotheses().get(0).words();
-            heard = new View.Heard(
-                    first, false, turn.outcome().understood().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
+            heard = new View.Heard(first, false, turn.outcome().understood().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
         }
         warnedOf = turn.outcome().cautions();
         asks = !(event instanceof Event.DeviceLost);
@@ -148,10 +150,8 @@ public final class Board implements Audience {
                 String mark = contradicting.contains(quantity)
                         ? texts.of("mark.contradicts")
                         : value.confirmed() ? texts.of("mark.confirmed") : "";
-                rows.add(new View.Row(
-                        term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
-            } else if (answer instanceof Answer.Option option
-                    && options.isChoice(slot)) {
+                rows.add(new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
+            } else if (answer instanceof Answer.Option option && options.isChoice(slot)) {
                 rows.add(new View.Row(slot.replace('-', ' '), options.label(slot, option.option()), ""));
             } else if (answer instanceof Answer.Skipped) {
                 rows.add(new View.Row(
@@ -203,7 +203,7 @@ public final class Board implements Audience {
     }
 
     private Optional<View.Verdict> verdict(Session session, Assessment assessment) {
-        if (session.state().announced().isEmpty()) {
+        if (!session.state().announced().containsKey(CHARGE)) {
             return Optional.empty();
         }
         return assessment

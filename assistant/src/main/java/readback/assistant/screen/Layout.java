@@ -169,8 +169,11 @@ public final class Layout {
                 for (int i = 0; i < figures.size(); i++) {
                     int row = i / perRow * height;
                     if (row + height <= area.height()) {
-                        figure(figures.get(i), size, area.left() + 2 + i % perRow * widest(figures, size), area.top()
-                                + row);
+                        figure(
+                                figures.get(i),
+                                size,
+                                area.left() + 2 + i % perRow * widest(figures, size),
+                                area.top() + row);
                     }
                 }
             });
@@ -196,9 +199,10 @@ public final class Layout {
             for (int row = 0; row < drawn.size(); row++) {
                 canvas.put(top + 1 + row, left, columns, drawn.get(row), palette.strong());
             }
-            int beside = left + (drawn.get(1).length() > figure.number().length()
-                    ? size.width(figure.number())
-                    : figure.number().length() + 1);
+            int beside = left
+                    + (drawn.get(1).length() > figure.number().length()
+                            ? size.width(figure.number())
+                            : figure.number().length() + 1);
             canvas.put(top + 1, beside, columns, figure.unit(), palette.strong());
         }
 
@@ -223,7 +227,8 @@ public final class Layout {
 
         private Block readings(int width) {
             List<View.Row> shown = view.readings();
-            int wide = shown.stream().mapToInt(row -> text(row).length() + 3).max().orElse(1);
+            int wide =
+                    shown.stream().mapToInt(row -> text(row).length() + 3).max().orElse(1);
             int perRow = Math.max(1, (width - 4) / wide);
             int lines = (shown.size() + perRow - 1) / perRow;
             return new Block(4, Math.min(2, lines), lines, area -> {
@@ -236,7 +241,9 @@ public final class Layout {
                             area.left() + 2 + (i - first) % perRow * wide,
                             area.right(),
                             text(row),
-                            row.mark().isEmpty() ? palette.plain() : palette.strong().underline());
+                            row.mark().isEmpty()
+                                    ? palette.plain()
+                                    : palette.strong().underline());
                 }
             });
         }
@@ -257,9 +264,14 @@ public final class Layout {
             return new Block(0, least, most * tall + (most - 1) * air, area -> {
                 int pitch = area.height() >= most * tall + (most - 1) * air ? tall + air : tall;
                 int fitting = Math.max(1, (area.height() + pitch - tall) / pitch);
-                place(Pages.of(view.options(), typing.page(), new View.Option(texts.of("option.more"), ""), list ->
-                                Pages.lines(widths(list), width - 3) <= fitting),
-                        area, pitch);
+                place(
+                        Pages.of(
+                                view.options(),
+                                typing.page(),
+                                new View.Option(texts.of("option.more"), ""),
+                                list -> Pages.lines(widths(list), width - 3) <= fitting),
+                        area,
+                        pitch);
             });
         }
 

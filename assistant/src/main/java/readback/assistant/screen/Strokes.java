@@ -124,7 +124,9 @@ public final class Strokes implements AutoCloseable {
             sequence.append((char) next);
         }
         String text = sequence.toString();
-        return text.startsWith("[<") ? touch(text) : Optional.ofNullable(SEQUENCES.get(text)).map(Stroke.Pressed::new);
+        return text.startsWith("[<")
+                ? touch(text)
+                : Optional.ofNullable(SEQUENCES.get(text)).map(Stroke.Pressed::new);
     }
 
     /** A sequence ends with a letter or a tilde, but the letter O and the brackets only introduce one. */

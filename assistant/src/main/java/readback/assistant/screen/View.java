@@ -74,8 +74,7 @@ public record View(
      * @param overruns how often sound was lost
      * @param voice name and state in words
      */
-    public record Status(
-            String microphone, boolean works, boolean listening, int level, long overruns, String voice) {
+    public record Status(String microphone, boolean works, boolean listening, int level, long overruns, String voice) {
         /** Steps of the level meter. */
         public static final int LEVELS = 10;
     }

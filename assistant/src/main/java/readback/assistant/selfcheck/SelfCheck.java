@@ -127,11 +127,17 @@ public final class SelfCheck {
             double seconds = (System.nanoTime() - begun) / 1e9;
             if (sound.length() == 0) {
                 keep.accept(Finding.doubtful(
-                        "voice", "There is no voice; a tone sounds instead.", "Install flite, or choose --voice embedded."));
+                        "voice",
+                        "There is no voice; a tone sounds instead.",
+                        "Install flite, or choose --voice embedded."));
                 return Optional.empty();
             }
             String what = String.format(
-                    Locale.ROOT, "%s made %.1f s of speech in %.2f s.", equipment.voice().name(), sound.seconds(), seconds);
+                    Locale.ROOT,
+                    "%s made %.1f s of speech in %.2f s.",
+                    equipment.voice().name(),
+                    sound.seconds(),
+                    seconds);
             keep.accept(
                     seconds > sound.seconds()
                             ? Finding.doubtful("voice", what, "It is slow here: choose another voice (--voice).")

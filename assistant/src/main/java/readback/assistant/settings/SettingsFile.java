@@ -70,8 +70,7 @@ public final class SettingsFile {
             }
             String name = line.substring(0, equals).strip();
             if (known.stream().noneMatch(setting -> setting.name().equals(name))) {
-                throw new SettingsException(
-                        where + "there is no setting '" + name + "'" + suggestion(name, known));
+                throw new SettingsException(where + "there is no setting '" + name + "'" + suggestion(name, known));
             }
             if (values.put(name, line.substring(equals + 1).strip()) != null) {
                 throw new SettingsException(where + "'" + name + "' is given twice.");
@@ -94,12 +93,17 @@ public final class SettingsFile {
     /** A file that states nothing and documents everything: each setting explained, commented out. */
     public static String template(List<Setting> known) {
         StringBuilder text = new StringBuilder();
-        text.append("# Settings of Readback. Take the # away before a name to set it. Every setting is an option of the\n");
+        text.append(
+                "# Settings of Readback. Take the # away before a name to set it. Every setting is an option of the\n");
         text.append("# same name on the command line too (--name), which comes first.\n");
         for (Setting setting : known) {
             text.append('\n');
             setting.explanation().forEach(line -> text.append("# ").append(line).append('\n'));
-            text.append('#').append(setting.name()).append(" = ").append(setting.example()).append('\n');
+            text.append('#')
+                    .append(setting.name())
+                    .append(" = ")
+                    .append(setting.example())
+                    .append('\n');
         }
         return text.toString();
     }

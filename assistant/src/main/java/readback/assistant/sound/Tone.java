@@ -18,8 +18,7 @@ public final class Tone {
         double edge = EDGE_SECONDS * rate;
         for (int i = 0; i < pcm.length; i++) {
             double rise = Math.min(1, Math.min(i, pcm.length - 1 - i) / edge);
-            pcm[i] = (short) Math.round(
-                    LOUDNESS * Short.MAX_VALUE * rise * Math.sin(2 * Math.PI * hertz * i / rate));
+            pcm[i] = (short) Math.round(LOUDNESS * Short.MAX_VALUE * rise * Math.sin(2 * Math.PI * hertz * i / rate));
         }
         return Samples.of(pcm, rate);
     }

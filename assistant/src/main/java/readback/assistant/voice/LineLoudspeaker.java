@@ -121,8 +121,7 @@ public final class LineLoudspeaker implements Loudspeaker {
             line = fresh;
             return fresh;
         } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
-            throw new LoudspeakerLostException(
-                    "There is no loudspeaker that can be used (" + e.getMessage() + ").", e);
+            throw new LoudspeakerLostException("There is no loudspeaker that can be used (" + e.getMessage() + ").", e);
         }
     }
 
