@@ -3,6 +3,7 @@ package readback.assistant;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 import picocli.CommandLine;
 import readback.assistant.command.CheckCommand;
 import readback.assistant.command.CommandFailure;
@@ -59,8 +60,8 @@ public final class Readback {
             return CommandLine.ExitCode.SOFTWARE;
         });
         try {
-            line.setDefaultValueProvider(
-                    SettingsDefaults.of(List.of(args), line.getSubcommands().get("check")));
+            line.setDefaultValueProvider(SettingsDefaults.of(
+                    List.of(args), Objects.requireNonNull(line.getSubcommands().get("check"))));
         } catch (SettingsException e) {
             console.err().println("readback: " + e.getMessage());
             return CommandLine.ExitCode.USAGE;

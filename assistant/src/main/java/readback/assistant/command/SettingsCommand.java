@@ -6,6 +6,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -49,7 +50,7 @@ public final class SettingsCommand implements Callable<Integer> {
         if (spec == null || spec.parent() == null) {
             throw new IllegalStateException("the command belongs to a parent");
         }
-        return spec.parent().subcommands().get("check");
+        return Objects.requireNonNull(spec.parent().subcommands().get("check"));
     }
 
     private void write(String template, Path file) {

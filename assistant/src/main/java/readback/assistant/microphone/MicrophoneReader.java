@@ -53,7 +53,7 @@ public final class MicrophoneReader implements AutoCloseable {
             } catch (MicrophoneLostException e) {
                 if (!complained && !stopped) {
                     complained = true;
-                    listener.lost(e.getMessage());
+                    listener.lost(String.valueOf(e.getMessage()));
                 }
                 LockSupport.parkNanos(RETRY.toNanos());
             }

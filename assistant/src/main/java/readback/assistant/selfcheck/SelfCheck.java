@@ -74,7 +74,8 @@ public final class SelfCheck {
                 keep.accept(loop(ear, sound));
             });
         } catch (EarUnavailableException e) {
-            keep.accept(Finding.bad("recogniser", e.getMessage(), "Readback can be used with --typed until then."));
+            keep.accept(Finding.bad(
+                    "recogniser", String.valueOf(e.getMessage()), "Readback can be used with --typed until then."));
         }
         keep.accept(disk());
         return findings;
@@ -116,7 +117,9 @@ public final class SelfCheck {
                     : Finding.good("microphone", what);
         } catch (MicrophoneLostException e) {
             return Finding.bad(
-                    "microphone", e.getMessage(), "Readback can be used with keys until one is there (--microphone).");
+                    "microphone",
+                    String.valueOf(e.getMessage()),
+                    "Readback can be used with keys until one is there (--microphone).");
         }
     }
 
@@ -144,7 +147,7 @@ public final class SelfCheck {
                             : Finding.good("voice", what));
             return Optional.of(sound);
         } catch (VoiceFailedException e) {
-            keep.accept(Finding.bad("voice", e.getMessage(), "Read the screen until then."));
+            keep.accept(Finding.bad("voice", String.valueOf(e.getMessage()), "Read the screen until then."));
             return Optional.empty();
         }
     }

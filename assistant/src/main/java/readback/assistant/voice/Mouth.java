@@ -151,7 +151,12 @@ public final class Mouth implements AutoCloseable {
 
     /** Makes these ready at once, because they may be wanted next. */
     public synchronized void expect(List<String> texts) {
-        texts.stream().filter(text -> !text.isBlank()).forEach(this::sound);
+        for (String text : texts) {
+            if (!text.isBlank()) {
+                // A failure shows when the phrase is wanted.
+                Future<Samples> unused = sound(text);
+            }
+        }
     }
 
     /** Stops at once; what was waiting is not said any more. */
@@ -231,7 +236,7 @@ public final class Mouth implements AutoCloseable {
             } catch (ExecutionException e) {
                 fail(String.valueOf(e.getCause() == null ? e : e.getCause().getMessage()));
             } catch (LoudspeakerLostException e) {
-                fail(e.getMessage());
+                fail(String.valueOf(e.getMessage()));
             }
             announced = finished() ? -1 : announced;
         }
