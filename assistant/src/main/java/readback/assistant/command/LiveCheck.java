@@ -73,8 +73,12 @@ final class LiveCheck {
     private static Optional<Terminal> terminal() {
         try {
             Terminal terminal =
-                    TerminalBuilder.builder().system(true).dumb(false).build();
-            if (System.console() == null || terminal.getType().startsWith(Terminal.TYPE_DUMB)) {
+                    TerminalBuilder.builder()
+                            .system(true)
+                            .systemOutput(TerminalBuilder.SystemOutput.SysOut)
+                            .dumb(false)
+                            .build();
+            if (terminal.getType().startsWith(Terminal.TYPE_DUMB)) {
                 terminal.close();
                 return Optional.empty();
             }
@@ -105,6 +109,7 @@ final class LiveCheck {
                             standing(session.settings())),
                     live);
             terminal.handle(Terminal.Signal.WINCH, signal -> running.resize());
+            terminal.handle(Terminal.Signal.INT, signal -> running.end());
             try (Strokes strokes = new Strokes(terminal, running::strike, running::end)) {
                 strokes.start();
                 run(running, session, List.of(), ear.name(), voice.name(), json, last::add);
@@ -132,7 +137,23 @@ final class LiveCheck {
                         standing(session.settings())),
                 live);
         List<Audience> lines = List.of(new PlainAudience(console.out(), true));
+        Thread typing = new Thread(() -> typed(running), "typed-lines");
+        typing.setDaemon(true);
+        typing.start();
         run(running, session, lines, ear.name(), voice.name(), json, console.out()::println);
+    }
+
+    /** Every line typed is an utterance; where nobody types, speech is enough. */
+    private void typed(LiveSession running) {
+        try {
+            for (String line = console.in().readLine(); line != null; line = console.in().readLine()) {
+                if (!line.isBlank()) {
+                    running.write(line.strip());
+                }
+            }
+        } catch (IOException e) {
+            console.complain("typed lines cannot be read any more (" + e.getMessage() + "); speech goes on.");
+        }
     }
 
     private Board board(ScreenTexts texts, Settings settings) {

@@ -94,6 +94,14 @@ sealed interface LiveInput {
         }
     }
 
+    /** A line that was typed where there is no screen. */
+    record Written(String words) implements LiveInput {
+        @Override
+        public void reach(LiveSession session) {
+            session.written(words);
+        }
+    }
+
     /** The screen has another size, or must be drawn anew. */
     record Resized() implements LiveInput {
         @Override

@@ -123,6 +123,11 @@ public final class LiveSession {
         inputs.add(new LiveInput.Struck(stroke));
     }
 
+    /** Takes a line that was typed elsewhere than on the screen; any thread. */
+    public void write(String words) {
+        inputs.add(new LiveInput.Written(words));
+    }
+
     /** Draws anew, in another size perhaps; any thread. */
     public void resize() {
         inputs.add(new LiveInput.Resized());
@@ -174,7 +179,7 @@ public final class LiveSession {
             parts.face().show(view(open));
             next().ifPresent(input -> input.reach(this));
             Instant now = clock.instant();
-            timers.elapsed(now).forEach(timer -> open.on(new Event.TimerElapsed(now, timer)));
+            timers.elapsed(now).forEach(timer -> on(new Event.TimerElapsed(now, timer)));
             foresee(open);
         }
     }
@@ -276,6 +281,10 @@ public final class LiveSession {
 
     void struck(Stroke stroke) {
         parts.face().on(stroke).ifPresent(this::act);
+    }
+
+    void written(String words) {
+        act(new Action.Utter(words));
     }
 
     private void act(Action action) {

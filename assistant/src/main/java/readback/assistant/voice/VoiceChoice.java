@@ -2,6 +2,7 @@ package readback.assistant.voice;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** The voices that can be asked for by name. */
 public enum VoiceChoice {
@@ -42,13 +43,20 @@ public enum VoiceChoice {
      */
     public static Voice best(Path home) {
         for (VoiceChoice choice : List.of(FLITE, SYSTEM, EMBEDDED)) {
-            try {
-                return choice.open(home);
-            } catch (VoiceFailedException next) {
-                continue;
+            Optional<Voice> voice = choice.tried(home);
+            if (voice.isPresent()) {
+                return voice.get();
             }
         }
         return new NoVoice();
+    }
+
+    private Optional<Voice> tried(Path home) {
+        try {
+            return Optional.of(open(home));
+        } catch (VoiceFailedException e) {
+            return Optional.empty();
+        }
     }
 
     /**
