@@ -72,12 +72,11 @@ final class LiveCheck {
     /** The terminal, if input and output are one. */
     private static Optional<Terminal> terminal() {
         try {
-            Terminal terminal =
-                    TerminalBuilder.builder()
-                            .system(true)
-                            .systemOutput(TerminalBuilder.SystemOutput.SysOut)
-                            .dumb(false)
-                            .build();
+            Terminal terminal = TerminalBuilder.builder()
+                    .system(true)
+                    .systemOutput(TerminalBuilder.SystemOutput.SysOut)
+                    .dumb(false)
+                    .build();
             if (terminal.getType().startsWith(Terminal.TYPE_DUMB)) {
                 terminal.close();
                 return Optional.empty();
@@ -146,7 +145,9 @@ final class LiveCheck {
     /** Every line typed is an utterance; where nobody types, speech is enough. */
     private void typed(LiveSession running) {
         try {
-            for (String line = console.in().readLine(); line != null; line = console.in().readLine()) {
+            for (String line = console.in().readLine();
+                    line != null;
+                    line = console.in().readLine()) {
                 if (!line.isBlank()) {
                     running.write(line.strip());
                 }

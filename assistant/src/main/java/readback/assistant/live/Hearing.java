@@ -58,7 +58,10 @@ final class Hearing implements AutoCloseable {
     private double longestOpen;
     private double loudest = LevelMeter.SILENCE;
     private boolean wasDeaf;
-    private volatile boolean open;
+    private boolean open;
+    /** The owner's last wish. */
+    private boolean wantedOpen;
+
     private volatile boolean stopped;
     private volatile Meter meter = Meter.SILENT;
 
@@ -80,7 +83,8 @@ final class Hearing implements AutoCloseable {
     /** Takes sound that was just recorded; false when it had to be dropped because the ear lags far behind. */
     boolean sound(short[] chunk) {
         long at = System.nanoTime();
-        return tasks.offer(() -> hear(chunk, at));
+        boolean deafThen = deaf.getAsBoolean();
+        return tasks.offer(() -> hear(chunk, at, deafThen));
     }
 
     /** Expects these phrases from now on. */
@@ -89,9 +93,12 @@ final class Hearing implements AutoCloseable {
         put(() -> change(copy));
     }
 
-    /** Opens or closes the ear. */
+    /** Opens or closes the ear for the sound that comes from now on. Owner's thread. */
     void open(boolean opened) {
-        open = opened;
+        if (opened != wantedOpen) {
+            wantedOpen = opened;
+            put(() -> open = opened);
+        }
     }
 
     /** Takes what is being said for finished, without waiting for a silence. */
@@ -131,10 +138,9 @@ final class Hearing implements AutoCloseable {
         }
     }
 
-    private void hear(short[] chunk, long at) {
+    private void hear(short[] chunk, long at, boolean deafNow) {
         level.hear(chunk);
         meter = new Meter(level.level(), level.noise(), level.open());
-        boolean deafNow = deaf.getAsBoolean();
         if (deafNow && interrupts && level.openSeconds() >= INTERRUPTION_SECONDS) {
             out.accept(new LiveInput.Interrupted());
         }

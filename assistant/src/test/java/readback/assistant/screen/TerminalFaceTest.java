@@ -40,22 +40,22 @@ class TerminalFaceTest {
     }
 
     private long[] cells() {
-        long[] cells = new long[screen.getWidth() * screen.getHeight()];
-        screen.dump(cells, 0, 0, screen.getHeight(), screen.getWidth(), new int[2]);
+        long[] cells = new long[screen.getColumns() * screen.getRows()];
+        screen.dump(cells, 0, 0, screen.getRows(), screen.getColumns(), new int[2]);
         return cells;
     }
 
     private String row(int row) {
         StringBuilder text = new StringBuilder();
         long[] cells = cells();
-        for (int column = 0; column < screen.getWidth(); column++) {
-            text.appendCodePoint(ScreenTerminal.cellCodePoint(cells[row * screen.getWidth() + column]));
+        for (int column = 0; column < screen.getColumns(); column++) {
+            text.appendCodePoint(ScreenTerminal.cellCodePoint(cells[row * screen.getColumns() + column]));
         }
         return text.toString();
     }
 
     private int rowWith(String text) {
-        for (int row = 0; row < screen.getHeight(); row++) {
+        for (int row = 0; row < screen.getRows(); row++) {
             if (row(row).contains(text)) {
                 return row;
             }
@@ -65,7 +65,7 @@ class TerminalFaceTest {
 
     private long cell(String text) {
         int row = rowWith(text);
-        return cells()[row * screen.getWidth() + row(row).indexOf(text)];
+        return cells()[row * screen.getColumns() + row(row).indexOf(text)];
     }
 
     @Test
@@ -114,8 +114,8 @@ class TerminalFaceTest {
     @Test
     void afterResizingEverythingIsInItsNewPlace() {
         face.show(ViewsForTests.full());
-        screen.setSize(60, 14);
-        terminal.setSize(new Size(60, 14));
+        screen.setSize(Size.of(60, 14));
+        terminal.setSize(Size.of(60, 14));
 
         face.renew();
 
