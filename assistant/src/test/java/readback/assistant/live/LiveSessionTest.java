@@ -123,7 +123,7 @@ class LiveSessionTest {
         public void close() {}
     }
 
-    private final class Quick implements Voice {
+    private static final class Quick implements Voice {
         @Override
         public String name() {
             return "quick";
