@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -15,9 +16,12 @@ import readback.grammar.number.SpokenNumber;
 final class Amounts {
 
     /** The charge of a system is stated in pounds as often as in ounces. */
-    private static final double UNIT_MISSED = 0.5;
+    private static final double UNIT_MISSED = 0.4;
     /** "three pounds" alone in "three pounds two ounces". */
-    private static final double TORN = 0.2;
+    private static final double TORN = 0.05;
+
+    /** Only lengths and masses are stated in eighths; elsewhere it was "eight". */
+    private static final double EIGHTHS = 0.2;
 
     private static final Map<Unit, Unit> SMALLER =
             Map.of(Unit.POUND, Unit.OUNCE, Unit.KILOGRAM, Unit.GRAM, Unit.HOUR, Unit.MINUTE, Unit.MINUTE, Unit.SECOND);
@@ -97,13 +101,10 @@ final class Amounts {
     }
 
     private List<SpokenNumber.Value> values(int at, Utterance.NumberAt number) {
-        if (number.number() instanceof SpokenNumber.Admitted admitted) {
-            return admitted.values();
+        if (number.values().isEmpty()) {
+            troubles.notANumber(at, number.end());
         }
-        if (number.number() instanceof SpokenNumber.NotANumber refused) {
-            troubles.notANumber(at, refused);
-        }
-        return List.of();
+        return number.values();
     }
 
     private void withUnit(Item.Name name, SpokenNumber.Value value, int at, List<Amount> amounts) {
@@ -120,18 +121,27 @@ final class Amounts {
             foreign |= fits == null;
             torn |= match.item() instanceof Item.UnitName said && smaller(match.end(), said.unit()) != null;
         }
-        double natural = torn ? value.naturalness() * TORN : value.naturalness();
         Quantity quantity = name.words().quantity();
+        double natural = torn ? value.naturalness() * TORN : value.naturalness();
+        if (inEighths(at) && quantity.dimension() != Dimension.LENGTH && quantity.dimension() != Dimension.MASS) {
+            natural *= EIGHTHS;
+        }
         if (unit != null) {
             amounts.add(new Amount(new Reading(quantity, value.value(), unit), end, natural));
             compound(quantity, value, unit, end, amounts);
         } else if (!name.unitOnly()) {
             if (foreign) {
-                troubles.wrongUnit(utterance, at, name.words());
+                troubles.wrongUnit(at, name.words());
             }
             double clear = quantity == Quantity.NAMEPLATE_CHARGE ? natural * UNIT_MISSED : natural;
             amounts.add(new Amount(new Reading(quantity, value.value(), utterance.unsaidUnit(quantity)), at, clear));
         }
+    }
+
+    /** Whether the number that ends at a place is a fraction finer than a quarter. */
+    private boolean inEighths(int end) {
+        String last = utterance.word(end - 1);
+        return last.startsWith("eighth") || last.startsWith("sixteenth");
     }
 
     private record Small(List<SpokenNumber.Value> values, Unit unit, int end) {}
@@ -165,12 +175,12 @@ final class Amounts {
         }
         int from = utterance.word(at).equals("and") ? at + 1 : at;
         Optional<Utterance.NumberAt> number = numberAt(from);
-        if (number.isEmpty() || !(number.get().number() instanceof SpokenNumber.Admitted admitted)) {
+        if (number.isEmpty() || number.get().values().isEmpty()) {
             return null;
         }
         for (Utterance.Match match : units(number.get().end())) {
             if (match.item() instanceof Item.UnitName named && named.unit() == smaller) {
-                return new Small(admitted.values(), smaller, match.end());
+                return new Small(number.get().values(), smaller, match.end());
             }
         }
         return null;

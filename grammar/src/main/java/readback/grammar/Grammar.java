@@ -20,6 +20,7 @@ public final class Grammar {
     private final Lexicon lexicon;
     private final PhraseTree phrases;
     private final Choices choices;
+    private final Confusions confusions = Confusions.measured();
 
     private Grammar(Lexicon lexicon) {
         this.lexicon = lexicon;
@@ -53,7 +54,7 @@ public final class Grammar {
      * @param hypotheses best first
      */
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior) {
-        return new Weighing(this, lexicon, expectation, prior).decide(hypotheses);
+        return new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
     }
 
     /** What to listen for; the same for the same expectation, always. */

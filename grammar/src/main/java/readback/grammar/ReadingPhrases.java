@@ -75,7 +75,7 @@ final class ReadingPhrases {
     Said nameFirst(QuantityWords quantity) {
         Amount amount = amount(quantity);
         List<Phrase> links = heard(lexicon.smallWords("link"));
-        String link = random.nextInt(3) == 0 ? " " + pick(links) + " " : " ";
+        String link = random.nextInt(3) == 0 ? " " + usual(links) + " " : " ";
         if (amount.unitSaid()
                 && random.nextInt(8) == 0
                 && !heard(quantity.unitOnlyNames()).isEmpty()) {
@@ -160,9 +160,16 @@ final class ReadingPhrases {
     private String number(BigDecimal value) {
         boolean eighths = value.scale() >= 1 && random.nextInt(value.scale() == 1 ? 3 : 10) != 0;
         Optional<String> fraction = eighths && !endsInZero(value) ? NumberStyle.FRACTION.say(value) : Optional.empty();
-        return fraction.or(() -> STYLES[random.nextInt(STYLES.length)].say(value))
+        return fraction.or(() -> style(value).say(value))
                 .map(this::colloquial)
                 .orElseGet(() -> colloquial(NumberStyle.CARDINAL.say(value).orElseThrow()));
+    }
+
+    /** "six two" for 62 is rare: people say digits one by one where there are three or more. */
+    private NumberStyle style(BigDecimal value) {
+        NumberStyle style = STYLES[random.nextInt(STYLES.length)];
+        boolean two = value.precision() - value.scale() <= 2;
+        return style == NumberStyle.DIGITS && two && random.nextInt(6) != 0 ? NumberStyle.CARDINAL : style;
     }
 
     private static boolean endsInZero(BigDecimal value) {
@@ -189,6 +196,12 @@ final class ReadingPhrases {
         }
         // the first way is the usual one
         return random.nextInt(3) == 0 ? pick(phrases) : phrases.get(0).words();
+    }
+
+    /** The first phrases are the usual ones. */
+    private String usual(List<Phrase> phrases) {
+        return phrases.get(Math.min(random.nextInt(phrases.size()), random.nextInt(phrases.size())))
+                .words();
     }
 
     String pick(List<Phrase> phrases) {

@@ -67,6 +67,11 @@ final class Tokens {
             tokens.add("is");
             return;
         }
+        char first = token.charAt(0);
+        if (first != '-' && first != '.' && !Character.isDigit(first)) {
+            tokens.add(token);
+            return;
+        }
         var typed = FIGURES_AND_LETTERS.matcher(token);
         if (typed.matches() && phrases.knows(typed.group(2))) {
             tokens.add(typed.group(1));

@@ -22,12 +22,13 @@ final class Understanding {
 
     private final Lexicon lexicon;
     private final Utterance utterance;
-    private final Troubles troubles = new Troubles();
+    private final Troubles troubles;
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
 
     Understanding(Lexicon lexicon, Utterance utterance) {
         this.lexicon = lexicon;
         this.utterance = utterance;
+        this.troubles = new Troubles(utterance);
     }
 
     /** Best first; one {@link Meaning.NotUnderstood} if there is no other. */
@@ -38,13 +39,17 @@ final class Understanding {
         if (note()) {
             return ranked();
         }
-        whole(0, 1);
+        whole(0, 1, false);
+        if (found.isEmpty()) {
+            // "what now" is asked for help, not "what" with a small word after it
+            whole(0, 1, true);
+        }
         saturationQuestion();
         new ValueSearch(utterance, lexicon.quantities(), troubles)
                 .meanings()
                 .forEach((meaning, score) -> found.merge(meaning, score, Math::max));
         if (found.isEmpty()) {
-            return List.of(new Interpretation(troubles.reason(utterance), 0));
+            return List.of(new Interpretation(troubles.reason(), 0));
         }
         return ranked();
     }
@@ -72,28 +77,46 @@ final class Understanding {
         return true;
     }
 
-    /** Commands and options that take the utterance from here to its end. */
-    private void whole(int at, double score) {
+    /**
+     * Commands and options that take the utterance from here to its end.
+     *
+     * @param loosely whether small words may stand before and after
+     */
+    private void whole(int at, double score, boolean loosely) {
         if (at >= utterance.length()) {
             return;
         }
         for (Utterance.Match match : utterance.matches(at)) {
             Item item = match.item();
-            boolean last = match.end() == utterance.length();
+            boolean last = match.end() == utterance.length() || (loosely && nothingAfter(match.end()));
+            double polite = match.end() == utterance.length() ? score : score * POLITE;
             if (item instanceof Item.Order order && last) {
-                order(order.command(), score);
+                order(order.command(), polite);
             } else if (item instanceof Item.OrderAbout about) {
                 about(about.command(), match.end(), score);
             } else if (item instanceof Item.Option option && last) {
                 if (asked(option)) {
-                    found.merge(new Meaning.Choice(option.set(), option.option()), score, Math::max);
+                    found.merge(new Meaning.Choice(option.set(), option.option()), polite, Math::max);
                 }
             } else if (item instanceof Item.Introduction introduction) {
                 introduced(introduction.set(), match.end(), score);
-            } else if (item instanceof Item.Small small && small.word() == Item.Word.FILLER) {
-                whole(match.end(), score * POLITE);
+            } else if (loosely && utterance.isSmall(match, Item.Word.FILLER)) {
+                whole(match.end(), score * POLITE, true);
             }
         }
+    }
+
+    /** Whether only small words follow: "say again please". */
+    private boolean nothingAfter(int at) {
+        if (at == utterance.length()) {
+            return true;
+        }
+        for (Utterance.Match match : utterance.matches(at)) {
+            if (utterance.isSmall(match, Item.Word.FILLER) && nothingAfter(match.end())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean asked(Item.Option option) {
@@ -154,8 +177,8 @@ final class Understanding {
     }
 
     private void saturationAt(int at, Utterance.NumberAt number) {
-        if (number.number() instanceof SpokenNumber.NotANumber refused) {
-            troubles.notANumber(at, refused);
+        if (number.values().isEmpty()) {
+            troubles.notANumber(at, number.end());
             return;
         }
         Quantity pressure = utterance
@@ -164,8 +187,8 @@ final class Understanding {
                 .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
                 .orElse(Quantity.SUCTION_PRESSURE);
         Optional<Unit> unit = unitToEnd(number.end(), pressure);
-        if (unit.isPresent() && number.number() instanceof SpokenNumber.Admitted admitted) {
-            for (SpokenNumber.Value value : admitted.values()) {
+        if (unit.isPresent()) {
+            for (SpokenNumber.Value value : number.values()) {
                 found.merge(
                         new Meaning.SaturationQuestion(new Reading(pressure, value.value(), unit.get())),
                         value.naturalness(),

@@ -24,11 +24,12 @@ final class Utterance {
     record Match(Item item, int end) {}
 
     /**
-     * A number at a place.
+     * A run of number words at a place.
      *
+     * @param values what it is worth as one number, none if it is not one
      * @param end position after its last word
      */
-    record NumberAt(SpokenNumber number, int end) {}
+    record NumberAt(List<SpokenNumber.Value> values, int end) {}
 
     private final List<String> words;
     private final Expectation expectation;
@@ -43,6 +44,15 @@ final class Utterance {
         this.phrases = phrases;
         this.matches = new List[words.size() + 1];
         this.numbers = new NumberAt[words.size() + 1];
+    }
+
+    /** Why the number words of a place are not one number. */
+    SpokenNumber.NotANumber refusal(int from, int to) {
+        SpokenNumber read = SpokenNumbers.read(words, from, to);
+        if (read instanceof SpokenNumber.NotANumber refused) {
+            return refused;
+        }
+        throw new IllegalStateException("a number was refused: " + words(from, to));
     }
 
     int length() {
@@ -93,7 +103,7 @@ final class Utterance {
             if (end == from) {
                 return Optional.empty();
             }
-            known = new NumberAt(SpokenNumbers.read(words, from, end), end);
+            known = new NumberAt(SpokenNumbers.values(words, from, end), end);
             numbers[from] = known;
         }
         return Optional.of(known);

@@ -64,7 +64,7 @@ final class ValueSearch {
         small(at, score, replacing);
         named(at, score, replacing);
         numberFirst(at, score, replacing);
-        troubles.strange(utterance, at);
+        troubles.strange(at);
     }
 
     private void emit(double score) {
@@ -77,7 +77,7 @@ final class ValueSearch {
             boolean touchesNumber = (at > 0 && utterance.number(at - 1).isPresent())
                     || (at + 1 < utterance.length() && utterance.number(at + 1).isPresent());
             if (touchesNumber) {
-                troubles.unheard(utterance, at);
+                troubles.unheard(at);
             } else {
                 explore(at + 1, score * UNKNOWN_WORD, replacing);
             }
@@ -142,7 +142,7 @@ final class ValueSearch {
         }
         Optional<Quantity> quantity = unnamed(replacing);
         if (quantity.isEmpty()) {
-            troubles.unnamed(utterance, at, ends.get(0));
+            troubles.unnamed(at, ends.get(0));
             return;
         }
         for (Amounts.Amount amount : amounts.of(new Item.Name(words(quantity.get()), 1, false), at)) {
@@ -199,14 +199,14 @@ final class ValueSearch {
         int same = indexOf(reading.quantity());
         if (replacing) {
             if (same < 0) {
-                troubles.correctsNothing(utterance, amount.end(), words(reading.quantity()));
+                troubles.correctsNothing(amount.end(), words(reading.quantity()));
                 return;
             }
             Reading replaced = readings.set(same, reading);
             explore(amount.end(), score, false);
             readings.set(same, replaced);
         } else if (same >= 0) {
-            troubles.twice(utterance, amount.end(), words(reading.quantity()));
+            troubles.twice(amount.end(), words(reading.quantity()));
         } else {
             readings.add(reading);
             explore(amount.end(), score, false);

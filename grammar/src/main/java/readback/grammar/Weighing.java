@@ -1,6 +1,5 @@
 package readback.grammar;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,136 +12,239 @@ import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.QuantityWords;
 
 /**
- * Weighs the alternatives of one utterance against each other: how likely each was heard, how natural it is to say it so,
- * and whether its values can be. Used by one thread, for one call.
+ * Weighs what may have been meant by one utterance: the recogniser's alternatives by their confidence, what the model is
+ * known to confuse with the best one, how natural it is to say the meaning so, and whether its values can be. Used by one
+ * thread, for one call.
+ *
+ * <p>The limits were chosen on synthetic speech with fan noise so that a wrong value taken without a question is rare, and
+ * the share of readings taken at once as large as that allows.
  */
 final class Weighing {
 
-    /** Below it a value is taken only after an explicit yes. */
-    private static final double SURE = 0.75;
-    /** Below it nothing is taken. */
-    private static final double HEARD = 0.3;
-    /** An alternative value with at least this share of the best one's weight is asked about. */
-    private static final double RIVAL = 0.25;
-
+    /** The least share among all meanings with which a value is taken without a question. */
+    private static final double SURE = 0.85;
+    /** The same for an order that changes or ends something. */
+    private static final double SURE_ORDER = 0.8;
+    /** The same for an order that only makes us speak or wait. */
+    private static final double HARMLESS = 0.55;
+    /** The least share of everything heard, understood or not, with which a meaning is taken without a question. */
+    private static final double HEARD = 0.35;
+    /** The same where the best hypothesis is not understood or cannot be. */
+    private static final double HEARD_SECOND = 0.5;
+    /** Below this share of everything heard, nothing is taken. */
+    private static final double FAINT = 0.2;
+    /** A second value with at least this share of the first one's weight is asked about. */
+    private static final double RIVAL = 0.1;
+    /** A value that the recogniser is known to confuse with the best one is asked about from this share on. */
+    private static final double CONFUSED = 0.02;
+    /** How much rarer an unusual value is than a typical one. */
     private static final double UNUSUAL = 0.4;
-    /** Ways of saying a value below this are odd enough to ask. */
-    private static final double NATURAL = 0.55;
+    /** Ways of saying a value that are odder than this are asked about. */
+    private static final double NATURAL = 0.45;
 
     private static final int MOST_CANDIDATES = 3;
 
     private final Grammar grammar;
     private final Lexicon lexicon;
+    private final Confusions confusions;
     private final Expectation expectation;
     private final Prior prior;
+    private final Map<Meaning, Candidate> candidates = new LinkedHashMap<>();
+    private Optional<Meaning.NotUnderstood> refused = Optional.empty();
+    /** Whether the recogniser itself offers a value that it is known to confuse with the best one. */
+    private boolean confused;
+    /** Whether the best hypothesis has a meaning, and one that can be. */
+    private boolean bestIsMeant;
 
-    private record Candidate(Meaning meaning, double weight, double natural, Grade grade) {}
+    /**
+     * @param heard share of everything heard
+     * @param natural best score of an interpretation
+     */
+    private record Candidate(Meaning meaning, double heard, double natural, Grade grade) {
 
-    Weighing(Grammar grammar, Lexicon lexicon, Expectation expectation, Prior prior) {
+        double weight() {
+            return grade == Grade.UNUSUAL ? heard * UNUSUAL : heard;
+        }
+    }
+
+    Weighing(Grammar grammar, Lexicon lexicon, Confusions confusions, Expectation expectation, Prior prior) {
         this.grammar = grammar;
         this.lexicon = lexicon;
+        this.confusions = confusions;
         this.expectation = expectation;
         this.prior = prior;
     }
 
     Decision decide(List<Hypothesis> hypotheses) {
-        List<Hypothesis> said = hypotheses.stream()
-                .filter(hypothesis -> !hypothesis.words().isBlank())
-                .toList();
+        List<Hypothesis> said = new ArrayList<>(hypotheses.size());
+        double confidences = 0;
+        for (Hypothesis hypothesis : hypotheses) {
+            if (!hypothesis.words().isBlank()) {
+                said.add(hypothesis);
+                confidences += hypothesis.confidence();
+            }
+        }
         if (said.isEmpty()) {
             return new Decision.Ignore("Nothing was said.");
         }
         if (said.get(0).words().replace(Vocabulary.UNKNOWN, "").isBlank()) {
             return new Decision.Ignore("The words are not in the vocabulary.");
         }
-        double total = said.stream().mapToDouble(Hypothesis::confidence).sum();
-        Map<Meaning, Candidate> candidates = new LinkedHashMap<>();
-        Optional<Meaning.NotUnderstood> refused = Optional.empty();
-        for (Hypothesis hypothesis : said) {
-            double share = total > 0 ? hypothesis.confidence() / total : 1.0 / said.size();
-            List<Interpretation> meanings = grammar.understand(hypothesis.words(), expectation);
-            double sum = meanings.stream().mapToDouble(Interpretation::score).sum();
-            for (Interpretation meaning : meanings) {
-                if (meaning.meaning() instanceof Meaning.NotUnderstood reason) {
-                    refused = refused.or(() -> Optional.of(reason));
-                } else {
-                    add(candidates, meaning, share * meaning.score() / sum);
-                }
+        double total = Math.max(1, confidences);
+        hear(said.get(0).words(), said.get(0).confidence() / total);
+        bestIsMeant = candidates.values().stream().anyMatch(candidate -> candidate.grade() != Grade.IMPOSSIBLE);
+        for (Hypothesis hypothesis : said.subList(1, said.size())) {
+            hear(hypothesis.words(), hypothesis.confidence() / total);
+        }
+        if (candidates.isEmpty()) {
+            return mostlyUnknown(said.get(0))
+                    ? new Decision.Ignore("Most of the words are not in the vocabulary.")
+                    : new Decision.AskAgain(refused.orElseThrow());
+        }
+        boolean typed = said.size() == 1
+                && said.get(0).details().isEmpty()
+                && said.get(0).confidence() >= 1;
+        if (!typed) {
+            suspect(said.get(0), total);
+        }
+        return decision();
+    }
+
+    private static boolean mostlyUnknown(Hypothesis hypothesis) {
+        String[] words = hypothesis.words().split(" ", -1);
+        int unknown = 0;
+        for (String word : words) {
+            unknown += word.equals(Vocabulary.UNKNOWN) ? 1 : 0;
+        }
+        return 2 * unknown >= words.length;
+    }
+
+    private void hear(String words, double share) {
+        List<Interpretation> meanings = grammar.understand(words, expectation);
+        double sum = 0;
+        for (Interpretation interpretation : meanings) {
+            sum += interpretation.score();
+        }
+        for (Interpretation interpretation : meanings) {
+            if (interpretation.meaning() instanceof Meaning.NotUnderstood reason) {
+                refused = refused.or(() -> Optional.of(reason));
+            } else {
+                double heard = share * interpretation.score() / sum;
+                add(interpretation, heard, true);
             }
         }
-        return decide(List.copyOf(candidates.values()), weakestWord(said.get(0)), refused);
     }
 
-    private void add(Map<Meaning, Candidate> candidates, Interpretation interpretation, double weight) {
-        Meaning meaning = interpretation.meaning();
+    /** Where "yes" or "done" answers what was asked, both say the same. */
+    private Meaning asAnswer(Meaning meaning) {
+        boolean agreement = meaning instanceof Meaning.Ordered ordered
+                && ordered.about().isEmpty()
+                && (ordered.command() == Command.YES || ordered.command() == Command.DONE);
+        if (agreement && expectation.answers().contains(Command.DONE)) {
+            return new Meaning.Ordered(Command.DONE);
+        }
+        return agreement && expectation.answers().contains(Command.YES)
+                ? new Meaning.Ordered(Command.YES)
+                : meaning;
+    }
+
+    private void add(Interpretation interpretation, double heard, boolean sums) {
+        Meaning meaning = asAnswer(interpretation.meaning());
         Candidate before = candidates.get(meaning);
-        candidates.put(
-                meaning,
-                before == null
-                        ? new Candidate(meaning, weight, interpretation.score(), grade(meaning))
-                        : new Candidate(
-                                meaning,
-                                before.weight() + weight,
-                                Math.max(before.natural(), interpretation.score()),
-                                before.grade()));
+        if (before == null) {
+            candidates.put(meaning, new Candidate(meaning, heard, interpretation.score(), grade(meaning)));
+        } else {
+            double both = sums ? before.heard() + heard : Math.max(before.heard(), heard);
+            double natural = Math.max(before.natural(), interpretation.score());
+            candidates.put(meaning, new Candidate(meaning, both, natural, before.grade()));
+        }
     }
 
-    private Decision decide(List<Candidate> all, double weakest, Optional<Meaning.NotUnderstood> refused) {
-        List<Candidate> possible = all.stream()
+    /** Adds what the model is known to take for the words of the best hypothesis, where it is a value too. */
+    private void suspect(Hypothesis best, double total) {
+        Meaning meant = grammar.understand(best.words(), expectation).get(0).meaning();
+        for (Confusions.Alternative alternative : confusions.alternatives(best)) {
+            Interpretation other =
+                    grammar.understand(alternative.words(), expectation).get(0);
+            if (!readings(other.meaning()).isEmpty()) {
+                Candidate offered = candidates.get(other.meaning());
+                if (offered != null && !other.meaning().equals(meant)) {
+                    confused |= offered.heard() >= CONFUSED && offered.grade() == Grade.TYPICAL;
+                }
+                add(other, best.confidence() / total * alternative.share(), false);
+            }
+        }
+    }
+
+    private Decision decision() {
+        List<Candidate> possible = candidates.values().stream()
                 .filter(candidate -> candidate.grade() != Grade.IMPOSSIBLE)
-                .sorted(Comparator.comparingDouble(Weighing::weight).reversed())
+                .sorted(Comparator.comparingDouble(Candidate::weight).reversed())
                 .toList();
         if (possible.isEmpty()) {
             return new Decision.AskAgain(
-                    all.isEmpty()
-                            ? refused.orElseThrow()
-                            : impossible(all.get(0).meaning()));
+                    impossible(candidates.values().iterator().next().meaning()));
         }
+        Candidate best = possible.get(0);
+        if (best.heard() < FAINT) {
+            return new Decision.AskAgain(refused.orElseGet(
+                    () -> new Meaning.NotUnderstood("", "I could not hear that clearly. Say it again.")));
+        }
+        double sum = possible.stream().mapToDouble(Candidate::weight).sum();
+        double confidence = best.weight() / sum;
+        boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
+        boolean sure = confidence >= needed(best.meaning()) && best.heard() >= (bestIsMeant ? HEARD : HEARD_SECOND);
+        if (!sure || asked || confused) {
+            List<Meaning> rivals = rivals(possible, confused ? CONFUSED : RIVAL);
+            if (rivals.size() > 1) {
+                return new Decision.AskBetween(rivals);
+            }
+        }
+        return new Decision.Accept(best.meaning(), Math.min(confidence, best.heard()), !sure || asked || confused);
+    }
+
+    /** The values that are near the best one in weight, with it; only it when the best is not a value. */
+    private static List<Meaning> rivals(List<Candidate> possible, double least) {
         Candidate best = possible.get(0);
         List<Meaning> rivals = new ArrayList<>();
         for (Candidate candidate : possible) {
-            boolean rival = weight(candidate) >= RIVAL * weight(best)
-                    && candidate.meaning().getClass() == best.meaning().getClass();
-            if (rival && rivals.size() < MOST_CANDIDATES) {
+            boolean value = !readings(candidate.meaning()).isEmpty()
+                    && !readings(best.meaning()).isEmpty();
+            if (value && candidate.weight() >= least * best.weight() && rivals.size() < MOST_CANDIDATES) {
                 rivals.add(candidate.meaning());
             }
         }
-        if (rivals.size() > 1) {
-            return new Decision.AskBetween(rivals);
+        return rivals;
+    }
+
+    private static double needed(Meaning meaning) {
+        if (meaning instanceof Meaning.Ordered ordered) {
+            return switch (ordered.command()) {
+                case YES, NO, SCRATCH_THAT, FINISH, SKIP, DONE, UNKNOWN -> SURE_ORDER;
+                default -> HARMLESS;
+            };
         }
-        double confidence = Math.min(1, best.weight()) * weakest;
-        if (confidence < HEARD) {
-            return new Decision.AskAgain(
-                    new Meaning.NotUnderstood(words(best), "I could not hear that clearly. Say it again."));
-        }
-        boolean doubtful = confidence < SURE || best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
-        return new Decision.Accept(best.meaning(), confidence, doubtful);
-    }
-
-    private static String words(Candidate candidate) {
-        return candidate.meaning().toString();
-    }
-
-    private static double weight(Candidate candidate) {
-        return candidate.weight() * (candidate.grade() == Grade.UNUSUAL ? UNUSUAL : 1);
-    }
-
-    private static double weakestWord(Hypothesis hypothesis) {
-        return hypothesis.details().stream()
-                .mapToDouble(Hypothesis.Word::confidence)
-                .min()
-                .orElse(1);
+        return readings(meaning).isEmpty() ? SURE_ORDER : SURE;
     }
 
     private Grade grade(Meaning meaning) {
         Grade worst = Grade.TYPICAL;
         for (Reading reading : readings(meaning)) {
-            Grade grade = words(reading).canBe(reading) ? prior.of(reading) : Grade.IMPOSSIBLE;
+            Grade grade = grade(reading);
             if (grade.compareTo(worst) > 0) {
                 worst = grade;
             }
         }
         return worst;
+    }
+
+    private Grade grade(Reading reading) {
+        QuantityWords words = words(reading);
+        if (!words.canBe(reading)) {
+            return Grade.IMPOSSIBLE;
+        }
+        Grade grade = prior.of(reading);
+        return grade == Grade.TYPICAL && !words.isUsual(reading) ? Grade.UNUSUAL : grade;
     }
 
     private static List<Reading> readings(Meaning meaning) {
@@ -165,21 +267,17 @@ final class Weighing {
             QuantityWords words = words(reading);
             boolean possible = words.canBe(reading);
             if (!possible || prior.of(reading) == Grade.IMPOSSIBLE) {
-                String value =
-                        reading.value().toPlainString() + " " + reading.unit().symbol();
+                String value = value(reading);
                 String name = words.names().get(0).words();
-                String range = possible
-                        ? ""
-                        : ", only " + limit(words.lowest()) + " to " + limit(words.highest()) + " "
-                                + words.lowest().unit().symbol();
+                String range =
+                        possible ? "" : "; it is between " + value(words.lowest()) + " and " + value(words.highest());
                 return new Meaning.NotUnderstood(value, "The " + name + " cannot be " + value + range + ".");
             }
         }
-        return new Meaning.NotUnderstood("", "That cannot be.");
+        throw new IllegalStateException("nothing impossible in " + meaning);
     }
 
-    private static String limit(Reading reading) {
-        BigDecimal value = reading.value();
-        return value.toPlainString();
+    private static String value(Reading reading) {
+        return reading.value().toPlainString() + " " + reading.unit().symbol();
     }
 }

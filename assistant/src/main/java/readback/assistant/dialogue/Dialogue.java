@@ -219,6 +219,13 @@ public final class Dialogue {
         if (candidates.size() < 2) {
             return again(draft, new Meaning.NotUnderstood("", ""));
         }
+        if (candidates.get(0).quantity() != candidates.get(1).quantity()) {
+            draft.become(draft.conversation().failedAgain());
+            draft.say(Message.of("again.which-quantity")
+                    .with("first", Fact.name(candidates.get(0).quantity()))
+                    .with("second", Fact.name(candidates.get(1).quantity())));
+            return proceed(draft);
+        }
         Message question = Message.of("confirm.between")
                 .with("name", Fact.name(candidates.get(0).quantity()))
                 .with("first", Fact.amount(candidates.get(0)))
@@ -336,10 +343,12 @@ public final class Dialogue {
                             : Message.of("verdict.incomplete").with("missing", new Fact.Listing(missing)));
             return false;
         }
-        if (draft.state().announced(name).isPresent()) {
-            draft.say(Message.of("verdict.changed"));
-        }
-        draft.say(report.get().messages());
+        Optional<String> before = draft.state().announced(name);
+        boolean same = before.map(Report::kindOf)
+                .filter(Report.kindOf(report.get().recorded())::equals)
+                .isPresent();
+        before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
+        draft.say(same ? report.get().news() : report.get().messages());
         draft.become(draft.state().announcing(name, report.get().recorded()));
         return true;
     }
@@ -362,8 +371,12 @@ public final class Dialogue {
         Assessment assessment = Assessment.of(draft.state());
         for (Caution caution :
                 Cautions.in(readback.calc.caution.Situation.before(activity, assessment.refrigerant()))) {
-            draft.say(caution(caution));
-            draft.warnedOf(Assessment.nameOf(caution.rule()));
+            String name = Assessment.nameOf(caution.rule());
+            if (!draft.state().warnings().told().contains(name)) {
+                draft.say(caution(caution));
+                draft.warnedOf(name);
+                draft.become(draft.state().with(draft.state().warnings().telling(name)));
+            }
         }
     }
 

@@ -99,7 +99,7 @@ final class Flow {
         if (pending.isPresent()) {
             return new Expectation(
                             "confirm",
-                            inDoubt(pending.get()),
+                            pending.get().inDoubt(),
                             Optional.empty(),
                             last,
                             state.settings().units())
@@ -126,16 +126,6 @@ final class Flow {
             return new Command[] {Command.DONE, Command.YES};
         }
         return task instanceof Task.Acknowledge ? new Command[] {Command.DONE, Command.FINISH} : new Command[0];
-    }
-
-    private static Optional<Quantity> inDoubt(Pending pending) {
-        if (pending instanceof Pending.Confirm confirm) {
-            return Optional.of(confirm.reading().quantity());
-        }
-        if (pending instanceof Pending.Between between) {
-            return Optional.of(between.candidates().get(0).quantity());
-        }
-        return Optional.empty();
     }
 
     static Optional<Quantity> measured(Step step) {

@@ -121,7 +121,9 @@ final class Orders {
         return said.isEmpty() ? List.of() : said.subList(0, said.size() - 1);
     }
 
-    private void why(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
+    private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
+        Optional<Quantity> about =
+                named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
         Assessment assessment = Assessment.of(draft.state());
         List<String> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
@@ -251,8 +253,12 @@ final class Orders {
     }
 
     private void finish(Draft draft) {
-        boolean reached = !draft.state().announced().isEmpty()
-                && Assessment.of(draft.state()).recorded().equals(draft.state().announced(Assessment.CHARGE));
+        Assessment assessment = Assessment.of(draft.state());
+        boolean judged = assessment.recorded().isPresent()
+                && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
+        // A job that measures something and reached no outcome is left on purpose only.
+        boolean reached = judged || flow.open(draft.state(), assessment).noneMatch(placed -> placed.step()
+                        .task() instanceof Task.Judge);
         if (reached || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
             close(draft);
         } else {
@@ -275,9 +281,16 @@ final class Orders {
         draft.say(assessment
                 .verdict()
                 .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
-                .orElseGet(() -> Message.of(draft.state().announced().isEmpty() ? "closed.open" : "closed.done")));
+                .orElseGet(() -> Message.of(draft.state().announced().isEmpty() && measures(draft) ? "closed.open" : "closed.done")));
         draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
         draft.doing(new Effect.Close());
+    }
+
+    /** Whether the job comes to an outcome by measurement at all. */
+    private boolean measures(Draft draft) {
+        return flow.job(draft.state()).parts().stream()
+                .flatMap(part -> part.checklist().steps().stream())
+                .anyMatch(step -> step.task() instanceof Task.Judge);
     }
 
     void choose(Draft draft, Meaning.Choice choice) {

@@ -1,6 +1,8 @@
 package readback.assistant.dialogue;
 
 import java.util.List;
+import java.util.Optional;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.prompts.text.Message;
 
@@ -9,6 +11,11 @@ public sealed interface Pending {
 
     /** The question, for asking again. */
     Message question();
+
+    /** The quantity that is in doubt, if one is. */
+    default Optional<Quantity> inDoubt() {
+        return Optional.empty();
+    }
 
     /**
      * A value that needs an explicit yes.
@@ -19,12 +26,22 @@ public sealed interface Pending {
         public Confirm {
             waiting = List.copyOf(waiting);
         }
+
+        @Override
+        public Optional<Quantity> inDoubt() {
+            return Optional.of(reading.quantity());
+        }
     }
 
     /** Two values sound alike: one of them is meant. */
     record Between(List<Reading> candidates, Message question) implements Pending {
         public Between {
             candidates = List.copyOf(candidates);
+        }
+
+        @Override
+        public Optional<Quantity> inDoubt() {
+            return Optional.of(candidates.get(0).quantity());
         }
     }
 

@@ -26,6 +26,7 @@ import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
+import readback.prompts.text.SpokenNumber;
 
 /** The outcome of each job that a checklist asks to judge; empty while something that it needs is missing. */
 final class Reports {
@@ -67,9 +68,13 @@ final class Reports {
                 .recorded()
                 .flatMap(recorded -> assessment.judgement().map(judgement -> {
                     List<Message> messages = new ArrayList<>(findings.verdict(judgement));
-                    assessment.diagnosis().ifPresent(each -> messages.addAll(findings.suspects(judgement, each)));
+                    List<Message> suspects = assessment
+                            .diagnosis()
+                            .map(each -> findings.suspects(judgement, each))
+                            .orElse(List.of());
+                    messages.addAll(suspects);
                     assessment.correction().ifPresent(each -> messages.addAll(findings.correction(each)));
-                    return new Report(recorded, messages);
+                    return new Report(recorded, messages, suspects.isEmpty() ? messages : suspects);
                 }));
     }
 
@@ -122,7 +127,7 @@ final class Reports {
                         Message.of("pressure-test.expected")
                                 .with("expected", pressure(result.expected()))
                                 .with("measured", Fact.amount(end.get())),
-                        Message.of("pressure-test." + outcome).with("loss", pressure(result.loss())))));
+                        Message.of("pressure-test." + outcome).with("loss", pressureDifference(result.loss())))));
     }
 
     private Optional<Report> evacuation() {
@@ -217,6 +222,15 @@ final class Reports {
     private Fact pressure(GaugePressure pressure) {
         Unit unit = units.pressure();
         return new Fact.Amount(rounded(unit.fromBase(pressure.pascals()), unit == Unit.PSIG ? 0 : 2), unit);
+    }
+
+    /** A loss or an excess: a difference is neither gauge nor absolute. */
+    private Fact pressureDifference(GaugePressure difference) {
+        boolean psi = units.pressure() == Unit.PSIG;
+        Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
+        BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
+        return new Fact.Named(
+                value.toPlainString() + (psi ? " psi" : " bar"), SpokenNumber.words(value) + (psi ? " p s i" : " bar"));
     }
 
     private Fact mass(Mass mass) {

@@ -8,14 +8,22 @@ import java.util.TreeSet;
  *
  * @param given since their cause arose, so that none is repeated like a nag; forgotten when the cause is gone
  * @param unheeded those that wait for the technician's word that they were understood
+ * @param told those given before an activity began; once a session is enough
  */
-public record Warnings(Set<String> given, Set<String> unheeded) {
+public record Warnings(Set<String> given, Set<String> unheeded, Set<String> told) {
 
-    static final Warnings NONE = new Warnings(Set.of(), Set.of());
+    static final Warnings NONE = new Warnings(Set.of(), Set.of(), Set.of());
 
     public Warnings {
         given = Set.copyOf(given);
         unheeded = Set.copyOf(unheeded);
+        told = Set.copyOf(told);
+    }
+
+    Warnings telling(String caution) {
+        Set<String> more = new TreeSet<>(told);
+        more.add(caution);
+        return new Warnings(given, unheeded, more);
     }
 
     Warnings giving(String caution, boolean needsAcknowledgement) {
@@ -25,17 +33,17 @@ public record Warnings(Set<String> given, Set<String> unheeded) {
         if (needsAcknowledgement) {
             waiting.add(caution);
         }
-        return new Warnings(more, waiting);
+        return new Warnings(more, waiting, told);
     }
 
     /** Only cautions whose cause is still there count as given. */
     Warnings whileActive(Set<String> active) {
         Set<String> still = new TreeSet<>(given);
         still.retainAll(active);
-        return new Warnings(still, unheeded);
+        return new Warnings(still, unheeded, told);
     }
 
     Warnings heeded() {
-        return new Warnings(given, Set.of());
+        return new Warnings(given, Set.of(), told);
     }
 }

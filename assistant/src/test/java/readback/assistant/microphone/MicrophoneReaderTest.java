@@ -35,7 +35,7 @@ class MicrophoneReaderTest {
 
             @Override
             public long overruns() {
-                return reads - 1;
+                return reads - 1L;
             }
 
             @Override

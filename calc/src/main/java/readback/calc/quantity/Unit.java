@@ -15,7 +15,7 @@ public enum Unit {
     /** Depth below the local air pressure, so a larger number is a lower pressure. */
     INCH_MERCURY_VACUUM(Dimension.GAUGE_PRESSURE, "inHg vac", -3386.389, 0),
     /** Water column, for duct static pressure; conventional at 39.2 °F. */
-    INCH_WATER(Dimension.GAUGE_PRESSURE, "in. w.c.", 249.0889, 0),
+    INCH_WATER(Dimension.GAUGE_PRESSURE, "in w.c.", 249.0889, 0),
     MICRON(Dimension.ABSOLUTE_PRESSURE, "micron", 0.1333224, 0),
     PSIA(Dimension.ABSOLUTE_PRESSURE, "psia", 6894.757293168, 0),
     KILOPASCAL_ABSOLUTE(Dimension.ABSOLUTE_PRESSURE, "kPa(a)", 1e3, 0),
@@ -28,7 +28,7 @@ public enum Unit {
     POUND(Dimension.MASS, "lb", 0.45359237, 0),
     GRAM(Dimension.MASS, "g", 1e-3, 0),
     KILOGRAM(Dimension.MASS, "kg", 1, 0),
-    INCH(Dimension.LENGTH, "in.", 0.0254, 0),
+    INCH(Dimension.LENGTH, "in", 0.0254, 0),
     FOOT(Dimension.LENGTH, "ft", 0.3048, 0),
     MILLIMETRE(Dimension.LENGTH, "mm", 1e-3, 0),
     METRE(Dimension.LENGTH, "m", 1, 0),

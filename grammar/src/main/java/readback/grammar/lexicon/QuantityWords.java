@@ -16,7 +16,7 @@ import readback.calc.quantity.Unit;
  * @param weakNames used, but less clear
  * @param unitOnlyNames mean this quantity only with one of its units
  * @param units the units in which it may be stated
- * @param us what its values sound like in US units
+ * @param us what its values sound like in US units; with metric, also what is usual
  * @param metric what its values sound like in metric units
  * @param lowest lowest value that can be
  * @param highest highest value that can be
@@ -75,6 +75,24 @@ public record QuantityWords(
         double one = lowest.base();
         double other = highest.base();
         return value >= Math.min(one, other) && value <= Math.max(one, other);
+    }
+
+    /** Whether the value lies in the span of what is usually stated, in either system of units. */
+    public boolean isUsual(Reading reading) {
+        double value = reading.base();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (List<Sample> samples : List.of(us, metric)) {
+            for (Sample sample : samples) {
+                Unit unit = sample.units().get(0);
+                // a compound goes on to the next whole one: fifteen pounds and fifteen ounces
+                double more = sample.units().size() - 1.0;
+                low = Math.min(low, unit.toBase(sample.low().doubleValue()));
+                high = Math.max(high, unit.toBase(sample.high().doubleValue() + more));
+            }
+        }
+        double rounding = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+        return value >= low - rounding && value <= high + rounding;
     }
 
     static QuantityWords parse(Definitions definitions, Quantity quantity) {

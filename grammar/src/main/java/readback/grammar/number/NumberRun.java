@@ -16,7 +16,7 @@ final class NumberRun {
     private static final double USUAL = 1;
     private static final double FAIR = 0.8;
     /** "hundred and ten": the word before may have been lost. */
-    private static final double LACKING = 0.5;
+    private static final double LACKING = 0.6;
     /** "eighteen five" is said for 18.5 and for 185. */
     private static final double AMBIGUOUS = 0.4;
 

@@ -169,9 +169,13 @@ public final class Wording {
     private String stated(Fact.Stated stated, Form form, UnitSetting units) {
         Reading reading = stated.reading();
         String name = template("term.quantity." + reading.quantity().name(), form, false);
-        return form == Form.SPOKEN
-                ? name + ", " + SpokenNumber.words(reading.value()) + ", " + spokenUnit(reading.unit(), units)
-                : name + " " + shownAmount(reading.value(), reading.unit());
+        Optional<TubeFraction> fraction = TubeFraction.of(reading);
+        if (form == Form.SPOKEN) {
+            String number = fraction.map(TubeFraction::spoken).orElseGet(() -> SpokenNumber.words(reading.value()));
+            return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
+        }
+        String number = fraction.map(TubeFraction::shown).orElseGet(() -> reading.value().toPlainString());
+        return name + " " + number + " " + reading.unit().symbol();
     }
 
     private String amount(Fact.Amount amount, Form form, UnitSetting units) {

@@ -1,0 +1,283 @@
+package readback.grammar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static readback.calc.quantity.Quantity.NITROGEN_PRESSURE;
+import static readback.calc.quantity.Quantity.RUN_TIME;
+import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Confusions.Confusion;
+import readback.grammar.Prior.Grade;
+
+class WeighingTest {
+
+    private static final Grammar GRAMMAR = Grammar.standard();
+    private static final Expectation STEP = Expectation.of(RUN_TIME, UnitSetting.US);
+    private static final Confusions NONE = new Confusions(List.of());
+
+    private static Hypothesis heard(String words, double confidence) {
+        List<Hypothesis.Word> details = List.of(words.split(" ", -1)).stream()
+                .map(word -> new Hypothesis.Word(word, confidence, 0, 0))
+                .toList();
+        return new Hypothesis(words, confidence, details);
+    }
+
+    private static Decision decide(Prior prior, Hypothesis... hypotheses) {
+        return new Weighing(GRAMMAR, GRAMMAR.lexicon(), NONE, STEP, prior).decide(List.of(hypotheses));
+    }
+
+    private static Decision decide(Hypothesis... hypotheses) {
+        return decide(Prior.indifferent(), hypotheses);
+    }
+
+    private static Meaning minutes(String value) {
+        return new Meaning.Values(List.of(Reading.of(RUN_TIME, value)));
+    }
+
+    private static Prior grades(Grade grade, String value) {
+        return reading -> reading.value().toPlainString().equals(value) ? grade : Grade.TYPICAL;
+    }
+
+    @Test
+    void typedWordsAreTakenAtOnce() {
+        assertThat(GRAMMAR.decide(List.of(Hypothesis.typed("fifty")), STEP, Prior.indifferent()))
+                .isEqualTo(new Decision.Accept(minutes("50"), 1, false));
+    }
+
+    @Test
+    void aValueHeardWithoutRivalIsTakenAtOnce() {
+        assertThat(decide(heard("fifty two", 0.96), heard("fifty three", 0.04)))
+                .isEqualTo(new Decision.Accept(minutes("52"), 0.96, false));
+    }
+
+    @Test
+    void twoLikelyValuesAreAskedAboutTheLikelierFirst() {
+        assertThat(decide(heard("fifteen", 0.6), heard("fifty", 0.4)))
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("15"), minutes("50"))));
+    }
+
+    @Test
+    void noMoreThanThreeValuesAreAskedAbout() {
+        assertThat(decide(heard("fifteen", 0.3), heard("fifty", 0.25), heard("sixty", 0.25), heard("sixteen", 0.2)))
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("15"), minutes("50"), minutes("60"))));
+    }
+
+    @Test
+    void aValueThatCannotBeIsNoRival() {
+        assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifteen", 0.6), heard("fifty", 0.4)))
+                .isEqualTo(new Decision.Accept(minutes("15"), 0.6, false));
+    }
+
+    @Test
+    void aValueHeardLessThanHalfTheTimeNeedsAYesEvenWithoutRival() {
+        assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifty", 0.6), heard("fifteen", 0.4)))
+                .isEqualTo(new Decision.Accept(minutes("15"), 0.4, true));
+    }
+
+    @Test
+    void aValueBehindWordsThatWereNotUnderstoodNeedsAYes() {
+        assertThat(decide(heard("fifty fifteen", 0.52), heard("fifty", 0.48)))
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.48, true));
+        assertThat(decide(heard("fifty", 0.48), heard("fifty fifteen", 0.47)))
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.48, false));
+        assertThat(decide(heard("fifty", 0.34), heard("fifty fifteen", 0.33)))
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.34, true));
+    }
+
+    @Test
+    void anUnusualValueNeedsAYes() {
+        assertThat(decide(grades(Grade.UNUSUAL, "15"), heard("fifteen", 1)))
+                .isEqualTo(new Decision.Accept(minutes("15"), 1, true));
+    }
+
+    @Test
+    void aValueOutsideWhatIsUsuallyStatedNeedsAYes() {
+        assertThat(decide(heard("seven hundred", 1))).isEqualTo(new Decision.Accept(minutes("700"), 1, true));
+    }
+
+    @Test
+    void anUnusualValueWeighsLessThanATypicalOne() {
+        assertThat(decide(grades(Grade.UNUSUAL, "15"), heard("fifteen", 0.55), heard("fifty", 0.45)))
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("50"), minutes("15"))));
+    }
+
+    @Test
+    void aValueOutsideWhatCanBeIsRefusedWithTheRange() {
+        assertThat(decide(heard("ninety thousand", 1)))
+                .isEqualTo(new Decision.AskAgain(new Meaning.NotUnderstood(
+                        "90000 min", "The running time cannot be 90000 min; it is between 0 min and 10080 min.")));
+    }
+
+    @Test
+    void aValueThatThePriorExcludesIsRefused() {
+        assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifty", 1)))
+                .isEqualTo(new Decision.AskAgain(
+                        new Meaning.NotUnderstood("50 min", "The running time cannot be 50 min.")));
+    }
+
+    @Test
+    void differentWordsForOneMeaningAddUp() {
+        assertThat(decide(heard("run time fifty two", 0.5), heard("run time is fifty two", 0.45), heard("run", 0.05)))
+                .isEqualTo(new Decision.Accept(minutes("52"), 0.95, false));
+    }
+
+    @Test
+    void wordsThatMeanTwoValuesAreAskedAbout() {
+        assertThat(GRAMMAR.decide(
+                        List.of(Hypothesis.typed("eighteen five")),
+                        Expectation.of(NITROGEN_PRESSURE, UnitSetting.US),
+                        Prior.indifferent()))
+                .isInstanceOfSatisfying(
+                        Decision.AskBetween.class,
+                        ask -> assertThat(ask.candidates()).hasSize(2));
+    }
+
+    @Test
+    void aMeaningAmongMuchThatWasNotUnderstoodNeedsAYes() {
+        assertThat(decide(heard("fifty fifteen", 0.55), heard("fifty", 0.45)))
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.45, true));
+    }
+
+    @Test
+    void aFaintMeaningIsAskedForAgainWithTheReason() {
+        assertThat(decide(heard("sixty fifteen", 0.9), heard("sixty", 0.1)))
+                .isInstanceOfSatisfying(
+                        Decision.AskAgain.class,
+                        again -> assertThat(again.reason().where()).isEqualTo("fifteen"));
+        assertThat(decide(heard("sixty", 0.1)))
+                .isEqualTo(new Decision.AskAgain(
+                        new Meaning.NotUnderstood("", "I could not hear that clearly. Say it again.")));
+    }
+
+    @Test
+    void nothingUnderstoodIsAskedForAgain() {
+        assertThat(decide(heard("sixty fifteen", 0.9)))
+                .isInstanceOfSatisfying(
+                        Decision.AskAgain.class,
+                        again -> assertThat(again.reason().why())
+                                .isEqualTo("\"sixty\" and then \"fifteen\" is not one number."));
+    }
+
+    @Test
+    void whatIsNotMeantForUsIsIgnored() {
+        assertThat(decide()).isEqualTo(new Decision.Ignore("Nothing was said."));
+        assertThat(decide(heard(" ", 1))).isEqualTo(new Decision.Ignore("Nothing was said."));
+        assertThat(decide(heard("[unk] [unk]", 1)))
+                .isEqualTo(new Decision.Ignore("The words are not in the vocabulary."));
+        assertThat(decide(heard("[unk] fifty [unk]", 1)))
+                .isEqualTo(new Decision.Ignore("Most of the words are not in the vocabulary."));
+        assertThat(decide(heard("[unk] fifty two", 1))).isInstanceOf(Decision.AskAgain.class);
+    }
+
+    @Test
+    void aKnownConfusionThatIsAPossibleValueIsAskedAbout() {
+        Confusions sixtyOrSixTwo = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("six", "two"), 0.5)));
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), sixtyOrSixTwo, STEP, Prior.indifferent())
+                        .decide(List.of(heard("sixty", 0.9))))
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("60"), minutes("62"))));
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), sixtyOrSixTwo, STEP, grades(Grade.IMPOSSIBLE, "62"))
+                        .decide(List.of(heard("sixty", 0.9))))
+                .isEqualTo(new Decision.Accept(minutes("60"), 0.9, false));
+    }
+
+    @Test
+    void aRareConfusionIsNoReasonToAsk() {
+        Confusions rare = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("six", "two"), 0.02)));
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), rare, STEP, Prior.indifferent())
+                        .decide(List.of(heard("sixty", 0.97))))
+                .isInstanceOfSatisfying(
+                        Decision.Accept.class,
+                        accept -> assertThat(accept.doubtful()).isFalse());
+    }
+
+    @Test
+    void aValueThatIsOfferedAndKnownToBeConfusedIsAskedAboutEvenWhenItIsFaint() {
+        Confusions confusions = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("sixteen"), 0.05)));
+        Hypothesis[] heard = {heard("sixty", 0.96), heard("sixteen", 0.04)};
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusions, STEP, Prior.indifferent())
+                        .decide(List.of(heard)))
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("60"), minutes("16"))));
+        assertThat(decide(heard)).isEqualTo(new Decision.Accept(minutes("60"), 0.96, false));
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusions, STEP, grades(Grade.UNUSUAL, "16"))
+                        .decide(List.of(heard)))
+                .isEqualTo(new Decision.Accept(minutes("60"), 0.96, false));
+    }
+
+    @Test
+    void otherWordsForTheSameValueAreNoConfusion() {
+        Confusions confusions =
+                new Confusions(List.of(new Confusion(List.of("hundred"), List.of("a", "hundred"), 0.3)));
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusions, STEP, Prior.indifferent())
+                        .decide(List.of(heard("hundred", 0.9), heard("a hundred", 0.1))))
+                .isEqualTo(new Decision.Accept(minutes("100"), 1, false));
+    }
+
+    @Test
+    void everyConfusionOfTheWordsGivesAnAlternative() {
+        Confusions confusions = new Confusions(List.of(
+                new Confusion(List.of("one"), List.of("nine"), 0.1),
+                new Confusion(List.of("one", "ninety"), List.of("one", "nine"), 0.2)));
+
+        assertThat(confusions.alternatives(heard("one one ninety", 0.5)))
+                .containsExactlyInAnyOrder(
+                        new Confusions.Alternative("nine one ninety", 0.1),
+                        new Confusions.Alternative("one nine ninety", 0.1),
+                        new Confusions.Alternative("one one nine", 0.2));
+    }
+
+    @Test
+    void theSurerTheRecogniserIsOfAWordTheLessAConfusionCounts() {
+        Confusions confusions = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("fifty"), 0.1)));
+
+        assertThat(confusions.alternatives(heard("sixty", 1)).get(0).share()).isCloseTo(0.02, within(1e-9));
+        assertThat(confusions.alternatives(heard("sixty", 0.95)).get(0).share()).isCloseTo(0.05, within(1e-9));
+        assertThat(confusions.alternatives(heard("sixty", 0.4)).get(0).share()).isCloseTo(0.1, within(1e-9));
+        assertThat(confusions.alternatives(Hypothesis.typed("sixty")).get(0).share())
+                .isCloseTo(0.02, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "say again, why, 0.6, false",
+        "yes, why, 0.6, true",
+        "yes, why, 0.85, false",
+        "finish, say again, 0.6, true",
+        "say again, why, 0.51, true",
+    })
+    void anOrderThatChangesSomethingMustBeHeardMoreClearly(String order, String other, double share, boolean doubtful) {
+        assertThat(decide(heard(order, share), heard(other, 1 - share)))
+                .isInstanceOfSatisfying(
+                        Decision.Accept.class,
+                        accept -> assertThat(accept.doubtful()).isEqualTo(doubtful));
+    }
+
+    @Test
+    void theMeasuredTableHoldsSharesOfNumberWords() {
+        assertThat(Confusions.measured().alternatives(heard("sixty ninety seventy twenty two", 0.5)))
+                .isNotEmpty()
+                .allSatisfy(alternative -> assertThat(alternative.share()).isBetween(0.001, 0.5));
+    }
+
+    @Test
+    void aBareNumberOfAnotherStepIsNotTaken() {
+        assertThat(GRAMMAR.decide(
+                        List.of(heard("one eighteen", 1)), Expectation.open(UnitSetting.US), Prior.indifferent()))
+                .isInstanceOf(Decision.AskAgain.class);
+        assertThat(GRAMMAR.decide(
+                        List.of(heard("suction one eleven", 1)), Expectation.open(UnitSetting.US), Prior.indifferent()))
+                .isInstanceOfSatisfying(
+                        Decision.Accept.class,
+                        accept -> assertThat(accept.meaning())
+                                .isEqualTo(new Meaning.Values(List.of(Reading.of(SUCTION_PRESSURE, "111")))));
+    }
+}
