@@ -122,8 +122,7 @@ final class Orders {
     }
 
     private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
-        Optional<Quantity> about =
-                named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
+        Optional<Quantity> about = named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
         Assessment assessment = Assessment.of(draft.state());
         List<String> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
@@ -257,8 +256,9 @@ final class Orders {
         boolean judged = assessment.recorded().isPresent()
                 && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
         // A job that measures something and reached no outcome is left on purpose only.
-        boolean reached = judged || flow.open(draft.state(), assessment).noneMatch(placed -> placed.step()
-                        .task() instanceof Task.Judge);
+        boolean reached = judged
+                || flow.open(draft.state(), assessment)
+                        .noneMatch(placed -> placed.step().task() instanceof Task.Judge);
         if (reached || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
             close(draft);
         } else {
@@ -281,7 +281,8 @@ final class Orders {
         draft.say(assessment
                 .verdict()
                 .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
-                .orElseGet(() -> Message.of(draft.state().announced().isEmpty() && measures(draft) ? "closed.open" : "closed.done")));
+                .orElseGet(() -> Message.of(
+                        draft.state().announced().isEmpty() && measures(draft) ? "closed.open" : "closed.done")));
         draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
         draft.doing(new Effect.Close());
     }

@@ -174,7 +174,8 @@ public final class Wording {
             String number = fraction.map(TubeFraction::spoken).orElseGet(() -> SpokenNumber.words(reading.value()));
             return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
         }
-        String number = fraction.map(TubeFraction::shown).orElseGet(() -> reading.value().toPlainString());
+        String number = fraction.map(TubeFraction::shown)
+                .orElseGet(() -> reading.value().toPlainString());
         return name + " " + number + " " + reading.unit().symbol();
     }
 
