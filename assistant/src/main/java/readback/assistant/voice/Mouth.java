@@ -113,10 +113,10 @@ public final class Mouth implements AutoCloseable {
         return voice.name();
     }
 
-    /** Says these, one after the other, after what is being said. A phrase that is still waiting to be said is not repeated. */
+    /** Says these, one after the other, after what is being said; nothing once it is closed. A phrase that is still waiting to be said is not repeated. */
     public synchronized void say(List<String> texts) {
         for (String text : texts) {
-            if (!text.isBlank() && !waits(text)) {
+            if (!stopped && !text.isBlank() && !waits(text)) {
                 waiting++;
                 phrases.add(new Phrase(wanted, text, sound(text)));
             }
@@ -130,11 +130,13 @@ public final class Mouth implements AutoCloseable {
 
     /** Makes these ready one by one while nothing else is to be made: standing phrases. */
     public void prepare(List<String> texts) {
-        if (!texts.isEmpty() && !stopped) {
-            making.execute(() -> {
-                keep(texts.get(0));
-                prepare(texts.subList(1, texts.size()));
-            });
+        synchronized (this) {
+            if (!texts.isEmpty() && !stopped) {
+                making.execute(() -> {
+                    keep(texts.get(0));
+                    prepare(texts.subList(1, texts.size()));
+                });
+            }
         }
     }
 
@@ -152,7 +154,7 @@ public final class Mouth implements AutoCloseable {
     /** Makes these ready at once, because they may be wanted next. */
     public synchronized void expect(List<String> texts) {
         for (String text : texts) {
-            if (!text.isBlank()) {
+            if (!stopped && !text.isBlank()) {
                 // A failure shows when the phrase is wanted.
                 Future<Samples> unused = sound(text);
             }
@@ -287,7 +289,7 @@ public final class Mouth implements AutoCloseable {
     }
 
     @Override
-    public void close() {
+    public synchronized void close() {
         stopped = true;
         hush();
         playing.interrupt();

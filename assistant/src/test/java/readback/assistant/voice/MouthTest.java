@@ -141,6 +141,17 @@ class MouthTest {
     }
 
     @Test
+    void onceItIsClosedItSaysNothingAndComplainsOfNothing() throws InterruptedException {
+        mouth.close();
+
+        mouth.say(List.of("too late"));
+        mouth.expect(List.of("too late"));
+        mouth.prepare(List.of("too late"));
+
+        assertThat(events.poll(100, TimeUnit.MILLISECONDS)).isNull();
+    }
+
+    @Test
     void withoutAVoiceAToneSounds() throws InterruptedException {
         try (Mouth dumb = new Mouth(new NoVoice(), new Player(), Mouth.Manner.PLAIN, new Follower())) {
             dumb.say(List.of("anything"));
