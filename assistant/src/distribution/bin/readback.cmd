@@ -1,8 +1,11 @@
 @echo off
-rem Starts Readback from any working folder. Needs a Java runtime 17 or newer: JAVA_HOME, else java on the PATH.
+rem Starts Readback from any working folder. Needs a Java runtime 17 or newer: the one that came with it in runtime\,
+rem else JAVA_HOME, else java on the PATH.
 rem READBACK_OPTS adds options for the Java virtual machine.
 setlocal
 for %%I in ("%~dp0..") do set "READBACK_HOME=%%~fI"
+set "READBACK_JAVA=%READBACK_HOME%\runtime\bin\java.exe"
+if exist "%READBACK_JAVA%" goto start
 set "READBACK_JAVA=java"
 if not defined JAVA_HOME goto look
 set "READBACK_JAVA=%JAVA_HOME%\bin\java.exe"

@@ -2,6 +2,8 @@ package readback.assistant;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
 import picocli.CommandLine;
 import readback.assistant.command.CheckCommand;
 import readback.assistant.command.CommandFailure;
@@ -18,7 +20,11 @@ import readback.assistant.command.MeasureCommand;
 import readback.assistant.command.TableCommand;
 import readback.assistant.command.VocabularyCommand;
 import readback.assistant.command.SessionsCommand;
+import readback.assistant.command.SelfcheckCommand;
+import readback.assistant.command.SettingsCommand;
+import readback.assistant.command.SettingsDefaults;
 import readback.assistant.command.UnderstandCommand;
+import readback.assistant.settings.SettingsException;
 
 /** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
 public final class Readback {
@@ -46,6 +52,8 @@ public final class Readback {
                 .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new RemarkCommand(console))
                 .addSubcommand(new SessionsCommand(console))
+                .addSubcommand(new SelfcheckCommand(console))
+                .addSubcommand(new SettingsCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
@@ -67,6 +75,13 @@ public final class Readback {
             }
             return CommandLine.ExitCode.SOFTWARE;
         });
+        try {
+            line.setDefaultValueProvider(SettingsDefaults.of(
+                    List.of(args), Objects.requireNonNull(line.getSubcommands().get("check"))));
+        } catch (SettingsException e) {
+            console.err().println("readback: " + e.getMessage());
+            return CommandLine.ExitCode.USAGE;
+        }
         return line.execute(args);
     }
 

@@ -143,9 +143,7 @@ final class Weighing {
         if (agreement && expectation.answers().contains(Command.DONE)) {
             return new Meaning.Ordered(Command.DONE);
         }
-        return agreement && expectation.answers().contains(Command.YES)
-                ? new Meaning.Ordered(Command.YES)
-                : meaning;
+        return agreement && expectation.answers().contains(Command.YES) ? new Meaning.Ordered(Command.YES) : meaning;
     }
 
     private void add(Interpretation interpretation, double heard, boolean sums) {

@@ -18,6 +18,7 @@ import readback.assistant.ear.Ear;
         mixinStandardHelpOptions = true,
         description = {
             "Leads through a charge check: asks, reads back, judges, warns, keeps a record.",
+            "Listens to the microphone, unless --typed or --audio say otherwise.",
             "",
             "Say or type, for example:",
             "  four ten a                          what is asked",
@@ -61,17 +62,23 @@ public final class CheckCommand implements Callable<Integer> {
     @Mixin
     private VoiceOptions voice = new VoiceOptions();
 
+    @Mixin
+    private LiveOptions live = new LiveOptions();
+
     public CheckCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public Integer call() {
-        if (typed == !audio.isEmpty()) {
-            throw new CommandFailure(
-                    "Say where the words come from: --typed for the keyboard, or --audio with recordings.");
+        if (typed && !audio.isEmpty()) {
+            throw new CommandFailure("Say one place where the words come from: --typed or --audio, not both.");
         }
         Desk desk = Desk.standard();
+        if (!typed && audio.isEmpty()) {
+            new LiveCheck(desk, console, Clock.systemUTC()).run(session, ear, voice, live, json);
+            return 0;
+        }
         SessionRunner runner = new SessionRunner(desk, console, Clock.systemUTC());
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {

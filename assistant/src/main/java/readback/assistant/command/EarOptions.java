@@ -59,6 +59,11 @@ final class EarOptions {
         return words;
     }
 
+    /** The ear, without a look at its words. */
+    Ear tryOpen() throws EarUnavailableException {
+        return VoskEar.open(folder());
+    }
+
     private ModelFolder folder() throws EarUnavailableException {
         return model == null ? UnpackedModel.in(CacheFolder.ofUser(), AcousticModel.bundled()) : ModelFolder.at(model);
     }

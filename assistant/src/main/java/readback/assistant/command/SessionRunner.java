@@ -137,7 +137,13 @@ final class SessionRunner {
     /** Runs a new session; the record is complete when this returns. */
     void run(Plan plan, Input input) {
         Instant start = clock.instant();
-        try (SessionRecord record = SessionRecord.create(plan.sessions(), header(plan, start))) {
+        try (SessionRecord record = SessionRecord.create(
+                plan.sessions(),
+                header(
+                        plan.ear().map(Ear::name),
+                        plan.speaker().map(VoiceOptions.Speaker::name),
+                        plan.keeping(),
+                        start))) {
             record.keepAudio(plan.keeping().audio());
             run(
                     plan,
@@ -216,12 +222,14 @@ final class SessionRunner {
         }
     }
 
-    private Header header(Plan plan, Instant start) {
+    /** The header of a session that starts now. */
+    Header header(
+            Optional<String> ear, Optional<String> voice, SessionOptions.Keeping keeping, Instant start) {
         Map<String, String> parts = new TreeMap<>(Fingerprints.of(desk.checklists()));
-        plan.ear().ifPresent(ear -> parts.put("ear", ear.name()));
-        plan.speaker().ifPresent(speaker -> parts.put("voice", speaker.name()));
+        ear.ifPresent(name -> parts.put("ear", name));
+        voice.ifPresent(name -> parts.put("voice", name));
         String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));
-        return new Header(session, start, version(), parts, plan.keeping().about());
+        return new Header(session, start, version(), parts, keeping.about());
     }
 
     static String version() {

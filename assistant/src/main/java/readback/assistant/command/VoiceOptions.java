@@ -21,9 +21,10 @@ final class VoiceOptions {
 
     @Option(
             names = "--voice",
-            paramLabel = "embedded|flite|none",
-            description = "embedded comes with Readback; flite is used where it is installed. Default: embedded.")
-    private String voice = "embedded";
+            paramLabel = "embedded|flite|system|none",
+            description = "embedded comes with Readback; flite is a program; system is the operating system's own."
+                    + " Default: live the first of flite, system, embedded that is there; into a file embedded.")
+    private @Nullable String voice;
 
     @Option(names = "--speak-to", paramLabel = "FILE", description = "Write what Readback says into this WAV file.")
     private @Nullable Path speakTo;
@@ -105,18 +106,31 @@ final class VoiceOptions {
 
     private Voice engine() {
         try {
-            return choice().open(Path.of(System.getProperty(HOME, ".")));
+            return choice(voice == null ? "embedded" : voice).open(home());
         } catch (VoiceFailedException e) {
             throw new CommandFailure(e);
         }
     }
 
-    private VoiceChoice choice() {
+    /** The voice of a live session: the one asked for, else the best there is. */
+    Voice live() {
+        try {
+            return voice == null ? VoiceChoice.best(home()) : choice(voice).open(home());
+        } catch (VoiceFailedException e) {
+            throw new CommandFailure(e);
+        }
+    }
+
+    private static Path home() {
+        return Path.of(System.getProperty(HOME, "."));
+    }
+
+    private static VoiceChoice choice(String voice) {
         for (VoiceChoice choice : VoiceChoice.values()) {
             if (Result.name(choice).equals(voice.toLowerCase(Locale.ROOT))) {
                 return choice;
             }
         }
-        throw new CommandFailure("--voice is embedded, flite or none, not '" + voice + "'.");
+        throw new CommandFailure("--voice is embedded, flite, system or none, not '" + voice + "'.");
     }
 }

@@ -18,7 +18,7 @@ import readback.prompts.text.Message;
  * @param revisited a step that is asked again although it is filled
  * @param said what was said last, for "say again"
  */
-record Conversation(
+public record Conversation(
         Mode mode,
         boolean brief,
         Optional<String> asked,
@@ -36,7 +36,7 @@ record Conversation(
         CLOSED
     }
 
-    Conversation {
+    public Conversation {
         asks = Map.copyOf(asks);
         said = List.copyOf(said);
     }

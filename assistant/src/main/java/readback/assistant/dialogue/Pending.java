@@ -7,7 +7,7 @@ import readback.calc.quantity.Reading;
 import readback.prompts.text.Message;
 
 /** A question of the dialogue's own that comes before the checklist goes on. */
-sealed interface Pending {
+public sealed interface Pending {
 
     /** The question, for asking again. */
     Message question();

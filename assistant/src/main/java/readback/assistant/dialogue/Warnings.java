@@ -10,11 +10,11 @@ import java.util.TreeSet;
  * @param unheeded those that wait for the technician's word that they were understood
  * @param told those given before an activity began; once a session is enough
  */
-record Warnings(Set<String> given, Set<String> unheeded, Set<String> told) {
+public record Warnings(Set<String> given, Set<String> unheeded, Set<String> told) {
 
     static final Warnings NONE = new Warnings(Set.of(), Set.of(), Set.of());
 
-    Warnings {
+    public Warnings {
         given = Set.copyOf(given);
         unheeded = Set.copyOf(unheeded);
         told = Set.copyOf(told);

@@ -118,6 +118,11 @@ public final class Session {
         return refused;
     }
 
+    /** What would be said if the event happened now. Nothing changes: so a voice can be ready before it is needed. */
+    public List<Line> foreseen(Event event) {
+        return state.closed() ? List.of() : Line.of(dialogue.on(state, event), wording);
+    }
+
     /** What is being listened for. */
     public Expectation expectation() {
         return expectation;

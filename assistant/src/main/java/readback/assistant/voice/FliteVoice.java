@@ -1,93 +1,26 @@
 package readback.assistant.voice;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import readback.assistant.sound.Recording;
-import readback.assistant.sound.Samples;
+import java.util.List;
 
 /**
- * The program flite (Carnegie Mellon University, BSD-style licence) with its voice {@code rms}, one process a text. Of
- * the engines tried it was understood best by an independent recogniser.
+ * The program flite (Carnegie Mellon University, BSD-style licence) with its voice {@code rms}. Of the engines tried it
+ * was understood best by an independent recogniser.
  */
-final class FliteVoice implements Voice {
+final class FliteVoice {
+
     private static final String SPEAKER = "rms";
-    private static final int RATE = 16000;
-    private static final int PATIENCE_SECONDS = 20;
 
-    private final String program;
-
-    private FliteVoice(String program) {
-        this.program = program;
-    }
+    private FliteVoice() {}
 
     /**
      * The voice of a program on the PATH.
      *
      * @throws VoiceFailedException when the program does not speak
      */
-    static FliteVoice open(String program) throws VoiceFailedException {
-        FliteVoice voice = new FliteVoice(program);
-        voice.speak("ready");
-        return voice;
-    }
-
-    @Override
-    public String name() {
-        return "flite, " + SPEAKER;
-    }
-
-    @Override
-    public Samples speak(String text) throws VoiceFailedException {
-        if (text.isBlank()) {
-            return Samples.silence(0, RATE);
-        }
-        try {
-            Path folder = Files.createTempDirectory("readback-voice");
-            Path words = folder.resolve("words.txt");
-            Path sound = folder.resolve("sound.wav");
-            try {
-                Files.writeString(words, text, StandardCharsets.US_ASCII);
-                run(words, sound);
-                return Recording.read(sound)
-                        .samples()
-                        .orElseThrow(() -> new VoiceFailedException(
-                                "The program '" + program + "' made no sound: choose another voice with --voice."));
-            } finally {
-                Files.deleteIfExists(words);
-                Files.deleteIfExists(sound);
-                Files.deleteIfExists(folder);
-            }
-        } catch (IOException failed) {
-            throw new VoiceFailedException(
-                    "The program '" + program + "' cannot be run (" + failed.getMessage()
-                            + "): install it, or choose another voice with --voice.",
-                    failed);
-        }
-    }
-
-    private void run(Path words, Path sound) throws IOException, VoiceFailedException {
-        Process process = new ProcessBuilder(program, "-voice", SPEAKER, "-f", words.toString(), "-o", sound.toString())
-                .redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        try {
-            if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
-                throw new VoiceFailedException("The program '" + program
-                        + "' failed to speak: see whether it runs by itself, or choose another voice with --voice.");
-            }
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new VoiceFailedException("Speaking was interrupted.", stopped);
-        } finally {
-            process.destroyForcibly();
-        }
-    }
-
-    @Override
-    public void close() {
-        // Each text has a process of its own, which is over.
+    static Voice open(String program) throws VoiceFailedException {
+        return ProgramVoice.open(
+                "flite, " + SPEAKER,
+                program,
+                (words, sound) -> List.of("-voice", SPEAKER, "-f", words.toString(), "-o", sound.toString()));
     }
 }

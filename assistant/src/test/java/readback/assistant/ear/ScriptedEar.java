@@ -13,7 +13,7 @@ import readback.grammar.Hypothesis;
  * An ear that hears loud and quiet only: each stretch of loud sound is taken for the next line of its script, and its end
  * is found a third of a second after it, as with the real one.
  */
-final class ScriptedEar implements Ear {
+public final class ScriptedEar implements Ear {
     private static final double LOUD = 1200;
     private static final int FRAME = RATE / 100;
     private static final int QUIET_FRAMES = 33;
@@ -21,7 +21,7 @@ final class ScriptedEar implements Ear {
     private final Deque<String> script;
     private final SortedSet<String> words;
 
-    ScriptedEar(List<String> script, Collection<String> words) {
+    public ScriptedEar(List<String> script, Collection<String> words) {
         this.script = new ArrayDeque<>(script);
         this.words = new TreeSet<>(words);
     }

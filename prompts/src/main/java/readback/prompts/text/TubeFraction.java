@@ -12,8 +12,22 @@ record TubeFraction(int whole, int numerator, int denominator) {
 
     private static final BigDecimal SIXTEEN = BigDecimal.valueOf(16);
     private static final List<String> COUNTS = List.of(
-            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-            "thirteen", "fourteen", "fifteen");
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen");
 
     /** The fraction of a tube size in inches; empty for other quantities and for sizes between the sixteenths. */
     static Optional<TubeFraction> of(Reading reading) {
@@ -49,13 +63,12 @@ record TubeFraction(int whole, int numerator, int denominator) {
     }
 
     private String part() {
-        String one =
-                switch (denominator) {
-                    case 2 -> "half";
-                    case 4 -> "quarter";
-                    case 8 -> "eighth";
-                    default -> "sixteenth";
-                };
+        String one = switch (denominator) {
+            case 2 -> "half";
+            case 4 -> "quarter";
+            case 8 -> "eighth";
+            default -> "sixteenth";
+        };
         return numerator == 1 || one.equals("half") ? one : one + "s";
     }
 }

@@ -100,7 +100,7 @@ public final class Wording {
     }
 
     /** The places of a text, by name. */
-    Set<String> places(String key) {
+    public Set<String> places(String key) {
         return PLACE.matcher(text(key)).results().map(place -> place.group(1)).collect(Collectors.toSet());
     }
 
@@ -174,7 +174,8 @@ public final class Wording {
             String number = fraction.map(TubeFraction::spoken).orElseGet(() -> SpokenNumber.words(reading.value()));
             return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
         }
-        String number = fraction.map(TubeFraction::shown).orElseGet(() -> reading.value().toPlainString());
+        String number = fraction.map(TubeFraction::shown)
+                .orElseGet(() -> reading.value().toPlainString());
         return name + " " + number + " " + reading.unit().symbol();
     }
 

@@ -1,0 +1,126 @@
+package readback.assistant.command;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import readback.assistant.live.ListeningMode;
+import readback.assistant.live.LiveSession;
+import readback.assistant.microphone.Microphones;
+import readback.assistant.screen.Palette;
+import readback.assistant.voice.LineLoudspeaker;
+import readback.assistant.voice.Loudspeaker;
+import readback.assistant.voice.Mouth;
+
+/** How a live session listens, speaks and looks. */
+final class LiveOptions {
+
+    @Option(
+            names = "--microphone",
+            paramLabel = "NAME",
+            description = "Part of the microphone's name. Default: the system's choice.")
+    private @Nullable String microphone;
+
+    @Option(
+            names = "--loudspeaker",
+            paramLabel = "NAME",
+            description = "Part of the loudspeaker's name. Default: the system's choice.")
+    private @Nullable String loudspeaker;
+
+    @Option(
+            names = "--listen",
+            paramLabel = "open|key|both",
+            description =
+                    "open listens by itself; key from a press of the talk key (space, enter, an arrow or page key,"
+                            + " as clickers send) to the end of what is said; both does both. Default: both.")
+    private String listen = "both";
+
+    @Option(
+            names = "--headset",
+            negatable = true,
+            fallbackValue = "true",
+            description = "Listen while speaking, and stop speaking when spoken to. Only with a headset: a loudspeaker"
+                    + " would be heard as words.")
+    private boolean headset;
+
+    @Option(
+            names = "--gate",
+            paramLabel = "DB",
+            description = "Sound below this level is never speech, in decibels of full scale. Default: -55.")
+    private double gate = -55;
+
+    @Option(names = "--volume", paramLabel = "0..2", description = "Loudness of the voice. Default: 1.")
+    private double volume = 1;
+
+    @Option(names = "--speed", paramLabel = "0.5..2", description = "Speed of the voice. Default: 1.")
+    private double speed = 1;
+
+    @Option(
+            names = "--theme",
+            paramLabel = "day|night",
+            description = "day is black on white, for sunlight; night is white on black. Default: day.")
+    private String theme = "day";
+
+    @Option(
+            names = "--plain",
+            negatable = true,
+            fallbackValue = "true",
+            description = "Plain lines in place of the screen: for screen readers, logs and pipes. By itself when the"
+                    + " output is no terminal.")
+    private boolean plain;
+
+    @Option(
+            names = SettingsDefaults.OPTION,
+            paramLabel = "FILE",
+            description = "Settings file in place of the one in the user's configuration folder; readback settings"
+                    + " prints one.")
+    // Read before the options are, because it gives them their defaults; here for the help and the syntax.
+    @SuppressWarnings("UnusedVariable")
+    private @Nullable Path settings;
+
+    Microphones.Socket microphone() {
+        return Microphones.named(Optional.ofNullable(microphone));
+    }
+
+    Loudspeaker loudspeaker() {
+        return new LineLoudspeaker(Optional.ofNullable(loudspeaker));
+    }
+
+    boolean plain() {
+        return plain;
+    }
+
+    LiveSession.Settings settings() {
+        return new LiveSession.Settings(
+                one("--listen", listen, ListeningMode.values()),
+                headset,
+                within("--gate", gate, -90, 0),
+                new Mouth.Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)));
+    }
+
+    Palette palette() {
+        return one("--theme", theme, Palette.values());
+    }
+
+    private static double within(String option, double value, double low, double high) {
+        if (!(value >= low && value <= high)) {
+            throw new CommandFailure(
+                    String.format(Locale.ROOT, "%s lies between %s and %s, not at %s.", option, low, high, value));
+        }
+        return value;
+    }
+
+    private static <E extends Enum<E>> E one(String option, String text, E[] all) {
+        for (E each : all) {
+            if (Result.name(each).equals(text.toLowerCase(Locale.ROOT))) {
+                return each;
+            }
+        }
+        StringBuilder names = new StringBuilder();
+        for (E each : all) {
+            names.append(names.isEmpty() ? "" : " or ").append(Result.name(each));
+        }
+        throw new CommandFailure(option + " is " + names + ", not '" + text + "'.");
+    }
+}

@@ -1,0 +1,83 @@
+package readback.assistant.command;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import readback.assistant.selfcheck.Finding;
+import readback.assistant.selfcheck.SelfCheck;
+import readback.assistant.voice.Loudspeaker;
+import readback.assistant.voice.Voice;
+
+/** Whether this machine is fit for the job. Exit code 1 when something is bad. */
+@Command(
+        name = "selfcheck",
+        mixinStandardHelpOptions = true,
+        description = "Checks Java, recogniser, microphone, voice and disk, and says what to do about each.")
+public final class SelfcheckCommand implements Callable<Integer> {
+
+    private final Console console;
+
+    @Option(names = "--json", description = "Print one line of JSON in place of the text.")
+    private boolean json;
+
+    @Mixin
+    private SessionOptions session = new SessionOptions();
+
+    @Mixin
+    private EarOptions ear = new EarOptions();
+
+    @Mixin
+    private VoiceOptions voice = new VoiceOptions();
+
+    @Mixin
+    private LiveOptions live = new LiveOptions();
+
+    public SelfcheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        try (Voice speaking = voice.live();
+                Loudspeaker loudspeaker = live.loudspeaker()) {
+            SelfCheck check = new SelfCheck(new SelfCheck.Equipment(
+                    ear::tryOpen, live.microphone(), speaking, loudspeaker, session.sessions()));
+            List<Finding> findings = check.run(finding -> {
+                if (!json) {
+                    print(finding);
+                }
+            });
+            if (json) {
+                console.out().println(json(findings));
+            }
+            return findings.stream().anyMatch(finding -> finding.grade() == Finding.Grade.BAD) ? 1 : 0;
+        }
+    }
+
+    private void print(Finding finding) {
+        console.out()
+                .println(String.format(
+                        Locale.ROOT, "%-9s %-15s %s", Result.name(finding.grade()), finding.subject(), finding.what()));
+        if (!finding.todo().isEmpty()) {
+            console.out().println(" ".repeat(26) + finding.todo());
+        }
+        console.out().flush();
+    }
+
+    private static String json(List<Finding> findings) {
+        ObjectNode result = new ObjectMapper().createObjectNode();
+        ArrayNode list = result.putArray("findings");
+        findings.forEach(finding -> list.addObject()
+                .put("subject", finding.subject())
+                .put("grade", Result.name(finding.grade()))
+                .put("what", finding.what())
+                .put("todo", finding.todo()));
+        return result.toString();
+    }
+}

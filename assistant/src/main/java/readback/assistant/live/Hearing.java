@@ -1,0 +1,239 @@
+package readback.assistant.live;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.Listening;
+import readback.assistant.ear.Utterance;
+import readback.assistant.microphone.LevelMeter;
+
+/**
+ * Listens live, on the one thread that uses the ear. Sound comes in from the microphone's thread; what was said goes out
+ * as inputs of the session. When the dialogue goes on to another step while someone is speaking already, what was heard
+ * since the last utterance is heard again with the new phrases: nothing is lost.
+ */
+final class Hearing implements AutoCloseable {
+
+    /** What a screen shows of the microphone. */
+    record Meter(double level, double noise, boolean open) {
+        static final Meter SILENT = new Meter(LevelMeter.SILENCE, LevelMeter.SILENCE, false);
+    }
+
+    /** More than this is never waiting: 10 seconds in reads of 20 ms. */
+    private static final int WAITING = 500;
+
+    /** Longer pieces delay the answer. */
+    private static final int LONGEST = Ear.RATE / 5;
+
+    /** Kept while no word is heard yet: the recogniser tells a word up to half a second after it began. */
+    private static final int RUN_UP = Ear.RATE;
+
+    /** Kept of what was said since the last utterance. */
+    private static final int REMEMBERED = Ear.RATE * 20;
+
+    /** Loud sound of this length is someone speaking, not a click. */
+    private static final double INTERRUPTION_SECONDS = 0.06;
+
+    /** Words in sound that nowhere stood out of the noise for this long were made up from noise. */
+    private static final double SPEECH_SECONDS = 0.04;
+
+    private final Ear ear;
+    private final BooleanSupplier deaf;
+    private final boolean interrupts;
+    private final Consumer<LiveInput> out;
+    private final LevelMeter level;
+    private final BlockingQueue<Runnable> tasks = new LinkedBlockingQueue<>(WAITING);
+    private final Thread thread = new Thread(this::run, "ear");
+    private final SoundMemory memory = new SoundMemory(REMEMBERED);
+    private List<String> phrases = List.of();
+    private @Nullable Listening listening;
+    private String partial = "";
+    private double longestOpen;
+    private double loudest = LevelMeter.SILENCE;
+    private boolean wasDeaf;
+    private boolean open;
+    /** The owner's last wish. */
+    private boolean wantedOpen;
+
+    private volatile boolean stopped;
+    private volatile Meter meter = Meter.SILENT;
+
+    /**
+     * @param deaf whether sound is to be passed over now, because Readback itself is speaking
+     * @param interrupts whether loud sound is told at once, for a voice that may be interrupted
+     * @param gate level in decibels of full scale below which nothing is speech
+     */
+    Hearing(Ear ear, BooleanSupplier deaf, boolean interrupts, double gate, Consumer<LiveInput> out) {
+        this.ear = ear;
+        this.deaf = deaf;
+        this.interrupts = interrupts;
+        this.level = new LevelMeter(Ear.RATE, gate);
+        this.out = out;
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** Takes sound that was just recorded; false when it had to be dropped because the ear lags far behind. */
+    boolean sound(short[] chunk) {
+        long at = System.nanoTime();
+        boolean deafThen = deaf.getAsBoolean();
+        return tasks.offer(() -> hear(chunk, at, deafThen));
+    }
+
+    /** Expects these phrases from now on. */
+    void expect(Collection<String> next) {
+        List<String> copy = List.copyOf(next);
+        put(() -> change(copy));
+    }
+
+    /** Opens or closes the ear for the sound that comes from now on. Owner's thread. */
+    void open(boolean opened) {
+        if (opened != wantedOpen) {
+            wantedOpen = opened;
+            put(() -> open = opened);
+        }
+    }
+
+    /** Takes what is being said for finished, without waiting for a silence. */
+    void finish() {
+        put(() -> {
+            if (listening != null) {
+                report(listening.finish(), System.nanoTime());
+            }
+        });
+    }
+
+    Meter meter() {
+        return meter;
+    }
+
+    private void put(Runnable task) {
+        try {
+            tasks.put(task);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void run() {
+        try {
+            while (!stopped) {
+                Runnable task = tasks.poll(1, TimeUnit.SECONDS);
+                if (task != null) {
+                    task.run();
+                }
+            }
+        } catch (InterruptedException e) {
+            stopped = true;
+        } finally {
+            forget();
+            ear.close();
+        }
+    }
+
+    private void hear(short[] chunk, long at, boolean deafNow) {
+        level.hear(chunk);
+        meter = new Meter(level.level(), level.noise(), level.open());
+        if (deafNow && interrupts && level.openSeconds() >= INTERRUPTION_SECONDS) {
+            out.accept(new LiveInput.Interrupted());
+        }
+        if (!open || (deafNow && !interrupts)) {
+            if (!wasDeaf) {
+                forget();
+            }
+            wasDeaf = true;
+            return;
+        }
+        wasDeaf = false;
+        longestOpen = Math.max(longestOpen, level.openSeconds());
+        loudest = level.open() ? Math.max(loudest, level.level()) : loudest;
+        memory.add(chunk);
+        feed(chunk, at);
+    }
+
+    private void feed(short[] chunk, long at) {
+        Listening now = listening();
+        report(now.hear(chunk), at);
+        if (listening != null) {
+            String words = listening.partial();
+            if (!words.equals(partial)) {
+                partial = words;
+                out.accept(new LiveInput.Partial(words));
+            }
+            if (words.isEmpty()) {
+                memory.keepLast(RUN_UP);
+            }
+        }
+    }
+
+    private Listening listening() {
+        Listening now = listening;
+        if (now == null) {
+            now = ear.listen(phrases);
+            listening = now;
+        }
+        return now;
+    }
+
+    private void report(Optional<Utterance> heard, long at) {
+        Listening now = listening;
+        if (heard.isEmpty() || now == null) {
+            return;
+        }
+        Utterance utterance = heard.get();
+        double silence = Math.max(0, now.seconds() - utterance.endSeconds());
+        boolean speech = longestOpen >= SPEECH_SECONDS;
+        double aboveNoise = loudest - level.noise();
+        forget();
+        if (speech) {
+            out.accept(new LiveInput.Spoken(utterance, at - Math.round(silence * 1e9), aboveNoise));
+        } else {
+            out.accept(new LiveInput.Partial(""));
+        }
+    }
+
+    private void change(List<String> next) {
+        if (next.equals(phrases)) {
+            return;
+        }
+        phrases = next;
+        short[] heardAlready = memory.all();
+        closeListening();
+        for (int from = 0; from < heardAlready.length && !wasDeaf; from += LONGEST) {
+            feed(SoundMemory.part(heardAlready, from, LONGEST), System.nanoTime());
+        }
+    }
+
+    private void forget() {
+        closeListening();
+        memory.clear();
+        partial = "";
+        longestOpen = 0;
+        loudest = LevelMeter.SILENCE;
+    }
+
+    private void closeListening() {
+        if (listening != null) {
+            listening.close();
+            listening = null;
+        }
+    }
+
+    @Override
+    public void close() {
+        stopped = true;
+        thread.interrupt();
+        try {
+            thread.join(TimeUnit.SECONDS.toMillis(2));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package readback.assistant.live;
+
+import java.util.Arrays;
+
+/** The sound since the last utterance, up to a limit. One thread. */
+final class SoundMemory {
+
+    private final int limit;
+    private short[] sound = new short[1 << 14];
+    private int length;
+
+    /**
+     * @param limit samples to keep at most; the oldest go first
+     */
+    SoundMemory(int limit) {
+        this.limit = limit;
+    }
+
+    void add(short[] chunk) {
+        if (length + chunk.length > sound.length) {
+            sound = Arrays.copyOf(sound, Math.max(2 * sound.length, length + chunk.length));
+        }
+        System.arraycopy(chunk, 0, sound, length, chunk.length);
+        length += chunk.length;
+        if (length > limit) {
+            keepLast(limit);
+        }
+    }
+
+    /** Forgets all but the latest samples. */
+    void keepLast(int samples) {
+        if (length > samples) {
+            System.arraycopy(sound, length - samples, sound, 0, samples);
+            length = samples;
+        }
+    }
+
+    void clear() {
+        length = 0;
+    }
+
+    short[] all() {
+        return Arrays.copyOf(sound, length);
+    }
+
+    /** At most {@code most} samples of the sound from an index on. */
+    static short[] part(short[] sound, int from, int most) {
+        return Arrays.copyOfRange(sound, from, Math.min(sound.length, from + most));
+    }
+}

@@ -1,0 +1,41 @@
+package readback.assistant.live;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The timers that the dialogue started and that have not run out. Owned by one thread; knows no clock. */
+final class Timers {
+
+    private final Map<String, Instant> due = new TreeMap<>();
+
+    void start(String timer, Instant now, Duration duration) {
+        due.put(timer, now.plus(duration));
+    }
+
+    void stop(String timer) {
+        due.remove(timer);
+    }
+
+    /** The timers that have run out, the earliest first; they are forgotten. */
+    List<String> elapsed(Instant now) {
+        List<String> over = new ArrayList<>(due.entrySet().stream()
+                .filter(timer -> !timer.getValue().isAfter(now))
+                .sorted(Comparator.comparing(Map.Entry<String, Instant>::getValue))
+                .map(Map.Entry::getKey)
+                .toList());
+        over.forEach(due::remove);
+        return over;
+    }
+
+    /** What is left of each, by name. */
+    Map<String, Duration> left(Instant now) {
+        Map<String, Duration> left = new TreeMap<>();
+        due.forEach((timer, at) -> left.put(timer, Duration.between(now, at)));
+        return left;
+    }
+}

@@ -1,0 +1,222 @@
+package readback.assistant.screen;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import readback.assistant.dialogue.Answer;
+import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Turn;
+import readback.assistant.session.Audience;
+import readback.assistant.session.Line;
+import readback.assistant.session.Session;
+import readback.calc.charge.Contradiction;
+import readback.calc.charge.Estimate;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Target;
+import readback.calc.charge.Verdict;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Grammar;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+import readback.prompts.text.Wording;
+
+/**
+ * Follows a session and makes its {@link View}: what was said and heard last, and everything that the state knows. Owned
+ * by the session's thread.
+ */
+public final class Board implements Audience {
+
+    /** Every caution is said with this text. */
+    private static final String CAUTION = "caution.say";
+
+    /** What the dialogue calls the report with the verdict. */
+    private static final String CHARGE = "charge";
+
+    /**
+     * A caution on the screen.
+     *
+     * @param step what was asked when it was given
+     */
+    private record Posted(String name, String text, String step) {}
+
+    private final Wording wording;
+    private final ScreenTexts texts;
+    private final UnitSetting units;
+    private final Options options;
+    private final List<Posted> posted = new ArrayList<>();
+    private List<String> answers = List.of();
+    private String question = "";
+    private View.Heard heard = View.Heard.NOTHING;
+    private List<String> warnedOf = List.of();
+    private boolean fresh;
+    private boolean asks = true;
+
+    public Board(Grammar grammar, Checklists checklists, Wording wording, ScreenTexts texts, UnitSetting units) {
+        this.wording = wording;
+        this.texts = texts;
+        this.units = units;
+        this.options = new Options(grammar, checklists, wording, texts, units);
+    }
+
+    @Override
+    public void happened(Event event, Turn turn) {
+        if (event instanceof Event.Heard words) {
+            String first = words.hypotheses().isEmpty()
+                    ? ""
+                    : words.hypotheses().get(0).words();
+            heard = new View.Heard(first, false, turn.outcome().understood().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
+        }
+        warnedOf = turn.outcome().cautions();
+        asks = !(event instanceof Event.DeviceLost);
+    }
+
+    @Override
+    public void says(List<Line> lines) {
+        List<String> names = new ArrayList<>(warnedOf);
+        List<String> others = new ArrayList<>();
+        for (Line line : lines) {
+            if (line.message().key().equals(CAUTION)) {
+                String name = names.isEmpty() ? "" : names.remove(0);
+                posted.removeIf(each -> each.text().equals(line.shown()));
+                posted.add(new Posted(name, line.shown(), ""));
+            } else {
+                others.add(line.shown());
+            }
+        }
+        if (!asks) {
+            answers = others;
+        } else if (!others.isEmpty()) {
+            question = others.get(others.size() - 1);
+            answers = others.subList(0, others.size() - 1);
+        }
+        fresh = true;
+    }
+
+    /** Words while someone is still speaking. */
+    public void partial(String words) {
+        if (!words.isEmpty()) {
+            heard = new View.Heard(words, true, "");
+        }
+    }
+
+    /** Everything that is to be seen now. */
+    public View view(Session session, View.Status status, List<String> timers, String hint) {
+        Assessment assessment = session.assessment();
+        keepPosted(session);
+        return new View(
+                posted.stream().map(Posted::text).toList(),
+                question,
+                answers,
+                heard,
+                readings(session, assessment),
+                assessment.judgement().map(this::figures).orElse(List.of()),
+                verdict(session, assessment),
+                session.closed() ? List.of() : options.of(session),
+                timers,
+                session.state().held(),
+                status,
+                hint);
+    }
+
+    /** A caution stays until it was acknowledged or, where none is asked for, while the same step is asked. */
+    private void keepPosted(Session session) {
+        String step = session.expectation().step();
+        if (fresh) {
+            fresh = false;
+            posted.replaceAll(each -> each.step().isEmpty() ? new Posted(each.name(), each.text(), step) : each);
+        }
+        Set<String> unheeded = session.state().warnings().unheeded();
+        posted.removeIf(each -> !unheeded.contains(each.name()) && !each.step().equals(step));
+    }
+
+    private List<View.Row> readings(Session session, Assessment assessment) {
+        Set<Quantity> contradicting = new HashSet<>();
+        assessment.judgement().stream()
+                .flatMap(judgement -> judgement.contradictions().stream())
+                .map(Contradiction::between)
+                .forEach(contradicting::addAll);
+        List<View.Row> rows = new ArrayList<>();
+        session.state().sheet().answers().forEach((slot, answer) -> {
+            if (answer instanceof Answer.Value value) {
+                Quantity quantity = value.reading().quantity();
+                String mark = contradicting.contains(quantity)
+                        ? texts.of("mark.contradicts")
+                        : value.confirmed() ? texts.of("mark.confirmed") : "";
+                rows.add(new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
+            } else if (answer instanceof Answer.Option option && options.isChoice(slot)) {
+                rows.add(new View.Row(slot.replace('-', ' '), options.label(slot, option.option()), ""));
+            } else if (answer instanceof Answer.Skipped) {
+                rows.add(new View.Row(
+                        wording.has("term.quantity." + slot) ? term("quantity." + slot) : slot.replace('-', ' '),
+                        "-",
+                        texts.of("mark.skipped")));
+            }
+        });
+        return rows;
+    }
+
+    private String term(String key) {
+        return lowered(wording.shown(Message.of("term." + key), units));
+    }
+
+    /** The catalogue begins every message with a capital; a term in a table needs none. */
+    private static String lowered(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static String amount(Fact fact) {
+        Fact.Amount amount = (Fact.Amount) fact;
+        return amount.value().toPlainString() + " " + amount.unit().symbol();
+    }
+
+    private List<View.Figure> figures(Judgement judgement) {
+        List<View.Figure> figures = new ArrayList<>();
+        judgement.superheat().map(Estimate::value).ifPresent(value -> figures.add(figure("superheat", value)));
+        judgement.subcooling().map(Estimate::value).ifPresent(value -> figures.add(figure("subcooling", value)));
+        judgement.target().map(Target::value).ifPresent(value -> figures.add(figure("target", value)));
+        judgement.evaporatingSaturation().ifPresent(value -> figures.add(figure("evaporating", value)));
+        judgement.condensingSaturation().ifPresent(value -> figures.add(figure("condensing", value)));
+        return figures;
+    }
+
+    private View.Figure figure(String label, TemperatureDifference value) {
+        return figure(label, (Fact.Amount) Fact.difference(value, units));
+    }
+
+    private View.Figure figure(String label, Temperature value) {
+        return figure(label, (Fact.Amount) Fact.temperature(value, units));
+    }
+
+    private View.Figure figure(String label, Fact.Amount amount) {
+        return new View.Figure(
+                texts.of("figure." + label),
+                amount.value().toPlainString(),
+                amount.unit().symbol());
+    }
+
+    private Optional<View.Verdict> verdict(Session session, Assessment assessment) {
+        if (!session.state().announced().containsKey(CHARGE)) {
+            return Optional.empty();
+        }
+        return assessment
+                .judgement()
+                .map(Judgement::verdict)
+                .filter(verdict -> verdict.kind() != Verdict.Kind.INCOMPLETE)
+                .map(verdict -> new View.Verdict(
+                        term("verdict."
+                                        + verdict.kind()
+                                                .name()
+                                                .toLowerCase(Locale.ROOT)
+                                                .replace('_', '-'))
+                                .toUpperCase(Locale.ROOT),
+                        verdict.borderline() ? texts.of("verdict.borderline") : ""));
+    }
+}

@@ -1,0 +1,99 @@
+package readback.assistant.screen;
+
+import java.util.List;
+import java.util.Optional;
+import readback.assistant.dialogue.Pending;
+import readback.assistant.dialogue.State;
+import readback.assistant.session.Session;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Expectation;
+import readback.grammar.Grammar;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Message;
+import readback.prompts.text.Wording;
+
+/** What can be answered by touch at each moment. */
+final class Options {
+
+    private final Grammar grammar;
+    private final Checklists checklists;
+    private final Wording wording;
+    private final ScreenTexts texts;
+    private final UnitSetting units;
+
+    Options(Grammar grammar, Checklists checklists, Wording wording, ScreenTexts texts, UnitSetting units) {
+        this.grammar = grammar;
+        this.checklists = checklists;
+        this.wording = wording;
+        this.texts = texts;
+        this.units = units;
+    }
+
+    List<View.Option> of(Session session) {
+        State state = session.state();
+        if (state.held()) {
+            return List.of(fixed("carry-on"));
+        }
+        Optional<Pending> pending = state.conversation().pending();
+        if (pending.isPresent()) {
+            return pending.get() instanceof Pending.Between between
+                    ? between.candidates().stream()
+                            .map(reading -> new View.Option(
+                                    reading.value().toPlainString() + " "
+                                            + reading.unit().symbol(),
+                                    reading.value().toPlainString()))
+                            .toList()
+                    : List.of(fixed("yes"), fixed("no"));
+        }
+        if (!state.warnings().unheeded().isEmpty()) {
+            return List.of(fixed("understood"));
+        }
+        Expectation expectation = session.expectation();
+        return expectation.choice().isPresent()
+                ? choices(expectation.choice().get())
+                : step(state, expectation).map(this::ofTask).orElse(List.of());
+    }
+
+    private Optional<Step> step(State state, Expectation expectation) {
+        return checklists
+                .job(state.job())
+                .flatMap(job -> job.step(expectation.step()))
+                .map(Job.Placed::step);
+    }
+
+    private List<View.Option> ofTask(Step step) {
+        if (step.task() instanceof Task.Question) {
+            return List.of(fixed("yes"), fixed("no"));
+        }
+        return step.task() instanceof Task.Acknowledge || step.task() instanceof Task.Prepare
+                ? List.of(fixed("understood"))
+                : List.of();
+    }
+
+    private List<View.Option> choices(String set) {
+        return grammar.choices().options(set).stream()
+                .map(option -> new View.Option(
+                        label(set, option),
+                        grammar.choices().phrases(set, option).get(0)))
+                .toList();
+    }
+
+    boolean isChoice(String slot) {
+        return grammar.choices().sets().contains(slot);
+    }
+
+    /** What stands for an option: its term in the catalogue, or its own name where that is a designation. */
+    String label(String set, String option) {
+        String key = "term." + set + "." + option;
+        return wording.has(key)
+                ? wording.shown(Message.of(key), units)
+                : texts.find("option." + option).orElse(option);
+    }
+
+    private View.Option fixed(String name) {
+        return new View.Option(texts.of("option." + name), texts.of("option." + name + ".words"));
+    }
+}

@@ -1,0 +1,119 @@
+package readback.assistant.screen;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+
+/**
+ * What the hands have done so far: the line being typed and the page of options looked at. Turns strokes into actions. A
+ * typed line is an utterance; one key says what is said most. Owned by one thread.
+ */
+final class Typing {
+
+    /** Longer than anything that makes sense to say. */
+    private static final int LONGEST = 120;
+
+    private static final String HARD_SPACE = "\u00a0";
+
+    private static final List<Stroke.Key> SAYING = List.of(
+            Stroke.Key.F1,
+            Stroke.Key.F2,
+            Stroke.Key.F3,
+            Stroke.Key.F4,
+            Stroke.Key.F5,
+            Stroke.Key.F6,
+            Stroke.Key.F7,
+            Stroke.Key.F8,
+            Stroke.Key.F9,
+            Stroke.Key.F10);
+
+    private final ScreenTexts texts;
+    private final StringBuilder line = new StringBuilder();
+    private int page;
+
+    Typing(ScreenTexts texts) {
+        this.texts = texts;
+    }
+
+    /** What was typed since the last utterance. */
+    String text() {
+        return line.toString();
+    }
+
+    /** What the stroke asks for; empty when it means nothing. */
+    Optional<Action> on(Stroke stroke, Frame frame, boolean held) {
+        if (stroke instanceof Stroke.Touched touched) {
+            Optional<Action> action = frame.at(touched.column(), touched.row());
+            page = action.orElse(null) instanceof Action.Redraw ? page + 1 : 0;
+            return action;
+        }
+        if (stroke instanceof Stroke.Typed typed) {
+            return typed(typed.codePoint());
+        }
+        Stroke.Key key = ((Stroke.Pressed) stroke).key();
+        if (SAYING.contains(key)) {
+            return Optional.of(new Action.Utter(texts.of(name(key, held) + ".words")));
+        }
+        return switch (key) {
+            case ENTER -> entered();
+            case BACKSPACE -> shortened();
+            case ESCAPE -> escaped();
+            case INTERRUPT -> Optional.of(new Action.Leave());
+            default -> key.free() ? Optional.of(new Action.Talk()) : Optional.empty();
+        };
+    }
+
+    private Optional<Action> typed(int codePoint) {
+        if (codePoint == ' ' && line.isEmpty()) {
+            return Optional.of(new Action.Talk());
+        }
+        if (Character.isISOControl(codePoint) || line.length() >= LONGEST) {
+            return Optional.empty();
+        }
+        line.appendCodePoint(codePoint);
+        return Optional.of(new Action.Redraw());
+    }
+
+    private Optional<Action> entered() {
+        String words = line.toString().strip();
+        line.setLength(0);
+        return Optional.of(words.isEmpty() ? new Action.Talk() : new Action.Utter(words));
+    }
+
+    private Optional<Action> shortened() {
+        if (line.isEmpty()) {
+            return Optional.empty();
+        }
+        line.setLength(line.length() - 1);
+        return Optional.of(new Action.Redraw());
+    }
+
+    private Optional<Action> escaped() {
+        if (line.isEmpty()) {
+            return Optional.of(new Action.Quiet());
+        }
+        line.setLength(0);
+        return Optional.of(new Action.Redraw());
+    }
+
+    /** The keys and what they say; key and word are held together by a hard space. */
+    String keys(boolean held) {
+        StringJoiner keys = new StringJoiner(" ");
+        for (Stroke.Key key : SAYING) {
+            keys.add(key.name() + HARD_SPACE + texts.of(name(key, held)));
+        }
+        keys.add("ESC" + HARD_SPACE + texts.of("key.ESCAPE"));
+        keys.add("SPACE" + HARD_SPACE + texts.of("key.SPACE"));
+        return keys.toString();
+    }
+
+    private String name(Stroke.Key key, boolean held) {
+        String name = "key." + key.name();
+        return held && texts.find(name + ".held").isPresent() ? name + ".held" : name;
+    }
+
+    /** How often the next page of options was asked for since something else was touched. */
+    int page() {
+        return page;
+    }
+}

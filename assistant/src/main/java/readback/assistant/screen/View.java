@@ -1,0 +1,90 @@
+package readback.assistant.screen;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that is on the screen at one moment, in words; where it stands and how large is the {@link Layout}'s affair.
+ * Immutable; equal views look the same.
+ *
+ * @param cautions in force, until they are acknowledged or their moment is over
+ * @param question what is asked now
+ * @param answers what was said before the question in the same breath
+ * @param heard the last words heard
+ * @param readings in the order in which they were first given
+ * @param figures saturation, superheat, subcooling and target as far as they are known
+ * @param verdict in force
+ * @param options what can be answered by touch
+ * @param timers as in "steady running 12:05"
+ * @param held whether "hold on" was said
+ * @param status of microphone and voice
+ * @param hint what to do about trouble with the sound
+ */
+public record View(
+        List<String> cautions,
+        String question,
+        List<String> answers,
+        Heard heard,
+        List<Row> readings,
+        List<Figure> figures,
+        Optional<Verdict> verdict,
+        List<Option> options,
+        List<String> timers,
+        boolean held,
+        Status status,
+        String hint) {
+
+    /**
+     * Words heard or typed.
+     *
+     * @param partial whether someone is still speaking
+     * @param meaning how they were understood; empty while partial
+     */
+    public record Heard(String words, boolean partial, String meaning) {
+        public static final Heard NOTHING = new Heard("", false, "");
+    }
+
+    /**
+     * A reading or another answer.
+     *
+     * @param mark why it is doubtful, or that it was; empty when it is not
+     */
+    public record Row(String name, String value, String mark) {}
+
+    /** A number to be read from afar. */
+    public record Figure(String label, String number, String unit) {}
+
+    /**
+     * The verdict in a word or two.
+     *
+     * @param remark how sure it is; may be empty
+     */
+    public record Verdict(String word, String remark) {}
+
+    /** Something that can be answered by touch: what stands on it and what it says. */
+    public record Option(String label, String words) {}
+
+    /**
+     * Microphone and voice.
+     *
+     * @param microphone its name, or why there is none
+     * @param works whether the microphone gives sound
+     * @param listening whether it is listened to now
+     * @param level 0 to {@value #LEVELS}
+     * @param overruns how often sound was lost
+     * @param voice name and state in words
+     */
+    public record Status(String microphone, boolean works, boolean listening, int level, long overruns, String voice) {
+        /** Steps of the level meter. */
+        public static final int LEVELS = 10;
+    }
+
+    public View {
+        cautions = List.copyOf(cautions);
+        answers = List.copyOf(answers);
+        readings = List.copyOf(readings);
+        figures = List.copyOf(figures);
+        options = List.copyOf(options);
+        timers = List.copyOf(timers);
+    }
+}

@@ -1,0 +1,169 @@
+package readback.assistant.voice;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.DataLine;
+import javax.sound.sampled.LineUnavailableException;
+import javax.sound.sampled.Mixer;
+import javax.sound.sampled.SourceDataLine;
+import org.jspecify.annotations.Nullable;
+import readback.assistant.sound.Samples;
+
+/**
+ * A loudspeaker over a line of the Java platform. The line is opened when something is to be played and again after it
+ * was lost. One thread plays; closing may come from another.
+ */
+public final class LineLoudspeaker implements Loudspeaker {
+
+    /** Samples a second of the line. */
+    public static final int RATE = 16000;
+
+    private static final AudioFormat FORMAT = new AudioFormat(RATE, 16, 1, true, false);
+
+    /** Bridges short stalls of the program; what is in it is thrown away when silence is wanted. */
+    private static final int BUFFER_BYTES = RATE / 5 * 2;
+
+    private static final int PIECE_BYTES = BUFFER_BYTES / 8;
+    private static final Duration PATIENCE = Duration.ofSeconds(1);
+    private static final Duration POLL = Duration.ofMillis(4);
+
+    private final Optional<String> part;
+    private volatile @Nullable SourceDataLine line;
+    private volatile ExecutorService thread = lineThread();
+    private volatile String name = "default loudspeaker";
+
+    /**
+     * A loudspeaker that is not opened yet.
+     *
+     * @param part text that its name contains, whatever the case; empty for the system's own choice
+     */
+    public LineLoudspeaker(Optional<String> part) {
+        this.part = part;
+    }
+
+    private static ExecutorService lineThread() {
+        return Executors.newSingleThreadExecutor(work -> {
+            Thread thread = new Thread(work, "loudspeaker");
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public void play(Samples sound, BooleanSupplier stop) throws LoudspeakerLostException {
+        SourceDataLine open = opened();
+        byte[] bytes = bytes(sound.at(RATE));
+        try {
+            open.start();
+            for (int at = 0; at < bytes.length && !stop.getAsBoolean(); at += PIECE_BYTES) {
+                int from = at;
+                int length = Math.min(PIECE_BYTES, bytes.length - at);
+                patiently(() -> open.write(bytes, from, length));
+            }
+            long over = System.nanoTime() + Math.round(BUFFER_BYTES / 2 * 1e9 / RATE);
+            while (!stop.getAsBoolean() && System.nanoTime() < over) {
+                LockSupport.parkNanos(POLL.toNanos());
+            }
+            if (stop.getAsBoolean()) {
+                patiently(() -> silence(open));
+            }
+        } catch (LoudspeakerLostException e) {
+            abandon();
+            throw e;
+        }
+    }
+
+    /**
+     * Does something with the line on its own thread, and gives both up when it takes too long: writing to a device that
+     * is gone may block for ever, and asking first how much the device takes makes some of them run dry.
+     */
+    private void patiently(Runnable work) throws LoudspeakerLostException {
+        Future<?> done = thread.submit(work);
+        try {
+            done.get(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException | ExecutionException e) {
+            throw new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new LoudspeakerLostException("Playing was interrupted.", e);
+        }
+    }
+
+    private static void silence(SourceDataLine open) {
+        open.stop();
+        open.flush();
+    }
+
+    private SourceDataLine opened() throws LoudspeakerLostException {
+        SourceDataLine known = line;
+        if (known != null && known.isOpen()) {
+            return known;
+        }
+        try {
+            SourceDataLine fresh = find();
+            fresh.open(FORMAT, BUFFER_BYTES);
+            line = fresh;
+            return fresh;
+        } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
+            throw new LoudspeakerLostException("There is no loudspeaker that can be used (" + e.getMessage() + ").", e);
+        }
+    }
+
+    private SourceDataLine find() throws LineUnavailableException {
+        DataLine.Info wanted = new DataLine.Info(SourceDataLine.class, FORMAT);
+        for (Mixer.Info info : AudioSystem.getMixerInfo()) {
+            boolean named = part.isEmpty()
+                    || info.getName()
+                            .toLowerCase(Locale.ROOT)
+                            .contains(part.get().toLowerCase(Locale.ROOT));
+            if (named && AudioSystem.getMixer(info).isLineSupported(wanted)) {
+                name = info.getName();
+                return (SourceDataLine) AudioSystem.getMixer(info).getLine(wanted);
+            }
+        }
+        throw new LineUnavailableException(
+                part.isEmpty() ? "this machine has none" : "none is called '" + part.get() + "'");
+    }
+
+    private synchronized void abandon() {
+        SourceDataLine old = line;
+        line = null;
+        if (old != null) {
+            // Closing a line of a server that is gone can hang for ever, so nobody waits for it.
+            thread.execute(old::close);
+            thread.shutdown();
+            thread = lineThread();
+        }
+    }
+
+    private static byte[] bytes(Samples sound) {
+        short[] pcm = sound.pcm();
+        byte[] bytes = new byte[2 * pcm.length];
+        for (int i = 0; i < pcm.length; i++) {
+            bytes[2 * i] = (byte) pcm[i];
+            bytes[2 * i + 1] = (byte) (pcm[i] >> 8);
+        }
+        return bytes;
+    }
+
+    @Override
+    public void close() {
+        abandon();
+    }
+}

@@ -1,0 +1,154 @@
+package readback.assistant.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.ScriptedEar;
+
+/** The ear as keys open and close it, and as Readback's own voice makes it deaf. */
+class HearingTest {
+    private final BlockingQueue<LiveInput> out = new LinkedBlockingQueue<>();
+    private volatile boolean deaf;
+    private final Hearing hearing =
+            new Hearing(new ScriptedEar(List.of("one", "two"), List.of()), () -> deaf, false, -55, out::add);
+    private final Hearing headset =
+            new Hearing(new ScriptedEar(List.of("one", "two"), List.of()), () -> deaf, true, -55, out::add);
+
+    @AfterEach
+    void close() {
+        hearing.close();
+        headset.close();
+    }
+
+    private static void sound(Hearing ear, double peak, double seconds) {
+        int chunk = Ear.RATE / 50;
+        for (int n = 0; n < Math.round(seconds * 50); n++) {
+            short[] tone = new short[chunk];
+            for (int i = 0; i < chunk; i++) {
+                tone[i] = (short) (peak * 32767 * Math.sin(2 * Math.PI * 300 * i / Ear.RATE));
+            }
+            ear.sound(tone);
+        }
+    }
+
+    private LiveInput next() throws InterruptedException {
+        return out.poll(10, TimeUnit.SECONDS);
+    }
+
+    private String utterance() throws InterruptedException {
+        LiveInput input = next();
+        while (input instanceof LiveInput.Partial) {
+            input = next();
+        }
+        return ((LiveInput.Spoken) input).utterance().words();
+    }
+
+    @Test
+    void anOpenEarHearsPartsFirstAndThenTheWhole() throws InterruptedException {
+        hearing.expect(List.of("one", "two"));
+        hearing.open(true);
+
+        sound(hearing, 0.001, 0.5);
+        sound(hearing, 0.5, 0.5);
+        sound(hearing, 0.001, 0.5);
+
+        assertThat(next()).isEqualTo(new LiveInput.Partial("one"));
+        LiveInput.Spoken spoken = (LiveInput.Spoken) next();
+        assertThat(spoken.utterance().words()).isEqualTo("one");
+        // 0.5 against 0.001 of full scale is 54 decibels.
+        assertThat(spoken.aboveNoise()).isBetween(50.0, 58.0);
+    }
+
+    @Test
+    void aClosedEarHearsNothing() throws InterruptedException {
+        hearing.expect(List.of("one", "two"));
+        sound(hearing, 0.5, 0.5);
+        sound(hearing, 0.001, 0.5);
+        hearing.open(true);
+
+        sound(hearing, 0.001, 0.1);
+        sound(hearing, 0.5, 0.5);
+        sound(hearing, 0.001, 0.5);
+
+        assertThat(utterance()).isEqualTo("one");
+        assertThat(out.poll(200, TimeUnit.MILLISECONDS)).isNull();
+    }
+
+    @Test
+    void whatReadbackSaysItselfIsNotHeard() throws InterruptedException {
+        hearing.expect(List.of("one", "two"));
+        hearing.open(true);
+        deaf = true;
+        sound(hearing, 0.5, 0.5);
+        sound(hearing, 0.001, 0.5);
+
+        assertThat(out.poll(500, TimeUnit.MILLISECONDS)).isNull();
+    }
+
+    @Test
+    void withAHeadsetSpeakingInterrupts() throws InterruptedException {
+        headset.expect(List.of("one", "two"));
+        headset.open(true);
+        deaf = true;
+
+        sound(headset, 0.001, 0.5);
+        sound(headset, 0.5, 0.1);
+
+        LiveInput first = next();
+        assertThat(first instanceof LiveInput.Partial ? next() : first).isInstanceOf(LiveInput.Interrupted.class);
+    }
+
+    @Test
+    void aKeyEndsAnUtteranceAtOnce() throws InterruptedException {
+        hearing.expect(List.of("one", "two"));
+        hearing.open(true);
+        sound(hearing, 0.001, 0.5);
+        sound(hearing, 0.5, 0.5);
+
+        hearing.finish();
+
+        assertThat(utterance()).isEqualTo("one");
+    }
+
+    @Test
+    void wordsInSoundThatNowhereStandsOutOfTheNoiseAreDropped() throws InterruptedException {
+        hearing.expect(List.of("one", "two"));
+        hearing.open(true);
+
+        // Loud enough for the scripted ear, and as loud from the first moment on: a fan.
+        sound(hearing, 0.5, 1);
+        hearing.finish();
+
+        LiveInput last = next();
+        while (last instanceof LiveInput.Partial partial && !partial.words().isEmpty()) {
+            last = next();
+        }
+        assertThat(last).isEqualTo(new LiveInput.Partial(""));
+    }
+
+    @Test
+    void newPhrasesInMidSentenceLoseNothing() throws InterruptedException {
+        hearing.expect(List.of("one"));
+        hearing.open(true);
+        sound(hearing, 0.001, 0.5);
+        sound(hearing, 0.5, 0.3);
+
+        hearing.expect(List.of("one", "two"));
+        sound(hearing, 0.5, 0.3);
+        sound(hearing, 0.001, 0.5);
+
+        LiveInput input = next();
+        while (input instanceof LiveInput.Partial) {
+            input = next();
+        }
+        LiveInput.Spoken spoken = (LiveInput.Spoken) input;
+        assertThat(spoken.utterance().endSeconds() - spoken.utterance().startSeconds())
+                .isBetween(0.55, 0.65);
+    }
+}

@@ -1,0 +1,288 @@
+package readback.assistant.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.dialogue.Settings;
+import readback.assistant.ear.ScriptedEar;
+import readback.assistant.microphone.Microphone;
+import readback.assistant.microphone.MicrophoneLostException;
+import readback.assistant.record.Header;
+import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.SessionRecord;
+import readback.assistant.screen.Action;
+import readback.assistant.screen.Board;
+import readback.assistant.screen.Face;
+import readback.assistant.screen.ScreenTexts;
+import readback.assistant.screen.Stroke;
+import readback.assistant.screen.View;
+import readback.assistant.session.Session;
+import readback.assistant.sound.Samples;
+import readback.assistant.voice.Loudspeaker;
+import readback.assistant.voice.Mouth;
+import readback.assistant.voice.Voice;
+import readback.grammar.Grammar;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Wording;
+
+/** The real dialogue, with an ear that hears a script when there is loud sound, and a microphone that can be pulled. */
+class LiveSessionTest {
+    private static final int CHUNK = Microphone.RATE / 50;
+
+    @TempDir
+    Path folder;
+
+    private final BlockingQueue<View> views = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Optional<short[]>> sound = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Action> actions = new LinkedBlockingQueue<>();
+    private final List<String> spoken = new ArrayList<>();
+    private SessionRecord record;
+    private LiveSession live;
+    private CompletableFuture<Session> running;
+
+    @BeforeEach
+    void open() throws RecordUnavailableException {
+        record = SessionRecord.create(folder, new Header("test", Instant.EPOCH, "test", Map.of()));
+        start(ListeningMode.OPEN);
+    }
+
+    private void start(ListeningMode mode) {
+        Grammar grammar = Grammar.standard();
+        Checklists checklists = Checklists.standard();
+        Wording wording = Wording.english();
+        ScreenTexts texts = ScreenTexts.english();
+        live = new LiveSession(
+                new LiveSession.Parts(
+                        grammar,
+                        new ScriptedEar(List.of("four ten a", "piston"), List.of()),
+                        Pulled::new,
+                        new Quick(),
+                        new Silent(),
+                        new Watched(),
+                        new Board(grammar, checklists, wording, texts, Settings.STANDARD.units()),
+                        texts,
+                        List.of()),
+                new LiveSession.Settings(mode, false, -55, Mouth.Manner.PLAIN),
+                Clock.systemUTC());
+        Dialogue dialogue = new Dialogue(grammar, checklists);
+        running = CompletableFuture.supplyAsync(() -> live.run(audiences -> Session.open(
+                dialogue, wording, record, audiences, Settings.STANDARD, Instant.parse("2026-07-01T12:00:00Z"))));
+    }
+
+    @AfterEach
+    void close() {
+        live.end();
+        running.join();
+        record.close();
+    }
+
+    /** Gives what the test offers, silence while it offers nothing, and is lost on an empty offer. */
+    private final class Pulled implements Microphone {
+        @Override
+        public String name() {
+            return "pulled";
+        }
+
+        @Override
+        public short[] read() throws MicrophoneLostException {
+            try {
+                Optional<short[]> next = sound.poll(5, TimeUnit.MILLISECONDS);
+                if (next != null && next.isEmpty()) {
+                    throw new MicrophoneLostException("The microphone 'pulled' gives no sound any more.");
+                }
+                return next == null ? new short[CHUNK] : next.get();
+            } catch (InterruptedException e) {
+                throw new MicrophoneLostException("The test is over.", e);
+            }
+        }
+
+        @Override
+        public long overruns() {
+            return 0;
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private static final class Quick implements Voice {
+        @Override
+        public String name() {
+            return "quick";
+        }
+
+        @Override
+        public Samples speak(String text) {
+            short[] loud = new short[CHUNK];
+            Arrays.fill(loud, (short) 8000);
+            return Samples.of(loud, Microphone.RATE);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private final class Silent implements Loudspeaker {
+        @Override
+        public String name() {
+            return "silent";
+        }
+
+        @Override
+        public void play(Samples played, BooleanSupplier stop) {
+            synchronized (spoken) {
+                spoken.add(stop.getAsBoolean() ? "stopped" : "played");
+            }
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private final class Watched implements Face {
+        @Override
+        public void show(View view) {
+            views.add(view);
+        }
+
+        @Override
+        public Optional<Action> on(Stroke stroke) {
+            return Optional.ofNullable(actions.poll());
+        }
+
+        @Override
+        public void renew() {}
+
+        @Override
+        public void close() {}
+    }
+
+    private View await(Predicate<View> wanted) throws InterruptedException {
+        View last = null;
+        for (int i = 0; i < 1000; i++) {
+            View next = views.poll(10, TimeUnit.SECONDS);
+            if (next == null) {
+                break;
+            }
+            last = next;
+            if (wanted.test(last)) {
+                return last;
+            }
+        }
+        throw new AssertionError("not seen; at last: " + last);
+    }
+
+    private static boolean listening(View view) {
+        return view.status().listening();
+    }
+
+    private static boolean has(View view, String value) {
+        return view.readings().stream().anyMatch(row -> row.value().equals(value));
+    }
+
+    private void loud(double seconds) {
+        for (int chunk = 0; chunk < Math.round(seconds * 50); chunk++) {
+            short[] tone = new short[CHUNK];
+            for (int i = 0; i < CHUNK; i++) {
+                tone[i] = (short) (9000 * Math.sin(2 * Math.PI * 300 * i / Microphone.RATE));
+            }
+            sound.add(Optional.of(tone));
+        }
+    }
+
+    private void act(Action action) {
+        actions.add(action);
+        live.strike(new Stroke.Pressed(Stroke.Key.ENTER));
+    }
+
+    @Test
+    void whatIsSaidIsHeardUnderstoodAndShown() throws InterruptedException {
+        await(LiveSessionTest::listening);
+
+        loud(0.6);
+
+        View partial = await(view -> view.heard().partial());
+        assertThat(partial.heard().words()).isEqualTo("four ten a");
+        View understood = await(view -> has(view, "R-410A"));
+        assertThat(understood.heard()).isEqualTo(new View.Heard("four ten a", false, "refrigerant: R-410A"));
+    }
+
+    @Test
+    void anAnswerBySpeechIsTimed() throws InterruptedException {
+        await(LiveSessionTest::listening);
+        loud(0.6);
+        await(view -> has(view, "R-410A"));
+        await(LiveSessionTest::listening);
+
+        assertThat(live.summary().orElseThrow()).startsWith("Answers by voice: 1,");
+    }
+
+    @Test
+    void whenTheMicrophoneIsPulledInMidSentenceNothingIsLostAndItIsTakenUpAgain() throws InterruptedException {
+        await(LiveSessionTest::listening);
+
+        loud(0.4);
+        sound.add(Optional.empty());
+
+        View lost = await(view -> !view.status().works() && !view.hint().isEmpty());
+        assertThat(lost.hint()).contains("gives no sound any more").contains("Use the keys");
+        View back = await(view -> view.status().works() && has(view, "R-410A"));
+        assertThat(back.hint()).isEmpty();
+        await(LiveSessionTest::listening);
+        loud(0.6);
+        await(view -> has(view, "Piston"));
+    }
+
+    @Test
+    void whatIsTypedCountsLikeWhatIsSaid() throws InterruptedException {
+        await(LiveSessionTest::listening);
+
+        act(new Action.Utter("22"));
+
+        await(view -> has(view, "R-22"));
+    }
+
+    @Test
+    void cautionsStayOnTopUntilTheyAreAcknowledged() throws InterruptedException {
+        await(LiveSessionTest::listening);
+        for (String words : List.of("410a", "piston")) {
+            act(new Action.Utter(words));
+        }
+        View cautioned = await(view -> !view.cautions().isEmpty());
+        assertThat(cautioned.cautions())
+                .anySatisfy(caution -> assertThat(caution).startsWith("Warning."));
+        assertThat(cautioned.options()).extracting(View.Option::words).contains("understood");
+
+        act(new Action.Utter("understood"));
+
+        await(view -> view.cautions().isEmpty());
+    }
+
+    @Test
+    void holdingOnIsShownAndOnlyCarryingOnIsOffered() throws InterruptedException {
+        await(LiveSessionTest::listening);
+
+        act(new Action.Utter("hold on"));
+
+        View held = await(View::held);
+        assertThat(held.options()).containsExactly(new View.Option("CARRY ON", "carry on"));
+    }
+}

@@ -1,0 +1,69 @@
+package readback.assistant.screen;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Views as they occur in a session. */
+final class ViewsForTests {
+
+    static final View.Status STATUS = new View.Status("default", true, true, 4, 0, "voice flite");
+
+    private ViewsForTests() {}
+
+    static View asking(String question, List<View.Option> options) {
+        return new View(
+                List.of(),
+                question,
+                List.of(),
+                View.Heard.NOTHING,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                options,
+                List.of(),
+                false,
+                STATUS,
+                "");
+    }
+
+    static View heard(String words, boolean partial) {
+        return new View(
+                List.of(),
+                "Suction pressure?",
+                List.of(),
+                new View.Heard(words, partial, partial ? "" : "suction pressure 118 psig"),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                false,
+                STATUS,
+                "");
+    }
+
+    /** As much as can be there at once. */
+    static View full() {
+        return new View(
+                List.of(
+                        "Warning. The system is under high pressure. Eye protection and gloves on, rated hoses.",
+                        "Notice. Refrigerant must not be released. Recover it."),
+                "Caps back on, leak check at the ports. Say finish to close the record, or correct any value.",
+                List.of("Superheat is 22.2 °F above target.", "The charge looks low."),
+                new View.Heard("suction line seventy four", false, "suction line temperature 74 °F"),
+                List.of(
+                        new View.Row("suction pressure", "118 psig", ""),
+                        new View.Row("suction line", "74 °F", "asked, confirmed"),
+                        new View.Row("return wet bulb", "67 °F", "")),
+                List.of(
+                        new View.Figure("SUPERHEAT", "34.2", "°F"),
+                        new View.Figure("TARGET", "12", "°F"),
+                        new View.Figure("EVAPORATING", "39.8", "°F")),
+                Optional.of(new View.Verdict("CHARGE LOW", "borderline")),
+                List.of(new View.Option("YES", "yes"), new View.Option("NO", "no")),
+                List.of("steady running 12:05"),
+                false,
+                STATUS,
+                "Too loud here to hear well.");
+    }
+}

@@ -1,0 +1,163 @@
+package readback.assistant.voice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import readback.assistant.sound.Samples;
+
+class MouthTest {
+    private final BlockingQueue<String> events = new LinkedBlockingQueue<>();
+    private final CountDownLatch goOn = new CountDownLatch(1);
+    private final Mouth mouth = new Mouth(new Lengths(), new Player(), Mouth.Manner.PLAIN, new Follower());
+
+    /** Speaks every text as a loud sound, as many hundredths of a second long as the text has letters. */
+    private static final class Lengths implements Voice {
+        @Override
+        public String name() {
+            return "lengths";
+        }
+
+        @Override
+        public Samples speak(String text) throws VoiceFailedException {
+            if (text.equals("unspeakable")) {
+                throw new VoiceFailedException("It cannot be said.");
+            }
+            short[] loud = new short[text.length() * 160];
+            java.util.Arrays.fill(loud, (short) 8000);
+            return Samples.of(loud, 16000);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    /** "Plays" to the end at once, save for a sound of 99 letters, which lasts until it is silenced or released. */
+    private final class Player implements Loudspeaker {
+        @Override
+        public String name() {
+            return "player";
+        }
+
+        @Override
+        public void play(Samples sound, BooleanSupplier stop) {
+            int letters = Math.round(sound.length() / 160f);
+            boolean released = letters < 99;
+            while (!released && !stop.getAsBoolean()) {
+                try {
+                    released = goOn.await(2, TimeUnit.MILLISECONDS);
+                } catch (InterruptedException e) {
+                    released = true;
+                }
+            }
+            events.add((stop.getAsBoolean() ? "silenced " : "played ") + letters);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private final class Follower implements Mouth.Listener {
+        @Override
+        public void started() {
+            events.add("started");
+        }
+
+        @Override
+        public void ended() {
+            events.add("ended");
+        }
+
+        @Override
+        public void failed(String why) {
+            events.add("failed: " + why);
+        }
+    }
+
+    @AfterEach
+    void close() {
+        mouth.close();
+    }
+
+    private String next() throws InterruptedException {
+        return events.poll(10, TimeUnit.SECONDS);
+    }
+
+    @Test
+    void phrasesAreSaidInOrderAsOneSaying() throws InterruptedException {
+        mouth.say(List.of("1234567890", "", "12345"));
+
+        assertThat(next()).isEqualTo("started");
+        assertThat(next()).isEqualTo("played 10");
+        // The second one begins with a breath of 20 hundredths.
+        assertThat(next()).isEqualTo("played 25");
+        assertThat(next()).isEqualTo("ended");
+        assertThat(mouth.speaking()).isFalse();
+        assertThat(mouth.audible()).as("the echo is still in the room").isTrue();
+    }
+
+    @Test
+    void hushSilencesWhatIsPlayingAndWhatWaits() throws InterruptedException {
+        mouth.say(List.of("x".repeat(99), "waiting"));
+        assertThat(next()).isEqualTo("started");
+
+        mouth.hush();
+
+        assertThat(next()).isEqualTo("silenced 99");
+        assertThat(next()).isEqualTo("ended");
+        mouth.say(List.of("again"));
+        assertThat(next()).isEqualTo("started");
+        assertThat(next()).isEqualTo("played 5");
+    }
+
+    @Test
+    void whatWaitsAlreadyIsNotSaidTwice() throws InterruptedException {
+        mouth.say(List.of("x".repeat(99)));
+        assertThat(next()).isEqualTo("started");
+
+        mouth.say(List.of("once"));
+        mouth.say(List.of("once"));
+        goOn.countDown();
+
+        assertThat(next()).isEqualTo("played 99");
+        assertThat(next()).isEqualTo("played 24");
+        assertThat(next()).isEqualTo("ended");
+    }
+
+    @Test
+    void aPhraseThatCannotBeSaidIsToldAndTheRestGoesOn() throws InterruptedException {
+        mouth.say(List.of("unspeakable", "fine"));
+
+        assertThat(next()).isEqualTo("failed: It cannot be said.");
+        assertThat(next()).isEqualTo("started");
+        assertThat(next()).isEqualTo("played 4");
+        assertThat(next()).isEqualTo("ended");
+    }
+
+    @Test
+    void onceItIsClosedItSaysNothingAndComplainsOfNothing() throws InterruptedException {
+        mouth.close();
+
+        mouth.say(List.of("too late"));
+        mouth.expect(List.of("too late"));
+        mouth.prepare(List.of("too late"));
+
+        assertThat(events.poll(100, TimeUnit.MILLISECONDS)).isNull();
+    }
+
+    @Test
+    void withoutAVoiceAToneSounds() throws InterruptedException {
+        try (Mouth dumb = new Mouth(new NoVoice(), new Player(), Mouth.Manner.PLAIN, new Follower())) {
+            dumb.say(List.of("anything"));
+
+            assertThat(next()).isEqualTo("started");
+            assertThat(next()).isEqualTo("played 20");
+        }
+    }
+}
