@@ -65,8 +65,7 @@ public final class Grammar {
         }
         // the recogniser does not care, but a reader of the list sees more of it this way
         Collections.shuffle(said, new Random(SEED));
-        said.add(Vocabulary.UNKNOWN);
-        return Vocabulary.of(expectation.step(), said);
+        return Vocabulary.of(expectation.step(), Vocabulary.withUnknown(said));
     }
 
     /** The sets of choices that can be asked for. */
