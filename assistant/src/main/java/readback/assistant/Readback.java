@@ -13,6 +13,10 @@ import readback.assistant.command.RemarkCommand;
 import readback.assistant.command.ReplayCommand;
 import readback.assistant.command.ReportCommand;
 import readback.assistant.command.SaturationCommand;
+import readback.assistant.command.AirCommand;
+import readback.assistant.command.MeasureCommand;
+import readback.assistant.command.TableCommand;
+import readback.assistant.command.VocabularyCommand;
 import readback.assistant.command.SessionsCommand;
 import readback.assistant.command.UnderstandCommand;
 
@@ -34,6 +38,10 @@ public final class Readback {
                 .addSubcommand(new HearCommand(console))
                 .addSubcommand(new UnderstandCommand(console))
                 .addSubcommand(new SaturationCommand(console))
+                .addSubcommand(new TableCommand(console))
+                .addSubcommand(new AirCommand(console))
+                .addSubcommand(new VocabularyCommand(console))
+                .addSubcommand(new MeasureCommand(console))
                 .addSubcommand(new ReplayCommand(console))
                 .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new RemarkCommand(console))

@@ -29,11 +29,14 @@ final class StepPhrases {
     private static final int OTHER_NAMED = 8;
     private static final int OPEN_NAMED = 40;
     private static final int PAIRS = 40;
-    private static final int CORRECTIONS = 60;
+    private static final int CORRECTIONS = 150;
     private static final int OPTION_REPEATED = 6;
     private static final int ANSWER_REPEATED = 12;
     private static final int PLAIN_ANSWER_REPEATED = 120;
     private static final int INTRODUCED = 2;
+    /** The usual form of a command comes more often than its variants. */
+    private static final int USUAL_REPEATED = 4;
+
     private static final int ABOUT = 30;
     private static final int QUESTIONS = 12;
 
@@ -79,12 +82,12 @@ final class StepPhrases {
                 continue;
             }
             boolean answer = expectation.answers().contains(order);
-            int times = answer ? PLAIN_ANSWER_REPEATED : 1;
+            int times = answer ? PLAIN_ANSWER_REPEATED : USUAL_REPEATED;
             for (Phrase phrase : ReadingPhrases.heard(command.getValue())) {
                 for (int i = 0; i < times; i++) {
                     add(phrase.words(), new Meaning.Ordered(order));
                 }
-                // the first phrase of a command is the plain one: yes, no, done
+                // the first phrase of a command is the usual one: yes, no, understood
                 times = answer ? ANSWER_REPEATED : 1;
             }
         }

@@ -35,6 +35,8 @@ final class Weighing {
     private static final double FAINT = 0.2;
     /** A second value with at least this share of the first one's weight is asked about. */
     private static final double RIVAL = 0.1;
+    /** A value that the recogniser is known to confuse with the best one is asked about from this share on. */
+    private static final double CONFUSED = 0.02;
     /** How much rarer an unusual value is than a typical one. */
     private static final double UNUSUAL = 0.4;
     /** Ways of saying a value that are odder than this are asked about. */
@@ -49,6 +51,8 @@ final class Weighing {
     private final Prior prior;
     private final Map<Meaning, Candidate> candidates = new LinkedHashMap<>();
     private Optional<Meaning.NotUnderstood> refused = Optional.empty();
+    /** Whether the recogniser itself offers a value that it is known to confuse with the best one. */
+    private boolean confused;
     /** Whether the best hypothesis has a meaning, and one that can be. */
     private boolean bestIsMeant;
 
@@ -131,8 +135,21 @@ final class Weighing {
         }
     }
 
+    /** Where "yes" or "done" answers what was asked, both say the same. */
+    private Meaning asAnswer(Meaning meaning) {
+        boolean agreement = meaning instanceof Meaning.Ordered ordered
+                && ordered.about().isEmpty()
+                && (ordered.command() == Command.YES || ordered.command() == Command.DONE);
+        if (agreement && expectation.answers().contains(Command.DONE)) {
+            return new Meaning.Ordered(Command.DONE);
+        }
+        return agreement && expectation.answers().contains(Command.YES)
+                ? new Meaning.Ordered(Command.YES)
+                : meaning;
+    }
+
     private void add(Interpretation interpretation, double heard, boolean sums) {
-        Meaning meaning = interpretation.meaning();
+        Meaning meaning = asAnswer(interpretation.meaning());
         Candidate before = candidates.get(meaning);
         if (before == null) {
             candidates.put(meaning, new Candidate(meaning, heard, interpretation.score(), grade(meaning)));
@@ -145,10 +162,15 @@ final class Weighing {
 
     /** Adds what the model is known to take for the words of the best hypothesis, where it is a value too. */
     private void suspect(Hypothesis best, double total) {
+        Meaning meant = grammar.understand(best.words(), expectation).get(0).meaning();
         for (Confusions.Alternative alternative : confusions.alternatives(best)) {
             Interpretation other =
                     grammar.understand(alternative.words(), expectation).get(0);
             if (!readings(other.meaning()).isEmpty()) {
+                Candidate offered = candidates.get(other.meaning());
+                if (offered != null && !other.meaning().equals(meant)) {
+                    confused |= offered.heard() >= CONFUSED && offered.grade() == Grade.TYPICAL;
+                }
                 add(other, best.confidence() / total * alternative.share(), false);
             }
         }
@@ -172,23 +194,23 @@ final class Weighing {
         double confidence = best.weight() / sum;
         boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
         boolean sure = confidence >= needed(best.meaning()) && best.heard() >= (bestIsMeant ? HEARD : HEARD_SECOND);
-        if (!sure || asked) {
-            List<Meaning> rivals = rivals(possible);
+        if (!sure || asked || confused) {
+            List<Meaning> rivals = rivals(possible, confused ? CONFUSED : RIVAL);
             if (rivals.size() > 1) {
                 return new Decision.AskBetween(rivals);
             }
         }
-        return new Decision.Accept(best.meaning(), Math.min(confidence, best.heard()), !sure || asked);
+        return new Decision.Accept(best.meaning(), Math.min(confidence, best.heard()), !sure || asked || confused);
     }
 
     /** The values that are near the best one in weight, with it; only it when the best is not a value. */
-    private static List<Meaning> rivals(List<Candidate> possible) {
+    private static List<Meaning> rivals(List<Candidate> possible, double least) {
         Candidate best = possible.get(0);
         List<Meaning> rivals = new ArrayList<>();
         for (Candidate candidate : possible) {
             boolean value = !readings(candidate.meaning()).isEmpty()
                     && !readings(best.meaning()).isEmpty();
-            if (value && candidate.weight() >= RIVAL * best.weight() && rivals.size() < MOST_CANDIDATES) {
+            if (value && candidate.weight() >= least * best.weight() && rivals.size() < MOST_CANDIDATES) {
                 rivals.add(candidate.meaning());
             }
         }

@@ -11,8 +11,8 @@ import readback.calc.quantity.UnitSetting;
 /**
  * Random sequences of the vocabulary's words, understood and weighed. Run with a count and a seed:
  *
- * <pre>mvn -q -pl .,calc,grammar test-compile exec:java -pl grammar -Dexec.mainClass=readback.grammar.RandomWords \
- * -Dexec.classpathScope=test -Dexec.args="10000000 1"</pre>
+ * <pre>mvn -q -B -pl .,calc,grammar test-compile
+ * java -cp grammar/target/test-classes:grammar/target/classes:calc/target/classes readback.grammar.RandomWords 10000000 1</pre>
  */
 final class RandomWords {
 

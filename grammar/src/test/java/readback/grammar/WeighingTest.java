@@ -199,12 +199,27 @@ class WeighingTest {
     }
 
     @Test
-    void aConfusionDoesNotCountTwiceWhatTheRecogniserOffersItself() {
-        Confusions confusion = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("sixteen"), 0.05)));
+    void aValueThatIsOfferedAndKnownToBeConfusedIsAskedAboutEvenWhenItIsFaint() {
+        Confusions confusions = new Confusions(List.of(new Confusion(List.of("sixty"), List.of("sixteen"), 0.05)));
+        Hypothesis[] heard = {heard("sixty", 0.96), heard("sixteen", 0.04)};
 
-        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusion, STEP, Prior.indifferent())
-                        .decide(List.of(heard("sixty", 0.93), heard("sixteen", 0.07))))
-                .isEqualTo(new Decision.Accept(minutes("60"), 0.93, false));
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusions, STEP, Prior.indifferent())
+                        .decide(List.of(heard)))
+                .isEqualTo(new Decision.AskBetween(List.of(minutes("60"), minutes("16"))));
+        assertThat(decide(heard)).isEqualTo(new Decision.Accept(minutes("60"), 0.96, false));
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusions, STEP, grades(Grade.UNUSUAL, "16"))
+                        .decide(List.of(heard)))
+                .isEqualTo(new Decision.Accept(minutes("60"), 0.96, false));
+    }
+
+    @Test
+    void otherWordsForTheSameValueAreNoConfusion() {
+        Confusions confusions =
+                new Confusions(List.of(new Confusion(List.of("hundred"), List.of("a", "hundred"), 0.3)));
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusions, STEP, Prior.indifferent())
+                        .decide(List.of(heard("hundred", 0.9), heard("a hundred", 0.1))))
+                .isEqualTo(new Decision.Accept(minutes("100"), 1, false));
     }
 
     @Test

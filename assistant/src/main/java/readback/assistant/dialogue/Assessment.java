@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import readback.calc.caution.Caution;
 import readback.calc.charge.Correction;
-import readback.calc.charge.Estimate;
 import readback.calc.charge.Grade;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.MeteringDevice;
@@ -153,34 +152,19 @@ public final class Assessment implements Situation {
 
     /** How much to move next; absent while the charge was not compared with a target. */
     public Optional<Correction> correction() {
-        return judgement().flatMap(judgement -> {
-            if (!(judgement.verdict() instanceof Verdict.Compared compared)) {
-                return Optional.empty();
+        return judgement().flatMap(latest -> {
+            List<Correction.Step> steps = new ArrayList<>();
+            Mass moved = Mass.NONE;
+            for (Round round : state.rounds()) {
+                steps.add(new Correction.Step(moved, round.deviation()));
+                moved = round.moved();
             }
-            Optional<Estimate> estimate =
-                    judgement.superheat().filter(e -> bySuperheat(judgement)).or(judgement::subcooling);
-            return estimate.map(measured -> Correction.after(
-                    judgement.method(),
-                    steps(compared),
-                    measured.standardUncertainty(),
-                    compared.deviation().limits(),
-                    readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base()))));
+            Correction.Step.of(moved, latest).ifPresent(steps::add);
+            return Correction.after(
+                    steps,
+                    latest,
+                    readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base())));
         });
-    }
-
-    private static boolean bySuperheat(Judgement judgement) {
-        return judgement.method() == readback.calc.charge.ChargeMethod.TOTAL_SUPERHEAT;
-    }
-
-    private List<Correction.Step> steps(Verdict.Compared compared) {
-        List<Correction.Step> steps = new ArrayList<>();
-        Mass moved = Mass.NONE;
-        for (Round round : state.rounds()) {
-            steps.add(new Correction.Step(moved, round.deviation()));
-            moved = round.moved();
-        }
-        steps.add(new Correction.Step(moved, compared.deviation().value()));
-        return steps;
     }
 
     /** Refrigerant moved since the last measurement, positive when added. */
@@ -289,9 +273,8 @@ public final class Assessment implements Situation {
         judgement.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
         judgement.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
-            diagnosis()
-                    .ifPresent(
-                            each -> line.add("suspect=" + nameOf(each.leader().fault())));
+            diagnosis().ifPresent(each -> line.add("suspect=" + nameOf(each.leader().fault()))
+                    .add(nameOf(each.certainty())));
         }
         return line.toString();
     }

@@ -359,18 +359,14 @@ public final class Dialogue {
                             : Message.of("verdict.incomplete").with("missing", new Fact.Listing(missing)));
             return false;
         }
-        draft.state()
-                .announced(name)
-                .ifPresent(before -> draft.say(Message.of(
-                        kindOf(before).equals(kindOf(report.get().recorded())) ? "verdict.same" : "verdict.changed")));
-        draft.say(report.get().messages());
+        Optional<String> before = draft.state().announced(name);
+        boolean same = before.map(Report::kindOf)
+                .filter(Report.kindOf(report.get().recorded())::equals)
+                .isPresent();
+        before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
+        draft.say(same ? report.get().news() : report.get().messages());
         draft.become(draft.state().announcing(name, report.get().recorded()));
         return true;
-    }
-
-    /** The outcome in one word: what a recorded report begins with. */
-    private static String kindOf(String recorded) {
-        return recorded.substring(0, (recorded + " ").indexOf(' '));
     }
 
     private void measureAgain(Draft draft) {

@@ -68,9 +68,13 @@ final class Reports {
                 .recorded()
                 .flatMap(recorded -> assessment.judgement().map(judgement -> {
                     List<Message> messages = new ArrayList<>(findings.verdict(judgement));
-                    assessment.diagnosis().ifPresent(each -> messages.addAll(findings.suspects(judgement, each)));
+                    List<Message> suspects = assessment
+                            .diagnosis()
+                            .map(each -> findings.suspects(judgement, each))
+                            .orElse(List.of());
+                    messages.addAll(suspects);
                     assessment.correction().ifPresent(each -> messages.addAll(findings.correction(each)));
-                    return new Report(recorded, messages);
+                    return new Report(recorded, messages, suspects.isEmpty() ? messages : suspects);
                 }));
     }
 

@@ -77,6 +77,28 @@ class GoldenConversationTest {
         assertThat(state).isEqualTo(rehearsal.state());
     }
 
+    @ParameterizedTest
+    @MethodSource("conversations")
+    void a_process_killed_at_any_event_comes_to_the_same_end(Path file) throws IOException {
+        Rehearsal rehearsal = rehearse(
+                Files.readString(file, StandardCharsets.UTF_8).lines().toList());
+        List<Event> events = rehearsal.events();
+        for (int killed = 1; killed < events.size(); killed++) {
+            State state = Rehearsal.DIALOGUE.begin((Event.Started) events.get(0)).state();
+            for (int i = 1; i < events.size(); i++) {
+                if (i == killed) {
+                    state = Rehearsal.DIALOGUE
+                            .on(state, new Event.Resumed(state.at()))
+                            .state();
+                }
+                state = Rehearsal.DIALOGUE.on(state, events.get(i)).state();
+            }
+            assertThat(state.sheet()).as("killed before event " + killed).isEqualTo(rehearsal.state().sheet());
+            assertThat(state.verdict()).isEqualTo(rehearsal.state().verdict());
+            assertThat(state.closed()).isEqualTo(rehearsal.state().closed());
+        }
+    }
+
     private static Rehearsal rehearse(List<String> lines) {
         Rehearsal rehearsal = new Rehearsal(settings(lines));
         lines.stream().filter(line -> line.startsWith("> ")).forEach(line -> perform(rehearsal, line.substring(2)));
@@ -97,7 +119,7 @@ class GoldenConversationTest {
                 }
             }
         }
-        out.add("= " + rehearsal.assessment().recorded().orElse("no verdict"));
+        out.add("= " + rehearsal.state().verdict().orElse("no verdict"));
         return String.join("\n", out) + "\n";
     }
 

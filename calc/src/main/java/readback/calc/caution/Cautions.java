@@ -69,7 +69,6 @@ public final class Cautions {
                         CautionRule.CERTIFIED_WORK);
             case RECOVERING ->
                 EnumSet.of(
-                        CautionRule.CYLINDER_OVERFILL,
                         CautionRule.ASPHYXIATION,
                         CautionRule.HIGH_PRESSURE,
                         CautionRule.FROSTBITE,
@@ -125,7 +124,12 @@ public final class Cautions {
         if (situation.testPressure().filter(p -> p.compareTo(allowed) > 0).isPresent()) {
             fired.add(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
         }
-        if (situation.cylinderShare().filter(share -> share >= 1).isPresent()) {
+        // A cylinder whose filling is not known may be full.
+        boolean mayBeFull = situation
+                .cylinderShare()
+                .map(share -> share >= 1)
+                .orElse(situation.activities().contains(Activity.RECOVERING));
+        if (mayBeFull) {
             fired.add(CautionRule.CYLINDER_OVERFILL);
         }
     }

@@ -71,7 +71,36 @@ public record Correction(
      * @param movedBefore added (positive) or recovered (negative) since the measurement before; ignored for the first
      * @param deviation actual minus target, so that weather that moved the target does not count as response
      */
-    public record Step(Mass movedBefore, TemperatureDifference deviation) {}
+    public record Step(Mass movedBefore, TemperatureDifference deviation) {
+
+        /** The measurement that a judgement stands for; absent when it compares nothing. */
+        public static Optional<Step> of(Mass movedBefore, Judgement judgement) {
+            return judgement
+                    .judged()
+                    .flatMap(actual -> judgement
+                            .target()
+                            .map(target -> new Step(movedBefore, actual.value().minus(target.value()))));
+        }
+    }
+
+    /**
+     * The correction after a sequence of measurements that ended with this judgement; absent when its verdict is not a
+     * comparison, and then nothing should be moved.
+     *
+     * @param steps in the order they were made, the last one from the judgement
+     * @param nameplate bounds the step where known
+     */
+    public static Optional<Correction> after(List<Step> steps, Judgement latest, Optional<Mass> nameplate) {
+        return latest.verdict() instanceof Verdict.Compared compared
+                ? latest.judged()
+                        .map(actual -> after(
+                                latest.method(),
+                                steps,
+                                actual.standardUncertainty(),
+                                compared.deviation().limits(),
+                                nameplate))
+                : Optional.empty();
+    }
 
     /**
      * The correction after a sequence of measurements.
@@ -95,7 +124,7 @@ public record Correction(
         double expectedSign = method == ChargeMethod.TOTAL_SUPERHEAT ? -1 : 1;
         TemperatureDifference now = steps.get(steps.size() - 1).deviation();
         Optional<Response> response = response(steps, standardUncertainty.kelvins());
-        if (now.compareTo(limits.low()) >= 0 && now.compareTo(limits.high()) <= 0) {
+        if (Comparison.of(now, standardUncertainty, limits).position() == Comparison.Position.INSIDE) {
             return without(Basis.NOTHING_TO_CORRECT, Mass.NONE, response);
         }
         double direction = -Math.signum(now.kelvins()) * expectedSign;

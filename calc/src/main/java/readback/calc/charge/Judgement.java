@@ -44,6 +44,11 @@ public record Judgement(
                 missing.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(missing));
     }
 
+    /** The value that the method compares with the target: superheat or subcooling. */
+    public Optional<Estimate> judged() {
+        return method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
+    }
+
     /** This judgement with another verdict: a fault was found that comes first. */
     public Judgement withVerdict(Verdict other) {
         return new Judgement(

@@ -26,8 +26,13 @@ final class CatalogueFacts {
     record Contents(List<RefrigerantFacts> supported, Map<String, String> unsupported) {}
 
     static Contents load() {
+        return parse(FactLines.read("refrigerants.txt"));
+    }
+
+    /** @throws IllegalStateException if the lines make no sense */
+    static Contents parse(List<Line> lines) {
         CatalogueFacts facts = new CatalogueFacts();
-        for (Line line : FactLines.read("refrigerants.txt")) {
+        for (Line line : lines) {
             facts.accept(line);
         }
         facts.close();

@@ -23,8 +23,12 @@ final class CurveFacts {
     private CurveFacts() {}
 
     static CurveFacts load() {
+        return parse(FactLines.read("saturation.txt"));
+    }
+
+    static CurveFacts parse(List<Line> lines) {
         CurveFacts facts = new CurveFacts();
-        for (Line line : FactLines.read("saturation.txt")) {
+        for (Line line : lines) {
             if (line.keyword().equals("piece")) {
                 double[] piece = new double[line.words().size()];
                 for (int i = 0; i < piece.length; i++) {

@@ -23,8 +23,13 @@ final class EquationFacts {
 
     /** All equations in the file. */
     static EquationLibrary load() {
+        return parse(FactLines.read("equations.txt"));
+    }
+
+    /** @throws IllegalStateException if the lines make no sense */
+    static EquationLibrary parse(List<Line> lines) {
         EquationFacts facts = new EquationFacts();
-        for (Line line : FactLines.read("equations.txt")) {
+        for (Line line : lines) {
             facts.accept(line);
         }
         facts.close();

@@ -40,18 +40,29 @@ final class FactLines {
                 throw new IllegalStateException("missing from the installation: " + file);
             }
             BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-            for (String text = reader.readLine(); text != null; text = reader.readLine()) {
-                String line = text.strip();
-                if (!line.isEmpty() && line.charAt(0) != '#') {
-                    int space = line.indexOf(' ');
-                    String rest = space < 0 ? "" : line.substring(space + 1);
-                    lines.add(new Line(space < 0 ? line : line.substring(0, space), words(rest), rest));
-                }
-            }
+            reader.lines().forEach(text -> add(text, lines));
         } catch (IOException e) {
             throw new UncheckedIOException(file, e);
         }
         return lines;
+    }
+
+    /** The lines of a text, as {@link #read} gives those of a file. */
+    static List<Line> of(String... texts) {
+        List<Line> lines = new ArrayList<>();
+        for (String text : texts) {
+            add(text, lines);
+        }
+        return lines;
+    }
+
+    private static void add(String text, List<Line> lines) {
+        String line = text.strip();
+        if (!line.isEmpty() && line.charAt(0) != '#') {
+            int space = line.indexOf(' ');
+            String rest = space < 0 ? "" : line.substring(space + 1);
+            lines.add(new Line(space < 0 ? line : line.substring(0, space), words(rest), rest));
+        }
     }
 
     /** The words between the spaces; a regular expression would take longer than all the rest of loading. */

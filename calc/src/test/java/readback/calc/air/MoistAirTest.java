@@ -178,6 +178,28 @@ class MoistAirTest {
     }
 
     @Test
+    void moistureAddsItsOwnWeight() {
+        // 80 °F and 67 °F wet bulb at sea level: 0.01119 lb in 13.85 ft3 a lb of dry air (psychrometric chart).
+        MoistAir air =
+                MoistAir.fromWetBulb(Temperature.fahrenheit(80), Temperature.fahrenheit(67), Atmosphere.SEA_LEVEL);
+
+        assertThat(air.density()).isCloseTo(1.01119 / 13.85 * 16.018463, within(0.001));
+    }
+
+    @Test
+    void aRoundingErrorAboveSaturationIsSaturation() {
+        Temperature dry = Temperature.celsius(20);
+        double most =
+                MoistAir.fromRelativeHumidity(dry, 1, Atmosphere.SEA_LEVEL).humidityRatio();
+
+        assertThat(MoistAir.fromHumidityRatio(dry, most * (1 + 1e-12), Atmosphere.SEA_LEVEL)
+                        .relativeHumidity())
+                .isCloseTo(1, within(1e-12));
+        assertThatThrownBy(() -> MoistAir.fromHumidityRatio(dry, most * 1.0001, Atmosphere.SEA_LEVEL))
+                .isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
     void saturatedAirHasOneTemperature() {
         for (double celsius : new double[] {-30, -0.01, 0, 0.005, 0.02, 25, 60}) {
             Temperature dry = Temperature.celsius(celsius);

@@ -157,6 +157,29 @@ class ChargeJudgeTest {
                         Quantity.RETURN_WET_BULB);
     }
 
+    @Test
+    void only_a_comparison_can_be_borderline() {
+        assertThat(judge.judge(PISTON, Readings.none()).verdict().borderline()).isFalse();
+        assertThat(new Verdict.DoNotCharge(java.util.Set.of()).borderline()).isFalse();
+    }
+
+    @Test
+    void another_verdict_leaves_everything_else_as_it_was() {
+        Judgement judgement = judge.judge(PISTON, pistonWithLineAt(62));
+        Verdict other = new Verdict.DoNotCharge(java.util.Set.of(Verdict.DoNotCharge.Reason.OTHER_FAULT_LEADS));
+
+        assertThat(judgement.withVerdict(other).verdict()).isEqualTo(other);
+        assertThat(judgement.withVerdict(other).withVerdict(judgement.verdict()))
+                .isEqualTo(judgement);
+    }
+
+    @Test
+    void a_fact_file_that_is_not_there_is_a_broken_build() {
+        org.assertj.core.api.Assertions.assertThatIllegalStateException()
+                .isThrownBy(() -> FactTable.lines(ChargeJudgeTest.class, "nothing.txt"))
+                .withMessageContaining("nothing.txt");
+    }
+
     private static double fahrenheit(Estimate estimate) {
         return estimate.value().fahrenheit();
     }

@@ -159,6 +159,40 @@ class CorrectionTest {
     }
 
     @Test
+    void a_judgement_is_a_measurement_and_brings_its_own_limits_and_uncertainty() {
+        Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(4));
+        Step step = Step.of(Mass.NONE, judgement).orElseThrow();
+
+        Correction correction =
+                Correction.after(List.of(step), judgement, NO_PLATE).orElseThrow();
+
+        assertThat(step.deviation().fahrenheit()).isCloseTo(-6, within(1e-6));
+        assertThat(correction).isEqualTo(subcooling(step));
+        assertThat(correction.next().ounces()).isCloseTo(2, within(1e-9));
+    }
+
+    @Test
+    void without_a_comparison_nothing_is_moved() {
+        Judgement incomplete = new ChargeJudge().judge(Known.VALVE, Readings.none());
+
+        assertThat(Step.of(Mass.NONE, incomplete)).isEmpty();
+        assertThat(Correction.after(List.of(step(0, -6)), incomplete, NO_PLATE)).isEmpty();
+    }
+
+    @Test
+    void a_verdict_and_its_correction_agree_on_what_is_inside() {
+        for (int tenths = 60; tenths <= 140; tenths++) {
+            Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(tenths / 10.0));
+            Correction correction = Correction.after(
+                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, NO_PLATE)
+                    .orElseThrow();
+
+            assertThat(correction.basis() == Basis.NOTHING_TO_CORRECT)
+                    .isEqualTo(judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE);
+        }
+    }
+
+    @Test
     void a_correction_without_a_measurement_is_refused() {
         org.assertj.core.api.Assertions.assertThatIllegalArgumentException().isThrownBy(() -> superheat(NO_PLATE));
     }

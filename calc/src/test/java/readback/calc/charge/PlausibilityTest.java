@@ -18,9 +18,11 @@ import readback.calc.charge.Grade.Refusal;
 import readback.calc.charge.Grade.Typical;
 import readback.calc.charge.Grade.Unusual;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
 import readback.calc.quantity.Unit;
 
 /** The bands are common practice, no source, unless a test says otherwise. */
@@ -157,6 +159,40 @@ class PlausibilityTest {
                 .isInstanceOf(Impossible.class);
     }
 
+    /** A zeotropic blend: the suction band follows the dew point, the liquid band the bubble point. */
+    @Test
+    void bands_from_saturation_take_the_side_that_is_read() {
+        Refrigerant blend = Known.refrigerant("R-407C");
+
+        assertThat(usualHigh(Quantity.SUCTION_PRESSURE, blend))
+                .isCloseTo(
+                        blend.dewPressure(Temperature.fahrenheit(63))
+                                .gaugeIn(Atmosphere.SEA_LEVEL)
+                                .psig(),
+                        within(0.5));
+        assertThat(usualHigh(Quantity.LIQUID_PRESSURE, blend))
+                .isCloseTo(
+                        blend.bubblePressure(Temperature.fahrenheit(142))
+                                .gaugeIn(Atmosphere.SEA_LEVEL)
+                                .psig(),
+                        within(0.5));
+    }
+
+    private static double usualHigh(Quantity quantity, Refrigerant refrigerant) {
+        return PlausibleBand.of(quantity, Optional.of(refrigerant), Optional.empty(), Atmosphere.SEA_LEVEL)
+                .orElseThrow()
+                .usual()
+                .high();
+    }
+
+    @Test
+    void a_capacity_of_nothing_does_not_stop_the_grading() {
+        Readings nothing = Readings.of(reading(Quantity.CAPACITY, 0));
+
+        assertThat(Plausibility.grade(reading(Quantity.AIRFLOW, 1200), Optional.empty(), nothing))
+                .isEqualTo(new Typical());
+    }
+
     /** 300 cfm a ton is the floor of California Energy Commission RA3.2; 400 is usual. */
     @Test
     void airflow_is_graded_by_the_capacity_once_it_is_known() {
@@ -189,8 +225,7 @@ class PlausibilityTest {
                 Optional.of(R22),
                 Optional.of(Known.refrigerant("R-32")),
                 Optional.of(Known.refrigerant("R-134a")))) {
-            PlausibleBand band = PlausibleBand.of(
-                            quantity, refrigerant, Optional.empty(), readback.calc.quantity.Atmosphere.SEA_LEVEL)
+            PlausibleBand band = PlausibleBand.of(quantity, refrigerant, Optional.empty(), Atmosphere.SEA_LEVEL)
                     .orElseThrow();
 
             assertThat(band.limits())

@@ -97,6 +97,27 @@ class UncertaintyTest {
                         within(1e-9));
     }
 
+    /** The slope of the saturation line, where it can only be taken on one side. */
+    @Test
+    void the_slope_exists_at_both_ends_of_the_saturation_line() {
+        for (Side side : Side.values()) {
+            AbsolutePressure lowest = Known.R410A.lowestPressure(side);
+            AbsolutePressure above = AbsolutePressure.pascals(lowest.pascals() * 1.002);
+            double byHand = Known.R410A
+                            .saturationTemperature(side, above)
+                            .minus(Known.R410A.saturationTemperature(side, lowest))
+                            .kelvins()
+                    / (above.pascals() - lowest.pascals());
+
+            assertThat(Saturation.at(lowest, Known.R410A, side).orElseThrow().kelvinsPerPascal())
+                    .isCloseTo(byHand, within(0.01 * byHand));
+            assertThat(Saturation.at(Known.R410A.highestPressure(side), Known.R410A, side))
+                    .isPresent();
+            assertThat(Saturation.at(AbsolutePressure.pascals(lowest.pascals() * 0.99), Known.R410A, side))
+                    .isEmpty();
+        }
+    }
+
     @Test
     void the_instrument_that_contributes_most_is_named() {
         InstrumentAccuracy coarseGauges = new InstrumentAccuracy(

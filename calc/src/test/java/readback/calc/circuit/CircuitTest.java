@@ -116,6 +116,12 @@ class CircuitTest {
         assertThat(TubeSize.ofOutsideDiameter(size.outsideDiameter() + 0.0003)).isEmpty();
     }
 
+    @Test
+    void threeEighthsOfAnInchAreNineAndAHalfMillimetres() {
+        assertThat(TubeSize.THREE_EIGHTHS.outsideDiameter()).isCloseTo(0.009525, within(1e-12));
+        assertThat(TubeSize.ofOutsideDiameter(0.0158)).contains(TubeSize.FIVE_EIGHTHS);
+    }
+
     @ParameterizedTest
     @CsvSource({
         // 7 to 11 in the trade: common practice, no source. It holds for R-22 and R-407C at 40 °F evaporating and 10 °F

@@ -1,6 +1,7 @@
 package readback.calc.fluid;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
 import java.util.List;
@@ -8,6 +9,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Temperature;
 
 class CatalogueTest {
 
@@ -116,7 +119,79 @@ class CatalogueTest {
             double sum = refrigerant.composition().stream()
                     .mapToDouble(Ingredient::massFraction)
                     .sum();
-            assertThat(sum).as(refrigerant.designation()).isCloseTo(1, org.assertj.core.api.Assertions.within(1e-12));
+            assertThat(sum).as(refrigerant.designation()).isCloseTo(1, within(1e-12));
         }
+    }
+
+    private Refrigerant refrigerant(String name) {
+        return ((Lookup.Found) catalogue.find(name)).refrigerant();
+    }
+
+    @Test
+    void theNearestNamesComeInOrderOfLikenessAndThenOfUse() {
+        assertThat(nearest("407")).containsExactly("R-407C", "R-407A", "R-407F");
+        assertThat(nearest("R-22x")).startsWith("R-22");
+        assertThat(nearest("propan")).startsWith("R-290");
+        assertThat(nearest("isobutan")).startsWith("R-600a");
+        assertThat(nearest("four fifty for b")).startsWith("R-454B");
+        assertThat(nearest("")).hasSize(3);
+    }
+
+    private List<String> nearest(String name) {
+        return ((Lookup.Unknown) catalogue.find(name)).nearest();
+    }
+
+    @Test
+    void curvesReadAnewGiveTheSameTemperatures() {
+        for (Refrigerant fresh : catalogue.all()) {
+            Refrigerant kept = ((Lookup.Found) Catalogue.standard().find(fresh.designation())).refrigerant();
+            AbsolutePressure pressure = AbsolutePressure.psia(75);
+            assertThat(fresh.dewTemperature(pressure)).isEqualTo(kept.dewTemperature(pressure));
+            assertThat(fresh.bubbleTemperature(pressure)).isEqualTo(kept.bubbleTemperature(pressure));
+            assertThat(fresh.saturatedLiquid(Temperature.celsius(0)).enthalpy())
+                    .as(fresh.designation())
+                    .isCloseTo(200_000, within(0.01));
+        }
+    }
+
+    @Test
+    void theLastEntriesOfTheFileCountToo() {
+        assertThat(catalogue.all().get(0).designation()).isEqualTo("R-410A");
+        assertThat(catalogue.all().get(catalogue.all().size() - 1).designation())
+                .isEqualTo("R-152a");
+        assertThat(catalogue.find("R-434A")).isInstanceOf(Lookup.Unsupported.class);
+    }
+
+    @Test
+    void statesWhatTheCatalogueKnows() {
+        assertThat(refrigerant("R-454B").safetyClass()).isEqualTo(SafetyClass.A2L);
+        assertThat(refrigerant("R-454B").safetyClass().flammable()).isTrue();
+        assertThat(refrigerant("R-410A").safetyClass().flammable()).isFalse();
+        assertThat(refrigerant("R-454B").composition())
+                .containsExactly(new Ingredient("R-32", 0.689), new Ingredient("R-1234yf", 0.311));
+        assertThat(refrigerant("R-454B").globalWarmingPotential(AssessmentReport.AR4))
+                .isEqualTo(466);
+        assertThat(refrigerant("R-454B").globalWarmingPotential(AssessmentReport.AR5))
+                .isEqualTo(467);
+        assertThat(refrigerant("R-22").ozoneDepletionPotential()).isEqualTo(0.055);
+        assertThat(refrigerant("R-410A").usualOil()).isEqualTo("polyol ester");
+        assertThat(refrigerant("R-410A").criticalTemperature().kelvin()).isEqualTo(344.494);
+        assertThat(refrigerant("R-410A").criticalPressure().pascals()).isEqualTo(4_901_200);
+        assertThat(refrigerant("R-410A").criticalPointSource()).isEqualTo("published, Lemmon 2003");
+        assertThat(refrigerant("R-410A")).hasToString("R-410A");
+    }
+
+    @Test
+    void namesThePapersOfItsEquations() {
+        assertThat(refrigerant("R-410A").papers())
+                .singleElement()
+                .satisfies(paper -> assertThat(paper)
+                        .hasToString(
+                                "Eric W. Lemmon: Pseudo-Pure Fluid Equations of State for the Refrigerant Blends R-410A,"
+                                        + " R-404A, R-507A, and R-407C. Int. J. Thermophys. 24, 991-1006 (2003),"
+                                        + " doi 10.1023/A:1025048800563"));
+        assertThat(refrigerant("R-454B").papers())
+                .extracting(Paper::doi)
+                .containsExactlyInAnyOrder("10.1063/1.556002", "10.1063/5.0135368", "10.1007/s10765-022-03015-y");
     }
 }

@@ -218,35 +218,4 @@ class RefrigerantTest {
         assertThat(r407c.subcooledLiquid(temperature, bubble).density())
                 .isCloseTo(r407c.saturatedLiquid(temperature).density(), within(1e-3));
     }
-
-    @Test
-    void statesWhatTheCatalogueKnows() {
-        assertThat(r454b.safetyClass()).isEqualTo(SafetyClass.A2L);
-        assertThat(r454b.safetyClass().flammable()).isTrue();
-        assertThat(r410a.safetyClass().flammable()).isFalse();
-        assertThat(r454b.composition())
-                .containsExactly(new Ingredient("R-32", 0.689), new Ingredient("R-1234yf", 0.311));
-        assertThat(r454b.globalWarmingPotential(AssessmentReport.AR4)).isEqualTo(466);
-        assertThat(r454b.globalWarmingPotential(AssessmentReport.AR5)).isEqualTo(467);
-        assertThat(r22.ozoneDepletionPotential()).isEqualTo(0.055);
-        assertThat(r410a.usualOil()).isEqualTo("polyol ester");
-        assertThat(r410a.criticalTemperature().kelvin()).isEqualTo(344.494);
-        assertThat(r410a.criticalPressure().pascals()).isEqualTo(4_901_200);
-        assertThat(r410a.criticalPointSource()).isEqualTo("published, Lemmon 2003");
-        assertThat(r410a).hasToString("R-410A");
-    }
-
-    @Test
-    void namesThePapersOfItsEquations() {
-        assertThat(r410a.papers())
-                .singleElement()
-                .satisfies(paper -> assertThat(paper)
-                        .hasToString(
-                                "Eric W. Lemmon: Pseudo-Pure Fluid Equations of State for the Refrigerant Blends R-410A,"
-                                        + " R-404A, R-507A, and R-407C. Int. J. Thermophys. 24, 991-1006 (2003),"
-                                        + " doi 10.1023/A:1025048800563"));
-        assertThat(r454b.papers())
-                .extracting(Paper::doi)
-                .containsExactlyInAnyOrder("10.1063/1.556002", "10.1063/5.0135368", "10.1007/s10765-022-03015-y");
-    }
 }

@@ -1,0 +1,152 @@
+package readback.assistant.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.Readback;
+import readback.assistant.sound.Recording;
+import readback.assistant.sound.Samples;
+import readback.assistant.sound.WaveWriter;
+
+/** The shipped recordings through the real recogniser, the dialogue and the judgement to the verdict. */
+class RecordedCallTest {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir
+    Path folder;
+
+    private record Ran(int code, String out, String err) {
+
+        JsonNode result() throws IOException {
+            List<String> lines = out.strip().lines().toList();
+            return JSON.readTree(lines.get(lines.size() - 1));
+        }
+
+        List<String> technician() {
+            return out.lines()
+                    .filter(line -> line.startsWith("technician"))
+                    .map(line -> line.substring("technician".length()).strip())
+                    .toList();
+        }
+    }
+
+    private Ran run(String... arguments) {
+        List<String> all = new ArrayList<>(Arrays.asList(arguments));
+        all.addAll(List.of("--json", "--sessions", folder.resolve("sessions").toString()));
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(
+                new BufferedReader(new StringReader("")),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        int code = Readback.run(console, all.toArray(String[]::new));
+        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private static byte[] call(String name) throws IOException {
+        try (InputStream in = RecordedCallTest.class.getResourceAsStream("/readback/assistant/demo/" + name)) {
+            return Objects.requireNonNull(in, name).readAllBytes();
+        }
+    }
+
+    private static List<String> script(String name) throws IOException {
+        return new String(call(name), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> !line.startsWith("#"))
+                .map(line -> line.substring(line.indexOf('|') + 1).strip())
+                .toList();
+    }
+
+    @Test
+    void the_piston_call_is_heard_word_for_word_and_judged_undercharged() throws IOException {
+        Ran ran = run("demo", "piston");
+
+        assertThat(ran.technician()).isEqualTo(script("piston.txt"));
+        assertThat(ran.result().path("verdict").asText()).isEqualTo("add");
+        assertThat(ran.result().path("readings").path("suctionPressure").asInt()).isEqualTo(110);
+        assertThat(ran.result().path("complete").asBoolean()).isTrue();
+    }
+
+    @Test
+    void the_valve_call_is_heard_word_for_word_and_judged_right() throws IOException {
+        Ran ran = run("demo", "valve");
+
+        assertThat(ran.technician()).isEqualTo(script("valve.txt"));
+        assertThat(ran.result().path("verdict").asText()).isEqualTo("in-tolerance");
+        assertThat(ran.result().path("valve").asText()).isEqualTo("inside");
+    }
+
+    @Test
+    void the_same_call_at_forty_eight_kilohertz_is_heard_alike() throws IOException {
+        Path original = Files.write(folder.resolve("call.wav"), call("piston.wav"));
+        Samples sound = Recording.read(original).samples().orElseThrow();
+        Path wide = folder.resolve("wide.wav");
+        try (WaveWriter writer = WaveWriter.create(wide, 48000)) {
+            writer.append(sound.at(48000));
+        }
+
+        assertThat(run("check", "--audio", wide.toString()).technician()).isEqualTo(script("piston.txt"));
+    }
+
+    @Test
+    void of_a_cut_off_call_everything_before_the_cut_is_kept() throws IOException {
+        byte[] whole = call("piston.wav");
+        Path half = Files.write(folder.resolve("half.wav"), Arrays.copyOf(whole, whole.length / 2));
+
+        Ran ran = run("check", "--audio", half.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).contains("half.wav").contains("cut off");
+        assertThat(ran.technician().subList(0, 5))
+                .isEqualTo(script("piston.txt").subList(0, 5));
+        assertThat(ran.result().path("meteringDevice").asText()).isEqualTo("piston");
+    }
+
+    @Test
+    void the_spoken_side_is_written_where_it_was_asked_for() throws IOException {
+        Path spoken = folder.resolve("spoken.wav");
+
+        Ran ran = run("demo", "piston", "--voice", "none", "--speak-to", spoken.toString());
+
+        assertThat(ran.out()).contains("Spoken side: " + spoken);
+        // as long as the technician spoke at least: about 37 of the 40 seconds
+        assertThat(Recording.read(spoken).samples().orElseThrow().seconds()).isGreaterThan(35);
+    }
+
+    @Test
+    void pure_noise_is_no_speech_and_changes_nothing() throws IOException {
+        Random random = new Random(7);
+        short[] noise = new short[16000 * 6];
+        for (int i = 0; i < noise.length; i++) {
+            noise[i] = (short) (random.nextGaussian() * 900);
+        }
+        Path file = folder.resolve("noise.wav");
+        try (WaveWriter writer = WaveWriter.create(file, 16000)) {
+            writer.append(Samples.of(noise, 16000));
+        }
+
+        Ran ran = run("check", "--audio", file.toString());
+
+        assertThat(ran.result().path("readings").isEmpty()).isTrue();
+        assertThat(ran.result().path("refrigerant").isNull()).isTrue();
+        assertThat(ran.err()).contains("no speech was heard");
+    }
+}

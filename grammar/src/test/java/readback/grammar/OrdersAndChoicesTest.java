@@ -1,0 +1,188 @@
+package readback.grammar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static readback.calc.quantity.Quantity.LIQUID_PRESSURE;
+import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+
+/** What orders, choices, notes and questions mean. The ways of saying are common practice, no source. */
+class OrdersAndChoicesTest {
+
+    private static final Grammar GRAMMAR = Grammar.standard();
+    private static final Expectation OPEN = Expectation.open(UnitSetting.US);
+
+    private static List<Meaning> all(String words, Expectation expectation) {
+        return GRAMMAR.understand(words, expectation).stream()
+                .map(Interpretation::meaning)
+                .toList();
+    }
+
+    private static Meaning only(String words, Expectation expectation) {
+        List<Meaning> meanings = all(words, expectation);
+        assertThat(meanings).as(words).hasSize(1);
+        return meanings.get(0);
+    }
+
+    private static Meaning best(String words, Expectation expectation) {
+        return all(words, expectation).get(0);
+    }
+
+    private static Expectation asked(Quantity quantity) {
+        return Expectation.of(quantity, UnitSetting.US);
+    }
+
+    private static Expectation choosing(String set) {
+        return new Expectation(set, Optional.empty(), Optional.of(set), Optional.empty(), UnitSetting.US);
+    }
+
+    private static Meaning values(Reading... readings) {
+        return new Meaning.Values(List.of(readings));
+    }
+
+    private static Reading in(Quantity quantity, String value, Unit unit) {
+        return new Reading(quantity, new BigDecimal(value), unit);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "yes, YES",
+        "yep, YES",
+        "that's correct, YES",
+        "affirmative, YES",
+        "okay, YES",
+        "no, NO",
+        "negative, NO",
+        "that's wrong, NO",
+        "say again, SAY_AGAIN",
+        "say that again please, SAY_AGAIN",
+        "why, WHY",
+        "how do i do that, HOW",
+        "help, HELP",
+        "go back, GO_BACK",
+        "scratch that, SCRATCH_THAT",
+        "correction, SCRATCH_THAT",
+        "hold on, HOLD_ON",
+        "okay hold on, HOLD_ON",
+        "carry on, CARRY_ON",
+        "where are we, WHERE_ARE_WE",
+        "read me the readings, READ_READINGS",
+        "stop talking, STOP_TALKING",
+        "finish, FINISH",
+        "guide me, GUIDE",
+        "brief, BRIEF",
+        "skip that, SKIP",
+        "done, DONE",
+        "understood, DONE",
+        "i don't know, UNKNOWN"
+    })
+    void commandsHaveTheirVariants(String words, Command command) {
+        assertThat(best(words, asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Ordered(command));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "why the suction pressure, WHY, SUCTION_PRESSURE",
+        "scratch the liquid line temperature, SCRATCH_THAT, LIQUID_LINE_TEMPERATURE",
+        "how do i read the wet bulb, HOW, RETURN_WET_BULB",
+        "go back to the head pressure, GO_BACK, LIQUID_PRESSURE",
+        "what was the low side, SAY_AGAIN, SUCTION_PRESSURE",
+    })
+    void aCommandCanNameAQuantity(String words, Command command, Quantity quantity) {
+        assertThat(only(words, OPEN)).isEqualTo(new Meaning.Ordered(command, Optional.of(quantity)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "refrigerant, four ten a, R-410A",
+        "refrigerant, R-410A, R-410A",
+        "refrigerant, 410a, R-410A",
+        "refrigerant, R410A, R-410A",
+        "refrigerant, r twenty two, R-22",
+        "refrigerant, it's r twenty two, R-22",
+        "refrigerant, four fifty four b, R-454B",
+        "refrigerant, thirty two, R-32",
+        "refrigerant, four oh seven c, R-407C",
+        "refrigerant, one thirty four a, R-134a",
+        "metering-device, it's a piston, piston",
+        "metering-device, fixed orifice, piston",
+        "metering-device, cap tube, capillary-tube",
+        "metering-device, t x v, thermostatic-expansion-valve",
+        "metering-device, electronic expansion valve, electronic-expansion-valve",
+        "metering-device, i don't know, unknown",
+        "checklist, charge check, charge-check",
+        "checklist, evacuation, evacuation",
+        "checklist, iced up, frozen-coil",
+        "units, metric, metric",
+        "units, psi and fahrenheit, us",
+    })
+    void anOptionOfTheAskedSetNeedsNoIntroduction(String set, String words, String option) {
+        assertThat(only(words, choosing(set))).isEqualTo(new Meaning.Choice(set, option));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "the refrigerant is four ten a, refrigerant, R-410A",
+        "metering device is a piston, metering-device, piston",
+        "start the pressure test, checklist, pressure-test",
+        "switch to evacuation, checklist, evacuation",
+        "set units to metric, units, metric",
+    })
+    void anOptionOfAnotherSetIsIntroduced(String words, String set, String option) {
+        assertThat(best(words, asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Choice(set, option));
+    }
+
+    @Test
+    void anOptionThatNobodyAskedForIsNotTaken() {
+        assertThat(only("piston", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
+        assertThat(only("four ten", asked(SUCTION_PRESSURE))).isEqualTo(values(Reading.of(SUCTION_PRESSURE, "410")));
+    }
+
+    @Test
+    void aNoteKeepsItsWords() {
+        assertThat(only("note dirty condenser coil", OPEN)).isEqualTo(new Meaning.Note("dirty condenser coil"));
+        assertThat(only("make a note suction one eighteen", OPEN)).isEqualTo(new Meaning.Note("suction one eighteen"));
+        assertThat(only("note", OPEN)).isInstanceOf(Meaning.NotUnderstood.class);
+    }
+
+    @Test
+    void aQuestionForSaturationFillsNothing() {
+        assertThat(only("what is saturation at one eighteen", OPEN))
+                .isEqualTo(new Meaning.SaturationQuestion(Reading.of(SUCTION_PRESSURE, "118")));
+        assertThat(only("saturation at eight bar", OPEN))
+                .isEqualTo(new Meaning.SaturationQuestion(in(SUCTION_PRESSURE, "8", Unit.BAR_GAUGE)));
+        assertThat(only("saturation at three forty", asked(LIQUID_PRESSURE)))
+                .isEqualTo(new Meaning.SaturationQuestion(Reading.of(LIQUID_PRESSURE, "340")));
+        assertThat(only("saturation at sixty fifteen", OPEN)).isInstanceOf(Meaning.NotUnderstood.class);
+        assertThat(only("saturation at fifty degrees", OPEN)).isInstanceOf(Meaning.NotUnderstood.class);
+    }
+
+    @Test
+    void choicesListTheirOptionsAndPhrases() {
+        Choices choices = GRAMMAR.choices();
+
+        assertThat(choices.sets()).contains("refrigerant", "metering-device", "checklist", "units");
+        assertThat(choices.options("metering-device"))
+                .containsExactly(
+                        "piston",
+                        "capillary-tube",
+                        "thermostatic-expansion-valve",
+                        "electronic-expansion-valve",
+                        "unknown");
+        assertThat(choices.phrases("refrigerant", "R-22")).contains("r twenty two");
+        assertThatThrownBy(() -> choices.options("colour")).hasMessageContaining("colour");
+        assertThatThrownBy(() -> choices.phrases("refrigerant", "R-1"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("R-1");
+    }
+}
