@@ -273,8 +273,9 @@ public final class Assessment implements Situation {
         judgement.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
         judgement.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
-            diagnosis().ifPresent(each -> line.add("suspect=" + nameOf(each.leader().fault()))
-                    .add(nameOf(each.certainty())));
+            diagnosis()
+                    .ifPresent(each ->
+                            line.add("suspect=" + nameOf(each.leader().fault())).add(nameOf(each.certainty())));
         }
         return line.toString();
     }

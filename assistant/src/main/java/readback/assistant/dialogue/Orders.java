@@ -256,8 +256,9 @@ final class Orders {
         boolean judged = assessment.recorded().isPresent()
                 && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
         // A job that measures something and reached no outcome is left on purpose only.
-        boolean reached = judged || flow.open(draft.state(), assessment).noneMatch(placed -> placed.step()
-                        .task() instanceof Task.Judge);
+        boolean reached = judged
+                || flow.open(draft.state(), assessment)
+                        .noneMatch(placed -> placed.step().task() instanceof Task.Judge);
         if (reached || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
             close(draft);
         } else {

@@ -44,10 +44,7 @@ class DuckDbTest {
                 int rows = 0;
                 while (cylinders.next()) {
                     rows++;
-                    assertThat(cylinders.getDouble(2))
-                            .isCloseTo(
-                                    addedBy(sums, cylinders.getString(1)),
-                                    within(1e-5));
+                    assertThat(cylinders.getDouble(2)).isCloseTo(addedBy(sums, cylinders.getString(1)), within(1e-5));
                 }
                 assertThat(rows).isEqualTo(2);
             }

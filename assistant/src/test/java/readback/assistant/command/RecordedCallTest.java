@@ -81,7 +81,8 @@ class RecordedCallTest {
 
         assertThat(ran.technician()).isEqualTo(script("piston.txt"));
         assertThat(ran.result().path("verdict").asText()).isEqualTo("add");
-        assertThat(ran.result().path("readings").path("suctionPressure").asInt()).isEqualTo(110);
+        assertThat(ran.result().path("readings").path("suctionPressure").asInt())
+                .isEqualTo(110);
         assertThat(ran.result().path("complete").asBoolean()).isTrue();
     }
 

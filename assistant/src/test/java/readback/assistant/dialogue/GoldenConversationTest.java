@@ -80,11 +80,12 @@ class GoldenConversationTest {
     @ParameterizedTest
     @MethodSource("conversations")
     void a_process_killed_at_any_event_comes_to_the_same_end(Path file) throws IOException {
-        Rehearsal rehearsal = rehearse(
-                Files.readString(file, StandardCharsets.UTF_8).lines().toList());
+        Rehearsal rehearsal =
+                rehearse(Files.readString(file, StandardCharsets.UTF_8).lines().toList());
         List<Event> events = rehearsal.events();
         for (int killed = 1; killed < events.size(); killed++) {
-            State state = Rehearsal.DIALOGUE.begin((Event.Started) events.get(0)).state();
+            State state =
+                    Rehearsal.DIALOGUE.begin((Event.Started) events.get(0)).state();
             for (int i = 1; i < events.size(); i++) {
                 if (i == killed) {
                     state = Rehearsal.DIALOGUE
@@ -93,7 +94,9 @@ class GoldenConversationTest {
                 }
                 state = Rehearsal.DIALOGUE.on(state, events.get(i)).state();
             }
-            assertThat(state.sheet()).as("killed before event " + killed).isEqualTo(rehearsal.state().sheet());
+            assertThat(state.sheet())
+                    .as("killed before event " + killed)
+                    .isEqualTo(rehearsal.state().sheet());
             assertThat(state.verdict()).isEqualTo(rehearsal.state().verdict());
             assertThat(state.closed()).isEqualTo(rehearsal.state().closed());
         }

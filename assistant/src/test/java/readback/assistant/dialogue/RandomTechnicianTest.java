@@ -35,8 +35,21 @@ class RandomTechnicianTest {
     private static final int MOST_TURNS = 400;
 
     private static final List<String> ASIDES = List.of(
-            "why", "how", "help", "say again", "where are we", "read me the readings", "brief", "guide", "stop talking",
-            "what is saturation at 120", "humpty dumpty", "", "carry on", "note the coil was replaced", "go back");
+            "why",
+            "how",
+            "help",
+            "say again",
+            "where are we",
+            "read me the readings",
+            "brief",
+            "guide",
+            "stop talking",
+            "what is saturation at 120",
+            "humpty dumpty",
+            "",
+            "carry on",
+            "note the coil was replaced",
+            "go back");
 
     @Test
     void every_conversation_ends_with_the_verdict_of_its_readings() {
@@ -49,16 +62,23 @@ class RandomTechnicianTest {
             turns.merge(technician.turns / 10 * 10, 1, Integer::sum);
             all += technician.turns;
         }
-        System.out.println(CONVERSATIONS + " conversations from seed " + SEED + ", mean turns "
-                + all / CONVERSATIONS + " with all asides, spread by tens " + turns);
+        System.out.println(CONVERSATIONS + " conversations from seed " + SEED + ", mean turns " + all / CONVERSATIONS
+                + " with all asides, spread by tens " + turns);
     }
 
     @Test
     void an_expert_hears_the_verdict_within_twelve_turns() {
         Rehearsal rehearsal = new Rehearsal();
         List<String> said = List.of(
-                "four ten a", "txv", "understood", "yes", "yes", "outdoor 95", "plate subcooling 10",
-                "liquid pressure 365, liquid line 100", "suction 118, suction line 52");
+                "four ten a",
+                "txv",
+                "understood",
+                "yes",
+                "yes",
+                "outdoor 95",
+                "plate subcooling 10",
+                "liquid pressure 365, liquid line 100",
+                "suction 118, suction line 52");
         said.forEach(rehearsal::says);
 
         assertThat(rehearsal.state().announced(Assessment.CHARGE).orElse("")).startsWith("in-tolerance");
@@ -179,7 +199,8 @@ class RandomTechnicianTest {
                 return;
             }
             String step = Rehearsal.DIALOGUE.expectation(rehearsal.state()).step();
-            Optional<Quantity> asked = Rehearsal.DIALOGUE.expectation(rehearsal.state()).quantity();
+            Optional<Quantity> asked =
+                    Rehearsal.DIALOGUE.expectation(rehearsal.state()).quantity();
             if (step.equals("refrigerant")) {
                 say(refrigerant.equals("R-22") ? "r twenty two" : "four ten a");
             } else if (step.equals("metering-device")) {
