@@ -5,26 +5,26 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import picocli.CommandLine;
+import readback.assistant.command.AirCommand;
 import readback.assistant.command.CheckCommand;
 import readback.assistant.command.CommandFailure;
 import readback.assistant.command.Console;
 import readback.assistant.command.DemoCommand;
 import readback.assistant.command.HearCommand;
+import readback.assistant.command.MeasureCommand;
 import readback.assistant.command.Overview;
 import readback.assistant.command.RemarkCommand;
 import readback.assistant.command.ReplayCommand;
 import readback.assistant.command.ReportCommand;
 import readback.assistant.command.SaturationCommand;
-import readback.assistant.command.AirCommand;
-import readback.assistant.command.MeasureCommand;
-import readback.assistant.command.TableCommand;
-import readback.assistant.command.VocabularyCommand;
 import readback.assistant.command.SessionsCommand;
 import readback.assistant.command.SelfcheckCommand;
 import readback.assistant.command.SettingsCommand;
 import readback.assistant.command.SettingsDefaults;
 import readback.assistant.command.UnderstandCommand;
 import readback.assistant.settings.SettingsException;
+import readback.assistant.command.TableCommand;
+import readback.assistant.command.VocabularyCommand;
 
 /** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
 public final class Readback {

@@ -88,8 +88,8 @@ public final class MeasureCommand implements Callable<Integer> {
         int words = header.indexOf("words");
         int step = header.indexOf("step");
         if (file < 0 || kind < 0 || words < 0) {
-            throw new CommandFailure("'" + list + "' begins with a header line that names file, kind and words; this one is "
-                    + header + ".");
+            throw new CommandFailure("'" + list
+                    + "' begins with a header line that names file, kind and words; this one is " + header + ".");
         }
         List<Clip> clips = new ArrayList<>();
         for (String line : lines.subList(1, lines.size())) {

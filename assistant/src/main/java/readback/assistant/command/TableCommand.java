@@ -17,7 +17,8 @@ import readback.calc.quantity.Unit;
 @Command(
         name = "table",
         mixinStandardHelpOptions = true,
-        description = "Prints the gauge pressures of a refrigerant by temperature at the local altitude, dew and bubble.")
+        description =
+                "Prints the gauge pressures of a refrigerant by temperature at the local altitude, dew and bubble.")
 public final class TableCommand implements Callable<Integer> {
 
     private final Console console;
@@ -50,8 +51,7 @@ public final class TableCommand implements Callable<Integer> {
         if (!(each > 0) || last < first || (last - first) / each > 2000) {
             throw new CommandFailure("A table runs from a lower to a higher temperature in at most 2,000 steps.");
         }
-        Lookup.Found found =
-                (Lookup.Found) Catalogue.standard().find(SessionOptions.designation(refrigerant));
+        Lookup.Found found = (Lookup.Found) Catalogue.standard().find(SessionOptions.designation(refrigerant));
         print(found.refrigerant(), first, last, each);
         return 0;
     }
@@ -63,9 +63,10 @@ public final class TableCommand implements Callable<Integer> {
     private void print(Refrigerant fluid, double first, double last, double each) {
         String degrees = places.temperature().symbol();
         String pressure = places.pressure().symbol();
-        console.out().println(fluid.designation() + ", safety class " + fluid.safetyClass() + ", GWP "
-                + Math.round(fluid.globalWarmingPotential(AssessmentReport.AR4))
-                + " (IPCC AR4), gauge pressure at " + places.altitudeFeet() + " ft");
+        console.out()
+                .println(fluid.designation() + ", safety class " + fluid.safetyClass() + ", GWP "
+                        + Math.round(fluid.globalWarmingPotential(AssessmentReport.AR4))
+                        + " (IPCC AR4), gauge pressure at " + places.altitudeFeet() + " ft");
         console.out().println("Superheat counts from the dew column, subcooling from the bubble column.");
         console.out().printf(Locale.ROOT, "%8s  %12s  %12s%n", degrees, "dew " + pressure, "bubble " + pressure);
         SaturationTable table = new SaturationTable(fluid, places.air(), places.pressure(), places.temperature());
@@ -75,11 +76,10 @@ public final class TableCommand implements Callable<Integer> {
     }
 
     private String cell(OptionalDouble value) {
-        String format =
-                switch (places.pressure()) {
-                    case PSIG, KILOPASCAL_GAUGE -> "%.1f";
-                    default -> "%.3f";
-                };
+        String format = switch (places.pressure()) {
+            case PSIG, KILOPASCAL_GAUGE -> "%.1f";
+            default -> "%.3f";
+        };
         return value.isPresent() ? String.format(Locale.ROOT, format, value.getAsDouble()) : "-";
     }
 }

@@ -19,7 +19,8 @@ public final class VocabularyCommand implements Callable<Integer> {
     @Option(
             names = "--step",
             paramLabel = "QUANTITY|CHOICE",
-            description = "The step that asks for this, as in suction-pressure or refrigerant. Default: any named value.")
+            description =
+                    "The step that asks for this, as in suction-pressure or refrigerant. Default: any named value.")
     private String step = "";
 
     @Option(names = "--words", description = "The words instead of the phrases, in alphabetical order.")

@@ -110,8 +110,8 @@ public final class Measurement {
             tally.falseWords += known(utterance.words()).size();
             Decision decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
             if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
-                boolean value = accept.meaning() instanceof Meaning.Values
-                        || accept.meaning() instanceof Meaning.Correction;
+                boolean value =
+                        accept.meaning() instanceof Meaning.Values || accept.meaning() instanceof Meaning.Correction;
                 tally.falseValues += value ? 1 : 0;
                 tally.falseCommands += value ? 0 : 1;
             }
@@ -166,8 +166,15 @@ public final class Measurement {
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(String.format(
-                Locale.ROOT, "%-22s %6s %9s %7s %7s %7s %7s", "kind, noise", "clips", "whole %", "word err %", "taken %",
-                "asked %", "wrong %"));
+                Locale.ROOT,
+                "%-22s %6s %9s %7s %7s %7s %7s",
+                "kind, noise",
+                "clips",
+                "whole %",
+                "word err %",
+                "taken %",
+                "asked %",
+                "wrong %"));
         tallies.forEach((key, tally) -> {
             if (!key.startsWith(Clip.UNRELATED)) {
                 lines.add(line(key, tally));

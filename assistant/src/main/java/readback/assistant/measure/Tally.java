@@ -31,8 +31,7 @@ final class Tally {
             int[] row = new int[heard.size() + 1];
             row[0] = i;
             for (int j = 1; j <= heard.size(); j++) {
-                int substituted =
-                        previous[j - 1] + (said.get(i - 1).equals(heard.get(j - 1)) ? 0 : 1);
+                int substituted = previous[j - 1] + (said.get(i - 1).equals(heard.get(j - 1)) ? 0 : 1);
                 row[j] = Math.min(substituted, Math.min(previous[j], row[j - 1]) + 1);
             }
             previous = row;

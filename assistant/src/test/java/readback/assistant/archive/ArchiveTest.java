@@ -1,7 +1,9 @@
 package readback.assistant.archive;
 
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.InstanceOfAssertFactories.DOUBLE;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,7 +83,10 @@ class ArchiveTest {
     void refrigerant_is_summed_by_cylinder_and_equipment() throws Exception {
         Sums sums = new Sums();
         listed(Choice.ALL).forEach(sums::add);
-        assertThat(sums.byCylinder().get("C-17").addedKilograms()).isCloseTo(TWELVE_OUNCES, within(1e-6));
+        assertThat(sums.byCylinder().get("C-17"))
+                .isNotNull()
+                .extracting(Sums.Amount::addedKilograms, as(DOUBLE))
+                .isCloseTo(TWELVE_OUNCES, within(1e-6));
         assertThat(sums.byAppliance()).containsOnlyKeys("Unit 7");
         assertThat(sums.byVerdict()).containsEntry("add", 1).containsEntry("", 1);
     }

@@ -44,12 +44,7 @@ class DuckDbTest {
                 int rows = 0;
                 while (cylinders.next()) {
                     rows++;
-                    assertThat(cylinders.getDouble(2))
-                            .isCloseTo(
-                                    sums.byCylinder()
-                                            .get(cylinders.getString(1))
-                                            .addedKilograms(),
-                                    within(1e-5));
+                    assertThat(cylinders.getDouble(2)).isCloseTo(addedBy(sums, cylinders.getString(1)), within(1e-5));
                 }
                 assertThat(rows).isEqualTo(2);
             }
@@ -61,5 +56,9 @@ class DuckDbTest {
                 assertThat(verdicts.getString(3)).startsWith("TIMESTAMP");
             }
         }
+    }
+
+    private static double addedBy(Sums sums, String cylinder) {
+        return java.util.Objects.requireNonNull(sums.byCylinder().get(cylinder)).addedKilograms();
     }
 }

@@ -259,7 +259,10 @@ class CommandLineTest {
         Ran ran = run("", "measure", folder.toString());
 
         assertThat(ran.code()).isZero();
-        assertThat(ran.out()).contains("0 words heard").contains("number, clean").contains("real-time factor");
+        assertThat(ran.out())
+                .contains("0 words heard")
+                .contains("number, clean")
+                .contains("real-time factor");
         assertThat(run("", "measure", folder.resolve("nowhere").toString()).err())
                 .contains("There is no readable list");
     }

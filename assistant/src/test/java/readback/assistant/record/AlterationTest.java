@@ -33,7 +33,7 @@ class AlterationTest {
             return RecordedSession.parse(bytes, Path.of("session.jsonl")).fault();
         } catch (RecordUnavailableException e) {
             assertThat(e.getMessage()).contains("line 1 ");
-            return Optional.of(new Fault(1, Fault.Kind.CHANGED, e.getMessage()));
+            return Optional.of(new Fault(1, Fault.Kind.CHANGED, String.valueOf(e.getMessage())));
         }
     }
 

@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.Remarks;
@@ -19,10 +18,9 @@ public final class ReportGallery {
     public static void main(String[] args) throws Exception {
         Path folder = Files.createDirectories(Path.of(args[0]));
         Path sessions = Files.createTempDirectory("gallery");
-        Map<String, Scripted> calls =
-                Map.of("charging", Scripted.charging("call-charging"), "valve", Scripted.valve("call-valve"));
         for (String name : List.of("charging", "valve")) {
-            RecordedSession session = described(calls.get(name)).readFrom(sessions);
+            Scripted call = name.equals("valve") ? Scripted.valve("call-valve") : Scripted.charging("call-charging");
+            RecordedSession session = described(call).readFrom(sessions);
             Remarks.add(session, Instant.parse("2026-07-15T08:00:00Z"), "A. Supervisor", "Seen, nothing to add.");
             JobReport report = JobReport.of(
                     Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session, Remarks.on(session));

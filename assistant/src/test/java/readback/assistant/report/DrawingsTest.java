@@ -119,7 +119,7 @@ class DrawingsTest {
                 .forEach(path -> drawn.put(path.getAttribute("data-point"), middle(path.getAttribute("d"))));
         assertThat(drawn).containsOnlyKeys(expected.keySet());
         expected.forEach((name, state) -> {
-            double[] place = drawn.get(name);
+            double[] place = java.util.Objects.requireNonNull(drawn.get(name));
             assertThat(across.value(place[0])).as(name).isCloseTo(state.enthalpy() / 1000, within(0.2));
             assertThat(up.value(place[1]))
                     .as(name)
