@@ -5,17 +5,25 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import picocli.CommandLine;
+import readback.assistant.command.AirCommand;
 import readback.assistant.command.CheckCommand;
 import readback.assistant.command.CommandFailure;
 import readback.assistant.command.Console;
 import readback.assistant.command.DemoCommand;
 import readback.assistant.command.HearCommand;
+import readback.assistant.command.MeasureCommand;
 import readback.assistant.command.Overview;
+import readback.assistant.command.RemarkCommand;
+import readback.assistant.command.ReplayCommand;
+import readback.assistant.command.ReportCommand;
 import readback.assistant.command.SaturationCommand;
 import readback.assistant.command.SelfcheckCommand;
+import readback.assistant.command.SessionsCommand;
 import readback.assistant.command.SettingsCommand;
 import readback.assistant.command.SettingsDefaults;
+import readback.assistant.command.TableCommand;
 import readback.assistant.command.UnderstandCommand;
+import readback.assistant.command.VocabularyCommand;
 import readback.assistant.settings.SettingsException;
 
 /** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
@@ -38,6 +46,14 @@ public final class Readback {
                 .addSubcommand(new SaturationCommand(console))
                 .addSubcommand(new SelfcheckCommand(console))
                 .addSubcommand(new SettingsCommand(console))
+                .addSubcommand(new TableCommand(console))
+                .addSubcommand(new AirCommand(console))
+                .addSubcommand(new VocabularyCommand(console))
+                .addSubcommand(new MeasureCommand(console))
+                .addSubcommand(new ReplayCommand(console))
+                .addSubcommand(new ReportCommand(console))
+                .addSubcommand(new RemarkCommand(console))
+                .addSubcommand(new SessionsCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));

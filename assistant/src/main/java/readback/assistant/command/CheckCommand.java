@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,6 +47,12 @@ public final class CheckCommand implements Callable<Integer> {
             description = "End with one line of JSON: readings, saturation, target, verdict, cautions.")
     private boolean json;
 
+    @Option(
+            names = "--resume",
+            paramLabel = "SESSION",
+            description = "Go on with a session that was left without an end, at the step where it stopped.")
+    private @Nullable Path resume;
+
     @Mixin
     private SessionOptions session = new SessionOptions();
 
@@ -69,6 +76,9 @@ public final class CheckCommand implements Callable<Integer> {
         }
         Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
+            if (resume != null) {
+                throw new CommandFailure("A session is resumed with --typed or --audio; live it begins anew.");
+            }
             new LiveCheck(desk, console, Clock.systemUTC()).run(session, ear, voice, live, json);
             return 0;
         }
@@ -76,11 +86,12 @@ public final class CheckCommand implements Callable<Integer> {
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {
             if (typed) {
-                runner.run(plan(speaker, Optional.empty()), runner.typed());
+                run(runner, plan(speaker, Optional.empty()), runner.typed());
             } else {
                 List<AudioFiles.Playable> recordings = AudioFiles.read(audio, console);
                 try (Ear listening = ear.open(desk.grammar(), console)) {
-                    runner.run(plan(speaker, Optional.of(listening)), runner.recorded(recordings, listening));
+                    SessionRunner.Plan plan = plan(speaker, Optional.of(listening));
+                    run(runner, plan, runner.recorded(recordings, listening, plan.keepsAudio()));
                 }
             }
         } finally {
@@ -89,8 +100,17 @@ public final class CheckCommand implements Callable<Integer> {
         return 0;
     }
 
+    private void run(SessionRunner runner, SessionRunner.Plan plan, SessionRunner.Input input) {
+        if (resume == null) {
+            runner.run(plan, input);
+        } else {
+            runner.resume(resume, plan, input);
+        }
+    }
+
     private SessionRunner.Plan plan(Optional<VoiceOptions.Speaker> speaker, Optional<Ear> listening) {
         boolean echo = listening.isPresent();
-        return new SessionRunner.Plan(session.settings(), session.sessions(), speaker, listening, echo, json);
+        return new SessionRunner.Plan(
+                session.settings(), session.sessions(), session.keeping(), speaker, listening, echo, json);
     }
 }

@@ -69,10 +69,15 @@ public final class DemoCommand implements Callable<Integer> {
         SessionRunner runner = new SessionRunner(desk, console, Clock.systemUTC());
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try (Ear listening = ear.open(desk.grammar(), console)) {
-            runner.run(
-                    new SessionRunner.Plan(
-                            session.settings(), session.sessions(), speaker, Optional.of(listening), true, json),
-                    runner.recorded(recordings, listening));
+            SessionRunner.Plan plan = new SessionRunner.Plan(
+                    session.settings(),
+                    session.sessions(),
+                    session.keeping(),
+                    speaker,
+                    Optional.of(listening),
+                    true,
+                    json);
+            runner.run(plan, runner.recorded(recordings, listening, plan.keepsAudio()));
         } finally {
             speaker.ifPresent(VoiceOptions.Speaker::close);
         }

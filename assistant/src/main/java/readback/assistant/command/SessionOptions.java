@@ -1,13 +1,17 @@
 package readback.assistant.command;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import readback.assistant.dialogue.Settings;
+import readback.assistant.record.About;
+import readback.assistant.record.AudioBudget;
 import readback.calc.charge.Limits;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
@@ -19,6 +23,8 @@ import readback.prompts.checklist.Job;
 
 /** What a session is told before it starts. */
 final class SessionOptions {
+
+    private static final BigDecimal MOST_MEGABYTES = BigDecimal.valueOf(100_000);
 
     @Option(
             names = "--sessions",
@@ -56,6 +62,63 @@ final class SessionOptions {
 
     @Option(names = "--site", paramLabel = "TEXT", description = "Where, for the record.")
     private @Nullable String site;
+
+    @Option(
+            names = "--certificate",
+            paramLabel = "TEXT",
+            description = "Number and type of the technician's certificate, for the record.")
+    private @Nullable String certificate;
+
+    @Option(names = "--customer", paramLabel = "NAME", description = "Owner or operator, for the record.")
+    private @Nullable String customer;
+
+    @Option(names = "--appliance", paramLabel = "TEXT", description = "What identifies the equipment, for the record.")
+    private @Nullable String appliance;
+
+    @Option(names = "--cylinder", paramLabel = "TEXT", description = "Number of the cylinder in use, for the record.")
+    private @Nullable String cylinder;
+
+    @Option(
+            names = "--keep-audio",
+            paramLabel = "MB",
+            description = "Keep the sound of each utterance in the record, up to so many megabytes. Default: none.")
+    private @Nullable String keepAudio;
+
+    /**
+     * What the record keeps besides the events.
+     *
+     * @param about what the header says about the job
+     * @param audio how much sound
+     */
+    record Keeping(Map<String, String> about, AudioBudget audio) {}
+
+    Keeping keeping() {
+        Map<String, String> about = new TreeMap<>();
+        put(about, About.TECHNICIAN, technician);
+        put(about, About.CERTIFICATE, certificate);
+        put(about, About.CUSTOMER, customer);
+        put(about, About.PLACE, site);
+        put(about, About.APPLIANCE, appliance);
+        put(about, About.CYLINDER, cylinder);
+        return new Keeping(about, audio());
+    }
+
+    private static void put(Map<String, String> about, String name, @Nullable String value) {
+        if (value != null && !value.isBlank()) {
+            about.put(name, value.strip());
+        }
+    }
+
+    private AudioBudget audio() {
+        if (keepAudio == null) {
+            return AudioBudget.NONE;
+        }
+        BigDecimal megabytes = Numbers.decimal("--keep-audio", keepAudio);
+        if (megabytes.signum() < 0 || megabytes.compareTo(MOST_MEGABYTES) > 0) {
+            throw new CommandFailure("--keep-audio is 0 to " + MOST_MEGABYTES + " megabytes, not '" + keepAudio + "'.");
+        }
+        return AudioBudget.megabytes(megabytes.longValue());
+    }
 
     Path sessions() {
         return sessions == null ? dataFolder(System.getenv(), System.getProperty("user.home", ".")) : sessions;

@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.ear.AudioFileFeed;
@@ -23,10 +24,12 @@ import readback.assistant.ear.Utterance;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
+import readback.assistant.replay.Verification;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.PlainAudience;
 import readback.assistant.session.Session;
+import readback.assistant.sound.Samples;
 import readback.grammar.Hypothesis;
 
 /** Runs one session from its input to its end. */
@@ -34,6 +37,8 @@ final class SessionRunner {
 
     private static final DateTimeFormatter NAME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    private static final double MARGIN_SECONDS = 0.2;
 
     private final Desk desk;
     private final Console console;
@@ -70,10 +75,11 @@ final class SessionRunner {
     }
 
     /** Recordings, one after the other, heard with the vocabulary of the step that each utterance meets. */
-    Input recorded(List<AudioFiles.Playable> recordings, Ear ear) {
+    Input recorded(List<AudioFiles.Playable> recordings, Ear ear, boolean keepsAudio) {
         return (session, start) -> {
             Instant now = start;
             int utterances = 0;
+            boolean kept = keepsAudio;
             for (AudioFiles.Playable recording : recordings) {
                 AudioFileFeed feed = new AudioFileFeed(ear, recording.sound());
                 while (!feed.ended() && !session.closed()) {
@@ -82,10 +88,11 @@ final class SessionRunner {
                     if (heard.isPresent()) {
                         utterances++;
                         Utterance utterance = heard.get();
-                        session.on(new Event.Heard(
+                        Event.Heard event = new Event.Heard(
                                 now.plusMillis(Math.round(utterance.endSeconds() * 1000)),
                                 Event.Source.VOICE,
-                                utterance.alternatives()));
+                                utterance.alternatives());
+                        kept = complainOnce(session.on(event, stretch(recording.sound(), utterance)), kept);
                     }
                 }
                 now = now.plus(Duration.ofMillis(Math.round(recording.sound().seconds() * 1000)));
@@ -99,47 +106,129 @@ final class SessionRunner {
         };
     }
 
+    private boolean complainOnce(Optional<String> trouble, boolean kept) {
+        trouble.filter(why -> kept)
+                .ifPresent(why -> console.complain("sound is not kept from here on (" + why + "); the words are."));
+        return kept && trouble.isEmpty();
+    }
+
+    /** The sound of an utterance with a little before and after it. */
+    private static Samples stretch(Samples sound, Utterance utterance) {
+        int from = (int) Math.round(Math.max(0, utterance.startSeconds() - MARGIN_SECONDS) * sound.rate());
+        int to = (int) Math.round((utterance.endSeconds() + MARGIN_SECONDS) * sound.rate());
+        return Samples.of(sound.slice(from, Math.max(from, to)), sound.rate());
+    }
+
     /** What a run needs besides its input. */
     record Plan(
             Settings settings,
             Path sessions,
+            SessionOptions.Keeping keeping,
             Optional<VoiceOptions.Speaker> speaker,
             Optional<Ear> ear,
             boolean echo,
-            boolean json) {}
+            boolean json) {
 
-    /** Runs the session; the record is complete when this returns. */
+        boolean keepsAudio() {
+            return keeping.audio().bytes() > 0;
+        }
+    }
+
+    /** Runs a new session; the record is complete when this returns. */
     void run(Plan plan, Input input) {
         Instant start = clock.instant();
         try (SessionRecord record = SessionRecord.create(
                 plan.sessions(),
-                header(plan.ear().map(Ear::name), plan.speaker().map(VoiceOptions.Speaker::name), start))) {
-            List<Audience> audiences = new ArrayList<>();
-            audiences.add(new PlainAudience(console.out(), plan.echo()));
-            plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
-            Session session = Session.open(desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start);
-            input.feed(session, start);
-            boolean finished = session.closed();
-            if (!finished) {
-                session.on(new Event.Ended(clock.instant()));
-            }
-            console.out().println("Record: " + record.folder().resolve(SessionRecord.FILE));
-            plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
-            if (plan.json()) {
-                console.out().println(Result.json(session.assessment(), finished));
+                header(
+                        plan.ear().map(Ear::name),
+                        plan.speaker().map(VoiceOptions.Speaker::name),
+                        plan.keeping().about(),
+                        start))) {
+            record.keepAudio(plan.keeping().audio());
+            run(
+                    plan,
+                    input,
+                    record,
+                    start,
+                    audiences ->
+                            Session.open(desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start));
+        } catch (RecordUnavailableException e) {
+            throw new CommandFailure(e);
+        }
+    }
+
+    /** Goes on with a session that was left without an end, in its own record and with its own settings. */
+    void resume(Path session, Plan plan, Input input) {
+        Instant start = clock.instant();
+        try {
+            SessionRecord.Resumption resumption = SessionRecord.resume(session);
+            try (SessionRecord record = resumption.record()) {
+                Verification verification = Verification.of(
+                        desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), resumption.session());
+                verification.difference().ifPresent(found -> {
+                    throw new CommandFailure("This version understands the session differently (" + found
+                            + "): go on with the version that began it, or begin a new session.");
+                });
+                resumption
+                        .dropped()
+                        .ifPresent(fault -> console.complain(fault + "; it was never acknowledged and is dropped."));
+                record.keepAudio(plan.keeping().audio());
+                run(
+                        plan,
+                        input,
+                        record,
+                        start,
+                        audiences -> Session.resume(desk.dialogue(), desk.wording(), resumption, audiences, start));
             }
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
     }
 
+    private void run(
+            Plan plan, Input input, SessionRecord record, Instant start, Function<List<Audience>, Session> opening) {
+        List<Audience> audiences = new ArrayList<>();
+        audiences.add(new PlainAudience(console.out(), plan.echo()));
+        plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
+        Session session = opening.apply(audiences);
+        input.feed(session, start);
+        boolean finished = session.closed();
+        if (!finished) {
+            session.on(new Event.Ended(clock.instant()));
+        }
+        console.out().println("Record: " + record.folder().resolve(SessionRecord.FILE));
+        rescue(record);
+        plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
+        if (plan.json()) {
+            console.out().println(Result.json(session.assessment(), finished));
+        }
+    }
+
+    /** Lines that the disk did not take to the very end go where there may be room. */
+    private void rescue(SessionRecord record) {
+        if (record.waiting() == 0 || record.flush().isEmpty()) {
+            return;
+        }
+        Path elsewhere = Path.of(System.getProperty("java.io.tmpdir", "."))
+                .resolve(record.folder().getFileName() + "-rest.jsonl");
+        try {
+            record.rescue(elsewhere);
+            console.complain(
+                    "the disk did not take the last " + record.waiting() + " lines of the record; they are in '"
+                            + elsewhere + "': put them behind the record when there is room.");
+        } catch (IOException e) {
+            console.complain("the last " + record.waiting() + " lines of the record could not be written anywhere ("
+                    + e.getMessage() + "); what was said is on this screen only.");
+        }
+    }
+
     /** The header of a session that starts now. */
-    Header header(Optional<String> ear, Optional<String> voice, Instant start) {
+    Header header(Optional<String> ear, Optional<String> voice, Map<String, String> about, Instant start) {
         Map<String, String> parts = new TreeMap<>(Fingerprints.of(desk.checklists()));
         ear.ifPresent(name -> parts.put("ear", name));
         voice.ifPresent(name -> parts.put("voice", name));
         String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));
-        return new Header(session, start, version(), parts);
+        return new Header(session, start, version(), parts, about);
     }
 
     static String version() {

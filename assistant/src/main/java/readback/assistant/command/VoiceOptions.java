@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import readback.assistant.session.SpeakingAudience;
+import readback.assistant.sound.Samples;
 import readback.assistant.voice.SpokenConversation;
 import readback.assistant.voice.Voice;
 import readback.assistant.voice.VoiceChoice;
@@ -48,6 +49,25 @@ final class VoiceOptions {
 
         String name() {
             return engine.name();
+        }
+
+        /** Adds a text spoken by this voice. */
+        void speak(String text) {
+            try {
+                conversation.say(engine.speak(text));
+            } catch (IOException | VoiceFailedException e) {
+                throw new CommandFailure("Speaking into '" + file + "' failed: " + e.getMessage() + ".");
+            }
+        }
+
+        /** Adds sound that was recorded, and silence before it. */
+        void play(Samples sound, double pauseSeconds) {
+            try {
+                conversation.listen(pauseSeconds);
+                conversation.say(sound);
+            } catch (IOException e) {
+                throw new CommandFailure("The sound file '" + file + "' cannot be written: " + e.getMessage() + ".");
+            }
         }
 
         /** One line for the user: where the sound is and how long. */

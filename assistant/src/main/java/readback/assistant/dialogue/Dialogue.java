@@ -13,6 +13,7 @@ import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.UnitSetting;
 import readback.grammar.Command;
 import readback.grammar.Decision;
 import readback.grammar.Expectation;
@@ -109,6 +110,21 @@ public final class Dialogue {
     /** What the state knows, judged. */
     public Assessment assessment(State state) {
         return Assessment.of(state);
+    }
+
+    /** The charge verdict in this state in words, then why it is what it is; empty while there is none. */
+    public List<Message> explained(State state) {
+        Assessment assessment = Assessment.of(state);
+        UnitSetting units = state.settings().units();
+        List<Message> messages = new ArrayList<>();
+        new Reports(assessment, units).of(Assessment.CHARGE).ifPresent(report -> {
+            messages.addAll(report.messages());
+            assessment
+                    .judgement()
+                    .ifPresent(
+                            judgement -> messages.addAll(new Findings(units).why(judgement, assessment.diagnosis())));
+        });
+        return messages;
     }
 
     /** What words mean in this state. */

@@ -20,7 +20,7 @@ import readback.prompts.checklist.Step;
 public record Sheet(Map<String, Answer> answers, List<Change> history) {
 
     /** One slot before and after. */
-    record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}
+    public record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}
 
     static final Sheet EMPTY = new Sheet(Map.of(), List.of());
 
@@ -29,7 +29,8 @@ public record Sheet(Map<String, Answer> answers, List<Change> history) {
         history = List.copyOf(history);
     }
 
-    Optional<Answer> answer(String slot) {
+    /** What fills the slot now. */
+    public Optional<Answer> answer(String slot) {
         return Optional.ofNullable(answers.get(slot));
     }
 

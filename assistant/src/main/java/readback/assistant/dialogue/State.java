@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -69,6 +70,24 @@ public record State(
     /** Whether "hold on" was said and "carry on" not yet. */
     public boolean held() {
         return conversation.mode() == Conversation.Mode.HELD;
+    }
+
+    /** The step asked last, by its name. */
+    public Optional<String> asked() {
+        return conversation.asked();
+    }
+
+    /** Whether a value waits for an explicit yes or for a choice between two that sound alike. */
+    public boolean inDoubt() {
+        return conversation
+                .pending()
+                .filter(pending -> !(pending instanceof Pending.Leave))
+                .isPresent();
+    }
+
+    /** Cautions that wait for the technician's word that they were understood, by name. */
+    public Set<String> unheeded() {
+        return warnings.unheeded();
     }
 
     /** What was spoken last of a report. */

@@ -1,7 +1,9 @@
 package readback.assistant.record;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The first line of a record: what made the session, so that it can be judged and replayed later.
@@ -10,13 +12,20 @@ import java.util.Map;
  * @param startedAt wall clock
  * @param program version of Readback
  * @param parts name and version or hash of what took part: "model", "grammar", "checklists", "texts", "voice"
+ * @param about what the user set for the job: see {@link About}; nothing of it is found out by the program
  */
-public record Header(String session, Instant startedAt, String program, Map<String, String> parts) {
+public record Header(
+        String session, Instant startedAt, String program, Map<String, String> parts, Map<String, String> about) {
 
     /** Version of the form of the lines. */
     public static final int SCHEMA = 1;
 
     public Header {
         parts = Map.copyOf(parts);
+        about = Collections.unmodifiableMap(new TreeMap<>(about));
+    }
+
+    public Header(String session, Instant startedAt, String program, Map<String, String> parts) {
+        this(session, startedAt, program, parts, Map.of());
     }
 }

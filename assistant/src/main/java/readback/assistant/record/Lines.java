@@ -39,6 +39,10 @@ final class Lines {
         line.put("startedAt", header.startedAt().toString());
         ObjectNode parts = line.putObject("parts");
         new TreeMap<>(header.parts()).forEach(parts::put);
+        if (!header.about().isEmpty()) {
+            ObjectNode about = line.putObject("about");
+            header.about().forEach(about::put);
+        }
         line.put("prev", Chain.START);
         return write(line);
     }
@@ -52,11 +56,12 @@ final class Lines {
         if (schema != Header.SCHEMA) {
             throw new IllegalArgumentException("schema " + schema + " is not known to this version");
         }
-        Map<String, String> parts = new TreeMap<>();
-        line.path("parts")
-                .properties()
-                .forEach(field -> parts.put(field.getKey(), field.getValue().asText()));
-        return new Header(text(line, "session"), Instant.parse(text(line, "startedAt")), text(line, "readback"), parts);
+        return new Header(
+                text(line, "session"),
+                Instant.parse(text(line, "startedAt")),
+                text(line, "readback"),
+                texts(line.path("parts")),
+                texts(line.path("about")));
     }
 
     static String entry(Entry entry, String previousHash) {
@@ -72,6 +77,12 @@ final class Lines {
         entry.outcome().verdict().ifPresent(verdict -> outcome.put("verdict", verdict));
         entry.outcome().cautions().forEach(outcome.putArray("cautions")::add);
         entry.said().forEach(line.putArray("said")::add);
+        entry.audio()
+                .ifPresent(audio ->
+                        line.putObject("audio").put("file", audio.file()).put("sha256", audio.sha256()));
+        if (entry.closed()) {
+            line.put("closed", true);
+        }
         line.put("prev", previousHash);
         return write(line);
     }
@@ -79,19 +90,18 @@ final class Lines {
     static Entry entry(String text) {
         JsonNode line = read(text);
         JsonNode outcome = line.path("outcome");
-        Map<String, String> changes = new LinkedHashMap<>();
-        outcome.path("changes")
-                .properties()
-                .forEach(field -> changes.put(field.getKey(), field.getValue().asText()));
         return new Entry(
                 line.path("n").asInt(),
                 event(line.path("event"), Instant.parse(text(line, "at"))),
                 new Turn.Outcome(
                         text(outcome, "understood"),
-                        changes,
+                        texts(outcome.path("changes")),
                         Optional.ofNullable(outcome.get("verdict")).map(JsonNode::asText),
                         strings(outcome.path("cautions"))),
-                strings(line.path("said")));
+                strings(line.path("said")),
+                line.path("closed").asBoolean(),
+                Optional.ofNullable(line.get("audio"))
+                        .map(audio -> new AudioClip(text(audio, "file"), text(audio, "sha256"))));
     }
 
     /** The hash of the line before, as this line states it. */
@@ -202,13 +212,20 @@ final class Lines {
                 Optional.ofNullable(node.get("site")).map(JsonNode::asText));
     }
 
+    private static Map<String, String> texts(JsonNode object) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        object.properties()
+                .forEach(field -> texts.put(field.getKey(), field.getValue().asText()));
+        return texts;
+    }
+
     private static List<String> strings(JsonNode array) {
         List<String> strings = new ArrayList<>();
         array.forEach(each -> strings.add(each.asText()));
         return strings;
     }
 
-    private static String text(JsonNode node, String name) {
+    static String text(JsonNode node, String name) {
         JsonNode value = node.get(name);
         if (value == null) {
             throw new IllegalArgumentException("\"" + name + "\" is missing");
@@ -216,7 +233,7 @@ final class Lines {
         return value.asText();
     }
 
-    private static JsonNode read(String line) {
+    static JsonNode read(String line) {
         try {
             return JSON.readTree(line);
         } catch (JsonProcessingException e) {
@@ -224,7 +241,7 @@ final class Lines {
         }
     }
 
-    private static String write(ObjectNode node) {
+    static String write(ObjectNode node) {
         try {
             return JSON.writeValueAsString(node);
         } catch (JsonProcessingException e) {

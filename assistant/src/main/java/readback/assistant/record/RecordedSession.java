@@ -5,18 +5,24 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Settings;
 
 /**
  * A record as it was read.
  *
+ * @param folder where it lies
  * @param entries in order, up to the first line that could not be trusted
+ * @param hash the hash of the last line that holds: it stands for the header and all of the entries
+ * @param length bytes of the file up to and with that line
  * @param fault what is wrong and on which line; empty when the whole chain holds
  */
-public record RecordedSession(Header header, List<Entry> entries, Optional<String> fault) {
+public record RecordedSession(
+        Path folder, Header header, List<Entry> entries, String hash, long length, Optional<Fault> fault) {
 
     public RecordedSession {
         entries = List.copyOf(entries);
@@ -28,60 +34,154 @@ public record RecordedSession(Header header, List<Entry> entries, Optional<Strin
      * @throws RecordUnavailableException when not even the header can be read
      */
     public static RecordedSession read(Path session) throws RecordUnavailableException {
-        Path file = Files.isDirectory(session) ? session.resolve(SessionRecord.FILE) : session;
-        byte[] bytes;
+        Path file = fileOf(session);
         try {
-            bytes = Files.readAllBytes(file);
+            return parse(Files.readAllBytes(file), file);
         } catch (NoSuchFileException e) {
             throw new RecordUnavailableException(
                     "There is no session record at '" + session + "': name a session's folder.", e);
         } catch (IOException e) {
             throw new RecordUnavailableException("The record '" + file + "' cannot be read: " + e.getMessage(), e);
         }
-        return parse(new String(bytes, StandardCharsets.UTF_8), file);
     }
 
-    private static RecordedSession parse(String text, Path file) throws RecordUnavailableException {
-        List<String> lines = new ArrayList<>(List.of(text.split("\n", -1)));
-        boolean torn = !lines.get(lines.size() - 1).isEmpty();
-        String last = lines.remove(lines.size() - 1);
-        if (lines.isEmpty()) {
-            throw new RecordUnavailableException("'" + file + "' holds no session: its first line is missing.");
+    static RecordedSession parse(byte[] bytes, Path file) throws RecordUnavailableException {
+        return new Reading(bytes, file).session();
+    }
+
+    static Path fileOf(Path session) {
+        return Files.isDirectory(session) ? session.resolve(SessionRecord.FILE) : session;
+    }
+
+    /** Whether the session was brought to its end, by "finish" or by the end of its input. */
+    public boolean closed() {
+        return !entries.isEmpty() && entries.get(entries.size() - 1).closed();
+    }
+
+    /** What the session began with; empty for a record without an event. */
+    public Optional<Settings> settings() {
+        return entries.stream()
+                .map(Entry::event)
+                .filter(Event.Started.class::isInstance)
+                .map(event -> ((Event.Started) event).settings())
+                .findFirst();
+    }
+
+    /** What became of the sound of an event. */
+    public sealed interface KeptSound {
+
+        /** It is there, byte for byte. */
+        record Whole(Path file) implements KeptSound {}
+
+        /** It was kept, but is gone now, as when it was deleted for privacy. */
+        record Missing() implements KeptSound {}
+
+        /** It is not what was recorded. */
+        record Changed() implements KeptSound {}
+    }
+
+    /** The sound of an entry; empty when none was kept. */
+    public Optional<KeptSound> sound(Entry entry) {
+        return entry.audio().map(clip -> {
+            if (!AudioShelf.isName(clip.file())) {
+                return new KeptSound.Changed();
+            }
+            Path file = folder.resolve(SessionRecord.AUDIO).resolve(clip.file());
+            try {
+                byte[] bytes = Files.readAllBytes(file);
+                return Chain.sha256(bytes, 0, bytes.length).equals(clip.sha256())
+                        ? new KeptSound.Whole(file)
+                        : new KeptSound.Changed();
+            } catch (IOException e) {
+                return new KeptSound.Missing();
+            }
+        });
+    }
+
+    /** One pass over the bytes of a file. */
+    private static final class Reading {
+        private final byte[] bytes;
+        private final Path file;
+        private final List<Entry> entries = new ArrayList<>();
+        private @Nullable Header header;
+        private String hash = Chain.START;
+        private int trusted;
+
+        Reading(byte[] bytes, Path file) {
+            this.bytes = bytes;
+            this.file = file;
         }
-        Header header;
-        try {
-            header = Lines.header(lines.get(0));
-        } catch (IllegalArgumentException | DateTimeException e) {
-            throw new RecordUnavailableException("'" + file + "' is no session record: " + e.getMessage() + ".", e);
+
+        RecordedSession session() throws RecordUnavailableException {
+            Optional<Fault> fault = Optional.empty();
+            int line = 0;
+            while (fault.isEmpty() && trusted < bytes.length) {
+                line++;
+                fault = take(line);
+            }
+            if (header == null) {
+                throw new RecordUnavailableException("'" + file + "' is no session record: "
+                        + fault.map(Fault::toString).orElse("it is empty") + ".");
+            }
+            Path folder = file.toAbsolutePath().getParent();
+            return new RecordedSession(folder == null ? file : folder, header, entries, hash, trusted, fault);
         }
-        List<Entry> entries = new ArrayList<>();
-        Optional<String> fault = Optional.empty();
-        String previous = Chain.START;
-        for (int i = 0; i < lines.size() && fault.isEmpty(); i++) {
-            String line = lines.get(i);
-            Optional<String> hash = Chain.hashOf(line);
-            if (hash.isEmpty()) {
-                fault = Optional.of("line " + (i + 1) + " was changed or damaged: its hash does not fit its content");
-            } else if (!Lines.previous(line).equals(previous)) {
-                fault = Optional.of("line " + (i + 1) + " does not follow the line before it");
-            } else {
-                previous = hash.get();
-                fault = i == 0 ? Optional.empty() : add(line, i, entries);
+
+        private Optional<Fault> take(int line) {
+            int end = trusted;
+            while (end < bytes.length && bytes[end] != '\n') {
+                end++;
+            }
+            if (end == bytes.length) {
+                return Optional.of(new Fault(
+                        line,
+                        Fault.Kind.TORN,
+                        "was cut off while it was written (" + (end - trusted)
+                                + " bytes); everything before it holds"));
+            }
+            Optional<String> found = Chain.hashOf(bytes, trusted, end);
+            String text = new String(bytes, trusted, end - trusted, StandardCharsets.UTF_8);
+            if (found.isEmpty()) {
+                // A header that still can be read names the session whose record was changed.
+                if (line == 1) {
+                    read(line, text);
+                }
+                return Optional.of(new Fault(
+                        line, Fault.Kind.CHANGED, "was changed or damaged: its hash does not fit its content"));
+            }
+            Optional<Fault> fault = follow(line, text);
+            if (fault.isEmpty()) {
+                hash = found.get();
+                trusted = end + 1;
+            }
+            return fault;
+        }
+
+        private Optional<Fault> follow(int line, String text) {
+            try {
+                return Lines.previous(text).equals(hash)
+                        ? read(line, text)
+                        : Optional.of(new Fault(line, Fault.Kind.MISPLACED, "does not follow the line before it"));
+            } catch (IllegalArgumentException e) {
+                return Optional.of(unreadable(line, e));
             }
         }
-        if (fault.isEmpty() && torn) {
-            fault = Optional.of("line " + (lines.size() + 1) + " was cut off while it was written (" + last.length()
-                    + " characters); everything before it holds");
-        }
-        return new RecordedSession(header, entries, fault);
-    }
 
-    private static Optional<String> add(String line, int index, List<Entry> entries) {
-        try {
-            entries.add(Lines.entry(line));
-            return Optional.empty();
-        } catch (RuntimeException e) {
-            return Optional.of("line " + (index + 1) + " cannot be read: " + e.getMessage());
+        private Optional<Fault> read(int line, String text) {
+            try {
+                if (line == 1) {
+                    header = Lines.header(text);
+                } else {
+                    entries.add(Lines.entry(text));
+                }
+                return Optional.empty();
+            } catch (RuntimeException e) {
+                return Optional.of(unreadable(line, e));
+            }
+        }
+
+        private static Fault unreadable(int line, RuntimeException e) {
+            return new Fault(line, Fault.Kind.UNREADABLE, "cannot be read: " + e.getMessage());
         }
     }
 }

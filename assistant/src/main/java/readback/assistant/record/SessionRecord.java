@@ -1,21 +1,17 @@
 package readback.assistant.record;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
-import java.util.Set;
+import readback.assistant.sound.Samples;
 
 /**
  * The growing record of one session. Owned by the thread that runs the session.
@@ -28,17 +24,26 @@ public final class SessionRecord implements AutoCloseable {
     /** Name of the file in a session's folder. */
     public static final String FILE = "session.jsonl";
 
+    /** Name of the folder for sound in a session's folder. */
+    public static final String AUDIO = "audio";
+
     private final Path folder;
-    private final FileChannel channel;
-    private final Deque<String> unwritten = new ArrayDeque<>();
+    private final LineFile file;
+    private final Deque<byte[]> unwritten = new ArrayDeque<>();
     private String previousHash;
     private long whole;
+    private AudioShelf shelf;
+    private Optional<Kept> kept = Optional.empty();
 
-    private SessionRecord(Path folder, FileChannel channel, String headerHash, long whole) {
+    /** Sound that waits for the line of its event. */
+    private record Kept(int number, AudioClip clip) {}
+
+    private SessionRecord(Path folder, LineFile file, String lastHash, long whole) {
         this.folder = folder;
-        this.channel = channel;
-        this.previousHash = headerHash;
+        this.file = file;
+        this.previousHash = lastHash;
         this.whole = whole;
+        this.shelf = AudioShelf.in(folder, AudioBudget.NONE);
     }
 
     /**
@@ -50,16 +55,9 @@ public final class SessionRecord implements AutoCloseable {
         Path folder = sessions.resolve(header.session());
         try {
             Files.createDirectories(sessions);
-            Files.createDirectory(folder, ownerOnly(folder, "rwx------"));
-            Path file = folder.resolve(FILE);
-            FileChannel channel = FileChannel.open(
-                    file,
-                    Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
-                    ownerOnly(folder, "rw-------"));
-            String line = Chain.seal(Lines.header(header));
-            SessionRecord record = new SessionRecord(folder, channel, hash(line), 0);
-            record.write(line);
-            return record;
+            Files.createDirectory(folder, OwnerOnly.folder(folder));
+            LineFile file = LineFile.OnDisk.create(folder.resolve(FILE), OwnerOnly.file(folder));
+            return begin(folder, file, header);
         } catch (IOException e) {
             throw new RecordUnavailableException(
                     "The session record cannot be kept in '" + sessions + "' (" + reason(e)
@@ -68,13 +66,70 @@ public final class SessionRecord implements AutoCloseable {
         }
     }
 
-    private static FileAttribute<?>[] ownerOnly(Path where, String permissions) {
-        boolean posix = where.getFileSystem().supportedFileAttributeViews().contains("posix");
-        return posix
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
-                }
-                : new FileAttribute<?>[0];
+    static SessionRecord begin(Path folder, LineFile file, Header header) throws IOException {
+        String line = Chain.seal(Lines.header(header));
+        SessionRecord record = new SessionRecord(folder, file, Chain.hashOfFresh(line), 0);
+        record.write(bytes(line));
+        return record;
+    }
+
+    /**
+     * A record that was left without an end, opened to go on.
+     *
+     * @param record goes on where the session stopped
+     * @param session what was recorded, to bring the dialogue back to where it was
+     * @param dropped the torn last line, if there was one: it was never acknowledged
+     */
+    public record Resumption(SessionRecord record, RecordedSession session, Optional<Fault> dropped) {}
+
+    /**
+     * Opens a session's folder again. A torn last line is dropped.
+     *
+     * @throws RecordUnavailableException when the record is damaged elsewhere, finished, or being written by another process
+     */
+    public static Resumption resume(Path session) throws RecordUnavailableException {
+        LineFile file = null;
+        try {
+            file = LineFile.OnDisk.open(RecordedSession.fileOf(session));
+            RecordedSession recorded = RecordedSession.read(session);
+            Optional<Fault> fault = recorded.fault();
+            if (fault.isPresent() && fault.get().kind() != Fault.Kind.TORN) {
+                throw new RecordUnavailableException("The record '" + session + "' cannot be resumed: " + fault.get()
+                        + ". It is left as it is; begin a new session.");
+            }
+            if (recorded.closed()) {
+                throw new RecordUnavailableException(
+                        "The session '" + session + "' was brought to its end: begin a new one.");
+            }
+            if (recorded.entries().isEmpty()) {
+                throw new RecordUnavailableException(
+                        "The session '" + session + "' stopped before its first event: begin a new one.");
+            }
+            SessionRecord record = new SessionRecord(recorded.folder(), file, recorded.hash(), recorded.length());
+            file = null;
+            return new Resumption(record, recorded, fault);
+        } catch (NoSuchFileException e) {
+            throw new RecordUnavailableException(
+                    "There is no session record at '" + session + "': name a session's folder.", e);
+        } catch (IOException e) {
+            throw new RecordUnavailableException(
+                    "The record '" + session + "' cannot be written on (" + reason(e)
+                            + "): close the other session or make it writable.",
+                    e);
+        } finally {
+            closeQuietly(file);
+        }
+    }
+
+    private static void closeQuietly(@org.jspecify.annotations.Nullable LineFile file) {
+        if (file != null) {
+            try {
+                file.close();
+            } catch (IOException e) {
+                // It is given up because of a fault that is reported; this one adds nothing.
+                return;
+            }
+        }
     }
 
     private static String reason(IOException e) {
@@ -92,15 +147,50 @@ public final class SessionRecord implements AutoCloseable {
         return folder;
     }
 
+    /** The hash of the last line: it stands for everything recorded so far. */
+    public String hash() {
+        return previousHash;
+    }
+
+    /** Lets the sound of utterances be kept from now on, up to a budget. */
+    public void keepAudio(AudioBudget budget) {
+        shelf = AudioShelf.in(folder, budget);
+    }
+
+    /**
+     * Keeps the sound of the event that will be appended next, and names it in that event's line.
+     *
+     * @param number the event's
+     * @return why it was not kept; empty when it was
+     */
+    public Optional<String> keepAudio(int number, Samples sound) {
+        try {
+            kept = Optional.of(new Kept(number, shelf.keep(number, sound)));
+            return Optional.empty();
+        } catch (IOException e) {
+            kept = Optional.empty();
+            return Optional.of(reason(e));
+        }
+    }
+
     /**
      * Adds an entry and forces it to disk.
      *
      * @return why the entry is in memory only; empty when it is on disk
      */
     public Optional<String> append(Entry entry) {
-        String line = Chain.seal(Lines.entry(entry, previousHash));
-        previousHash = hash(line);
-        unwritten.add(line);
+        Entry complete = kept.filter(sound -> sound.number() == entry.number())
+                .map(sound -> entry.with(sound.clip()))
+                .orElse(entry);
+        kept = Optional.empty();
+        String line = Chain.seal(Lines.entry(complete, previousHash));
+        previousHash = Chain.hashOfFresh(line);
+        unwritten.add(bytes(line));
+        return flush();
+    }
+
+    /** Tries again to write what is in memory only; says why it cannot. */
+    public Optional<String> flush() {
         try {
             while (!unwritten.isEmpty()) {
                 write(unwritten.getFirst());
@@ -112,30 +202,36 @@ public final class SessionRecord implements AutoCloseable {
         }
     }
 
-    private void write(String line) throws IOException {
-        // A line that was cut off by a full disk is written over from its start.
-        channel.truncate(whole);
-        ByteBuffer bytes = ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8));
-        int length = bytes.remaining();
-        long position = whole;
-        while (bytes.hasRemaining()) {
-            position += channel.write(bytes, position);
-        }
-        channel.force(false);
-        whole += length;
+    /** How many lines are in memory only. */
+    public int waiting() {
+        return unwritten.size();
     }
 
-    private static String hash(String sealed) {
-        return Chain.hashOf(sealed).orElseThrow(() -> new IllegalStateException("a fresh seal is whole"));
+    /**
+     * Writes the lines that are in memory only to another place, so that they outlive the process. Put behind the lines of
+     * {@link #FILE} they make the record whole.
+     *
+     * @throws IOException when that place fails too
+     */
+    public void rescue(Path elsewhere) throws IOException {
+        Files.createFile(elsewhere, OwnerOnly.file(elsewhere));
+        for (byte[] line : unwritten) {
+            Files.write(elsewhere, line, java.nio.file.StandardOpenOption.APPEND);
+        }
+    }
+
+    private void write(byte[] line) throws IOException {
+        // A line that was cut off by a full disk is written over from its start.
+        file.endWith(whole, line);
+        whole += line.length;
+    }
+
+    private static byte[] bytes(String line) {
+        return (line + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
     @Override
     public void close() {
-        try {
-            channel.close();
-        } catch (IOException e) {
-            // Every line was forced when it was appended; nothing hangs on this close.
-            unwritten.clear();
-        }
+        closeQuietly(file);
     }
 }

@@ -1,7 +1,6 @@
 package readback.assistant.session;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.Assessment;
@@ -13,8 +12,8 @@ import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.record.Entry;
 import readback.assistant.record.SessionRecord;
+import readback.assistant.sound.Samples;
 import readback.grammar.Expectation;
-import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
 
 /**
@@ -29,24 +28,25 @@ public final class Session {
     private final Wording wording;
     private final SessionRecord record;
     private final List<Audience> audiences;
-    private final Settings settings;
     private State state;
     private Expectation expectation;
     private int events;
     private boolean recordLost;
 
     private Session(
-            Dialogue dialogue, Wording wording, SessionRecord record, List<Audience> audiences, Event.Started started) {
+            Dialogue dialogue,
+            Wording wording,
+            SessionRecord record,
+            List<Audience> audiences,
+            State state,
+            int events) {
         this.dialogue = dialogue;
         this.wording = wording;
         this.record = record;
         this.audiences = List.copyOf(audiences);
-        this.settings = started.settings();
-        Turn first = dialogue.begin(started);
-        this.state = first.state();
-        this.expectation = dialogue.expectation(first.state());
-        keep(started, first);
-        carryOut(started, first);
+        this.state = state;
+        this.expectation = dialogue.expectation(state);
+        this.events = events;
     }
 
     /** Opens a session: greets and asks the first question. */
@@ -57,7 +57,40 @@ public final class Session {
             List<Audience> audiences,
             Settings settings,
             Instant now) {
-        return new Session(dialogue, wording, record, audiences, new Event.Started(now, settings));
+        Event.Started started = new Event.Started(now, settings);
+        Turn first = dialogue.begin(started);
+        Session session = new Session(dialogue, wording, record, audiences, first.state(), 0);
+        session.keep(started, first);
+        session.carryOut(started, first);
+        return session;
+    }
+
+    /**
+     * Goes on with a session that was left without an end: brings the dialogue to where it was, then says where that is.
+     *
+     * @throws IllegalArgumentException when the recorded session was already closed
+     */
+    public static Session resume(
+            Dialogue dialogue,
+            Wording wording,
+            SessionRecord.Resumption resumption,
+            List<Audience> audiences,
+            Instant now) {
+        List<Event> recorded =
+                resumption.session().entries().stream().map(Entry::event).toList();
+        if (recorded.isEmpty() || !(recorded.get(0) instanceof Event.Started started)) {
+            throw new IllegalArgumentException("a session begins with its start");
+        }
+        State state = dialogue.begin(started).state();
+        for (Event event : recorded.subList(1, recorded.size())) {
+            state = dialogue.on(state, event).state();
+        }
+        if (state.closed()) {
+            throw new IllegalArgumentException("the session is closed");
+        }
+        Session session = new Session(dialogue, wording, resumption.record(), audiences, state, recorded.size());
+        session.on(new Event.Resumed(now));
+        return session;
     }
 
     /** Takes an event, records it and does what follows. Events after the end are ignored. */
@@ -73,7 +106,21 @@ public final class Session {
 
     /** What would be said if the event happened now. Nothing changes: so a voice can be ready before it is needed. */
     public List<Line> foreseen(Event event) {
-        return state.closed() ? List.of() : lines(dialogue.on(state, event));
+        return state.closed() ? List.of() : Line.of(dialogue.on(state, event), wording);
+    }
+
+    /**
+     * Takes what was heard together with its sound, which is kept as far as the record's budget allows.
+     *
+     * @return why the sound was not kept; empty when it was
+     */
+    public Optional<String> on(Event.Heard heard, Samples sound) {
+        if (state.closed()) {
+            return Optional.empty();
+        }
+        Optional<String> refused = record.keepAudio(events + 1, sound);
+        on(heard);
+        return refused;
     }
 
     /** What is being listened for. */
@@ -96,8 +143,8 @@ public final class Session {
 
     private void keep(Event event, Turn turn) {
         events++;
-        List<String> shown = lines(turn).stream().map(Line::shown).toList();
-        Optional<String> trouble = record.append(new Entry(events, event, turn.outcome(), shown));
+        List<String> shown = Line.of(turn, wording).stream().map(Line::shown).toList();
+        Optional<String> trouble = record.append(Entry.of(events, event, turn, shown));
         if (trouble.isPresent() && !recordLost) {
             recordLost = true;
             on(new Event.DeviceLost(event.at(), RECORD_DEVICE));
@@ -111,7 +158,7 @@ public final class Session {
         audiences.forEach(audience -> audience.happened(event, turn));
         for (Effect effect : turn.effects()) {
             if (effect instanceof Effect.Say) {
-                List<Line> lines = lines(turn);
+                List<Line> lines = Line.of(turn, wording);
                 audiences.forEach(audience -> audience.says(lines));
             } else if (effect instanceof Effect.Hush) {
                 audiences.forEach(Audience::hush);
@@ -121,20 +168,5 @@ public final class Session {
                 audiences.forEach(Audience::closed);
             }
         }
-    }
-
-    private List<Line> lines(Turn turn) {
-        boolean brief = turn.state().brief();
-        List<Line> lines = new ArrayList<>();
-        for (Effect effect : turn.effects()) {
-            if (effect instanceof Effect.Say say) {
-                for (Message message : say.messages()) {
-                    String spoken =
-                            wording.silent(message, brief) ? "" : wording.spoken(message, brief, settings.units());
-                    lines.add(new Line(message, spoken, wording.shown(message, settings.units())));
-                }
-            }
-        }
-        return lines;
     }
 }

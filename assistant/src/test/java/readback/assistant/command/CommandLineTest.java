@@ -211,6 +211,62 @@ class CommandLineTest {
         assertThat(ran.err()).isEmpty();
     }
 
+    /** ASHRAE Handbook of Fundamentals, chapter 1, computed: 80 °F dry, 67 °F wet, sea level (from memory). */
+    @Test
+    void the_state_of_air_follows_from_two_temperatures() {
+        JsonNode line = run("", "air", "--dry", "80", "--wet", "67").lastLine();
+
+        assertThat(line.path("relativeHumidityPercent").asDouble()).isBetween(50.9, 51.4);
+        assertThat(line.path("dewPointF").asDouble()).isBetween(60.2, 60.4);
+        assertThat(line.path("humidityRatio").asDouble()).isBetween(0.01111, 0.01123);
+        assertThat(line.path("enthalpyBtuPerPound").asDouble()).isBetween(31.40, 31.50);
+        assertThat(line.path("specificVolumeCubicFeetPerPound").asDouble()).isBetween(13.83, 13.87);
+    }
+
+    @Test
+    void air_that_cannot_be_is_refused_with_what_can() {
+        Ran ran = run("", "air", "--dry", "60", "--wet", "67");
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("wet bulb").contains("at or below the dry bulb");
+    }
+
+    /** R-410A pressure-temperature table of equipment makers: 40 °F is 118.0 psig, 110 °F is 365.0 psig. */
+    @Test
+    void a_table_shows_gauge_pressures_by_temperature() {
+        Ran ran = run("", "table", "--refrigerant", "410a", "--from", "40", "--to", "110", "--step", "70");
+
+        List<String> lines = ran.out().strip().lines().toList();
+        assertThat(lines).hasSize(5);
+        assertThat(Double.parseDouble(lines.get(3).strip().split(" +")[2])).isBetween(117.5, 119.0);
+        assertThat(Double.parseDouble(lines.get(4).strip().split(" +")[2])).isBetween(364.0, 368.0);
+    }
+
+    @Test
+    void the_vocabulary_of_a_step_can_be_read() {
+        Ran ran = run("", "vocabulary", "--step", "suction-pressure", "--words");
+
+        assertThat(ran.out().lines()).contains("suction", "hundred", "psi", "[unk]");
+        assertThat(run("", "vocabulary", "--step", "suktion").err()).contains("There is no step 'suktion'");
+    }
+
+    @Test
+    void measure_counts_what_was_heard_against_the_list() throws IOException {
+        Files.write(folder.resolve("quiet.wav"), silence());
+        Files.writeString(
+                folder.resolve("expected.tsv"), "file\tkind\twords\nquiet.wav\tunrelated\t\nquiet.wav\tnumber\tone\n");
+
+        Ran ran = run("", "measure", folder.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("0 words heard")
+                .contains("number, clean")
+                .contains("real-time factor");
+        assertThat(run("", "measure", folder.resolve("nowhere").toString()).err())
+                .contains("There is no readable list");
+    }
+
     @Test
     void understand_says_what_words_mean() {
         JsonNode line = run("", "understand", "low side's one twenty, vapor line fifty two")

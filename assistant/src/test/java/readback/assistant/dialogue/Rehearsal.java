@@ -16,7 +16,8 @@ import readback.prompts.text.Wording;
 final class Rehearsal {
 
     static final Wording WORDING = Wording.english();
-    static final Dialogue DIALOGUE = new Dialogue(Grammar.standard(), Checklists.standard());
+    static final Grammar GRAMMAR = Grammar.standard();
+    static final Dialogue DIALOGUE = new Dialogue(GRAMMAR, Checklists.standard());
     private static final Instant MORNING = Instant.parse("2026-07-14T09:00:00Z");
     private static final Duration BREATH = Duration.ofSeconds(5);
 

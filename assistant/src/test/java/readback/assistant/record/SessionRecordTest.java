@@ -95,11 +95,12 @@ class SessionRecordTest {
             byte[] flipped = whole.clone();
             flipped[i] ^= 1;
             Files.write(file, flipped);
-            Optional<String> fault;
+            Optional<Fault> fault;
             try {
                 fault = RecordedSession.read(file).fault();
             } catch (RecordUnavailableException unreadable) {
-                fault = Optional.of(String.valueOf(unreadable.getMessage()));
+                assertThat(unreadable).hasMessageContaining("line 1 ");
+                fault = Optional.of(new Fault(1, Fault.Kind.CHANGED, "is no header"));
             }
             assertThat(fault).as("byte " + i).isPresent();
         }
@@ -111,7 +112,8 @@ class SessionRecordTest {
         List<String> lines = Files.readAllLines(file);
         Files.write(file, List.of(lines.get(0), lines.get(1), lines.get(3), lines.get(4)));
 
-        assertThat(RecordedSession.read(file).fault()).contains("line 3 does not follow the line before it");
+        assertThat(RecordedSession.read(file).fault())
+                .contains(new Fault(3, Fault.Kind.MISPLACED, "does not follow the line before it"));
     }
 
     @Test
@@ -123,7 +125,7 @@ class SessionRecordTest {
         RecordedSession read = RecordedSession.read(file);
 
         assertThat(read.entries()).isEqualTo(entries().subList(0, 6));
-        assertThat(read.fault().orElseThrow()).startsWith("line 8 was cut off while it was written");
+        assertThat(read.fault().orElseThrow().toString()).startsWith("line 8 was cut off while it was written");
     }
 
     @Test

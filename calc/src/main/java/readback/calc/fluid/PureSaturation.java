@@ -1,5 +1,7 @@
 package readback.calc.fluid;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import readback.calc.numeric.Roots;
 
 /** Saturation of a single substance: pressure and Gibbs energy of liquid and vapour are equal. */
@@ -8,6 +10,7 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
     private static final int MOST_STEPS = 60;
     private static final int USUAL_STEPS = 12;
     private static final double FIRST_BRACKET = 1.02;
+    private static final double HIGHEST_BRACKETED_SHARE = 0.995;
 
     /** @param pressure Pa; densities in mol/m³ */
     record Equilibrium(double pressure, double liquidDensity, double vapourDensity) {}
@@ -25,10 +28,13 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
 
     @Override
     public double temperature(Side side, double pascals) {
-        double low = fluid.lowestTemperature();
-        double high = fluid.criticalTemperature() * (1 - 1e-9);
-        double kelvin = fluid.ancillary("vapour-pressure").inverse(pascals, low, high);
-        for (int step = 0; step < MOST_STEPS; step++) {
+        return newtonTemperature(pascals).orElseGet(() -> bracketedTemperature(pascals));
+    }
+
+    /** K, by Newton's method along Clapeyron's slope from the ancillary; empty if it does not settle. */
+    OptionalDouble newtonTemperature(double pascals) {
+        double kelvin = fluid.ancillary("vapour-pressure").inverse(pascals, fluid.lowestTemperature(), hottest());
+        for (int step = 0; step < USUAL_STEPS; step++) {
             Equilibrium at = equilibrium(kelvin);
             MolarProperties liquid = MolarProperties.at(fluid, kelvin, at.liquidDensity());
             MolarProperties vapour = MolarProperties.at(fluid, kelvin, at.vapourDensity());
@@ -36,14 +42,33 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
             double change = Math.log(pascals / at.pressure()) * at.pressure() / slope;
             kelvin += change;
             if (Math.abs(change) < 1e-12 * kelvin) {
-                return kelvin;
+                return OptionalDouble.of(kelvin);
             }
         }
-        return Roots.find(t -> Math.log(equilibrium(t).pressure() / pascals), low, high, 1e-13);
+        return OptionalDouble.empty();
     }
 
-    /** Both phases in equilibrium at a temperature in K: Newton's method from the ancillary densities, else bracketed. */
+    /** K, by a bracketed search up to 0.995 of the critical temperature. */
+    double bracketedTemperature(double pascals) {
+        return Roots.find(
+                kelvin -> Math.log(equilibrium(kelvin).pressure() / pascals),
+                fluid.lowestTemperature(),
+                HIGHEST_BRACKETED_SHARE * fluid.criticalTemperature(),
+                1e-13);
+    }
+
+    /** Just below the critical temperature, where the phases can still be told apart. */
+    private double hottest() {
+        return fluid.criticalTemperature() * (1 - 1e-9);
+    }
+
+    /** Both phases in equilibrium at a temperature in K: Newton's method, else bracketed. */
     Equilibrium equilibrium(double kelvin) {
+        return newton(kelvin).orElseGet(() -> bracketed(kelvin));
+    }
+
+    /** The equilibrium by Newton's method from the ancillary densities; empty if that does not end in two stable phases. */
+    Optional<Equilibrium> newton(double kelvin) {
         double rt = fluid.gasConstant() * kelvin;
         double liquid = fluid.ancillary("liquid-density").at(kelvin);
         double vapour = fluid.ancillary("vapour-density").at(kelvin);
@@ -67,12 +92,12 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
             if (Math.abs(liquidStep) < tolerance * liquid && Math.abs(vapourStep) < tolerance * vapour) {
                 double pressure = Phases.pressure(fluid, kelvin, vapour);
                 if (liquidSlope > 0 && vapourSlope > 0 && liquid > 1.001 * vapour && pressure > 0) {
-                    return new Equilibrium(pressure, liquid, vapour);
+                    return Optional.of(new Equilibrium(pressure, liquid, vapour));
                 }
                 break;
             }
         }
-        return bracketed(kelvin);
+        return Optional.empty();
     }
 
     /** The same equilibrium by a bracketed search for the pressure of equal Gibbs energies: slower, but cannot go astray. */

@@ -58,7 +58,7 @@ class SolversTest {
                 for (double share : new double[] {0, 0.1, 0.5, 0.9, 1}) {
                     double kelvin =
                             200 + share * (refrigerant.highestTemperature().kelvin() - 200);
-                    PureSaturation.Equilibrium newton = pure.equilibrium(kelvin);
+                    PureSaturation.Equilibrium newton = pure.newton(kelvin).orElseThrow();
                     PureSaturation.Equilibrium bracketed = pure.bracketed(kelvin);
                     assertThat(bracketed.pressure() / newton.pressure())
                             .as("%s at %s K", refrigerant, kelvin)
@@ -67,6 +67,21 @@ class SolversTest {
                             .isCloseTo(1, within(1e-8));
                     assertThat(bracketed.vapourDensity() / newton.vapourDensity())
                             .isCloseTo(1, within(1e-8));
+                }
+            }
+        }
+    }
+
+    @Test
+    void theBracketedSearchFindsTheSameTemperatureAsNewtonsMethod() {
+        for (Refrigerant refrigerant : all) {
+            if (refrigerant.model() instanceof PureSaturation pure) {
+                for (double kelvin : new double[] {215, 280, 320}) {
+                    double pascals = pure.pressure(Side.DEW, kelvin);
+                    assertThat(pure.newtonTemperature(pascals).orElseThrow())
+                            .as("%s at %s K", refrigerant, kelvin)
+                            .isCloseTo(kelvin, within(1e-8));
+                    assertThat(pure.bracketedTemperature(pascals)).isCloseTo(kelvin, within(1e-8));
                 }
             }
         }

@@ -104,6 +104,11 @@ class SpokenNumbersTest {
     })
     void wordsOfTheFieldAreOneValue(String words, String value) {
         assertThat(values(words)).containsExactly(value);
+        boolean signed = words.matches("(minus|negative|plus|-).*|.*below.*") || value.equals("0");
+        if (!signed) {
+            assertThat(values("minus " + words)).containsExactly("-" + value);
+            assertThat(values("plus " + words)).containsExactly(value);
+        }
     }
 
     @ParameterizedTest
@@ -190,6 +195,15 @@ class SpokenNumbersTest {
             assertThat(words).contains(refused.where());
             assertThat(refused.why()).endsWith(".");
         });
+        assertThat(read("minus " + words)).isInstanceOf(NotANumber.class);
+    }
+
+    @Test
+    void oddWaysOfSayingAValueAreLessNatural() {
+        assertThat(((Admitted) read("point twenty five")).values().get(0).naturalness())
+                .isLessThan(((Admitted) read("point two five")).values().get(0).naturalness());
+        assertThat(((Admitted) read("eighteen five")).values().get(0).naturalness())
+                .isLessThan(((Admitted) read("hundred and ten")).values().get(0).naturalness());
     }
 
     @Test

@@ -1,0 +1,123 @@
+package readback.assistant.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import readback.assistant.ear.Ear;
+import readback.assistant.measure.Clip;
+import readback.assistant.measure.Measurement;
+import readback.assistant.sound.Recording;
+import readback.assistant.sound.Samples;
+import readback.calc.quantity.Quantity;
+import readback.grammar.Grammar;
+
+/** How well recordings are heard and understood. */
+@Command(
+        name = "measure",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Measures how well recordings are heard: word and utterance errors, values taken, asked about and taken wrong,",
+            "words heard in unrelated speech, confusions, speed; at several noise levels.",
+            "",
+            "FOLDER holds WAV files and expected.tsv, tab separated with a header line: file, kind, words, and if wished",
+            "step (a quantity). Kinds: number and digit are values, unrelated is speech not meant for us, others commands.",
+            ""
+        })
+public final class MeasureCommand implements Callable<Integer> {
+
+    private final Console console;
+
+    @Parameters(paramLabel = "FOLDER", description = "Recordings with expected.tsv.")
+    private Path folder = Path.of(".");
+
+    @Option(
+            names = "--noise",
+            split = ",",
+            paramLabel = "DB",
+            description = "Fan noise at these signal-to-noise ratios besides clean. Default: none.")
+    private List<Double> noise = new ArrayList<>();
+
+    @Mixin
+    private EarOptions ear = new EarOptions();
+
+    public MeasureCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        List<Clip> clips = clips();
+        Grammar grammar = Grammar.standard();
+        List<Double> levels = new ArrayList<>(List.of(Measurement.NO_NOISE));
+        levels.addAll(noise);
+        try (Ear listening = ear.open(grammar, console)) {
+            Measurement measurement = new Measurement(listening, grammar);
+            measurement.measure(clips, levels, this::sound, console.err()::println);
+            measurement.lines().forEach(console.out()::println);
+        }
+        return 0;
+    }
+
+    private Optional<Samples> sound(Clip clip) {
+        Recording recording = Recording.read(clip.file());
+        recording.problem().ifPresent(console::complain);
+        return recording.samples();
+    }
+
+    private List<Clip> clips() {
+        Path list = folder.resolve("expected.tsv");
+        List<String> lines;
+        try {
+            lines = Files.readAllLines(list);
+        } catch (IOException e) {
+            throw new CommandFailure("There is no readable list '" + list
+                    + "': it names a file, its kind and its words a line, tab separated, under a header line.");
+        }
+        List<String> header = lines.isEmpty() ? List.of() : List.of(lines.get(0).split("\t", -1));
+        int file = header.indexOf("file");
+        int kind = header.indexOf("kind");
+        int words = header.indexOf("words");
+        int step = header.indexOf("step");
+        if (file < 0 || kind < 0 || words < 0) {
+            throw new CommandFailure("'" + list
+                    + "' begins with a header line that names file, kind and words; this one is " + header + ".");
+        }
+        List<Clip> clips = new ArrayList<>();
+        for (String line : lines.subList(1, lines.size())) {
+            String[] fields = line.split("\t", -1);
+            if (fields.length >= header.size()) {
+                clips.add(new Clip(
+                        folder.resolve(fields[file]),
+                        fields[kind],
+                        step < 0 ? "" : quantity(fields[step]),
+                        fields[words].strip().toLowerCase(Locale.ROOT)));
+            }
+        }
+        if (clips.isEmpty()) {
+            throw new CommandFailure("'" + list + "' lists no recordings.");
+        }
+        return clips;
+    }
+
+    private static String quantity(String step) {
+        String name = step.strip().toUpperCase(Locale.ROOT).replace('-', '_');
+        for (Quantity quantity : Quantity.values()) {
+            if (quantity.name().equals(name)) {
+                return name;
+            }
+        }
+        if (name.isEmpty()) {
+            return "";
+        }
+        throw new CommandFailure("There is no step '" + step + "': steps are quantities, as in suction-pressure.");
+    }
+}

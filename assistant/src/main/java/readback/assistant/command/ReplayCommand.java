@@ -1,0 +1,237 @@
+package readback.assistant.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import readback.assistant.record.Entry;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.RecordedSession.KeptSound;
+import readback.assistant.replay.Moment;
+import readback.assistant.replay.Playback;
+import readback.assistant.replay.Replay;
+import readback.assistant.replay.Verification;
+import readback.assistant.session.Fingerprints;
+import readback.assistant.session.Line;
+import readback.assistant.sound.Recording;
+import readback.assistant.sound.Samples;
+
+/** Shows a recorded conversation again, or checks it. */
+@Command(
+        name = "replay",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Shows a recorded session as it unfolded, with its times, doubts, cautions and verdicts.",
+            "With --verify: checks that the record was not altered and that its events lead to the same readings,"
+                    + " verdicts and cautions again."
+        },
+        footer = {
+            "",
+            "With --step: Enter shows the next event; d, c or v and Enter jump to the next doubt, caution or verdict;"
+                    + " q ends."
+        })
+public final class ReplayCommand implements Callable<Integer> {
+
+    private static final double LONGEST_PAUSE_SECONDS = 3;
+    private static final double MILLIS = 1000;
+
+    private final Console console;
+
+    @Parameters(paramLabel = "SESSION", description = "Folder of the session, or its session.jsonl.")
+    private Path session = Path.of(".");
+
+    @Option(names = "--verify", description = "Check instead of showing. Exit code 1 when something differs.")
+    private boolean verify;
+
+    @Option(
+            names = "--speed",
+            paramLabel = "FACTOR",
+            description = "Let the pauses pass, this much faster than they were: 1 as it was, 10 ten times as fast.")
+    private @Nullable String speed;
+
+    @Option(names = "--step", description = "Wait for a key after each event.")
+    private boolean step;
+
+    @Option(names = "--only", paramLabel = "doubt|caution|verdict", description = "Show only these moments.")
+    private @Nullable String only;
+
+    @Mixin
+    private VoiceOptions voice = new VoiceOptions();
+
+    public ReplayCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        RecordedSession recorded = RecordedSessions.readWithEvents(session);
+        return verify ? verified(recorded) : shown(recorded);
+    }
+
+    private int verified(RecordedSession recorded) {
+        Desk desk = Desk.standard();
+        Verification verification =
+                Verification.of(desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), recorded);
+        verification.sentences().forEach(console.out()::println);
+        boolean soundHolds = soundHolds(recorded);
+        console.out().println("Hash of the record: " + recorded.hash());
+        if (!recorded.closed()) {
+            console.out().println("The session was not brought to its end.");
+        }
+        return verification.identical() && soundHolds ? 0 : 1;
+    }
+
+    private boolean soundHolds(RecordedSession recorded) {
+        boolean holds = true;
+        for (Entry entry : recorded.entries()) {
+            Optional<KeptSound> sound = recorded.sound(entry);
+            if (sound.isPresent() && sound.get() instanceof KeptSound.Missing) {
+                console.out().println("The sound of event " + entry.number() + " was kept, but is gone now.");
+            } else if (sound.isPresent() && sound.get() instanceof KeptSound.Changed) {
+                console.out().println("The sound of event " + entry.number() + " is not what was recorded.");
+                holds = false;
+            }
+        }
+        return holds;
+    }
+
+    private int shown(RecordedSession recorded) {
+        Playback.Next next = only == null
+                ? Playback.Next.ENTRY
+                : Playback.Next.to(Moment.named(only)
+                        .orElseThrow(
+                                () -> new CommandFailure("--only is doubt, caution or verdict, not '" + only + "'.")));
+        double factor = factor();
+        Optional<VoiceOptions.Speaker> speaker = voice.open(console);
+        try {
+            List<String> spoken = speaker.isPresent() ? spoken(recorded) : List.of();
+            int count = new Playback(console.out(), new Watcher(recorded, next, factor, speaker, spoken))
+                    .play(recorded, next);
+            if (count == 0) {
+                console.out().println("There is no such moment in this session.");
+            }
+            speaker.ifPresent(each -> console.out().println(each.summary()));
+        } finally {
+            speaker.ifPresent(VoiceOptions.Speaker::close);
+        }
+        recorded.fault().ifPresent(fault -> console.complain("from here on the record cannot be trusted: " + fault));
+        return 0;
+    }
+
+    private double factor() {
+        if (speed == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double factor = Numbers.decimal("--speed", speed).doubleValue();
+        if (factor <= 0) {
+            throw new CommandFailure("--speed is a number above 0, not '" + speed + "'.");
+        }
+        return factor;
+    }
+
+    /** What is spoken after each event, in order. */
+    private static List<String> spoken(RecordedSession recorded) {
+        Desk desk = Desk.standard();
+        List<String> texts = new ArrayList<>();
+        Replay.through(
+                desk.dialogue(),
+                recorded.entries(),
+                scene -> texts.add(Line.of(scene.turn(), desk.wording()).stream()
+                        .map(Line::spoken)
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining(" "))));
+        return texts;
+    }
+
+    /** Follows the options while a session is shown. */
+    private final class Watcher implements Playback.Viewer {
+        private final RecordedSession recorded;
+        private final Playback.Next next;
+        private final double factor;
+        private final Optional<VoiceOptions.Speaker> speaker;
+        private final List<String> spoken;
+        private double silence;
+
+        Watcher(
+                RecordedSession recorded,
+                Playback.Next next,
+                double factor,
+                Optional<VoiceOptions.Speaker> speaker,
+                List<String> spoken) {
+            this.recorded = recorded;
+            this.next = next;
+            this.factor = factor;
+            this.speaker = speaker;
+            this.spoken = spoken;
+        }
+
+        @Override
+        public void pause(Duration pause) {
+            silence = Math.min(LONGEST_PAUSE_SECONDS, Math.max(0, pause.toMillis() / MILLIS));
+            long millis = Math.round(Math.max(0, pause.toMillis()) / factor);
+            if (millis > 0) {
+                try {
+                    Thread.sleep(millis);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                }
+            }
+        }
+
+        @Override
+        public Playback.Next after(Entry entry) {
+            return step ? asked() : next;
+        }
+
+        private Playback.Next asked() {
+            try {
+                String line = console.in().readLine();
+                if (line == null) {
+                    return Playback.Next.STOP;
+                }
+                return switch (line.strip().toLowerCase(Locale.ROOT)) {
+                    case "" -> next;
+                    case "d" -> Playback.Next.to(Moment.DOUBT);
+                    case "c" -> Playback.Next.to(Moment.CAUTION);
+                    case "v" -> Playback.Next.to(Moment.VERDICT);
+                    case "q" -> Playback.Next.STOP;
+                    default -> {
+                        console.complain("Enter, d, c, v or q, not '" + line.strip() + "'.");
+                        yield next;
+                    }
+                };
+            } catch (IOException e) {
+                throw new UncheckedIOException("standard input could not be read", e);
+            }
+        }
+
+        @Override
+        public void shown(Entry entry) {
+            if (speaker.isEmpty()) {
+                return;
+            }
+            recorded.sound(entry)
+                    .filter(KeptSound.Whole.class::isInstance)
+                    .flatMap(sound ->
+                            Recording.read(((KeptSound.Whole) sound).file()).samples())
+                    .ifPresentOrElse(
+                            sound -> speaker.get().play(sound, silence),
+                            () -> speaker.get().play(Samples.silence(0, 16000), silence));
+            String text = spoken.get(entry.number() - 1);
+            if (!text.isEmpty()) {
+                speaker.get().speak(text);
+            }
+        }
+    }
+}

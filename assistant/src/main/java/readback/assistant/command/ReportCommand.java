@@ -1,0 +1,89 @@
+package readback.assistant.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.Remarks;
+import readback.assistant.report.JobReport;
+import readback.assistant.report.ReportJson;
+import readback.assistant.report.ReportPage;
+import readback.assistant.report.ReportTable;
+import readback.assistant.session.Fingerprints;
+
+/** Makes the report of a session. */
+@Command(
+        name = "report",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Makes the report of a recorded session: a page for people, tables for other programs.",
+            "The page needs no other file and prints well on paper."
+        },
+        footer = {
+            "",
+            "Columns of --csv: session, event, at, kind (answer, verdict, caution), name, content, value, unit, si_value,"
+                    + " si_unit, superseded."
+        })
+public final class ReportCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Clock clock;
+
+    @Parameters(paramLabel = "SESSION", description = "Folder of the session, or its session.jsonl.")
+    private Path session = Path.of(".");
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write the page here, as HTML.")
+    private @Nullable Path page;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Write every answer, verdict and caution as a table.")
+    private @Nullable Path csv;
+
+    @Option(names = "--json", paramLabel = "FILE", description = "Write the whole report as one JSON object.")
+    private @Nullable Path json;
+
+    public ReportCommand(Console console) {
+        this.console = console;
+        this.clock = Clock.systemUTC();
+    }
+
+    @Override
+    public Integer call() {
+        if (page == null && csv == null && json == null) {
+            throw new CommandFailure("Say what to write: -o FILE for the page, --csv FILE or --json FILE for a table.");
+        }
+        RecordedSession recorded = RecordedSessions.readWithEvents(session);
+        Desk desk = Desk.standard();
+        JobReport report;
+        try {
+            report = JobReport.of(
+                    desk.dialogue(),
+                    desk.wording(),
+                    Fingerprints.of(desk.checklists()),
+                    recorded,
+                    Remarks.on(recorded));
+        } catch (RecordUnavailableException e) {
+            throw new CommandFailure(e);
+        }
+        write(page, page == null ? "" : ReportPage.of(report, desk.wording(), clock.instant()));
+        write(csv, csv == null ? "" : ReportTable.csv(report));
+        write(json, json == null ? "" : ReportJson.of(report) + "\n");
+        report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
+        report.verification().difference().ifPresent(found -> console.complain("the replay differs first at " + found));
+        return 0;
+    }
+
+    private void write(@Nullable Path file, String text) {
+        if (file != null) {
+            RecordedSessions.write(file, text);
+            console.out().println("Written: " + file);
+        }
+    }
+}

@@ -1,0 +1,244 @@
+package readback.assistant.command;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import readback.assistant.archive.Archive;
+import readback.assistant.archive.Choice;
+import readback.assistant.archive.Summary;
+import readback.assistant.archive.SummaryLine;
+import readback.assistant.archive.Sums;
+import readback.assistant.replay.Visible;
+import readback.assistant.report.IndexPage;
+import readback.prompts.text.Wording;
+
+/** Lists, chooses and sums many sessions. */
+@Command(
+        name = "sessions",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Lists the recorded sessions of a folder, one a line, and sums the refrigerant moved.",
+            "All conditions together choose which sessions count."
+        },
+        footer = {
+            "",
+            "Each line of --export is a JSON object: session, started, minutes, refrigerant, metering_device, technician,"
+                    + " appliance, place, verdict, borderline, doubts, cautions, added_kg, recovered_kg, cylinders, events,"
+                    + " closed, hash, fault."
+        })
+public final class SessionsCommand implements Callable<Integer> {
+
+    private static final int MOST_ROWS_IN_PAGE = 2000;
+    private static final DateTimeFormatter STARTED =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    private final Console console;
+    private final Clock clock;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DIR",
+            description = "Folder of sessions. Default: the user's data folder.")
+    private @Nullable Path folder;
+
+    @Option(
+            names = "--from",
+            paramLabel = "DATE",
+            description = "Started on this day or later, as in 2026-07-01 (UTC).")
+    private @Nullable String from;
+
+    @Option(names = "--to", paramLabel = "DATE", description = "Started on this day or earlier.")
+    private @Nullable String to;
+
+    @Option(
+            names = "--verdict",
+            paramLabel = "NAME",
+            description = "in-tolerance, add, recover, no-valid-test, do-not-charge or none.")
+    private @Nullable String verdict;
+
+    @Option(names = "--doubt", description = "With something doubtful.")
+    private boolean doubt;
+
+    @Option(names = "--caution", paramLabel = "NAME", description = "With this caution, as in liquid-at-compressor.")
+    private @Nullable String caution;
+
+    @Option(names = "--refrigerant", paramLabel = "NAME", description = "With this refrigerant.")
+    private @Nullable String refrigerant;
+
+    @Option(
+            names = "--technician",
+            paramLabel = "NAME",
+            description = "By this technician; a part of the name is enough.")
+    private @Nullable String technician;
+
+    @Option(
+            names = "--appliance",
+            paramLabel = "NAME",
+            description = "On this equipment; a part of the name is enough.")
+    private @Nullable String appliance;
+
+    @Option(names = "--damaged", description = "Whose record does not hold.")
+    private boolean damaged;
+
+    @Option(names = "--check", description = "Read every record anew and check its chain.")
+    private boolean check;
+
+    @Option(names = "--sums", description = "Sums only: by verdict, cylinder, equipment and refrigerant.")
+    private boolean sumsOnly;
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write the list and its sums as a page.")
+    private @Nullable Path html;
+
+    @Option(names = "--export", paramLabel = "FILE", description = "Write one line of JSON a session.")
+    private @Nullable Path export;
+
+    public SessionsCommand(Console console) {
+        this.console = console;
+        this.clock = Clock.systemUTC();
+    }
+
+    @Override
+    public Integer call() {
+        Path dir = folder == null
+                ? SessionOptions.dataFolder(System.getenv(), System.getProperty("user.home", "."))
+                : folder;
+        if (!Files.isDirectory(dir)) {
+            throw new CommandFailure("There is no folder '" + dir + "': name the folder that holds the sessions.");
+        }
+        Choice choice = choice();
+        Sums sums = new Sums();
+        IndexPage page = new IndexPage(Wording.english(), MOST_ROWS_IN_PAGE);
+        Archive archive = check ? Archive.in(dir).checked() : Archive.in(dir);
+        try {
+            Archive.Listing listing = list(archive, choice, sums, page);
+            listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
+            console.out()
+                    .println(sums.sessions() + " of " + listing.sessions() + " sessions, " + sums.doubtful()
+                            + " with doubts.");
+            if (sumsOnly) {
+                print(sums);
+            }
+            if (html != null) {
+                RecordedSessions.write(html, page.page(choice, sums, listing, clock.instant()));
+                console.out().println("Written: " + html);
+            }
+            return 0;
+        } catch (IOException e) {
+            throw new CommandFailure("The sessions in '" + dir + "' cannot be listed: " + e.getMessage() + ".");
+        }
+    }
+
+    private Archive.Listing list(Archive archive, Choice choice, Sums sums, IndexPage page) throws IOException {
+        if (export == null) {
+            return archive.each(summary -> {
+                if (choice.takes(summary)) {
+                    take(summary, sums, page);
+                }
+            });
+        }
+        try (BufferedWriter lines = Files.newBufferedWriter(export, StandardCharsets.UTF_8)) {
+            Archive.Listing listing = archive.each(summary -> {
+                if (choice.takes(summary)) {
+                    take(summary, sums, page);
+                    write(lines, summary);
+                }
+            });
+            console.out().println("Written: " + export);
+            return listing;
+        }
+    }
+
+    private void write(BufferedWriter lines, Summary summary) {
+        try {
+            lines.write(SummaryLine.of(summary));
+            lines.write('\n');
+        } catch (IOException e) {
+            throw new CommandFailure("'" + export + "' cannot be written: " + e.getMessage() + ".");
+        }
+    }
+
+    private void take(Summary summary, Sums sums, IndexPage page) {
+        sums.add(summary);
+        page.add(summary);
+        if (!sumsOnly && export == null && html == null) {
+            console.out().println(line(summary));
+        }
+    }
+
+    private static String line(Summary summary) {
+        String verdict = (summary.verdict().isEmpty() ? "no verdict" : summary.verdict())
+                + (summary.borderline() ? " (borderline)" : "");
+        String moved = summary.moves().isEmpty()
+                ? ""
+                : String.format(Locale.ROOT, "%+.3f kg", summary.addedKilograms() - summary.recoveredKilograms());
+        return Visible.text(String.format(
+                        Locale.ROOT,
+                        "%s  %-8s %-26s %2d doubts %2d cautions  %-9s %s  %s%s",
+                        STARTED.format(summary.started()),
+                        summary.refrigerant(),
+                        verdict,
+                        summary.doubts(),
+                        summary.cautions().size(),
+                        moved,
+                        summary.session(),
+                        summary.technician(),
+                        summary.fault().isEmpty() ? "" : "  DAMAGED: " + summary.fault()))
+                .stripTrailing();
+    }
+
+    private void print(Sums sums) {
+        sums.byVerdict()
+                .forEach((kind, count) ->
+                        console.out().printf(Locale.ROOT, "%8d  %s%n", count, kind.isEmpty() ? "no verdict" : kind));
+        print("refrigerant", sums.byRefrigerant());
+        print("cylinder", sums.byCylinder());
+        print("equipment", sums.byAppliance());
+    }
+
+    private void print(String what, Map<String, Sums.Amount> amounts) {
+        amounts.forEach((name, amount) -> console.out()
+                .printf(
+                        Locale.ROOT,
+                        "%s %s: added %.3f kg, recovered %.3f kg%n",
+                        what,
+                        name.isEmpty() ? "not named" : Visible.text(name),
+                        amount.addedKilograms(),
+                        amount.recoveredKilograms()));
+    }
+
+    private Choice choice() {
+        Choice choice = Choice.ALL;
+        choice = from == null ? choice : choice.from(day("--from", from));
+        choice = to == null ? choice : choice.before(day("--to", to).plusSeconds(24 * 60 * 60));
+        choice = verdict == null ? choice : choice.verdict(verdict.toLowerCase(Locale.ROOT));
+        choice = doubt ? choice.doubtful() : choice;
+        choice = caution == null ? choice : choice.caution(caution.toLowerCase(Locale.ROOT));
+        choice = refrigerant == null ? choice : choice.refrigerant(SessionOptions.designation(refrigerant));
+        choice = technician == null ? choice : choice.technician(technician);
+        choice = appliance == null ? choice : choice.appliance(appliance);
+        return damaged ? choice.damaged() : choice;
+    }
+
+    private static Instant day(String option, String text) {
+        try {
+            return LocalDate.parse(text).atStartOfDay(ZoneOffset.UTC).toInstant();
+        } catch (DateTimeParseException e) {
+            throw new CommandFailure(option + " is a day as in 2026-07-01, not '" + text + "'.");
+        }
+    }
+}

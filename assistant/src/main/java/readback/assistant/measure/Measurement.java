@@ -1,0 +1,225 @@
+package readback.assistant.measure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import readback.assistant.ear.AudioFileFeed;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.Utterance;
+import readback.assistant.sound.Samples;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Decision;
+import readback.grammar.Expectation;
+import readback.grammar.Grammar;
+import readback.grammar.Hypothesis;
+import readback.grammar.Interpretation;
+import readback.grammar.Meaning;
+import readback.grammar.Prior;
+
+/**
+ * Hears clips as the dialogue would at their step, at several noise levels, and compares with what was said. Values are
+ * heard where a suction pressure is asked for, commands where one of the commands of the list is expected, unrelated speech
+ * with the vocabulary of a value step. One thread, that of the ear.
+ */
+public final class Measurement {
+
+    /** Clean. */
+    public static final double NO_NOISE = Double.POSITIVE_INFINITY;
+
+    private static final long SEED = 20_261_125;
+
+    private final Ear ear;
+    private final Grammar grammar;
+    private final Map<String, Tally> tallies = new TreeMap<>();
+    private final Map<String, Integer> confusions = new TreeMap<>();
+    private double audioSeconds;
+    private double processorSeconds;
+
+    public Measurement(Ear ear, Grammar grammar) {
+        this.ear = ear;
+        this.grammar = grammar;
+    }
+
+    /** A clip and how to get its sound. */
+    public interface Source {
+        Optional<Samples> sound(Clip clip);
+    }
+
+    /**
+     * Measures all clips at all levels.
+     *
+     * @param levels signal-to-noise ratios in decibels, {@link #NO_NOISE} for the clips as they are
+     * @param progress told after each level
+     */
+    public void measure(List<Clip> clips, List<Double> levels, Source source, Consumer<String> progress) {
+        List<String> commands = clips.stream()
+                .filter(clip -> !clip.unrelated() && !clip.value())
+                .map(Clip::words)
+                .distinct()
+                .sorted()
+                .collect(Collectors.toCollection(ArrayList::new));
+        commands.add(Ear.UNKNOWN);
+        for (double level : levels) {
+            for (Clip clip : clips) {
+                source.sound(clip)
+                        .ifPresent(sound -> hear(
+                                clip, level == NO_NOISE ? sound : FanNoise.mixed(sound, level, SEED), level, commands));
+            }
+            progress.accept(name(level) + " done");
+        }
+    }
+
+    private static String name(double level) {
+        return level == NO_NOISE ? "clean" : String.format(Locale.ROOT, "%.0f dB", level);
+    }
+
+    private void hear(Clip clip, Samples sound, double level, List<String> commands) {
+        Expectation expectation = clip.step().isEmpty()
+                ? Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US)
+                : Expectation.of(Quantity.valueOf(clip.step()), UnitSetting.US);
+        boolean command = !clip.value() && !clip.unrelated();
+        List<String> phrases =
+                command ? commands : grammar.vocabulary(expectation).phrases();
+        long start = System.nanoTime();
+        List<Utterance> utterances = new ArrayList<>();
+        AudioFileFeed feed = new AudioFileFeed(ear, sound);
+        while (!feed.ended()) {
+            feed.next(phrases).ifPresent(utterances::add);
+        }
+        processorSeconds += (System.nanoTime() - start) * 1e-9;
+        audioSeconds += sound.seconds();
+        Tally tally = tallies.computeIfAbsent(clip.kind() + ", " + name(level), key -> new Tally());
+        tally.clips++;
+        tally.seconds += sound.seconds();
+        if (clip.unrelated()) {
+            unrelated(tally, utterances, expectation);
+        } else {
+            said(tally, clip, utterances, expectation);
+        }
+    }
+
+    private void unrelated(Tally tally, List<Utterance> utterances, Expectation expectation) {
+        for (Utterance utterance : utterances) {
+            tally.falseWords += known(utterance.words()).size();
+            Decision decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
+            if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
+                boolean value =
+                        accept.meaning() instanceof Meaning.Values || accept.meaning() instanceof Meaning.Correction;
+                tally.falseValues += value ? 1 : 0;
+                tally.falseCommands += value ? 0 : 1;
+            }
+        }
+    }
+
+    private void said(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation) {
+        List<String> said = List.of(clip.words().split(" ", -1));
+        List<String> heard = utterances.stream()
+                .flatMap(utterance -> known(utterance.words()).stream())
+                .toList();
+        tally.words += said.size();
+        tally.wordErrors += Tally.distance(said, heard);
+        tally.right += said.equals(heard) ? 1 : 0;
+        if (said.size() == heard.size()) {
+            for (int i = 0; i < said.size(); i++) {
+                if (!said.get(i).equals(heard.get(i))) {
+                    confusions.merge(said.get(i) + " heard as " + heard.get(i), 1, Integer::sum);
+                }
+            }
+        }
+        if (clip.value()) {
+            judge(tally, clip, utterances, expectation);
+        }
+    }
+
+    /** How the value would have gone into the sheet with nobody listening to the read-back. */
+    private void judge(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation) {
+        Meaning meant = grammar.understand(clip.words(), expectation).stream()
+                .findFirst()
+                .map(Interpretation::meaning)
+                .orElse(new Meaning.NotUnderstood("", ""));
+        List<Hypothesis> alternatives =
+                utterances.size() == 1 ? utterances.get(0).alternatives() : List.of();
+        Decision decision = grammar.decide(alternatives, expectation, Prior.indifferent());
+        if (!(decision instanceof Decision.Accept accept) || accept.doubtful()) {
+            tally.doubted++;
+        } else if (accept.meaning().equals(meant)) {
+            tally.understood++;
+        } else {
+            tally.wrong++;
+        }
+    }
+
+    private static List<String> known(String words) {
+        List<String> known = new ArrayList<>(List.of(words.split(" ", -1)));
+        known.removeIf(word -> word.isEmpty() || word.equals(Ear.UNKNOWN));
+        return known;
+    }
+
+    /** The result as lines of text: a table, the commonest confusions, the speed. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(String.format(
+                Locale.ROOT,
+                "%-22s %6s %9s %7s %7s %7s %7s",
+                "kind, noise",
+                "clips",
+                "whole %",
+                "word err %",
+                "taken %",
+                "asked %",
+                "wrong %"));
+        tallies.forEach((key, tally) -> {
+            if (!key.startsWith(Clip.UNRELATED)) {
+                lines.add(line(key, tally));
+            }
+        });
+        tallies.forEach((key, tally) -> {
+            if (key.startsWith(Clip.UNRELATED)) {
+                lines.add(String.format(
+                        Locale.ROOT,
+                        "%-22s %6d clips, %.1f min: %d words heard, taken without a question: %d commands, %d values",
+                        key,
+                        tally.clips,
+                        tally.seconds / 60,
+                        tally.falseWords,
+                        tally.falseCommands,
+                        tally.falseValues));
+            }
+        });
+        confusions.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
+                .limit(12)
+                .forEach(entry -> lines.add(entry.getValue() + " x " + entry.getKey()));
+        lines.add(String.format(
+                Locale.ROOT,
+                "real-time factor %.3f (%.0f s of sound, wall time of this process)",
+                processorSeconds / Math.max(1e-9, audioSeconds),
+                audioSeconds));
+        return lines;
+    }
+
+    private static String line(String key, Tally tally) {
+        boolean values = tally.understood + tally.doubted + tally.wrong > 0;
+        return String.format(
+                Locale.ROOT,
+                "%-22s %6d %9.1f %10.1f %7s %7s %7s",
+                key,
+                tally.clips,
+                percent(tally.right, tally.clips),
+                percent(tally.wordErrors, tally.words),
+                values ? String.format(Locale.ROOT, "%.1f", percent(tally.understood, tally.clips)) : "",
+                values ? String.format(Locale.ROOT, "%.1f", percent(tally.doubted, tally.clips)) : "",
+                values ? String.format(Locale.ROOT, "%.1f", percent(tally.wrong, tally.clips)) : "");
+    }
+
+    private static double percent(int part, int whole) {
+        return whole == 0 ? 0 : 100.0 * part / whole;
+    }
+}

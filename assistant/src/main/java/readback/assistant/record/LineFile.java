@@ -1,0 +1,81 @@
+package readback.assistant.record;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The file that a record grows in. */
+interface LineFile extends Closeable {
+
+    /**
+     * Makes the bytes the end of the file, from a position on; what lay behind that position is gone. Returns when they are
+     * on disk.
+     *
+     * @throws IOException when that failed; some of the bytes may lie in the file then
+     */
+    void endWith(long position, byte[] bytes) throws IOException;
+
+    /** A file on disk that no other process may write while this one has it. */
+    final class OnDisk implements LineFile {
+        private final FileChannel channel;
+
+        private OnDisk(FileChannel channel) {
+            this.channel = channel;
+        }
+
+        /** A new file. */
+        static OnDisk create(Path file, FileAttribute<?>... attributes) throws IOException {
+            return locked(FileChannel.open(
+                    file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), attributes));
+        }
+
+        /**
+         * A file that is there.
+         *
+         * @throws IOException also when another process writes it
+         */
+        static OnDisk open(Path file) throws IOException {
+            return locked(FileChannel.open(file, StandardOpenOption.WRITE));
+        }
+
+        private static OnDisk locked(FileChannel channel) throws IOException {
+            @Nullable FileLock lock = null;
+            try {
+                lock = channel.tryLock();
+            } catch (java.nio.channels.OverlappingFileLockException e) {
+                throw new IOException("it is being written already", e);
+            } finally {
+                if (lock == null) {
+                    channel.close();
+                }
+            }
+            if (lock == null) {
+                throw new IOException("another process is writing it");
+            }
+            return new OnDisk(channel);
+        }
+
+        @Override
+        public void endWith(long position, byte[] bytes) throws IOException {
+            channel.truncate(position);
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            long at = position;
+            while (buffer.hasRemaining()) {
+                at += channel.write(buffer, at);
+            }
+            channel.force(false);
+        }
+
+        @Override
+        public void close() throws IOException {
+            channel.close();
+        }
+    }
+}

@@ -1,0 +1,11 @@
+package readback.assistant.record;
+
+import java.time.Instant;
+
+/**
+ * What someone wrote about a session afterwards.
+ *
+ * @param by who, as he names himself
+ * @param about hash of the session's last line when the remark was written: what he had seen
+ */
+public record Remark(Instant at, String by, String text, String about) {}

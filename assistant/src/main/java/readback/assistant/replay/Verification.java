@@ -1,0 +1,82 @@
+package readback.assistant.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.record.Fault;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.session.Line;
+import readback.prompts.text.Wording;
+
+/**
+ * Whether a record is what it claims to be: its chain is whole, and the same dialogue reaches the same readings, verdicts
+ * and cautions from its events.
+ *
+ * @param events compared
+ * @param fault in the chain
+ * @param difference the first one; what was said counts only where the texts are those of then
+ * @param otherParts parts that are not those of then, by name, as "recorded -> now": they explain a difference
+ */
+public record Verification(
+        int events, Optional<Fault> fault, Optional<Difference> difference, Map<String, String> otherParts) {
+
+    public Verification {
+        otherParts = java.util.Collections.unmodifiableMap(new TreeMap<>(otherParts));
+    }
+
+    /**
+     * Replays a session and compares.
+     *
+     * @param parts the fingerprints of what this program understands and says with
+     */
+    public static Verification of(
+            Dialogue dialogue, Wording wording, Map<String, String> parts, RecordedSession session) {
+        Map<String, String> others = new TreeMap<>();
+        parts.forEach((name, now) -> {
+            String then = session.header().parts().get(name);
+            if (then != null && !then.equals(now)) {
+                others.put(name, then + " -> " + now);
+            }
+        });
+        boolean sameWords =
+                Objects.equals(parts.get("texts"), session.header().parts().get("texts"));
+        AtomicInteger events = new AtomicInteger();
+        List<Difference> differences = new ArrayList<>();
+        Replay.through(dialogue, session.entries(), scene -> {
+            events.incrementAndGet();
+            Difference.between(scene.entry(), scene.turn())
+                    .or(() -> sameWords ? inWords(scene, wording) : Optional.empty())
+                    .ifPresent(differences::add);
+            return differences.isEmpty();
+        });
+        return new Verification(
+                events.get(), session.fault(), differences.stream().findFirst(), others);
+    }
+
+    private static Optional<Difference> inWords(Scene scene, Wording wording) {
+        return Difference.inWords(
+                scene.entry(),
+                Line.of(scene.turn(), wording).stream().map(Line::shown).toList());
+    }
+
+    public boolean identical() {
+        return fault.isEmpty() && difference.isEmpty();
+    }
+
+    /** The result for a reader, a sentence a line. */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(fault.map(found -> "The record does not hold: " + found + ".")
+                .orElse("The record holds: every line fits its hash and the line before."));
+        sentences.add(difference
+                .map(found -> "The replay differs first at " + found + ".")
+                .orElse("The replay of " + events + " events is identical: meanings, readings, verdicts, cautions."));
+        otherParts.forEach((name, change) -> sentences.add("Other " + name + " than at the time: " + change + "."));
+        return sentences;
+    }
+}

@@ -1,0 +1,96 @@
+package readback.assistant.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+
+/** Numbers and times as a report shows them, in the units of the session. */
+final class Figures {
+
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern(
+                    "uuuu-MM-dd HH:mm:ss 'UTC'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
+    private static final double SECONDS_IN_MINUTE = 60;
+
+    private final UnitSetting units;
+
+    Figures(UnitSetting units) {
+        this.units = units;
+    }
+
+    /** The unit of temperature differences. */
+    Unit differenceUnit() {
+        return units.temperature() == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+    }
+
+    /** The unit of pressures above a perfect vacuum. */
+    Unit absoluteUnit() {
+        return units.pressure() == Unit.PSIG ? Unit.PSIA : Unit.KILOPASCAL_ABSOLUTE;
+    }
+
+    double value(TemperatureDifference difference) {
+        return differenceUnit().fromBase(difference.kelvins());
+    }
+
+    double value(AbsolutePressure pressure) {
+        return absoluteUnit().fromBase(pressure.pascals());
+    }
+
+    /** To a tenth, with its unit. */
+    String shown(TemperatureDifference difference) {
+        return tenths(value(difference)) + " " + differenceUnit().symbol();
+    }
+
+    /** To a tenth, with its unit. */
+    String shown(Temperature temperature) {
+        return tenths(units.temperature().fromBase(temperature.kelvin())) + " "
+                + units.temperature().symbol();
+    }
+
+    /** To a tenth, with its unit. */
+    String shown(AbsolutePressure pressure) {
+        return tenths(value(pressure)) + " " + absoluteUnit().symbol();
+    }
+
+    /** Ounces, or grams beside metric temperatures, with pounds or kilograms. */
+    String shown(Mass mass) {
+        return units.temperature() == Unit.CELSIUS
+                ? rounded(Unit.GRAM.fromBase(mass.kilograms()), 0) + " g"
+                : tenths(Unit.OUNCE.fromBase(mass.kilograms())) + " oz ("
+                        + rounded(Unit.POUND.fromBase(mass.kilograms()), 2) + " lb)";
+    }
+
+    static String tenths(double value) {
+        return rounded(value, 1);
+    }
+
+    static String rounded(double value, int places) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(places).toPlainString() : rounded.toPlainString();
+    }
+
+    static String moment(Instant at) {
+        return MOMENT.format(at);
+    }
+
+    /** Minutes from one moment to another. */
+    static double minutes(Instant from, Instant to) {
+        return Duration.between(from, to).toMillis() / 1000.0 / SECONDS_IN_MINUTE;
+    }
+
+    /** Minutes and seconds, as in "07:31". */
+    static String clock(Instant from, Instant to) {
+        long seconds = Math.max(0, Duration.between(from, to).toSeconds());
+        return String.format(Locale.ROOT, "%02d:%02d", seconds / 60, seconds % 60);
+    }
+}

@@ -1,0 +1,137 @@
+package readback.assistant.report;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import readback.assistant.archive.Archive;
+import readback.assistant.archive.Choice;
+import readback.assistant.archive.Summary;
+import readback.assistant.archive.Sums;
+import readback.prompts.text.Wording;
+
+/**
+ * Many sessions as one HTML page of the same make as a report. Takes the sessions one by one and keeps a bounded number of
+ * rows. One thread.
+ */
+public final class IndexPage {
+
+    private final Texts texts;
+    private final int mostRows;
+    private final List<Summary> rows = new ArrayList<>();
+    private int leftOut;
+
+    /** @param mostRows further sessions count in the sums only */
+    public IndexPage(Wording wording, int mostRows) {
+        this.texts = Texts.english(wording);
+        this.mostRows = mostRows;
+    }
+
+    /** Adds a session. */
+    public void add(Summary summary) {
+        if (rows.size() < mostRows) {
+            rows.add(summary);
+        } else {
+            leftOut++;
+        }
+    }
+
+    /** The page. */
+    public String page(Choice choice, Sums sums, Archive.Listing listing, Instant now) {
+        Markup page = new Markup();
+        ReportPage.begin(page, texts.label("index.title"));
+        page.open("header").element("h1", texts.label("index.title"));
+        String words = choice.words().isEmpty() ? texts.label("index.everything") : choice.words();
+        page.element(
+                "p",
+                texts.label("made") + " " + Figures.moment(now) + ". " + texts.label("index.choice") + ": " + words
+                        + ".",
+                "class",
+                "quiet");
+        page.closeLine().open("main");
+        sums(page, sums);
+        unreadable(page, listing);
+        sessions(page);
+        page.closeLine();
+        page.open("footer").element("p", texts.label("advice")).closeLine();
+        return "<!DOCTYPE html>\n" + page.closeLine().closeLine().finished();
+    }
+
+    private void sums(Markup page, Sums sums) {
+        page.open("section").element("h2", texts.label("index.sums"));
+        Table verdicts = new Table(
+                page,
+                texts.label("index.by-verdict") + " (" + sums.sessions() + ")",
+                List.of(texts.label("verdict"), texts.label("column.count")));
+        sums.byVerdict().forEach((kind, count) -> verdicts.row(verdict(kind), String.valueOf(count)));
+        verdicts.end();
+        amounts(page, "index.by-cylinder", "column.cylinder", sums.byCylinder());
+        amounts(page, "index.by-appliance", "column.appliance", sums.byAppliance());
+        page.closeLine();
+    }
+
+    private String verdict(String kind) {
+        return kind.isEmpty() ? texts.label("verdict.none") : texts.verdict(kind);
+    }
+
+    private void amounts(Markup page, String caption, String column, Map<String, Sums.Amount> amounts) {
+        if (amounts.isEmpty()) {
+            return;
+        }
+        Table table = new Table(
+                page,
+                texts.label(caption),
+                List.of(texts.label(column), texts.label("added") + ", kg", texts.label("recovered") + ", kg"));
+        amounts.entrySet().stream()
+                .limit(mostRows)
+                .forEach(each -> table.row(
+                        each.getKey().isEmpty() ? texts.label("cylinder.unnamed") : each.getKey(),
+                        Figures.rounded(each.getValue().addedKilograms(), 3),
+                        Figures.rounded(each.getValue().recoveredKilograms(), 3)));
+        table.end();
+    }
+
+    private void unreadable(Markup page, Archive.Listing listing) {
+        if (listing.unreadable().isEmpty()) {
+            return;
+        }
+        page.open("section", "class", "trouble").element("h2", texts.label("index.damaged"));
+        page.open("ul");
+        listing.unreadable().stream().limit(mostRows).forEach(each -> page.element("li", each));
+        page.close().closeLine();
+    }
+
+    private void sessions(Markup page) {
+        page.open("section").element("h2", texts.label("index.title"));
+        if (leftOut > 0) {
+            page.element("p", texts.label("index.left-out") + " " + leftOut + ".");
+        }
+        Table table = new Table(
+                page,
+                texts.label("index.caption"),
+                List.of(
+                        texts.label("column.session"),
+                        texts.label("column.started"),
+                        texts.label("column.technician"),
+                        texts.label("column.appliance"),
+                        texts.label("column.refrigerant"),
+                        texts.label("verdict"),
+                        texts.label("column.doubts"),
+                        texts.label("column.cautions"),
+                        texts.label("net") + ", kg"));
+        for (Summary row : rows) {
+            table.row(
+                    row.session(),
+                    Figures.moment(row.started()),
+                    row.technician(),
+                    row.appliance(),
+                    row.refrigerant(),
+                    verdict(row.verdict()) + (row.fault().isEmpty() ? "" : " (" + row.fault() + ")"),
+                    String.valueOf(row.doubts()),
+                    String.join(", ", row.cautions()),
+                    Figures.rounded(row.addedKilograms() - row.recoveredKilograms(), 3));
+        }
+        table.end();
+        page.closeLine();
+    }
+}

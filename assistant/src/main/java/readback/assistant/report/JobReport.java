@@ -1,0 +1,146 @@
+package readback.assistant.report;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.dialogue.Settings;
+import readback.assistant.record.About;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.Remarks;
+import readback.assistant.replay.ChargeMoves;
+import readback.assistant.replay.Verification;
+import readback.calc.charge.Judgement;
+import readback.prompts.text.Wording;
+
+/**
+ * What a session's record says, in the order of a report.
+ *
+ * @param settings with which the session began
+ * @param answers every slot that was ever filled, in the order of first filling
+ * @param rounds every verdict that was announced, in order; last the one that the final readings give
+ * @param results outcomes of other jobs, in order
+ * @param moves refrigerant in and out
+ * @param reasons the last verdict in words and why it is what it is
+ * @param last what the last state knows
+ */
+public record JobReport(
+        RecordedSession session,
+        Verification verification,
+        Remarks remarks,
+        Settings settings,
+        List<AnswerLine> answers,
+        List<Round> rounds,
+        List<Result> results,
+        ChargeMoves moves,
+        List<CautionLine> cautions,
+        List<DoubtLine> doubts,
+        List<NoteLine> notes,
+        List<String> reasons,
+        Assessment last) {
+
+    public JobReport {
+        answers = List.copyOf(answers);
+        rounds = List.copyOf(rounds);
+        results = List.copyOf(results);
+        cautions = List.copyOf(cautions);
+        doubts = List.copyOf(doubts);
+        notes = List.copyOf(notes);
+        reasons = List.copyOf(reasons);
+    }
+
+    /**
+     * A slot's content and how it came to be.
+     *
+     * @param content as recorded, as in "118 psig"; empty when the answer was taken back
+     * @param confirmed whether it was in doubt and an explicit yes was given
+     * @param earlier what it was before, oldest first
+     */
+    public record AnswerLine(
+            String slot, String content, int event, Instant at, boolean confirmed, List<Earlier> earlier) {
+        public AnswerLine {
+            earlier = List.copyOf(earlier);
+        }
+    }
+
+    /** A content that was replaced or taken back. */
+    public record Earlier(int event, Instant at, String content) {}
+
+    /**
+     * One verdict.
+     *
+     * @param recorded in its recorded form
+     * @param kind in one word, as in "add"
+     */
+    public record Round(
+            int event, Instant at, String recorded, String kind, Judgement judgement, Assessment assessment) {}
+
+    /**
+     * The outcome of another job than the charge check.
+     *
+     * @param outcome in its recorded form, as in "airflow sufficient split=19.2F target=18.4F"
+     * @param said what was said at that moment
+     */
+    public record Result(int event, Instant at, String outcome, List<String> said) {
+        public Result {
+            said = List.copyOf(said);
+        }
+    }
+
+    /**
+     * A caution that was given.
+     *
+     * @param needed whether work waits for the technician's word that it was understood
+     * @param acknowledged number of the event with which the technician said that it was understood
+     */
+    public record CautionLine(String name, int event, Instant at, boolean needed, OptionalInt acknowledged) {}
+
+    /**
+     * Something that was doubtful.
+     *
+     * @param heard the alternatives with their confidences
+     * @param answer what was said about it
+     * @param settled the slots that the next change filled; empty when nothing followed
+     */
+    public record DoubtLine(
+            int event, Instant at, List<String> heard, String understood, String answer, Map<String, String> settled) {}
+
+    /** Words to keep. */
+    public record NoteLine(int event, Instant at, String words) {}
+
+    /**
+     * The report of a record, as far as its chain holds.
+     *
+     * @param parts fingerprints of what this program understands and says with
+     * @throws IllegalArgumentException for a record without any event
+     */
+    public static JobReport of(
+            Dialogue dialogue, Wording wording, Map<String, String> parts, RecordedSession session, Remarks remarks) {
+        return new ReportBuilder(dialogue, wording)
+                .build(session, Verification.of(dialogue, wording, parts, session), remarks);
+    }
+
+    /** The last verdict, if any was announced. */
+    public Optional<Round> finalRound() {
+        return rounds.isEmpty() ? Optional.empty() : Optional.of(rounds.get(rounds.size() - 1));
+    }
+
+    /** What fills a slot now. */
+    public Optional<String> answer(String slot) {
+        return answers.stream()
+                .filter(line -> line.slot().equals(slot) && !line.content().isEmpty())
+                .map(AnswerLine::content)
+                .findFirst();
+    }
+
+    /** What the header or an answer says about the job under a name of {@link About}. */
+    public Optional<String> about(String name) {
+        return answer(name)
+                .or(() -> Optional.ofNullable(session.header().about().get(name)))
+                .or(() -> name.equals(About.TECHNICIAN) ? settings.technician() : Optional.empty())
+                .or(() -> name.equals(About.PLACE) ? settings.site() : Optional.empty());
+    }
+}

@@ -1,0 +1,246 @@
+package readback.assistant.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Answer;
+import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.State;
+import readback.assistant.record.Entry;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.Remarks;
+import readback.assistant.replay.ChargeMoves;
+import readback.assistant.replay.Moment;
+import readback.assistant.replay.RecordedVerdict;
+import readback.assistant.replay.Replay;
+import readback.assistant.replay.Scene;
+import readback.assistant.replay.Verification;
+import readback.calc.caution.CautionRule;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Verdict;
+import readback.prompts.text.Wording;
+
+/** Gathers a report while a session is replayed. For one session, one thread. */
+final class ReportBuilder {
+
+    private static final String NOTE = "note: ";
+
+    private final Dialogue dialogue;
+    private final Wording wording;
+    private final Map<String, JobReport.AnswerLine> answers = new LinkedHashMap<>();
+    private final List<JobReport.Round> rounds = new ArrayList<>();
+    private final List<JobReport.Result> results = new ArrayList<>();
+    private final List<JobReport.CautionLine> cautions = new ArrayList<>();
+    private final List<JobReport.DoubtLine> doubts = new ArrayList<>();
+    private final List<JobReport.NoteLine> notes = new ArrayList<>();
+
+    /** Cautions that wait for a step to be answered: index in {@link #cautions} by the step. */
+    private final Map<Integer, String> awaitingStep = new HashMap<>();
+
+    private List<String> reasons = List.of();
+    private @Nullable State last;
+    private Optional<Entry> before = Optional.empty();
+
+    ReportBuilder(Dialogue dialogue, Wording wording) {
+        this.dialogue = dialogue;
+        this.wording = wording;
+    }
+
+    JobReport build(RecordedSession session, Verification verification, Remarks remarks) {
+        ChargeMoves moves = new ChargeMoves(session.header().about());
+        Replay.through(dialogue, session.entries(), scene -> {
+            moves.follow(scene.entry());
+            take(scene);
+            return true;
+        });
+        State end = last;
+        if (end == null || !(session.entries().get(0).event() instanceof Event.Started started)) {
+            throw new IllegalArgumentException("a record without an event has nothing to report");
+        }
+        Assessment known = dialogue.assessment(end);
+        known.judgement()
+                .filter(found -> found.verdict().kind() != Verdict.Kind.INCOMPLETE)
+                .filter(found -> rounds.isEmpty()
+                        || !rounds.get(rounds.size() - 1).judgement().equals(found))
+                .ifPresent(found -> unannounced(session.entries().size(), end, known, found));
+        List<JobReport.AnswerLine> lines =
+                answers.values().stream().map(line -> confirmed(line, end)).toList();
+        return new JobReport(
+                session,
+                verification,
+                remarks,
+                started.settings(),
+                lines,
+                rounds,
+                results,
+                moves,
+                cautions,
+                doubts,
+                notes,
+                reasons,
+                known);
+    }
+
+    private void take(Scene scene) {
+        Entry entry = scene.entry();
+        State state = scene.turn().state();
+        settleDoubts(entry);
+        entry.outcome().changes().forEach((slot, content) -> answer(entry, slot, content));
+        acknowledge(scene);
+        entry.outcome().cautions().forEach(name -> caution(entry, name, state));
+        if (Moment.DOUBT.in(entry, before)) {
+            doubt(entry);
+        }
+        if (entry.outcome().understood().startsWith(NOTE)) {
+            notes.add(new JobReport.NoteLine(
+                    entry.number(),
+                    entry.event().at(),
+                    entry.outcome().understood().substring(NOTE.length())));
+        }
+        if (Moment.VERDICT.in(entry, before)) {
+            results(entry);
+        }
+        state.announced(Assessment.CHARGE)
+                .filter(now ->
+                        !scene.before().announced(Assessment.CHARGE).equals(Optional.of(now)) || entry.number() == 1)
+                .ifPresent(now -> verdict(entry, state, now));
+        last = state;
+        before = Optional.of(entry);
+    }
+
+    private void answer(Entry entry, String slot, String content) {
+        JobReport.AnswerLine line = answers.get(slot);
+        List<JobReport.Earlier> earlier = new ArrayList<>();
+        if (line != null) {
+            earlier.addAll(line.earlier());
+            if (!line.content().isEmpty() && !line.content().equals(content)) {
+                earlier.add(new JobReport.Earlier(line.event(), line.at(), line.content()));
+            }
+        }
+        answers.put(
+                slot,
+                new JobReport.AnswerLine(
+                        slot, content, entry.number(), entry.event().at(), false, earlier));
+    }
+
+    private static JobReport.AnswerLine confirmed(JobReport.AnswerLine line, State end) {
+        boolean confirmed = end.sheet()
+                .answer(line.slot())
+                .filter(answer -> answer instanceof Answer.Value value && value.confirmed())
+                .isPresent();
+        return new JobReport.AnswerLine(
+                line.slot(), line.content(), line.event(), line.at(), confirmed, line.earlier());
+    }
+
+    private void caution(Entry entry, String name, State state) {
+        boolean needed =
+                rule(name).map(rule -> rule.caution().needsAcknowledgement()).orElse(false);
+        if (needed && !state.unheeded().contains(name)) {
+            state.asked().ifPresent(step -> awaitingStep.put(cautions.size(), step));
+        }
+        cautions.add(
+                new JobReport.CautionLine(name, entry.number(), entry.event().at(), needed, OptionalInt.empty()));
+    }
+
+    /** The rule of a caution's name. */
+    static Optional<CautionRule> rule(String name) {
+        String constant = name.replace('-', '_').toUpperCase(Locale.ROOT);
+        return Arrays.stream(CautionRule.values())
+                .filter(rule -> rule.name().equals(constant))
+                .findFirst();
+    }
+
+    private void acknowledge(Scene scene) {
+        Entry entry = scene.entry();
+        for (int i = 0; i < cautions.size(); i++) {
+            JobReport.CautionLine line = cautions.get(i);
+            String step = awaitingStep.get(i);
+            boolean heeded = scene.before().unheeded().contains(line.name())
+                    && !scene.turn().state().unheeded().contains(line.name());
+            boolean answered = step != null
+                    && !entry.outcome().changes().getOrDefault(step, "").isEmpty();
+            if (line.acknowledged().isEmpty() && (heeded || answered)) {
+                cautions.set(
+                        i,
+                        new JobReport.CautionLine(
+                                line.name(), line.event(), line.at(), line.needed(), OptionalInt.of(entry.number())));
+            }
+        }
+    }
+
+    private void doubt(Entry entry) {
+        List<String> heard = entry.event() instanceof Event.Heard words
+                ? words.hypotheses().stream()
+                        .map(each -> String.format(Locale.ROOT, "%s (%.0f %%)", each.words(), 100 * each.confidence()))
+                        .toList()
+                : List.of();
+        doubts.add(new JobReport.DoubtLine(
+                entry.number(),
+                entry.event().at(),
+                heard,
+                entry.outcome().understood(),
+                entry.said().isEmpty() ? "" : entry.said().get(0),
+                Map.of()));
+    }
+
+    private void settleDoubts(Entry entry) {
+        if (entry.outcome().changes().isEmpty()) {
+            return;
+        }
+        doubts.replaceAll(doubt -> doubt.settled().isEmpty()
+                ? new JobReport.DoubtLine(
+                        doubt.event(),
+                        doubt.at(),
+                        doubt.heard(),
+                        doubt.understood(),
+                        doubt.answer(),
+                        entry.outcome().changes())
+                : doubt);
+    }
+
+    /** The verdict that the last readings give, where the session ended before it was spoken. */
+    private void unannounced(int event, State end, Assessment known, Judgement found) {
+        String kind = found.verdict().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        rounds.add(new JobReport.Round(event, end.at(), kind, kind, found, known));
+        explain(end);
+    }
+
+    private void explain(State state) {
+        reasons = dialogue.explained(state).stream()
+                .map(message -> wording.shown(message, state.settings().units()))
+                .toList();
+    }
+
+    private void results(Entry entry) {
+        List<String> known = before.flatMap(earlier -> earlier.outcome().verdict())
+                .map(line -> RecordedVerdict.of(line).others())
+                .orElse(List.of());
+        RecordedVerdict.of(entry.outcome().verdict().orElse("")).others().stream()
+                .filter(outcome -> !known.contains(outcome))
+                .forEach(outcome -> results.add(
+                        new JobReport.Result(entry.number(), entry.event().at(), outcome, entry.said())));
+    }
+
+    private void verdict(Entry entry, State state, String announced) {
+        Assessment assessment = dialogue.assessment(state);
+        assessment
+                .judgement()
+                .ifPresent(found -> rounds.add(new JobReport.Round(
+                        entry.number(),
+                        entry.event().at(),
+                        announced,
+                        RecordedVerdict.of(announced).charge(),
+                        found,
+                        assessment)));
+        explain(state);
+    }
+}

@@ -1,0 +1,151 @@
+package readback.assistant.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.Optional;
+import readback.assistant.replay.ChargeMoves;
+import readback.assistant.replay.Content;
+import readback.calc.charge.Estimate;
+import readback.calc.charge.Judgement;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.TemperatureDifference;
+
+/**
+ * A report as one JSON object: {@code session}, {@code startedAt}, {@code program}, {@code parts}, {@code about},
+ * {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference}, {@code refrigerant},
+ * {@code meteringDevice}, {@code answers}, {@code rounds}, {@code results}, {@code moves}, {@code addedKg}, {@code recoveredKg},
+ * {@code cautions}, {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in kelvins, masses in
+ * kilograms, moments in ISO 8601; what is not known is null.
+ */
+public final class ReportJson {
+
+    private static final int PLACES = 4;
+
+    private ReportJson() {}
+
+    /** The object, indented. */
+    public static String of(JobReport report) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("session", report.session().header().session());
+        node.put("startedAt", report.session().header().startedAt().toString());
+        node.put("program", report.session().header().program());
+        ObjectNode parts = node.putObject("parts");
+        new java.util.TreeMap<>(report.session().header().parts()).forEach(parts::put);
+        ObjectNode about = node.putObject("about");
+        report.session().header().about().forEach(about::put);
+        node.put("hash", report.session().hash());
+        node.put("closed", report.session().closed());
+        node.put("verified", report.verification().identical());
+        node.put("fault", report.verification().fault().map(Object::toString).orElse(null));
+        node.put(
+                "difference",
+                report.verification().difference().map(Object::toString).orElse(null));
+        node.put(
+                "refrigerant", report.last().refrigerant().map(Object::toString).orElse(null));
+        node.put(
+                "meteringDevice",
+                report.last()
+                        .system()
+                        .map(system -> system.meteringDevice().name())
+                        .orElse(null));
+        answers(node.putArray("answers"), report);
+        rounds(node.putArray("rounds"), report);
+        ArrayNode results = node.putArray("results");
+        report.results()
+                .forEach(result ->
+                        results.addObject().put("event", result.event()).put("outcome", result.outcome()));
+        ArrayNode moves = node.putArray("moves");
+        report.moves().moves().forEach(move -> move(moves.addObject(), move));
+        node.put("addedKg", rounded(report.moves().balance().added().kilograms()));
+        node.put("recoveredKg", rounded(report.moves().balance().recovered().kilograms()));
+        ArrayNode cautions = node.putArray("cautions");
+        report.cautions().forEach(line -> {
+            ObjectNode caution = cautions.addObject();
+            caution.put("name", line.name()).put("event", line.event()).put("needed", line.needed());
+            if (line.acknowledged().isPresent()) {
+                caution.put("acknowledged", line.acknowledged().getAsInt());
+            } else {
+                caution.putNull("acknowledged");
+            }
+        });
+        ArrayNode doubts = node.putArray("doubts");
+        report.doubts().forEach(doubt -> {
+            ObjectNode each = doubts.addObject();
+            each.put("event", doubt.event())
+                    .put("understood", doubt.understood())
+                    .put("answer", doubt.answer());
+            ArrayNode heard = each.putArray("heard");
+            doubt.heard().forEach(heard::add);
+        });
+        ArrayNode notes = node.putArray("notes");
+        report.notes()
+                .forEach(note -> notes.addObject().put("event", note.event()).put("words", note.words()));
+        ArrayNode remarks = node.putArray("remarks");
+        report.remarks()
+                .all()
+                .forEach(remark -> remarks.addObject()
+                        .put("at", remark.at().toString())
+                        .put("by", remark.by())
+                        .put("text", remark.text())
+                        .put("about", remark.about()));
+        return node.toPrettyString();
+    }
+
+    private static void answers(ArrayNode answers, JobReport report) {
+        report.answers().forEach(line -> {
+            ObjectNode answer = answers.addObject();
+            answer.put("slot", line.slot()).put("content", line.content());
+            Optional<Reading> reading = Content.reading(line.slot(), line.content());
+            answer.put("value", reading.map(Reading::value).orElse(null));
+            answer.put("unit", reading.map(each -> each.unit().symbol()).orElse(null));
+            answer.put("event", line.event()).put("confirmed", line.confirmed());
+            ArrayNode earlier = answer.putArray("earlier");
+            line.earlier()
+                    .forEach(each ->
+                            earlier.addObject().put("event", each.event()).put("content", each.content()));
+        });
+    }
+
+    private static void rounds(ArrayNode rounds, JobReport report) {
+        report.rounds().forEach(round -> {
+            Judgement judgement = round.judgement();
+            ObjectNode node = rounds.addObject();
+            node.put("event", round.event()).put("at", round.at().toString());
+            node.put("method", judgement.method().name()).put("verdict", round.kind());
+            node.put("borderline", judgement.verdict().borderline());
+            estimate(node, "superheat", judgement.superheat());
+            estimate(node, "subcooling", judgement.subcooling());
+            node.put(
+                    "targetK",
+                    judgement.target().map(target -> rounded(target.value())).orElse(null));
+            node.put(
+                    "targetSource",
+                    judgement.target().map(target -> target.source().name()).orElse(null));
+            node.put("recorded", round.recorded());
+        });
+    }
+
+    private static void estimate(ObjectNode node, String name, Optional<Estimate> estimate) {
+        node.put(name + "K", estimate.map(each -> rounded(each.value())).orElse(null));
+        node.put(
+                name + "UncertaintyK",
+                estimate.map(each -> rounded(each.expandedUncertainty())).orElse(null));
+    }
+
+    private static void move(ObjectNode node, ChargeMoves.Move move) {
+        node.put("event", move.event()).put("at", move.at().toString());
+        node.put("direction", move.movement().direction().name());
+        node.put("kg", rounded(move.movement().amount().kilograms()));
+        node.put("cylinder", move.cylinder());
+    }
+
+    private static BigDecimal rounded(TemperatureDifference difference) {
+        return rounded(difference.kelvins());
+    }
+
+    private static BigDecimal rounded(double value) {
+        return BigDecimal.valueOf(value).setScale(PLACES, java.math.RoundingMode.HALF_UP);
+    }
+}

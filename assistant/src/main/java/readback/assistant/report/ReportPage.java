@@ -1,0 +1,316 @@
+package readback.assistant.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import readback.assistant.record.About;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.MeteringDevice;
+import readback.calc.charge.Target;
+import readback.calc.fluid.Refrigerant;
+import readback.prompts.text.Wording;
+
+/**
+ * A report as one HTML page that needs nothing else: no script, no other file, prints on paper. Whatever came from the
+ * session is inert text.
+ */
+public final class ReportPage {
+
+    /** Nothing may be loaded, whatever a text of the session says. */
+    private static final String POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
+    private final Texts texts;
+    private final JobReport report;
+    private final Figures figures;
+    private final Markup page = new Markup();
+
+    private ReportPage(JobReport report, Wording wording) {
+        this.texts = Texts.english(wording);
+        this.report = report;
+        this.figures = new Figures(report.settings().units());
+    }
+
+    /**
+     * The page.
+     *
+     * @param now when the report is made
+     */
+    public static String of(JobReport report, Wording wording, Instant now) {
+        return new ReportPage(report, wording).whole(now);
+    }
+
+    private String whole(Instant now) {
+        begin(page, texts.label("title") + " " + report.session().header().session());
+        page.open("header");
+        page.element("h1", texts.label("title"));
+        page.element(
+                "p",
+                texts.label("made") + " " + Figures.moment(now) + ". " + texts.label("session") + " "
+                        + report.session().header().session(),
+                "class",
+                "quiet");
+        page.closeLine();
+        page.open("main");
+        trouble();
+        verdict();
+        job();
+        Sections sections = new Sections(texts, figures, report, page);
+        sections.answers();
+        method();
+        sections.results();
+        course();
+        enthalpy();
+        sections.cautions();
+        sections.moves();
+        sections.doubts();
+        sections.notes();
+        ServiceRecord.section(texts, figures, report, page);
+        signatures();
+        trust();
+        sections.conversation();
+        page.closeLine();
+        page.open("footer").element("p", texts.label("advice")).closeLine();
+        return "<!DOCTYPE html>\n" + page.closeLine().closeLine().finished();
+    }
+
+    /** Opens a page up to its body. */
+    static void begin(Markup page, String title) {
+        page.open("html", "lang", "en").open("head");
+        page.open("meta", "charset", "utf-8");
+        page.open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
+        page.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        page.element("title", title);
+        page.style(css());
+        page.closeLine();
+        page.open("body");
+    }
+
+    private static String css() {
+        try (InputStream in = ReportPage.class.getResourceAsStream("/readback/assistant/report/report.css")) {
+            if (in == null) {
+                throw new IllegalStateException("the installation lacks the report's style");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the installation cannot be read", e);
+        }
+    }
+
+    /** What the reader must know before anything else. */
+    private void trouble() {
+        if (report.verification().identical() && report.session().closed()) {
+            return;
+        }
+        page.open("section", "class", "trouble").element("h2", texts.label("trouble"));
+        report.session()
+                .fault()
+                .ifPresent(fault -> page.element("p", texts.label("trouble.fault") + " " + fault + "."));
+        report.verification()
+                .difference()
+                .ifPresent(found -> page.element("p", texts.label("trouble.difference") + " " + found + "."));
+        if (!report.session().closed()) {
+            page.element("p", texts.label("trouble.open"));
+        }
+        page.closeLine();
+    }
+
+    private void verdict() {
+        page.open("section", "class", "verdict").element("h2", texts.label("verdict"));
+        Optional<JobReport.Round> round = report.finalRound();
+        if (round.isEmpty()) {
+            page.element("p", texts.label("verdict.none"), "class", "outcome").closeLine();
+            return;
+        }
+        Judgement judgement = round.get().judgement();
+        page.element("p", texts.verdict(round.get().kind()), "class", "outcome");
+        if (judgement.verdict().borderline()) {
+            page.element("p", texts.label("verdict.borderline"), "class", "borderline");
+        }
+        if (report.last().verdict().isEmpty()) {
+            page.element("p", texts.label("verdict.superseded"), "class", "borderline");
+        }
+        new Drawings(texts, figures)
+                .verdictBar(judgement)
+                .ifPresent(plot -> figure(plot.drawing(false), texts.label("plot.deviation.caption")));
+        page.closeLine();
+    }
+
+    private void figure(Markup drawing, String caption) {
+        page.open("figure").add(drawing).element("figcaption", caption).closeLine();
+    }
+
+    private void job() {
+        page.open("section").element("h2", texts.label("job"));
+        page.open("dl");
+        About.ALL.forEach(name -> report.about(name).ifPresent(value -> fact(texts.label("about." + name), value)));
+        fact(texts.label("started"), Figures.moment(report.session().header().startedAt()));
+        report.last()
+                .refrigerant()
+                .map(ReportPage::refrigerant)
+                .ifPresent(value -> fact(texts.slot("refrigerant"), value));
+        report.last()
+                .system()
+                .ifPresent(system -> fact(texts.slot("metering-device"), device(system.meteringDevice())));
+        fact(texts.label("air"), figures.shown(report.last().air()));
+        fact(
+                texts.label("limits"),
+                texts.label("limits." + report.settings().limits().name()));
+        page.close().closeLine();
+    }
+
+    private static String refrigerant(Refrigerant refrigerant) {
+        return refrigerant.designation() + ", " + refrigerant.safetyClass().name();
+    }
+
+    private String device(MeteringDevice device) {
+        return texts.content(
+                "metering-device",
+                device.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    }
+
+    private void fact(String name, String value) {
+        page.open("div").element("dt", name).element("dd", value).closeLine();
+    }
+
+    private void method() {
+        Optional<JobReport.Round> round = report.finalRound();
+        if (round.isEmpty()) {
+            return;
+        }
+        Judgement judgement = round.get().judgement();
+        page.open("section").element("h2", texts.label("method"));
+        page.open("dl");
+        fact(
+                texts.label("method.name"),
+                texts.label("method." + judgement.method().name()));
+        judgement.evaporatingSaturation().ifPresent(t -> fact(texts.label("evaporating"), figures.shown(t)));
+        judgement.condensingSaturation().ifPresent(t -> fact(texts.label("condensing"), figures.shown(t)));
+        judgement.superheat().ifPresent(estimate -> fact(texts.label("superheat"), interval(estimate)));
+        judgement.subcooling().ifPresent(estimate -> fact(texts.label("subcooling"), interval(estimate)));
+        judgement.target().ifPresent(target -> fact(texts.label("target"), target(target)));
+        page.closeLine();
+        page.open("ul");
+        report.reasons().forEach(reason -> page.element("li", reason));
+        page.close().closeLine();
+    }
+
+    private String interval(readback.calc.charge.Estimate estimate) {
+        return figures.shown(estimate.value()) + " ±" + figures.shown(estimate.expandedUncertainty()) + " ("
+                + texts.label("interval") + ")";
+    }
+
+    private String target(Target target) {
+        return figures.shown(target.value()) + ", "
+                + texts.label("source." + target.source().name());
+    }
+
+    private void course() {
+        Optional<Plot> plot = new Drawings(texts, figures).course(report);
+        if (plot.isEmpty()) {
+            return;
+        }
+        page.open("section").element("h2", texts.label("course"));
+        figure(plot.get().drawing(true), texts.label("course.caption"));
+        Table table = new Table(
+                page,
+                texts.label("course.table"),
+                List.of(
+                        texts.label("column.time"),
+                        texts.label("superheat"),
+                        texts.label("subcooling"),
+                        texts.label("target"),
+                        texts.label("verdict")));
+        for (JobReport.Round round : report.rounds()) {
+            table.row(
+                    Figures.clock(report.session().header().startedAt(), round.at()),
+                    round.judgement()
+                            .superheat()
+                            .map(each -> figures.shown(each.value()))
+                            .orElse("–"),
+                    round.judgement()
+                            .subcooling()
+                            .map(each -> figures.shown(each.value()))
+                            .orElse("–"),
+                    round.judgement()
+                            .target()
+                            .map(each -> figures.shown(each.value()))
+                            .orElse("–"),
+                    texts.verdict(round.kind()));
+        }
+        table.end();
+        page.closeLine();
+    }
+
+    private void enthalpy() {
+        Optional<PressureEnthalpy> diagram = PressureEnthalpy.of(
+                report.finalRound().map(JobReport.Round::assessment).orElse(report.last()));
+        if (diagram.isEmpty()) {
+            return;
+        }
+        page.open("section").element("h2", texts.label("enthalpy"));
+        figure(
+                new Drawings(texts, figures).pressureEnthalpy(diagram.get()).drawing(true),
+                texts.label("enthalpy.caption"));
+        diagram.get()
+                .missing()
+                .forEach(place ->
+                        page.element("p", texts.label("point." + place) + ": " + texts.label("enthalpy.missing")));
+        Table table = new Table(
+                page,
+                texts.label("enthalpy.table"),
+                List.of(
+                        texts.label("column.point"),
+                        texts.label("column.pressure"),
+                        texts.label("column.temperature"),
+                        texts.label("column.enthalpy"),
+                        texts.label("column.density")));
+        for (PressureEnthalpy.Point point : diagram.get().points()) {
+            table.row(
+                    texts.label("point." + point.place().name()),
+                    figures.shown(point.state().pressure()),
+                    figures.shown(point.state().temperature()),
+                    Figures.tenths(Drawings.enthalpy(point.state())) + " kJ/kg",
+                    Figures.tenths(point.state().density()) + " kg/m³");
+        }
+        table.end();
+        page.closeLine();
+    }
+
+    private void signatures() {
+        page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
+        String signedOff = report.answer("sign-off")
+                .map(done -> texts.label("signed-off"))
+                .orElse(report.session().closed() ? texts.label("closed-only") : texts.label("trouble.open"));
+        page.element("p", signedOff);
+        page.open("div", "class", "lines");
+        for (String who : List.of("technician", "customer", "supervisor")) {
+            page.open("p", "class", "signature")
+                    .element("span", report.about(who).orElse(" "), "class", "name")
+                    .element("span", texts.label("signature." + who), "class", "quiet")
+                    .closeLine();
+        }
+        page.close().closeLine();
+    }
+
+    private void trust() {
+        page.open("section").element("h2", texts.label("trust"));
+        page.open("dl");
+        fact(texts.label("hash"), report.session().hash());
+        fact(texts.label("events"), String.valueOf(report.session().entries().size()));
+        fact(texts.label("program"), report.session().header().program());
+        report.session().header().parts().entrySet().stream()
+                .sorted(java.util.Map.Entry.comparingByKey())
+                .forEach(part -> fact(part.getKey(), part.getValue()));
+        page.closeLine();
+        page.open("ul");
+        report.verification().sentences().forEach(sentence -> page.element("li", sentence));
+        page.closeLine();
+        page.element("p", texts.label("trust.note"));
+        page.closeLine();
+    }
+}

@@ -1,0 +1,116 @@
+package readback.assistant.report;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import readback.assistant.record.Entry;
+import readback.assistant.replay.Content;
+import readback.calc.quantity.Dimension;
+import readback.calc.quantity.Reading;
+
+/** A report as a table: one row for every answer, correction, taken back answer, verdict and caution, in their order. */
+public final class ReportTable {
+
+    /** The columns and what they hold. */
+    public static final Map<String, String> COLUMNS = columns();
+
+    private ReportTable() {}
+
+    private static Map<String, String> columns() {
+        Map<String, String> columns = new java.util.LinkedHashMap<>();
+        columns.put("session", "name of the session");
+        columns.put("event", "number of the event, 1 for the first");
+        columns.put("at", "moment, ISO 8601, UTC");
+        columns.put("kind", "answer, verdict or caution");
+        columns.put("name", "slot of the answer, \"verdict\", or name of the caution");
+        columns.put("content", "as recorded, as in \"118 psig\"; empty for an answer taken back");
+        columns.put("value", "the stated number, empty where the answer is none");
+        columns.put("unit", "its unit as it is written, as in \"psig\"");
+        columns.put("si_value", "the value in the SI base unit; gauge pressure above the local air");
+        columns.put("si_unit", "Pa, K, kg, m, s, m3/s, A, V, W or 1");
+        columns.put("superseded", "true when a later row of the same name replaced it");
+        return java.util.Collections.unmodifiableMap(columns);
+    }
+
+    /** The table with its header line. */
+    public static String csv(JobReport report) {
+        Csv csv = new Csv(List.copyOf(COLUMNS.keySet()));
+        Optional<String> verdict = Optional.empty();
+        for (Entry entry : report.session().entries()) {
+            for (Map.Entry<String, String> change : entry.outcome().changes().entrySet()) {
+                answer(csv, report, entry, change.getKey(), change.getValue());
+            }
+            for (String caution : entry.outcome().cautions()) {
+                row(csv, report, entry, "caution", caution, "given");
+            }
+            Optional<String> now = entry.outcome().verdict();
+            if (now.isPresent() && !now.equals(verdict)) {
+                row(csv, report, entry, "verdict", "verdict", now.get());
+            }
+            verdict = now;
+        }
+        return csv.toString();
+    }
+
+    private static Csv.Row begin(Csv csv, JobReport report, Entry entry, String kind, String name, String content) {
+        return csv.row()
+                .text(report.session().header().session())
+                .number(String.valueOf(entry.number()))
+                .text(entry.event().at().toString())
+                .text(kind)
+                .text(name)
+                .text(content);
+    }
+
+    private static void row(Csv csv, JobReport report, Entry entry, String kind, String name, String content) {
+        boolean superseded = kind.equals("verdict")
+                && report.finalRound()
+                        .filter(last -> last.event() != entry.number())
+                        .isPresent();
+        begin(csv, report, entry, kind, name, content)
+                .number("")
+                .text("")
+                .number("")
+                .text("")
+                .text(String.valueOf(superseded))
+                .end();
+    }
+
+    private static void answer(Csv csv, JobReport report, Entry entry, String slot, String content) {
+        boolean superseded =
+                report.answers().stream().anyMatch(line -> line.slot().equals(slot) && line.event() != entry.number());
+        Optional<Reading> reading = Content.reading(slot, content);
+        begin(csv, report, entry, "answer", slot, content)
+                .number(reading.map(each -> each.value().toPlainString()).orElse(""))
+                .text(reading.map(each -> each.unit().symbol()).orElse(""))
+                .number(reading.map(each -> plain(each.base())).orElse(""))
+                .text(reading.map(each -> baseUnit(each.quantity().dimension())).orElse(""))
+                .text(String.valueOf(superseded))
+                .end();
+    }
+
+    /** To nine significant digits, more than any instrument has. */
+    private static String plain(double value) {
+        return new BigDecimal(value)
+                .round(new java.math.MathContext(9))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** Symbol of a dimension's SI base unit. */
+    static String baseUnit(Dimension dimension) {
+        return switch (dimension) {
+            case GAUGE_PRESSURE, ABSOLUTE_PRESSURE -> "Pa";
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "K";
+            case MASS -> "kg";
+            case LENGTH -> "m";
+            case DURATION -> "s";
+            case AIRFLOW -> "m3/s";
+            case CURRENT -> "A";
+            case VOLTAGE -> "V";
+            case POWER -> "W";
+            case RATIO -> "1";
+        };
+    }
+}

@@ -1,0 +1,85 @@
+package readback.assistant.report;
+
+import java.util.List;
+import java.util.Optional;
+import readback.assistant.record.About;
+import readback.calc.quantity.Quantity;
+
+/**
+ * The record set that the rules for servicing ask for. What the session does not tell is left open for the pen: an invented
+ * or silently missing entry would be worse than a blank line.
+ *
+ * <p>Sources: U.S. 40 CFR 82.157(l)(2) (service record), 82.156(a)(3) (disposal), 82.161 (certificate), 84.106 (leak repair
+ * from 2026, with its exemption of residential and light commercial cooling), Regulation (EU) 2024/573 articles 4 to 7; all
+ * from memory, to be checked against the current text. Record years: 3 in the U.S., 5 in the E.U.
+ */
+final class ServiceRecord {
+
+    private ServiceRecord() {}
+
+    /** One entry: its label and what the session knows of it. */
+    private record Line(String label, Optional<String> value) {}
+
+    static void section(Texts texts, Figures figures, JobReport report, Markup page) {
+        page.open("section").element("h2", texts.label("service"));
+        page.element("p", texts.label("service.note"));
+        Table table = new Table(
+                page, texts.label("service.caption"), List.of(texts.label("column.what"), texts.label("column.value")));
+        for (Line line : lines(texts, figures, report)) {
+            table.row(texts.label("service." + line.label()), line.value().orElse(texts.label("service.open")));
+        }
+        table.end();
+        page.element("p", texts.label("service.scope"));
+        page.closeLine();
+    }
+
+    private static List<Line> lines(Texts texts, Figures figures, JobReport report) {
+        boolean moved = !report.moves().moves().isEmpty();
+        return List.of(
+                new Line("technician", report.about(About.TECHNICIAN)),
+                new Line("certificate", report.about(About.CERTIFICATE)),
+                new Line(
+                        "date",
+                        Optional.of(Figures.moment(report.session().header().startedAt()))),
+                new Line("place", report.about(About.PLACE)),
+                new Line("appliance", report.about(About.APPLIANCE)),
+                new Line("refrigerant", report.answer("refrigerant")),
+                new Line("full-charge", report.answer(Quantity.NAMEPLATE_CHARGE.name())),
+                new Line("full-charge-how", report.answer("charge-source")),
+                new Line(
+                        "added",
+                        Optional.of(figures.shown(report.moves().balance().added()))),
+                new Line(
+                        "recovered",
+                        Optional.of(figures.shown(report.moves().balance().recovered()))),
+                new Line(
+                        "cylinders",
+                        moved
+                                ? Optional.of(cylinders(report)).filter(text -> !text.isEmpty())
+                                : report.about(About.CYLINDER)),
+                new Line("reason", reason(texts, report)),
+                new Line("parts", report.answer("parts")),
+                new Line("leak-test", report.answer("leak-test")),
+                new Line("leak-rate", report.answer("leak-rate")),
+                new Line("verification", report.answer("verification-test")),
+                new Line("destination", report.answer("destination")));
+    }
+
+    /** The verdict before the first movement. */
+    private static Optional<String> reason(Texts texts, JobReport report) {
+        return report.moves().moves().stream()
+                .findFirst()
+                .flatMap(first -> report.rounds().stream()
+                        .filter(round -> round.event() < first.event())
+                        .reduce((earlier, later) -> later)
+                        .map(round -> texts.verdict(round.kind())));
+    }
+
+    private static String cylinders(JobReport report) {
+        return String.join(
+                ", ",
+                report.moves().balance().byCylinder().keySet().stream()
+                        .filter(each -> !each.isEmpty())
+                        .toList());
+    }
+}

@@ -1,0 +1,141 @@
+package readback.assistant.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.record.About;
+import readback.assistant.record.SessionRecord;
+import readback.assistant.recorded.Scripted;
+
+/** Many sessions in one folder. */
+class ArchiveTest {
+
+    /** 12 oz of 28.349523125 g: NIST SP 811 (2008), appendix B. */
+    private static final double TWELVE_OUNCES = 0.3401942775;
+
+    @TempDir
+    private Path sessions;
+
+    @BeforeEach
+    void recordThree() throws Exception {
+        Scripted.charging("2026-07-01-a")
+                .about(About.TECHNICIAN, "K. Example")
+                .about(About.CYLINDER, "C-17")
+                .about(About.APPLIANCE, "Unit 7")
+                .in(sessions);
+        Scripted.valve("2026-07-02-b").about(About.TECHNICIAN, "L. Example").in(sessions);
+        Scripted.session("2026-07-03-c").say(5, "four ten a").cutShortIn(sessions);
+    }
+
+    private List<Summary> listed(Choice choice) throws Exception {
+        List<Summary> taken = new ArrayList<>();
+        Archive.in(sessions).each(summary -> {
+            if (choice.takes(summary)) {
+                taken.add(summary);
+            }
+        });
+        return taken;
+    }
+
+    @Test
+    void sessions_come_in_order_with_what_became_of_them() throws Exception {
+        List<Summary> all = listed(Choice.ALL);
+        assertThat(all).extracting(Summary::session).containsExactly("2026-07-01-a", "2026-07-02-b", "2026-07-03-c");
+        assertThat(all).extracting(Summary::verdict).containsExactly("in-tolerance", "add", "");
+        assertThat(all).extracting(Summary::closed).containsExactly(true, true, false);
+        assertThat(all).extracting(Summary::doubts).containsExactly(1, 0, 0);
+        assertThat(all.get(0))
+                .returns("R-410A", Summary::refrigerant)
+                .returns("piston", Summary::meteringDevice)
+                .returns("K. Example", Summary::technician);
+        assertThat(all.get(0).moves())
+                .singleElement()
+                .satisfies(moved -> assertThat(moved.addedKilograms()).isCloseTo(TWELVE_OUNCES, within(1e-6)));
+    }
+
+    @Test
+    void a_choice_takes_what_meets_all_its_conditions() throws Exception {
+        assertThat(listed(Choice.ALL.verdict("add"))).hasSize(1);
+        assertThat(listed(Choice.ALL.verdict("none"))).hasSize(1);
+        assertThat(listed(Choice.ALL.doubtful())).hasSize(1);
+        assertThat(listed(Choice.ALL.caution("frostbite"))).hasSize(2);
+        assertThat(listed(Choice.ALL.technician("example"))).hasSize(2);
+        assertThat(listed(Choice.ALL.technician("example").verdict("add"))).hasSize(1);
+        assertThat(listed(Choice.ALL.appliance("unit 7"))).hasSize(1);
+        assertThat(listed(Choice.ALL.refrigerant("R-32"))).isEmpty();
+        assertThat(listed(Choice.ALL.from(Scripted.START))).hasSize(3);
+        assertThat(listed(Choice.ALL.before(Scripted.START))).isEmpty();
+        assertThat(Choice.ALL.technician("K").doubtful().words()).isEqualTo("technician K, with doubts");
+    }
+
+    @Test
+    void refrigerant_is_summed_by_cylinder_and_equipment() throws Exception {
+        Sums sums = new Sums();
+        listed(Choice.ALL).forEach(sums::add);
+        assertThat(sums.byCylinder().get("C-17").addedKilograms()).isCloseTo(TWELVE_OUNCES, within(1e-6));
+        assertThat(sums.byAppliance()).containsOnlyKeys("Unit 7");
+        assertThat(sums.byVerdict()).containsEntry("add", 1).containsEntry("", 1);
+    }
+
+    @Test
+    void a_record_is_read_again_only_when_it_changed() throws Exception {
+        assertThat(listed(Choice.ALL.damaged())).isEmpty();
+        Path file = sessions.resolve("2026-07-02-b").resolve(SessionRecord.FILE);
+        FileTime time = Files.getLastModifiedTime(file);
+        byte[] bytes = Files.readAllBytes(file);
+        bytes[bytes.length / 2] ^= 1;
+        Files.write(file, bytes);
+        Files.setLastModifiedTime(file, time);
+        assertThat(listed(Choice.ALL.damaged()))
+                .as("the index still knows it as it was")
+                .isEmpty();
+        List<Summary> checked = new ArrayList<>();
+        Archive.in(sessions).checked().each(checked::add);
+        assertThat(checked).filteredOn(Choice.ALL.damaged()::takes).hasSize(1);
+        Files.setLastModifiedTime(file, FileTime.from(Instant.parse("2026-08-01T00:00:00Z")));
+        assertThat(listed(Choice.ALL.damaged()))
+                .singleElement()
+                .satisfies(summary -> assertThat(summary.fault()).contains("was changed or damaged"));
+    }
+
+    @Test
+    void new_and_deleted_sessions_are_seen_at_once() throws Exception {
+        assertThat(listed(Choice.ALL)).hasSize(3);
+        Scripted.session("2026-06-30-z").say(5, "four ten a").in(sessions);
+        Files.delete(sessions.resolve("2026-07-02-b").resolve(SessionRecord.FILE));
+        assertThat(listed(Choice.ALL))
+                .extracting(Summary::session)
+                .containsExactly("2026-06-30-z", "2026-07-01-a", "2026-07-03-c");
+    }
+
+    @Test
+    void what_the_index_gives_equals_what_the_records_give() throws Exception {
+        List<Summary> fromRecords = listed(Choice.ALL);
+        assertThat(listed(Choice.ALL))
+                .usingRecursiveFieldByFieldElementComparator(
+                        org.assertj.core.api.recursive.comparison.RecursiveComparisonConfiguration.builder()
+                                .withComparatorForType((a, b) -> Math.abs(a - b) < 1e-5 ? 0 : 1, Double.class)
+                                .build())
+                .isEqualTo(fromRecords);
+    }
+
+    @Test
+    void a_damaged_index_is_made_anew_and_a_record_without_header_is_named() throws Exception {
+        Files.writeString(sessions.resolve(SummaryIndex.FILE), "readback-index 1\nnonsense\t1\n");
+        Path empty = Files.createDirectory(sessions.resolve("2026-07-04-d"));
+        Files.createFile(empty.resolve(SessionRecord.FILE));
+        List<Summary> all = new ArrayList<>();
+        Archive.Listing listing = Archive.in(sessions).each(all::add);
+        assertThat(all).hasSize(3);
+        assertThat(listing.unreadable()).singleElement().asString().contains("2026-07-04-d", "is no session record");
+    }
+}

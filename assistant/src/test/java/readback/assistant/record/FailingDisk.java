@@ -1,0 +1,36 @@
+package readback.assistant.record;
+
+import java.io.IOException;
+import java.util.Arrays;
+
+/** A file in memory on a disk that has room for so many bytes and no more, as {@link LineFile} contracts. */
+final class FailingDisk implements LineFile {
+
+    private byte[] content = new byte[0];
+    private int room;
+
+    FailingDisk(int room) {
+        this.room = room;
+    }
+
+    void hasRoomFor(int bytes) {
+        room = bytes;
+    }
+
+    byte[] content() {
+        return content.clone();
+    }
+
+    @Override
+    public void endWith(long position, byte[] bytes) throws IOException {
+        int fits = Math.min(bytes.length, Math.max(0, room - (int) position));
+        content = Arrays.copyOf(Arrays.copyOf(content, (int) position), (int) position + fits);
+        System.arraycopy(bytes, 0, content, (int) position, fits);
+        if (fits < bytes.length) {
+            throw new IOException("No space left on device");
+        }
+    }
+
+    @Override
+    public void close() {}
+}

@@ -1,0 +1,43 @@
+package readback.assistant.recorded;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import readback.assistant.record.About;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.Remarks;
+import readback.assistant.report.JobReport;
+import readback.assistant.report.ReportPage;
+
+/** Writes the report pages of invented service calls into a folder, to be looked at: {@code ReportGallery FOLDER}. */
+public final class ReportGallery {
+
+    private ReportGallery() {}
+
+    public static void main(String[] args) throws Exception {
+        Path folder = Files.createDirectories(Path.of(args[0]));
+        Path sessions = Files.createTempDirectory("gallery");
+        Map<String, Scripted> calls =
+                Map.of("charging", Scripted.charging("call-charging"), "valve", Scripted.valve("call-valve"));
+        for (String name : List.of("charging", "valve")) {
+            RecordedSession session = described(calls.get(name)).readFrom(sessions);
+            Remarks.add(session, Instant.parse("2026-07-15T08:00:00Z"), "A. Supervisor", "Seen, nothing to add.");
+            JobReport report = JobReport.of(
+                    Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session, Remarks.on(session));
+            Files.writeString(
+                    folder.resolve(name + ".html"),
+                    ReportPage.of(report, Scripted.wording(), Instant.parse("2026-07-15T09:00:00Z")));
+        }
+    }
+
+    private static Scripted described(Scripted call) {
+        return call.about(About.TECHNICIAN, "K. Example")
+                .about(About.CERTIFICATE, "Universal, 000000")
+                .about(About.CUSTOMER, "The owner")
+                .about(About.PLACE, "12 Elm Road, Nowhere")
+                .about(About.APPLIANCE, "Outdoor unit 7, serial 0001")
+                .about(About.CYLINDER, "C-17");
+    }
+}

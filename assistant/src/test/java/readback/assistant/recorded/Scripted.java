@@ -1,0 +1,188 @@
+package readback.assistant.recorded;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Settings;
+import readback.assistant.record.Header;
+import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.SessionRecord;
+import readback.assistant.session.Fingerprints;
+import readback.assistant.session.Session;
+import readback.grammar.Grammar;
+import readback.grammar.Hypothesis;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Wording;
+
+/** A session told as a list of moments, for one test. */
+public final class Scripted {
+
+    public static final Instant START = Instant.parse("2026-07-14T13:05:00Z");
+
+    private static final Desk DESK = new Desk();
+
+    /** What every session needs, read once. */
+    private static final class Desk {
+        final Checklists checklists = Checklists.standard();
+        final Dialogue dialogue = new Dialogue(Grammar.standard(), checklists);
+        final Wording wording = Wording.english();
+    }
+
+    /** Words said, or a timer that runs out. */
+    private record Moment(int second, String words, boolean timer) {
+        Event event() {
+            Instant at = START.plusSeconds(second);
+            return timer
+                    ? new Event.TimerElapsed(at, words)
+                    : new Event.Heard(at, Event.Source.KEYS, List.of(Hypothesis.typed(words)));
+        }
+    }
+
+    private final String name;
+    private final Map<String, String> about = new TreeMap<>();
+    private final List<Moment> moments = new ArrayList<>();
+    private Settings settings = Settings.STANDARD;
+
+    private Scripted(String name) {
+        this.name = name;
+    }
+
+    public static Scripted session(String name) {
+        return new Scripted(name);
+    }
+
+    public static Dialogue dialogue() {
+        return DESK.dialogue;
+    }
+
+    public static Wording wording() {
+        return DESK.wording;
+    }
+
+    /** The fingerprints of what this build understands and says with. */
+    public static Map<String, String> parts() {
+        return Fingerprints.of(DESK.checklists);
+    }
+
+    /** A piston system, undercharged, that is charged in two steps; with a doubt, corrections and a note. */
+    public static Scripted charging(String name) {
+        return pistonReadings(name)
+                .say(260, "liquid pressure three four zero")
+                .say(280, "liquid line ninety six")
+                .say(300, "discharge line one eighty five")
+                .say(340, "note coil and filter are clean")
+                .say(360, "understood")
+                .say(380, "understood")
+                .say(700, "refrigerant added nine ounces")
+                .say(710, "correction eight ounces")
+                .timer(1610, "settle")
+                .say(1640, "return wet bulb sixty seven")
+                .say(1660, "suction pressure one two six")
+                .say(1680, "suction line sixty four")
+                .say(1690, "understood")
+                .say(1700, "refrigerant added four ounces")
+                .timer(2600, "settle")
+                .say(2630, "return wet bulb sixty seven")
+                .say(2650, "suction pressure one three zero")
+                .say(2670, "suction line fifty eight")
+                .say(2690, "liquid pressure three seven two")
+                .say(2700, "liquid line ninety seven");
+    }
+
+    /** A piston system up to its first verdict: 20 °F too much superheat. */
+    public static Scripted pistonReadings(String name) {
+        return session(name)
+                .say(5, "four ten a")
+                .say(12, "piston")
+                .say(30, "understood")
+                .say(60, "yes")
+                .say(75, "yes")
+                .say(90, "ninety five")
+                .say(120, "return wet bulb sixty seven")
+                .say(150, "mumble mumble")
+                .say(170, "suction pressure one one eight")
+                .say(200, "suction line seventy")
+                .say(230, "correction suction line seventy two");
+    }
+
+    /** An expansion valve system with too little subcooling, in metric units. */
+    public static Scripted valve(String name) {
+        Scripted valve = session(name)
+                .say(5, "four ten a")
+                .say(12, "expansion valve")
+                .say(30, "understood")
+                .say(60, "yes")
+                .say(75, "yes")
+                .say(90, "outdoor thirty five")
+                .say(100, "plate subcooling six")
+                .say(120, "liquid pressure twenty five point five")
+                .say(140, "liquid line forty point five")
+                .say(160, "suction pressure eight point one")
+                .say(180, "suction line eleven");
+        valve.settings = new Settings(
+                Settings.STANDARD.job(),
+                readback.calc.quantity.UnitSetting.METRIC,
+                false,
+                Settings.STANDARD.altitude(),
+                Settings.STANDARD.limits(),
+                Settings.STANDARD.refrigerant(),
+                Settings.STANDARD.technician(),
+                Settings.STANDARD.site());
+        return valve;
+    }
+
+    public Scripted say(int second, String words) {
+        moments.add(new Moment(second, words, false));
+        return this;
+    }
+
+    public Scripted timer(int second, String timer) {
+        moments.add(new Moment(second, timer, true));
+        return this;
+    }
+
+    public Scripted about(String what, String value) {
+        about.put(what, value);
+        return this;
+    }
+
+    public Header header() {
+        return new Header(name, START, "test", parts(), about);
+    }
+
+    /** Records the session and its end; gives its folder. */
+    public Path in(Path sessions) throws RecordUnavailableException {
+        return record(sessions, true);
+    }
+
+    /** Records the session as if the process had been killed after the last word. */
+    public Path cutShortIn(Path sessions) throws RecordUnavailableException {
+        return record(sessions, false);
+    }
+
+    /** Records the session and reads it back. */
+    public RecordedSession readFrom(Path sessions) throws RecordUnavailableException {
+        return RecordedSession.read(in(sessions));
+    }
+
+    private Path record(Path sessions, boolean ended) throws RecordUnavailableException {
+        try (SessionRecord record = SessionRecord.create(sessions, header())) {
+            Session session = Session.open(DESK.dialogue, DESK.wording, record, List.of(), settings, START);
+            int last = 0;
+            for (Moment moment : moments) {
+                session.on(moment.event());
+                last = moment.second();
+            }
+            if (ended) {
+                session.on(new Event.Ended(START.plusSeconds(last + 60L)));
+            }
+            return record.folder();
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package readback.assistant.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Turn;
+import readback.assistant.record.Entry;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.recorded.Scripted;
+import readback.calc.quantity.Mass;
+
+/** What counts as refrigerant moved. */
+class ChargeMovesTest {
+
+    private final ChargeMoves moves = new ChargeMoves(Map.of("cylinder", "C-1"));
+    private int number;
+
+    private void happens(String understood, Map<String, String> changes) {
+        number++;
+        moves.follow(new Entry(
+                number,
+                new Event.Resumed(Scripted.START.plusSeconds(number)),
+                new Turn.Outcome(understood, changes, Optional.empty(), List.of()),
+                List.of(),
+                false,
+                Optional.empty()));
+    }
+
+    private List<String> amounts() {
+        return moves.moves().stream()
+                .map(move -> move.amount().value().toPlainString() + " from " + move.cylinder())
+                .toList();
+    }
+
+    private void nextRound() {
+        happens("timer settle", Map.of("REFRIGERANT_ADDED", "", "REFRIGERANT_RECOVERED", "", "SUCTION_PRESSURE", ""));
+    }
+
+    @Test
+    void the_amounts_of_every_round_count() {
+        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        nextRound();
+        happens("refrigerant-added 4 oz", Map.of("REFRIGERANT_ADDED", "4 oz"));
+        happens("refrigerant-recovered 2 oz", Map.of("REFRIGERANT_RECOVERED", "2 oz"));
+        assertThat(amounts()).containsExactly("8 from C-1", "4 from C-1", "2 from C-1");
+        // An ounce is 28.349523125 g: NIST SP 811 (2008), appendix B.
+        assertThat(moves.balance().net().kilograms()).isEqualTo(10 * 0.028349523125, within(1e-12));
+    }
+
+    @Test
+    void an_amount_stated_again_in_the_same_round_replaces_the_one_before() {
+        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        happens("refrigerant-added 4 oz", Map.of("REFRIGERANT_ADDED", "4 oz"));
+        assertThat(amounts()).containsExactly("4 from C-1");
+    }
+
+    @Test
+    void what_was_moved_is_what_the_dialogue_counts(@TempDir Path sessions) throws Exception {
+        RecordedSession session = Scripted.charging("call").readFrom(sessions);
+        ChargeMoves followed = new ChargeMoves(Map.of());
+        session.entries().forEach(followed::follow);
+        List<Mass> counted = new ArrayList<>();
+        Replay.through(Scripted.dialogue(), session.entries(), scene -> {
+            counted.add(Scripted.dialogue().assessment(scene.turn().state()).movedInAll());
+            return true;
+        });
+        assertThat(followed.balance().net().kilograms())
+                .isPositive()
+                .isEqualTo(counted.get(counted.size() - 1).kilograms(), within(1e-12));
+    }
+
+    @Test
+    void a_correction_replaces_and_a_scratch_drops() {
+        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        happens("correction: refrigerant-added 6 oz", Map.of("REFRIGERANT_ADDED", "6 oz"));
+        assertThat(amounts()).containsExactly("6 from C-1");
+        happens("scratch-that", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        assertThat(amounts()).containsExactly("8 from C-1");
+        happens("scratch-that", Map.of("REFRIGERANT_ADDED", ""));
+        assertThat(amounts()).isEmpty();
+    }
+
+    @Test
+    void another_cylinder_counts_from_where_it_is_named() {
+        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        nextRound();
+        happens("cylinder: C-2", Map.of("cylinder", "C-2"));
+        happens("refrigerant-added 5 oz", Map.of("REFRIGERANT_ADDED", "5 oz"));
+        assertThat(amounts()).containsExactly("8 from C-1", "5 from C-2");
+        assertThat(moves.balance().byCylinder()).containsOnlyKeys("C-1", "C-2");
+    }
+}

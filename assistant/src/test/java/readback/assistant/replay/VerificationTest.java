@@ -1,0 +1,144 @@
+package readback.assistant.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Turn;
+import readback.assistant.record.Entry;
+import readback.assistant.record.Fault;
+import readback.assistant.record.Header;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.recorded.Scripted;
+
+/** Whether a recorded session leads to the same results again. */
+class VerificationTest {
+
+    private static Verification verified(RecordedSession session) {
+        return Verification.of(Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session);
+    }
+
+    /** The session with one entry's outcome changed, as someone could who also rewrote every hash. */
+    private static RecordedSession forged(RecordedSession session, int number, UnaryOperator<Turn.Outcome> forgery) {
+        List<Entry> entries = new ArrayList<>(session.entries());
+        Entry entry = entries.get(number - 1);
+        entries.set(
+                number - 1,
+                new Entry(
+                        number,
+                        entry.event(),
+                        forgery.apply(entry.outcome()),
+                        entry.said(),
+                        entry.closed(),
+                        entry.audio()));
+        return new RecordedSession(
+                session.folder(), session.header(), entries, session.hash(), session.length(), Optional.empty());
+    }
+
+    @Test
+    void an_honest_record_is_identical(@TempDir Path sessions) throws Exception {
+        for (Scripted script : List.of(Scripted.charging("one"), Scripted.valve("two"))) {
+            RecordedSession session = script.readFrom(sessions);
+            assertThat(verified(session))
+                    .returns(true, Verification::identical)
+                    .returns(session.entries().size(), Verification::events);
+        }
+    }
+
+    @Test
+    void a_forged_reading_is_named_with_its_event(@TempDir Path sessions) throws Exception {
+        RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
+        int event = eventThatChanges(honest, "SUCTION_PRESSURE");
+        RecordedSession forged = forged(honest, event, outcome -> {
+            Map<String, String> changes = new TreeMap<>(outcome.changes());
+            changes.put("SUCTION_PRESSURE", "128 psig");
+            return new Turn.Outcome(outcome.understood(), changes, outcome.verdict(), outcome.cautions());
+        });
+        assertThat(verified(forged).difference())
+                .contains(new Difference(event, "SUCTION_PRESSURE", "128 psig", "118 psig"));
+    }
+
+    @Test
+    void a_forged_verdict_and_a_suppressed_caution_are_named(@TempDir Path sessions) throws Exception {
+        RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
+        int last = honest.entries().size();
+        RecordedSession better = forged(
+                honest,
+                last,
+                outcome -> new Turn.Outcome(
+                        outcome.understood(), outcome.changes(), Optional.of("in-tolerance"), outcome.cautions()));
+        assertThat(verified(better).difference())
+                .hasValueSatisfying(found -> assertThat(found.toString())
+                        .startsWith("event " + last + ", verdict: recorded \"in-tolerance\", replayed \"add "));
+        int warned = honest.entries().stream()
+                .filter(entry -> !entry.outcome().cautions().isEmpty())
+                .findFirst()
+                .orElseThrow()
+                .number();
+        RecordedSession silent = forged(
+                honest,
+                warned,
+                outcome -> new Turn.Outcome(outcome.understood(), outcome.changes(), outcome.verdict(), List.of()));
+        assertThat(verified(silent).difference())
+                .hasValueSatisfying(found -> assertThat(found.what()).isEqualTo("cautions"));
+    }
+
+    @Test
+    void other_texts_than_at_the_time_are_told_and_words_are_not_compared(@TempDir Path sessions) throws Exception {
+        RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
+        Header header = honest.header();
+        Map<String, String> parts = new TreeMap<>(header.parts());
+        parts.put("texts", "of-another-version");
+        List<Entry> entries = honest.entries().stream()
+                .map(entry -> new Entry(
+                        entry.number(),
+                        entry.event(),
+                        entry.outcome(),
+                        List.of("other words"),
+                        entry.closed(),
+                        entry.audio()))
+                .toList();
+        Header other = new Header(header.session(), header.startedAt(), header.program(), parts);
+        RecordedSession session =
+                new RecordedSession(honest.folder(), other, entries, honest.hash(), honest.length(), Optional.empty());
+        Verification verification = verified(session);
+        assertThat(verification.identical()).isTrue();
+        assertThat(verification.otherParts()).containsOnlyKeys("texts");
+        RecordedSession sameTexts =
+                new RecordedSession(honest.folder(), header, entries, honest.hash(), honest.length(), Optional.empty());
+        assertThat(verified(sameTexts).difference())
+                .hasValueSatisfying(found -> assertThat(found.what()).isEqualTo("words"));
+    }
+
+    @Test
+    void a_broken_chain_is_told_and_what_holds_is_still_compared(@TempDir Path sessions) throws Exception {
+        RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
+        RecordedSession damaged = new RecordedSession(
+                honest.folder(),
+                honest.header(),
+                honest.entries().subList(0, 4),
+                honest.hash(),
+                honest.length(),
+                Optional.of(new Fault(6, Fault.Kind.CHANGED, "was changed")));
+        Verification verification = verified(damaged);
+        assertThat(verification.identical()).isFalse();
+        assertThat(verification.sentences())
+                .contains("The record does not hold: line 6 was changed.")
+                .anySatisfy(sentence -> assertThat(sentence).startsWith("The replay of 4 events is identical"));
+    }
+
+    private static int eventThatChanges(RecordedSession session, String slot) {
+        return session.entries().stream()
+                .filter(entry -> entry.outcome().changes().containsKey(slot))
+                .findFirst()
+                .orElseThrow()
+                .number();
+    }
+}

@@ -1,0 +1,106 @@
+import pathlib
+import tempfile
+import unittest
+
+from recipe import corpora, evaluate, filler, graph, lexicon, phones, phrases
+
+
+class Lexicon(unittest.TestCase):
+    def test_every_word_of_the_phrases_can_be_heard(self):
+        words = lexicon.read(lexicon.WORDS)
+        said = [*phrases.COMMANDS, *phrases.CHOICES, *phrases.FRACTIONS, *phrases.PRESSURES, *phrases.TEMPERATURES]
+        said += [*phrases.DIFFERENCES, *phrases.PRESSURE_UNITS, *phrases.TEMPERATURE_UNITS]
+        said += [x for units, names in phrases.OTHERS.items() for x in f"{units}|{names}".split("|")]
+        self.assertEqual([], sorted({w for phrase in said for w in phrase.split() if w not in words}))
+
+    def test_a_strange_phone_is_refused_with_its_line(self):
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder, "words.txt")
+            path.write_text("one\tW AH N\nbad\tW QQ N\n")
+            with self.assertRaisesRegex(ValueError, "words.txt:2.*QQ"):
+                lexicon.read(path)
+
+    def test_the_dictionary_is_read_in_both_of_its_forms(self):
+        # The word and its pronunciations are those of the CMU Pronouncing Dictionary.
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder, "dictionary")
+            for text in ('  "zero": "Z IH1 R OW0",\n  "zero(1)": "Z IY1 R OW0",\n', "zero Z IH1 R OW0\nzero(2) Z IY1 R OW0\n"):
+                path.write_text(text)
+                self.assertEqual({"zero": [("Z", "IH", "R", "OW"), ("Z", "IY", "R", "OW")]}, lexicon.read_cmudict(path))
+
+    def test_pronunciations_by_rule_use_our_phones(self):
+        # International Phonetic Alphabet of "superheat" and "micron" as dictionaries give them.
+        self.assertEqual("S UW P ER HH IY T".split(), list(lexicon.from_ipa("sˈuːpɚhˌiːt")))
+        self.assertEqual("M AY K R AA N".split(), list(lexicon.from_ipa("mˈaɪkɹɑːn")))
+
+
+class Fillers(unittest.TestCase):
+    def test_a_filler_never_sounds_exactly_like_a_word_that_can_be_heard(self):
+        words = lexicon.read(lexicon.WORDS)
+        heard = {p for ps in words.values() for p in ps}
+        clear, near = filler.by_likeness(lexicon.read(lexicon.COMMON), words)
+        self.assertGreater(len(clear), 200)
+        for word, ps in [*clear.items(), *near.items()]:
+            self.assertEqual([], [p for p in ps if p in heard], word)
+
+    def test_one_phone_more_less_or_other_counts_as_near(self):
+        words = {"two": [("T", "UW")], "four": [("F", "AO", "R")]}
+        common = {"tool": [("T", "UW", "L")], "or": [("AO", "R")], "do": [("D", "UW")], "garden": [("G", "AA", "R", "D")]}
+        clear, near = filler.by_likeness(common, words)
+        self.assertEqual({"garden"}, set(clear))
+        self.assertEqual({"tool", "or", "do"}, set(near))
+
+    def test_the_phone_bigram_is_a_distribution(self):
+        import math
+
+        for row in filler.bigram(lexicon.read(lexicon.COMMON)):
+            self.assertAlmostEqual(1.0, sum(math.exp(-cost) for cost in row), places=9)
+
+
+class Grammar(unittest.TestCase):
+    def test_the_back_off_bigram_spends_what_the_recogniser_spends(self):
+        # Worked by hand for the phrases "1 2" and "1": five events with phrase ends (0), discount one half.
+        arcs, finals = graph.grammar([[1, 2], [1]])
+        from math import log
+
+        costs = {(source, word): cost for source, _, word, _, cost in arcs}
+        self.assertAlmostEqual(-log(0.5 * 2 / 5), costs[0, 1])
+        self.assertAlmostEqual(-log(0.5 * 1 / 5), costs[0, 2])
+        self.assertAlmostEqual(-log(0.5 * 1 / 2), costs[1, 2])
+        self.assertAlmostEqual(-log(0.5), costs[1, 0])
+        self.assertAlmostEqual(-log(0.5 * 2 / 5), dict(finals)[0])
+
+    def test_unknown_speech_takes_its_share_of_a_long_list(self):
+        listed = evaluate.with_unknown(["one two three"] * 1000, 0.02)
+        self.assertAlmostEqual(0.02 * 4000, sum("[unk]" in phrase for phrase in listed), delta=1)
+        self.assertEqual(1, sum("[unk]" in phrase for phrase in evaluate.with_unknown(["yes", "no"])))
+
+
+class Layout(unittest.TestCase):
+    def test_silence_has_one_pair_of_pdfs_and_all_pairs_differ(self):
+        layout = phones.layout("broad")
+        self.assertEqual(1, len({layout.pair(left, 0) for left in range(phones.COUNT)}))
+        pairs = {layout.pair(left, phone) for left in range(phones.COUNT) for phone in range(1, phones.COUNT)}
+        self.assertEqual(9 * 39, len(pairs))
+        self.assertLess(max(max(pair) for pair in pairs), layout.pdfs)
+
+    def test_every_transition_emits_the_pdf_of_its_tuple(self):
+        layout = phones.layout("broad")
+        pdfs = layout.pdf_of_transition()
+        for (_, entry), (loop, forward) in layout.transitions().items():
+            self.assertEqual((entry, entry + 1), (pdfs[forward], pdfs[loop]))
+
+
+class Transcripts(unittest.TestCase):
+    def test_marks_of_noise_and_markup_are_dropped(self):
+        self.assertEqual(["ruby", "don't"], corpora.normal("<s> RUBY, (noise) ++um++ don't </s>"))
+
+    def test_word_distance_counts_each_kind_of_mistake_once(self):
+        # Levenshtein distances by hand.
+        self.assertEqual(0, evaluate.distance(["one", "two"], ["one", "two"]))
+        self.assertEqual(2, evaluate.distance(["one", "two", "three"], ["one", "three", "four"]))
+        self.assertEqual(3, evaluate.distance([], ["one", "two", "three"]))
+
+
+if __name__ == "__main__":
+    unittest.main()
