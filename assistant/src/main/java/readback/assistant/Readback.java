@@ -44,8 +44,6 @@ public final class Readback {
                 .addSubcommand(new HearCommand(console))
                 .addSubcommand(new UnderstandCommand(console))
                 .addSubcommand(new SaturationCommand(console))
-                .addSubcommand(new SelfcheckCommand(console))
-                .addSubcommand(new SettingsCommand(console))
                 .addSubcommand(new TableCommand(console))
                 .addSubcommand(new AirCommand(console))
                 .addSubcommand(new VocabularyCommand(console))
@@ -54,6 +52,8 @@ public final class Readback {
                 .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new RemarkCommand(console))
                 .addSubcommand(new SessionsCommand(console))
+                .addSubcommand(new SelfcheckCommand(console))
+                .addSubcommand(new SettingsCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));

@@ -142,7 +142,7 @@ final class SessionRunner {
                 header(
                         plan.ear().map(Ear::name),
                         plan.speaker().map(VoiceOptions.Speaker::name),
-                        plan.keeping().about(),
+                        plan.keeping(),
                         start))) {
             record.keepAudio(plan.keeping().audio());
             run(
@@ -223,12 +223,12 @@ final class SessionRunner {
     }
 
     /** The header of a session that starts now. */
-    Header header(Optional<String> ear, Optional<String> voice, Map<String, String> about, Instant start) {
+    Header header(Optional<String> ear, Optional<String> voice, SessionOptions.Keeping keeping, Instant start) {
         Map<String, String> parts = new TreeMap<>(Fingerprints.of(desk.checklists()));
         ear.ifPresent(name -> parts.put("ear", name));
         voice.ifPresent(name -> parts.put("voice", name));
         String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));
-        return new Header(session, start, version(), parts, about);
+        return new Header(session, start, version(), parts, keeping.about());
     }
 
     static String version() {

@@ -104,11 +104,6 @@ public final class Session {
         carryOut(event, turn);
     }
 
-    /** What would be said if the event happened now. Nothing changes: so a voice can be ready before it is needed. */
-    public List<Line> foreseen(Event event) {
-        return state.closed() ? List.of() : Line.of(dialogue.on(state, event), wording);
-    }
-
     /**
      * Takes what was heard together with its sound, which is kept as far as the record's budget allows.
      *
@@ -121,6 +116,11 @@ public final class Session {
         Optional<String> refused = record.keepAudio(events + 1, sound);
         on(heard);
         return refused;
+    }
+
+    /** What would be said if the event happened now. Nothing changes: so a voice can be ready before it is needed. */
+    public List<Line> foreseen(Event event) {
+        return state.closed() ? List.of() : Line.of(dialogue.on(state, event), wording);
     }
 
     /** What is being listened for. */
