@@ -22,7 +22,7 @@ record Axis(String label, double low, double high, boolean logarithmic, double f
     private static final double[] LOGARITHMIC_STEPS = {1, 1.5, 2, 3, 4, 5, 6, 8};
 
     Axis {
-        if (!(high > low) || logarithmic && low <= 0) {
+        if (!(high > low) || (logarithmic && low <= 0)) {
             throw new IllegalArgumentException("an axis from " + low + " to " + high + " shows nothing");
         }
     }
