@@ -21,10 +21,10 @@ import readback.assistant.command.SessionsCommand;
 import readback.assistant.command.SelfcheckCommand;
 import readback.assistant.command.SettingsCommand;
 import readback.assistant.command.SettingsDefaults;
-import readback.assistant.command.UnderstandCommand;
-import readback.assistant.settings.SettingsException;
 import readback.assistant.command.TableCommand;
+import readback.assistant.command.UnderstandCommand;
 import readback.assistant.command.VocabularyCommand;
+import readback.assistant.settings.SettingsException;
 
 /** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
 public final class Readback {

@@ -76,6 +76,9 @@ public final class CheckCommand implements Callable<Integer> {
         }
         Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
+            if (resume != null) {
+                throw new CommandFailure("A session is resumed with --typed or --audio; live it begins anew.");
+            }
             new LiveCheck(desk, console, Clock.systemUTC()).run(session, ear, voice, live, json);
             return 0;
         }

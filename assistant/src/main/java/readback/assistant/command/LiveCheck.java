@@ -175,10 +175,8 @@ final class LiveCheck {
             Consumer<String> out) {
         Instant start = clock.instant();
         SessionRunner runner = new SessionRunner(desk, console, clock);
-        try (SessionRecord record =
-                SessionRecord.create(
-                options.sessions(),
-                runner.header(Optional.of(ear), Optional.of(voice), options.keeping(), start))) {
+        try (SessionRecord record = SessionRecord.create(
+                options.sessions(), runner.header(Optional.of(ear), Optional.of(voice), options.keeping(), start))) {
             Session session = running.run(own -> {
                 List<Audience> audiences = new ArrayList<>(own);
                 audiences.addAll(more);

@@ -223,8 +223,7 @@ final class SessionRunner {
     }
 
     /** The header of a session that starts now. */
-    Header header(
-            Optional<String> ear, Optional<String> voice, SessionOptions.Keeping keeping, Instant start) {
+    Header header(Optional<String> ear, Optional<String> voice, SessionOptions.Keeping keeping, Instant start) {
         Map<String, String> parts = new TreeMap<>(Fingerprints.of(desk.checklists()));
         ear.ifPresent(name -> parts.put("ear", name));
         voice.ifPresent(name -> parts.put("voice", name));

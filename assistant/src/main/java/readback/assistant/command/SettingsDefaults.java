@@ -23,7 +23,7 @@ public final class SettingsDefaults implements IDefaultValueProvider {
 
     /** Options of a single run, which make no sense as settings. */
     private static final Set<String> PASSING =
-            Set.of("audio", "typed", "json", "speak-to", "help", "version", "settings", "refrigerant");
+            Set.of("audio", "typed", "json", "speak-to", "help", "version", "settings", "resume", "refrigerant");
 
     private final SettingsFile file;
 

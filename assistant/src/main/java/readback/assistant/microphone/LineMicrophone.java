@@ -22,6 +22,9 @@ final class LineMicrophone implements Microphone {
     private static final double CHUNK_SECONDS = 0.02;
 
     private static final Duration PATIENCE = Duration.ofSeconds(1);
+    /** A device that just woke up takes its time: sound servers were seen to need two seconds. */
+    private static final Duration FIRST_PATIENCE = Duration.ofSeconds(4);
+
     private static final Duration POLL = Duration.ofMillis(4);
 
     private final String name;
@@ -30,6 +33,7 @@ final class LineMicrophone implements Microphone {
     private final int chunkBytes;
     private final Resampler resampler;
     private long overruns;
+    private boolean flowing;
 
     private LineMicrophone(String name, TargetDataLine line, AudioFormat format) {
         this.name = name;
@@ -75,7 +79,7 @@ final class LineMicrophone implements Microphone {
     }
 
     private int waitForSound() throws MicrophoneLostException {
-        long deadline = System.nanoTime() + PATIENCE.toNanos();
+        long deadline = System.nanoTime() + (flowing ? PATIENCE : FIRST_PATIENCE).toNanos();
         int there = line.available();
         while (there < chunkBytes) {
             if (System.nanoTime() > deadline
@@ -86,6 +90,7 @@ final class LineMicrophone implements Microphone {
             LockSupport.parkNanos(POLL.toNanos());
             there = line.available();
         }
+        flowing = true;
         return there;
     }
 

@@ -60,7 +60,7 @@ class LiveSessionTest {
 
     @BeforeEach
     void open() throws RecordUnavailableException {
-        record = SessionRecord.create(folder, new Header("test", Instant.EPOCH, "test", Map.of()));
+        record = SessionRecord.create(folder, new Header("test", Instant.EPOCH, "test", Map.of(), Map.of()));
         start(ListeningMode.OPEN);
     }
 
