@@ -25,6 +25,7 @@ import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.replay.Verification;
+import readback.assistant.session.Alarm;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.PlainAudience;
@@ -53,15 +54,16 @@ final class SessionRunner {
     /** Where the events come from. */
     interface Input {
         /** Feeds the session until it is closed or there is no more. */
-        void feed(Session session, Instant start);
+        void feed(Session session, Alarm alarm, Instant start);
     }
 
     /** One utterance a line from standard input. */
     Input typed() {
-        return (session, start) -> {
+        return (session, alarm, start) -> {
             try {
                 String line = console.in().readLine();
                 while (line != null && !session.closed()) {
+                    alarm.ring(session, clock.instant());
                     if (!line.isBlank()) {
                         session.on(new Event.Heard(
                                 clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(line.strip()))));
@@ -76,7 +78,7 @@ final class SessionRunner {
 
     /** Recordings, one after the other, heard with the vocabulary of the step that each utterance meets. */
     Input recorded(List<AudioFiles.Playable> recordings, Ear ear, boolean keepsAudio) {
-        return (session, start) -> {
+        return (session, alarm, start) -> {
             Instant now = start;
             int utterances = 0;
             boolean kept = keepsAudio;
@@ -92,6 +94,7 @@ final class SessionRunner {
                                 now.plusMillis(Math.round(utterance.endSeconds() * 1000)),
                                 Event.Source.VOICE,
                                 utterance.alternatives());
+                        alarm.ring(session, event.at());
                         kept = complainOnce(session.on(event, stretch(recording.sound(), utterance)), kept);
                     }
                 }
@@ -188,10 +191,12 @@ final class SessionRunner {
     private void run(
             Plan plan, Input input, SessionRecord record, Instant start, Function<List<Audience>, Session> opening) {
         List<Audience> audiences = new ArrayList<>();
+        Alarm alarm = new Alarm();
+        audiences.add(alarm);
         audiences.add(new PlainAudience(console.out(), plan.echo()));
         plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
         Session session = opening.apply(audiences);
-        input.feed(session, start);
+        input.feed(session, alarm, start);
         boolean finished = session.closed();
         if (!finished) {
             session.on(new Event.Ended(clock.instant()));

@@ -26,6 +26,7 @@ import readback.assistant.screen.View;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
+import readback.assistant.session.Timers;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Mouth;
 import readback.assistant.voice.Voice;

@@ -33,6 +33,7 @@ class RandomTechnicianTest {
     private static final int CONVERSATIONS = Integer.getInteger("random.conversations", 150);
     private static final long SEED = Long.getLong("random.seed", 20_261_125L);
     private static final int MOST_TURNS = 400;
+    private static final List<MeteringDevice> DEVICES = List.of(MeteringDevice.values());
 
     private static final List<String> ASIDES = List.of(
             "why",
@@ -103,7 +104,7 @@ class RandomTechnicianTest {
             this.random = new Random(seed);
             boolean old = random.nextInt(3) == 0;
             refrigerant = old ? "R-22" : "R-410A";
-            device = MeteringDevice.values()[random.nextInt(MeteringDevice.values().length)];
+            device = DEVICES.get(random.nextInt(DEVICES.size()));
             truth.put(Quantity.OUTDOOR_TEMPERATURE, between(70, 105));
             truth.put(Quantity.RETURN_WET_BULB, between(60, 74));
             truth.put(Quantity.SUCTION_PRESSURE, old ? between(55, 85) : between(102, 145));
@@ -189,7 +190,7 @@ class RandomTechnicianTest {
         }
 
         private boolean isTrue(Reading reading) {
-            return reading.value().toPlainString().equals(truth.get(reading.quantity()));
+            return reading.value().toPlainString().equals(truth.getOrDefault(reading.quantity(), ""));
         }
 
         private void answer() {
@@ -210,7 +211,8 @@ class RandomTechnicianTest {
                 seen.put(Finding.valueOf(step.substring(5).replace('-', '_').toUpperCase(java.util.Locale.ROOT)), yes);
                 say(yes ? "yes" : "no");
             } else if (asked.filter(truth::containsKey).isPresent()) {
-                say(random.nextBoolean() ? truth.get(asked.get()) : name(asked.get()) + " " + truth.get(asked.get()));
+                String value = truth.getOrDefault(asked.get(), "");
+                say(random.nextBoolean() ? value : name(asked.get()) + " " + value);
                 settleDoubts();
             } else if (asked.isPresent()) {
                 say("skip");

@@ -1,4 +1,4 @@
-package readback.assistant.live;
+package readback.assistant.session;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -9,20 +9,22 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** The timers that the dialogue started and that have not run out. Owned by one thread; knows no clock. */
-final class Timers {
+public final class Timers {
 
     private final Map<String, Instant> due = new TreeMap<>();
 
-    void start(String timer, Instant now, Duration duration) {
+    /** Begins a timer; an earlier one of the name is replaced. */
+    public void start(String timer, Instant now, Duration duration) {
         due.put(timer, now.plus(duration));
     }
 
-    void stop(String timer) {
+    /** Forgets a timer. */
+    public void stop(String timer) {
         due.remove(timer);
     }
 
     /** The timers that have run out, the earliest first; they are forgotten. */
-    List<String> elapsed(Instant now) {
+    public List<String> elapsed(Instant now) {
         List<String> over = new ArrayList<>(due.entrySet().stream()
                 .filter(timer -> !timer.getValue().isAfter(now))
                 .sorted(Comparator.comparing(Map.Entry<String, Instant>::getValue))
@@ -33,7 +35,7 @@ final class Timers {
     }
 
     /** What is left of each, by name. */
-    Map<String, Duration> left(Instant now) {
+    public Map<String, Duration> left(Instant now) {
         Map<String, Duration> left = new TreeMap<>();
         due.forEach((timer, at) -> left.put(timer, Duration.between(now, at)));
         return left;

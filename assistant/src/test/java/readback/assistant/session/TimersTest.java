@@ -1,4 +1,4 @@
-package readback.assistant.live;
+package readback.assistant.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
