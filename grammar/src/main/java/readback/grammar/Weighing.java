@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.grammar.Prior.Grade;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.QuantityWords;
@@ -267,12 +268,19 @@ final class Weighing {
             if (!possible || prior.of(reading) == Grade.IMPOSSIBLE) {
                 String value = value(reading);
                 String name = words.names().get(0).words();
-                String range =
-                        possible ? "" : "; it is between " + value(words.lowest()) + " and " + value(words.highest());
+                String range = possible
+                        ? ""
+                        : "; it is between " + limit(words.lowest(), reading.unit()) + " and "
+                                + limit(words.highest(), reading.unit());
                 return new Meaning.NotUnderstood(value, "The " + name + " cannot be " + value + range + ".");
             }
         }
         throw new IllegalStateException("nothing impossible in " + meaning);
+    }
+
+    /** A limit as a whole number in the unit that was said. */
+    private static String limit(Reading limit, Unit unit) {
+        return Math.round(limit.in(unit)) + " " + unit.symbol();
     }
 
     private static String value(Reading reading) {

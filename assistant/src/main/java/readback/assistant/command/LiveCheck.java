@@ -15,6 +15,7 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
+import readback.assistant.microphone.Microphones;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.screen.Board;
@@ -151,6 +152,12 @@ final class LiveCheck {
                 if (!line.isBlank()) {
                     running.write(line.strip());
                 }
+            }
+            if (Microphones.names().isEmpty()) {
+                console.complain(
+                        "there is no microphone and nothing more is typed, so the session is closed: plug one in,"
+                                + " or use --typed or --audio.");
+                running.end();
             }
         } catch (IOException e) {
             console.complain("typed lines cannot be read any more (" + e.getMessage() + "); speech goes on.");

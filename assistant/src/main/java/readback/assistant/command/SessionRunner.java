@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.State;
 import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
@@ -41,6 +42,16 @@ final class SessionRunner {
 
     private static final double MARGIN_SECONDS = 0.2;
 
+    private static final List<String> REHEARSED = List.of(
+            "four ten a",
+            "piston",
+            "understood",
+            "yes",
+            "outdoor ninety five, wet bulb sixty seven",
+            "suction one eighteen",
+            "suction line fifty two",
+            "correction, sixty two");
+
     private final Desk desk;
     private final Console console;
     private final Clock clock;
@@ -60,6 +71,7 @@ final class SessionRunner {
     /** One utterance a line from standard input. */
     Input typed() {
         return (session, alarm, start) -> {
+            warmUp();
             try {
                 String line = console.in().readLine();
                 while (line != null && !session.closed()) {
@@ -74,6 +86,17 @@ final class SessionRunner {
                 throw new UncheckedIOException("standard input could not be read", e);
             }
         };
+    }
+
+    /** The first answer would pay for loading everything that takes part; the dialogue is pure, so it can rehearse. */
+    private void warmUp() {
+        State state = desk.dialogue()
+                .begin(new Event.Started(Instant.EPOCH, Settings.STANDARD))
+                .state();
+        for (String words : REHEARSED) {
+            Event.Heard heard = new Event.Heard(Instant.EPOCH, Event.Source.KEYS, List.of(Hypothesis.typed(words)));
+            state = desk.dialogue().on(state, heard).state();
+        }
     }
 
     /** Recordings, one after the other, heard with the vocabulary of the step that each utterance meets. */

@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
@@ -25,6 +26,9 @@ final class Orders {
 
     /** The choice set whose options are jobs. */
     private static final String JOBS = "checklist";
+
+    /** The choice set of the units meant when none is said. */
+    private static final String UNITS = "units";
 
     private final Flow flow;
     private final Intake intake;
@@ -252,18 +256,30 @@ final class Orders {
     }
 
     private void finish(Draft draft) {
-        Assessment assessment = Assessment.of(draft.state());
-        boolean judged = assessment.recorded().isPresent()
-                && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
-        // A job that measures something and reached no outcome is left on purpose only.
-        boolean reached = judged
-                || flow.open(draft.state(), assessment)
-                        .noneMatch(placed -> placed.step().task() instanceof Task.Judge);
-        if (reached || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
+        if (reached(draft) || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
             close(draft);
         } else {
             draft.become(draft.conversation().with(Optional.of(new Pending.Leave(Message.of("finish.early")))));
         }
+    }
+
+    /** Whether everything that the job comes to by measurement was announced and still holds. */
+    private boolean reached(Draft draft) {
+        Reports reports = new Reports(
+                Assessment.of(draft.state()), draft.state().settings().units());
+        return outcomes(draft).allMatch(report -> {
+            Optional<String> due = reports.of(report).map(Report::recorded);
+            return due.isPresent() && due.equals(draft.state().announced(report));
+        });
+    }
+
+    /** The reports of the job; none where it comes to no outcome by measurement. */
+    private Stream<String> outcomes(Draft draft) {
+        return flow.job(draft.state()).parts().stream()
+                .flatMap(part -> part.checklist().steps().stream())
+                .filter(step -> step.task() instanceof Task.Judge)
+                .map(step -> ((Task.Judge) step.task()).report())
+                .distinct();
     }
 
     /** Ends the session with what was reached. */
@@ -282,21 +298,23 @@ final class Orders {
                 .verdict()
                 .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
                 .orElseGet(() -> Message.of(
-                        draft.state().announced().isEmpty() && measures(draft) ? "closed.open" : "closed.done")));
+                        draft.state().announced().isEmpty()
+                                        && outcomes(draft).findAny().isPresent()
+                                ? "closed.open"
+                                : "closed.done")));
         draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
         draft.doing(new Effect.Close());
-    }
-
-    /** Whether the job comes to an outcome by measurement at all. */
-    private boolean measures(Draft draft) {
-        return flow.job(draft.state()).parts().stream()
-                .flatMap(part -> part.checklist().steps().stream())
-                .anyMatch(step -> step.task() instanceof Task.Judge);
     }
 
     void choose(Draft draft, Meaning.Choice choice) {
         if (choice.choice().equals(JOBS)) {
             change(draft, choice.option());
+        } else if (choice.choice().equals(UNITS)) {
+            draft.become(draft.state()
+                    .with(draft.state()
+                            .settings()
+                            .in(choice.option().equals("metric") ? UnitSetting.METRIC : UnitSetting.US)));
+            draft.say(Message.of("units.now." + choice.option()));
         } else if (choice.choice().equals(Assessment.REFRIGERANT)
                 && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));

@@ -37,4 +37,9 @@ public record Settings(
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
+
+    /** The same settings with other units. */
+    Settings in(UnitSetting other) {
+        return new Settings(job, other, brief, altitude, limits, refrigerant, technician, site);
+    }
 }

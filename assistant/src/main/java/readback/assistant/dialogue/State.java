@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * Everything that a session knows at one moment. Immutable; made only by {@link Dialogue} from the session's events.
  *
  * @param at time of the latest event
- * @param settings fixed at the start
+ * @param settings as at the start, but for the units, which can be changed by voice
  * @param jobs names of the jobs under way, the current one last; the others go on when it is done
  * @param sheet what was answered
  * @param rounds measurements that were acted on, oldest first
@@ -117,6 +117,10 @@ public record State(
 
     State with(Conversation next) {
         return new State(at, settings, jobs, sheet, rounds, next, warnings, announced, waits);
+    }
+
+    State with(Settings next) {
+        return new State(at, next, jobs, sheet, rounds, conversation, warnings, announced, waits);
     }
 
     State with(Warnings next) {

@@ -163,11 +163,11 @@ class CommandLineTest {
     }
 
     @Test
-    void neither_typed_nor_audio_is_a_question_back() {
-        Ran ran = run("", "check");
+    void typed_and_audio_at_once_is_a_question_back() {
+        Ran ran = run("", "check", "--typed", "--audio", "call.wav");
 
         assertThat(ran.code()).isEqualTo(1);
-        assertThat(ran.err()).contains("--typed").contains("--audio");
+        assertThat(ran.err()).contains("--typed or --audio, not both");
     }
 
     @Test
