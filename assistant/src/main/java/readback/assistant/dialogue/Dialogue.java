@@ -3,11 +3,6 @@ package readback.assistant.dialogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import readback.calc.caution.Activity;
-import readback.calc.caution.Caution;
-import readback.calc.caution.Cautions;
 import readback.calc.charge.Grade;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
@@ -268,7 +263,7 @@ public final class Dialogue {
 
     /** Cautions first, then our own question, then the verdict if it is due, then the next step. */
     private Turn proceed(Draft draft) {
-        warn(draft);
+        Warning.warn(draft);
         if (draft.state().held()) {
             return draft.turn(Optional.of(listen(draft)));
         }
@@ -283,30 +278,6 @@ public final class Dialogue {
         return draft.turn(draft.state().closed() ? Optional.empty() : Optional.of(listen(draft)));
     }
 
-    private static void warn(Draft draft) {
-        List<Caution> cautions = Assessment.of(draft.state()).cautions();
-        Set<String> active =
-                cautions.stream().map(each -> Assessment.nameOf(each.rule())).collect(Collectors.toSet());
-        Warnings warnings = draft.state().warnings().whileActive(active);
-        List<Message> messages = new ArrayList<>();
-        for (Caution caution : cautions) {
-            String name = Assessment.nameOf(caution.rule());
-            if (!warnings.given().contains(name)) {
-                messages.add(caution(caution));
-                warnings = warnings.giving(name, caution.needsAcknowledgement());
-                draft.warnedOf(name);
-            }
-        }
-        draft.become(draft.state().with(warnings));
-        draft.say(messages);
-    }
-
-    private static Message caution(Caution caution) {
-        return Message.of("caution.say")
-                .with("signal", new Fact.Term("signal." + Assessment.nameOf(caution.signal())))
-                .with("text", new Fact.Text(Message.of("caution." + Assessment.nameOf(caution.rule()))));
-    }
-
     private void advance(Draft draft) {
         Optional<Step> next = flow.next(draft.state(), Assessment.of(draft.state()));
         while (next.isEmpty() || fillsItself(next.get())) {
@@ -319,7 +290,7 @@ public final class Dialogue {
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
         if (first && step.task() instanceof Task.Prepare prepare) {
-            prepare(draft, prepare.activity());
+            Warning.prepare(draft, prepare.activity());
         }
         if (step.task() instanceof Task.Await await) {
             waiting.begin(draft, step, await.duration());
@@ -381,19 +352,6 @@ public final class Dialogue {
         draft.become(
                 draft.state().measuringAgain(new Round(deviation, assessment.movedNow()), cleared, Assessment.CHARGE));
         draft.say(Message.of("round.next"));
-    }
-
-    private static void prepare(Draft draft, Activity activity) {
-        Assessment assessment = Assessment.of(draft.state());
-        for (Caution caution :
-                Cautions.in(readback.calc.caution.Situation.before(activity, assessment.refrigerant()))) {
-            String name = Assessment.nameOf(caution.rule());
-            if (!draft.state().warnings().told().contains(name)) {
-                draft.say(caution(caution));
-                draft.warnedOf(name);
-                draft.become(draft.state().with(draft.state().warnings().telling(name)));
-            }
-        }
     }
 
     private Effect.Listen listen(Draft draft) {

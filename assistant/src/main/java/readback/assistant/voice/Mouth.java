@@ -113,7 +113,10 @@ public final class Mouth implements AutoCloseable {
         return voice.name();
     }
 
-    /** Says these, one after the other, after what is being said; nothing once it is closed. A phrase that is still waiting to be said is not repeated. */
+    /**
+     * Says these, one after the other, after what is being said; nothing once it is closed. A phrase that is still waiting
+     * to be said is not repeated.
+     */
     public synchronized void say(List<String> texts) {
         for (String text : texts) {
             if (!stopped && !text.isBlank() && !waits(text)) {
@@ -234,7 +237,8 @@ public final class Mouth implements AutoCloseable {
                     failed = false;
                 }
             } catch (InterruptedException e) {
-                stopped = true;
+                // Closed: nobody waits to hear that it ended.
+                return;
             } catch (ExecutionException e) {
                 fail(String.valueOf(e.getCause() == null ? e : e.getCause().getMessage()));
             } catch (LoudspeakerLostException e) {

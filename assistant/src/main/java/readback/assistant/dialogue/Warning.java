@@ -1,0 +1,56 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import readback.calc.caution.Activity;
+import readback.calc.caution.Caution;
+import readback.calc.caution.Cautions;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** Gives cautions: measured ones as soon as their rule fires, those of an activity before it begins. */
+final class Warning {
+
+    private Warning() {}
+
+    /** Cautions that the readings call for and that were not given yet. */
+    static void warn(Draft draft) {
+        List<Caution> cautions = Assessment.of(draft.state()).cautions();
+        Set<String> active =
+                cautions.stream().map(each -> Assessment.nameOf(each.rule())).collect(Collectors.toSet());
+        Warnings warnings = draft.state().warnings().whileActive(active);
+        List<Message> messages = new ArrayList<>();
+        for (Caution caution : cautions) {
+            String name = Assessment.nameOf(caution.rule());
+            if (!warnings.given().contains(name)) {
+                messages.add(caution(caution));
+                warnings = warnings.giving(name, caution.needsAcknowledgement());
+                draft.warnedOf(name);
+            }
+        }
+        draft.become(draft.state().with(warnings));
+        draft.say(messages);
+    }
+
+    private static Message caution(Caution caution) {
+        return Message.of("caution.say")
+                .with("signal", new Fact.Term("signal." + Assessment.nameOf(caution.signal())))
+                .with("text", new Fact.Text(Message.of("caution." + Assessment.nameOf(caution.rule()))));
+    }
+
+    /** Cautions of an activity, each once a session. */
+    static void prepare(Draft draft, Activity activity) {
+        Assessment assessment = Assessment.of(draft.state());
+        for (Caution caution :
+                Cautions.in(readback.calc.caution.Situation.before(activity, assessment.refrigerant()))) {
+            String name = Assessment.nameOf(caution.rule());
+            if (!draft.state().warnings().told().contains(name)) {
+                draft.say(caution(caution));
+                draft.warnedOf(name);
+                draft.become(draft.state().with(draft.state().warnings().telling(name)));
+            }
+        }
+    }
+}
