@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Caution;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Grade;
@@ -36,7 +37,7 @@ import readback.prompts.checklist.Situation;
 
 /**
  * What calc makes of the answers so far. Derived from a {@link State} and nothing else; the one place where answers become
- * typed readings.
+ * typed readings. For one thread.
  */
 public final class Assessment implements Situation {
 
@@ -61,7 +62,9 @@ public final class Assessment implements Situation {
     private final AbsolutePressure air;
     private final Optional<Refrigerant> refrigerant;
     private final Optional<SystemUnderTest> system;
-    private final Optional<Advice> advice;
+
+    /** Worked out when it is first asked for: most questions about a state need no advice. */
+    private @Nullable Advice advice;
 
     private Assessment(State state) {
         this.state = state;
@@ -76,7 +79,6 @@ public final class Assessment implements Situation {
                 .map(device -> SystemUnderTest.of(fluid, device)
                         .in(air)
                         .judgedBy(state.settings().limits())));
-        this.advice = system.map(under -> ADVISOR.advise(under, readings, findings(sheet)));
     }
 
     static Assessment of(State state) {
@@ -140,14 +142,21 @@ public final class Assessment implements Situation {
         return system;
     }
 
+    private Optional<Advice> advice() {
+        if (advice == null && system.isPresent()) {
+            advice = ADVISOR.advise(system.get(), readings, findings(sheet));
+        }
+        return Optional.ofNullable(advice);
+    }
+
     /** The judgement, as soon as refrigerant and metering device are known. */
     public Optional<Judgement> judgement() {
-        return advice.map(Advice::judgement);
+        return advice().map(Advice::judgement);
     }
 
     /** What may be wrong besides the charge, ranked. */
     public Optional<Diagnosis> diagnosis() {
-        return advice.map(Advice::diagnosis);
+        return advice().map(Advice::diagnosis);
     }
 
     /** How much to move next; absent while the charge was not compared with a target. */
