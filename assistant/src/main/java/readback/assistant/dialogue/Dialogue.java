@@ -154,7 +154,6 @@ public final class Dialogue {
         }
         if (decision instanceof Decision.Accept accept) {
             draft.understoodAs(Meanings.line(accept.meaning()));
-            draft.become(draft.conversation().understood());
             accept(draft, accept.meaning(), accept.doubtful());
             return draft.state().closed() ? draft.turn(Optional.empty()) : proceed(draft);
         }
@@ -196,6 +195,11 @@ public final class Dialogue {
     }
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
+        if (doubtful && meaning instanceof Meaning.Ordered ordered && Orders.weighty(ordered.command())) {
+            complain(draft, new Meaning.NotUnderstood("", ""));
+            return;
+        }
+        draft.become(draft.conversation().understood());
         Optional<Pending> pending = draft.conversation().pending();
         if (pending.isPresent() && intake.answered(draft, pending.get(), meaning)) {
             return;
@@ -207,11 +211,7 @@ public final class Dialogue {
         } else if (meaning instanceof Meaning.Choice choice) {
             orders.choose(draft, choice);
         } else if (meaning instanceof Meaning.Ordered ordered) {
-            if (doubtful && Orders.weighty(ordered.command())) {
-                complain(draft, new Meaning.NotUnderstood("", ""));
-            } else {
-                orders.carryOut(draft, ordered);
-            }
+            orders.carryOut(draft, ordered);
         } else if (meaning instanceof Meaning.Note note) {
             draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
         } else if (meaning instanceof Meaning.SaturationQuestion question) {

@@ -42,14 +42,6 @@ final class Reports {
         this.units = units;
     }
 
-    /** Whether a report of this name exists. */
-    static boolean known(String report) {
-        return switch (report) {
-            case Assessment.CHARGE, "airflow", "pressure-test", "evacuation", "weigh-in", "resting-pressure" -> true;
-            default -> false;
-        };
-    }
-
     Optional<Report> of(String report) {
         return switch (report) {
             case Assessment.CHARGE -> charge();
