@@ -19,6 +19,7 @@ import readback.assistant.microphone.Microphones;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.screen.Board;
+import readback.assistant.screen.Face;
 import readback.assistant.screen.Layout;
 import readback.assistant.screen.PlainFace;
 import readback.assistant.screen.ScreenTexts;
@@ -95,19 +96,7 @@ final class LiveCheck {
         List<String> last = new ArrayList<>();
         try (terminal;
                 TerminalFace face = new TerminalFace(terminal, new Layout(live.palette(), texts, unicode), texts)) {
-            Board board = board(texts, session.settings());
-            LiveSession running = live(
-                    new LiveSession.Parts(
-                            desk.grammar(),
-                            ear,
-                            live.microphone(),
-                            voice,
-                            live.loudspeaker(),
-                            face,
-                            board,
-                            texts,
-                            standing(session.settings())),
-                    live);
+            LiveSession running = live(ear, voice, face, texts, session.settings(), live);
             terminal.handle(Terminal.Signal.WINCH, signal -> running.resize());
             terminal.handle(Terminal.Signal.INT, signal -> running.end());
             try (Strokes strokes = new Strokes(terminal, running::strike, running::end)) {
@@ -124,18 +113,7 @@ final class LiveCheck {
         ScreenTexts texts = ScreenTexts.english();
         console.out().println("Voice: " + voice.name());
         PlainFace face = new PlainFace(console.out(), texts);
-        LiveSession running = live(
-                new LiveSession.Parts(
-                        desk.grammar(),
-                        ear,
-                        live.microphone(),
-                        voice,
-                        live.loudspeaker(),
-                        face,
-                        board(texts, session.settings()),
-                        texts,
-                        standing(session.settings())),
-                live);
+        LiveSession running = live(ear, voice, face, texts, session.settings(), live);
         List<Audience> lines = List.of(new PlainAudience(console.out(), true));
         Thread typing = new Thread(() -> typed(running), "typed-lines");
         typing.setDaemon(true);
@@ -164,11 +142,17 @@ final class LiveCheck {
         }
     }
 
-    private Board board(ScreenTexts texts, Settings settings) {
-        return new Board(desk.grammar(), desk.checklists(), desk.wording(), texts, settings.units());
-    }
-
-    private LiveSession live(LiveSession.Parts parts, LiveOptions live) {
+    private LiveSession live(Ear ear, Voice voice, Face face, ScreenTexts texts, Settings settings, LiveOptions live) {
+        LiveSession.Parts parts = new LiveSession.Parts(
+                desk.grammar(),
+                ear,
+                live.microphone(),
+                voice,
+                live.loudspeaker(),
+                face,
+                new Board(desk.grammar(), desk.checklists(), desk.wording(), texts, settings.units()),
+                texts,
+                standing(settings));
         return new LiveSession(parts, live.settings(), clock);
     }
 

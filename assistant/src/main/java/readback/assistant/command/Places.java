@@ -1,8 +1,5 @@
 package readback.assistant.command;
 
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import picocli.CommandLine.Option;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
@@ -10,13 +7,6 @@ import readback.calc.quantity.Unit;
 
 /** Where the gauges stand and which units are printed. */
 final class Places {
-
-    private static final Map<String, Unit> PRESSURES = new TreeMap<>(Map.of(
-            "psig", Unit.PSIG,
-            "bar", Unit.BAR_GAUGE,
-            "kpa", Unit.KILOPASCAL_GAUGE,
-            "mpa", Unit.MEGAPASCAL_GAUGE,
-            "kg/cm2", Unit.KILOGRAM_FORCE_PER_SQUARE_CENTIMETRE_GAUGE));
 
     @Option(names = "--altitude-ft", paramLabel = "FEET", description = "Height above sea level. Default: 0.")
     private String altitude = "0";
@@ -37,12 +27,7 @@ final class Places {
     }
 
     Unit pressure() {
-        Unit stated = PRESSURES.get(unit.toLowerCase(Locale.ROOT));
-        if (stated == null) {
-            throw new CommandFailure(
-                    "--unit is one of " + String.join(", ", PRESSURES.keySet()) + ", not '" + unit + "'.");
-        }
-        return stated;
+        return GaugeUnits.named(unit, false);
     }
 
     Unit temperature() {

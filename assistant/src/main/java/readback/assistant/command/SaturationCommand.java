@@ -6,9 +6,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -33,14 +30,6 @@ import readback.calc.quantity.Unit;
 public final class SaturationCommand implements Callable<Integer> {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Map<String, Unit> UNITS = new TreeMap<>(Map.of(
-            "psig", Unit.PSIG,
-            "bar", Unit.BAR_GAUGE,
-            "kpa", Unit.KILOPASCAL_GAUGE,
-            "mpa", Unit.MEGAPASCAL_GAUGE,
-            "kg/cm2", Unit.KILOGRAM_FORCE_PER_SQUARE_CENTIMETRE_GAUGE,
-            "inhg", Unit.INCH_MERCURY_VACUUM));
-
     private final Console console;
 
     @Option(names = "--refrigerant", paramLabel = "NAME", description = "As on the plate, for example R-410A.")
@@ -75,10 +64,7 @@ public final class SaturationCommand implements Callable<Integer> {
         if (refrigerant == null || gauge == null) {
             throw new CommandFailure("saturation needs --refrigerant and --gauge, or --batch.");
         }
-        Unit stated = UNITS.get(unit.toLowerCase(Locale.ROOT));
-        if (stated == null) {
-            throw new CommandFailure("--unit is one of " + String.join(", ", UNITS.keySet()) + ", not '" + unit + "'.");
-        }
+        Unit stated = GaugeUnits.named(unit, true);
         BigDecimal pressure = Numbers.decimal("--gauge", gauge);
         GaugePressure reading = GaugePressure.pascals(stated.toBase(pressure.doubleValue()));
         console.out().println(line(refrigerant, reading, Numbers.altitudeFeet(altitude)));
