@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
@@ -36,8 +37,8 @@ import readback.calc.quantity.TemperatureDifference;
 import readback.prompts.checklist.Situation;
 
 /**
- * What calc makes of the answers so far. Derived from a {@link State} and nothing else; the one place where answers become
- * typed readings. For one thread.
+ * What is known, and what calc makes of it: the answers so far, what was set and done, and the judgement that follows. The
+ * one place where answers become typed readings. Immutable; the judgement is worked out once, when it is first asked for.
  */
 public final class Assessment implements Situation {
 
@@ -56,8 +57,10 @@ public final class Assessment implements Situation {
     private static final String LOOK = "look-";
     private static final Advisor ADVISOR = new Advisor();
 
-    private final State state;
+        private final Settings settings;
+    private final List<String> jobs;
     private final Sheet sheet;
+    private final List<Round> rounds;
     private final Readings readings;
     private final AbsolutePressure air;
     private final Optional<Refrigerant> refrigerant;
@@ -66,23 +69,61 @@ public final class Assessment implements Situation {
     /** Worked out when it is first asked for: most questions about a state need no advice. */
     private @Nullable Advice advice;
 
-    private Assessment(State state) {
-        this.state = state;
-        this.sheet = state.sheet();
+        /**
+     * @param settings as at the start, but for the units, which can be changed by voice
+     * @param jobs names of the jobs under way, the current one last
+     * @param sheet what was answered
+     * @param rounds measurements that were acted on, oldest first
+     */
+    Assessment(Settings settings, List<String> jobs, Sheet sheet, List<Round> rounds) {
+        this.settings = settings;
+        this.jobs = List.copyOf(jobs);
+        this.sheet = sheet;
+        this.rounds = List.copyOf(rounds);
         this.readings = readings(sheet);
         this.refrigerant =
-                sheet.option(REFRIGERANT).or(state.settings()::refrigerant).flatMap(Assessment::refrigerant);
+                sheet.option(REFRIGERANT).or(settings::refrigerant).flatMap(Assessment::refrigerant);
         this.air = sheet.reading(Quantity.ALTITUDE)
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
         this.system = refrigerant.flatMap(fluid -> meteringDevice(sheet)
                 .map(device -> SystemUnderTest.of(fluid, device)
                         .in(air)
-                        .judgedBy(state.settings().limits())));
+                        .judgedBy(settings.limits())));
     }
 
-    static Assessment of(State state) {
-        return new Assessment(state);
+        Settings settings() {
+        return settings;
+    }
+
+    List<String> jobs() {
+        return jobs;
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    List<Round> rounds() {
+        return rounds;
+    }
+
+    Assessment with(Settings next) {
+        return new Assessment(next, jobs, sheet, rounds);
+    }
+
+    Assessment doing(List<String> next) {
+        return new Assessment(settings, next, sheet, rounds);
+    }
+
+    Assessment with(Sheet next) {
+        return new Assessment(settings, jobs, next, rounds);
+    }
+
+    Assessment measuringAgain(Round acted, Sheet cleared) {
+        List<Round> more = new ArrayList<>(rounds);
+        more.add(acted);
+        return new Assessment(settings, jobs, cleared, more);
     }
 
     private static Readings readings(Sheet sheet) {
@@ -164,7 +205,7 @@ public final class Assessment implements Situation {
         return judgement().flatMap(latest -> {
             List<Correction.Step> steps = new ArrayList<>();
             Mass moved = Mass.NONE;
-            for (Round round : state.rounds()) {
+            for (Round round : rounds) {
                 steps.add(new Correction.Step(moved, round.deviation()));
                 moved = round.moved();
             }
@@ -186,7 +227,7 @@ public final class Assessment implements Situation {
     /** Refrigerant moved in this session, positive when added. */
     public Mass movedInAll() {
         Mass sum = movedNow();
-        for (Round round : state.rounds()) {
+        for (Round round : rounds) {
             sum = sum.plus(round.moved());
         }
         return sum;
@@ -241,7 +282,7 @@ public final class Assessment implements Situation {
     @Override
     public boolean found(String finding) {
         if (finding.equals(OTHER_JOB_WAITS)) {
-            return state.jobs().size() > 1;
+            return jobs.size() > 1;
         }
         boolean failed = judgement().stream()
                 .flatMap(each -> each.conditions().stream())
@@ -287,6 +328,20 @@ public final class Assessment implements Situation {
                             line.add("suspect=" + nameOf(each.leader().fault())).add(nameOf(each.certainty())));
         }
         return line.toString();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Assessment that
+                && settings.equals(that.settings)
+                && jobs.equals(that.jobs)
+                && sheet.equals(that.sheet)
+                && rounds.equals(that.rounds);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(settings, jobs, sheet, rounds);
     }
 
     private static String millikelvins(Temperature temperature) {

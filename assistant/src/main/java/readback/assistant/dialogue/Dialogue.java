@@ -102,17 +102,12 @@ public final class Dialogue {
         throw new IllegalArgumentException("a session starts once only: " + event);
     }
 
-    /** What the state knows, judged. */
-    public Assessment assessment(State state) {
-        return Assessment.of(state);
-    }
-
     /** The charge verdict in this state in words, then why it is what it is; empty while there is none. */
     public List<Message> explained(State state) {
-        Assessment assessment = Assessment.of(state);
+        Assessment assessment = state.assessment();
         UnitSetting units = state.settings().units();
         List<Message> messages = new ArrayList<>();
-        new Reports(assessment, units).of(Assessment.CHARGE).ifPresent(report -> {
+        new Reports(assessment).of(Assessment.CHARGE).ifPresent(report -> {
             messages.addAll(report.messages());
             assessment
                     .judgement()
@@ -124,7 +119,7 @@ public final class Dialogue {
 
     /** What words mean in this state. */
     public Expectation expectation(State state) {
-        return flow.expectation(state, Assessment.of(state));
+        return flow.expectation(state);
     }
 
     private Turn ended(Draft draft) {
@@ -146,9 +141,9 @@ public final class Dialogue {
     }
 
     private Turn heard(Draft draft, Event.Heard heard) {
-        Assessment known = Assessment.of(draft.state());
+        Assessment known = draft.assessment();
         List<Hypothesis> hypotheses = heard.hypotheses();
-        Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state(), known), prior(known));
+        Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known));
         if (draft.state().held()) {
             return held(draft, decision);
         }
@@ -279,13 +274,13 @@ public final class Dialogue {
     }
 
     private void advance(Draft draft) {
-        Optional<Step> next = flow.next(draft.state(), Assessment.of(draft.state()));
+        Optional<Step> next = flow.next(draft.state());
         while (next.isEmpty() || fillsItself(next.get())) {
             boolean goesOn = next.isEmpty() ? orders.doneWithJob(draft) : perform(draft, next.get());
             if (!goesOn) {
                 return;
             }
-            next = flow.next(draft.state(), Assessment.of(draft.state()));
+            next = flow.next(draft.state());
         }
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
@@ -316,9 +311,9 @@ public final class Dialogue {
 
     /** Speaks a report; false when readings that it needs are still missing. */
     private static boolean announce(Draft draft, String name) {
-        Assessment assessment = Assessment.of(draft.state());
+        Assessment assessment = draft.assessment();
         Optional<Report> report =
-                new Reports(assessment, draft.state().settings().units()).of(name);
+                new Reports(assessment).of(name);
         if (report.isEmpty()) {
             List<Fact> missing = assessment.judgement().stream()
                     .flatMap(each -> each.missing().stream())
@@ -341,7 +336,7 @@ public final class Dialogue {
     }
 
     private void measureAgain(Draft draft) {
-        Assessment assessment = Assessment.of(draft.state());
+        Assessment assessment = draft.assessment();
         TemperatureDifference deviation = assessment
                 .judgement()
                 .map(Judgement::verdict)
@@ -355,6 +350,6 @@ public final class Dialogue {
     }
 
     private Effect.Listen listen(Draft draft) {
-        return new Effect.Listen(flow.expectation(draft.state(), Assessment.of(draft.state())));
+        return new Effect.Listen(flow.expectation(draft.state()));
     }
 }

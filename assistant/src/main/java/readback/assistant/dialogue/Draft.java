@@ -32,6 +32,10 @@ final class Draft {
         return state.sheet();
     }
 
+    Assessment assessment() {
+        return state.assessment();
+    }
+
     Conversation conversation() {
         return state.conversation();
     }

@@ -36,23 +36,23 @@ final class Flow {
     }
 
     /** The step to ask now; empty when the job is done. */
-    Optional<Step> next(State state, Assessment assessment) {
+    Optional<Step> next(State state) {
         Optional<Step> revisited = state.conversation()
                 .revisited()
                 .flatMap(id -> job(state).step(id))
                 .map(Job.Placed::step);
-        return revisited.or(() -> open(state, assessment).map(Job.Placed::step).findFirst());
+        return revisited.or(() -> open(state).map(Job.Placed::step).findFirst());
     }
 
     /** The applicable steps that are not filled, in order. */
-    Stream<Job.Placed> open(State state, Assessment assessment) {
-        return job(state).applicable(assessment).filter(placed -> !filled(placed.step(), state, assessment));
+    Stream<Job.Placed> open(State state) {
+        return job(state).applicable(state.assessment()).filter(placed -> !filled(placed.step(), state));
     }
 
-    private static boolean filled(Step step, State state, Assessment assessment) {
+    private static boolean filled(Step step, State state) {
         Task task = step.task();
         if (task instanceof Task.Judge judge) {
-            Optional<String> due = new Reports(assessment, state.settings().units())
+            Optional<String> due = new Reports(state.assessment())
                     .of(judge.report())
                     .map(Report::recorded);
             return due.isPresent() && due.equals(state.announced(judge.report()));
@@ -65,13 +65,13 @@ final class Flow {
     }
 
     /** The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled one. */
-    String slotFor(State state, Assessment assessment, Quantity quantity) {
+    String slotFor(State state, Quantity quantity) {
         List<Step> measuring = job(state)
-                .applicable(assessment)
+                .applicable(state.assessment())
                 .map(Job.Placed::step)
                 .filter(step -> measured(step).filter(quantity::equals).isPresent())
                 .toList();
-        Optional<Step> asked = next(state, assessment).filter(measuring::contains);
+        Optional<Step> asked = next(state).filter(measuring::contains);
         return asked.or(() -> measuring.stream()
                         .filter(step -> state.sheet().answer(step.slot()).isEmpty())
                         .findFirst())
@@ -93,7 +93,7 @@ final class Flow {
     }
 
     /** What words mean now. */
-    Expectation expectation(State state, Assessment assessment) {
+    Expectation expectation(State state) {
         Optional<Quantity> last = state.sheet().lastQuantity();
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
@@ -105,7 +105,7 @@ final class Flow {
                             state.settings().units())
                     .answeredBy(Command.YES, Command.NO);
         }
-        Optional<Step> step = next(state, assessment);
+        Optional<Step> step = next(state);
         Expectation asked = new Expectation(
                 step.map(Step::id).orElse("done"),
                 step.flatMap(Flow::measured),

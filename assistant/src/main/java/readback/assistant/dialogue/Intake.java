@@ -34,11 +34,11 @@ final class Intake {
         List<Pending.Confirm> questions = new ArrayList<>();
         Objections objections = new Objections(draft.state().settings().units());
         for (Reading reading : readings) {
-            Assessment assessment = Assessment.of(draft.state());
+            Assessment assessment = draft.assessment();
             Grade grade = assessment.grade(reading);
             Optional<Message> early = correction
                     ? Optional.empty()
-                    : flow.next(draft.state(), assessment).flatMap(asked -> waiting.tooEarly(draft, asked, reading));
+                    : flow.next(draft.state()).flatMap(asked -> waiting.tooEarly(draft, asked, reading));
             if (early.isPresent()) {
                 draft.say(early.get());
             } else if (grade instanceof Grade.Impossible impossible) {
@@ -111,7 +111,7 @@ final class Intake {
     }
 
     private void fill(Draft draft, Reading reading, boolean confirmed) {
-        String slot = flow.slotFor(draft.state(), Assessment.of(draft.state()), reading.quantity());
+        String slot = flow.slotFor(draft.state(), reading.quantity());
         draft.become(draft.sheet().with(slot, new Answer.Value(draft.state().at(), reading, confirmed)));
         draft.become(draft.conversation().revisiting(Optional.empty()));
     }

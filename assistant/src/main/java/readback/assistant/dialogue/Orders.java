@@ -77,7 +77,7 @@ final class Orders {
     }
 
     private Optional<Step> asked(Draft draft) {
-        return flow.next(draft.state(), Assessment.of(draft.state()));
+        return flow.next(draft.state());
     }
 
     private void agreed(Draft draft, Optional<Step> asked, String word) {
@@ -127,7 +127,7 @@ final class Orders {
 
     private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
         Optional<Quantity> about = named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
-        Assessment assessment = Assessment.of(draft.state());
+        Assessment assessment = draft.assessment();
         List<String> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
         boolean afterVerdict = about.isEmpty()
@@ -149,7 +149,7 @@ final class Orders {
 
     private Optional<Step> stepOf(Draft draft, String slot) {
         return flow.job(draft.state())
-                .applicable(Assessment.of(draft.state()))
+                .applicable(draft.assessment())
                 .map(Job.Placed::step)
                 .filter(step -> step.slot().equals(slot))
                 .findFirst();
@@ -164,7 +164,7 @@ final class Orders {
     private void goBack(Draft draft, Optional<Quantity> about) {
         Optional<Step> to = about.isPresent()
                 ? stepOf(draft, Step.slotOf(about.get()))
-                : draft.sheet().last().map(Sheet.Change::slot).flatMap(slot -> stepOf(draft, slot));
+                : draft.sheet().last().map(History.Change::slot).flatMap(slot -> stepOf(draft, slot));
         if (to.isEmpty()) {
             draft.say(Message.of("back.nowhere"));
             return;
@@ -183,7 +183,7 @@ final class Orders {
             draft.say(Message.of(known ? "scratch.done" : "scratch.nothing-of").with("name", Fact.name(about.get())));
             return;
         }
-        Optional<Sheet.Change> last = draft.sheet().last();
+        Optional<History.Change> last = draft.sheet().last();
         if (last.isEmpty()) {
             draft.say(Message.of("scratch.nothing"));
             return;
@@ -221,8 +221,8 @@ final class Orders {
 
     /** Where the work stands, in one sentence or two. */
     List<Message> whereWeAre(Draft draft) {
-        Assessment assessment = Assessment.of(draft.state());
-        List<Fact> missing = flow.open(draft.state(), assessment)
+        Assessment assessment = draft.assessment();
+        List<Fact> missing = flow.open(draft.state())
                 .map(Job.Placed::step)
                 .filter(step -> !step.optional())
                 .flatMap(step -> Flow.measured(step).stream())
@@ -230,7 +230,7 @@ final class Orders {
                 .map(Fact::name)
                 .toList();
         List<Message> messages = new ArrayList<>();
-        messages.add(flow.open(draft.state(), assessment)
+        messages.add(flow.open(draft.state())
                 .findFirst()
                 .map(placed -> Message.of("where")
                         .with(
@@ -265,8 +265,7 @@ final class Orders {
 
     /** Whether everything that the job comes to by measurement was announced and still holds. */
     private boolean reached(Draft draft) {
-        Reports reports = new Reports(
-                Assessment.of(draft.state()), draft.state().settings().units());
+        Reports reports = new Reports(draft.assessment());
         return outcomes(draft).allMatch(report -> {
             Optional<String> due = reports.of(report).map(Report::recorded);
             return due.isPresent() && due.equals(draft.state().announced(report));
@@ -284,7 +283,7 @@ final class Orders {
 
     /** Ends the session with what was reached. */
     void close(Draft draft) {
-        Assessment assessment = Assessment.of(draft.state());
+        Assessment assessment = draft.assessment();
         Mass moved = assessment.movedInAll();
         if (moved.kilograms() != 0) {
             draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
@@ -350,7 +349,7 @@ final class Orders {
 
     /** Answers "what is saturation at"; fills nothing. */
     void saturation(Draft draft, Reading pressure) {
-        Assessment assessment = Assessment.of(draft.state());
+        Assessment assessment = draft.assessment();
         Optional<Refrigerant> refrigerant = assessment.refrigerant();
         if (refrigerant.isEmpty()) {
             draft.say(Message.of("saturation.which-refrigerant"));

@@ -37,9 +37,9 @@ final class Reports {
     private final Assessment assessment;
     private final UnitSetting units;
 
-    Reports(Assessment assessment, UnitSetting units) {
+    Reports(Assessment assessment) {
         this.assessment = assessment;
-        this.units = units;
+        this.units = assessment.settings().units();
     }
 
     Optional<Report> of(String report) {

@@ -1,8 +1,8 @@
 package readback.assistant.dialogue;
 
-import java.util.ArrayList;
+
 import java.util.LinkedHashMap;
-import java.util.List;
+
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,18 +15,17 @@ import readback.prompts.checklist.Step;
  * What is known: the answers by slot, in the order they were given, and every change that led there. Immutable.
  *
  * @param answers by slot
- * @param history oldest first; undoing takes from the end
+ * @param history the changes that led here; undoing takes the latest back
  */
-public record Sheet(Map<String, Answer> answers, List<Change> history) {
+public record Sheet(Map<String, Answer> answers, History history) {
 
-    /** One slot before and after. */
-    public record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}
+    
 
-    static final Sheet EMPTY = new Sheet(Map.of(), List.of());
+    static final Sheet EMPTY = new Sheet(Map.of(), History.NONE);
 
     public Sheet {
         answers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(answers));
-        history = List.copyOf(history);
+        
     }
 
     /** What fills the slot now. */
@@ -64,30 +63,31 @@ public record Sheet(Map<String, Answer> answers, List<Change> history) {
         return sheet;
     }
 
-    /** The last change that can be undone. */
-    Optional<Change> last() {
-        return history.isEmpty() ? Optional.empty() : Optional.of(history.get(history.size() - 1));
+        /** The last change that can be undone. */
+    Optional<History.Change> last() {
+        return history.latest();
     }
 
     /** The quantity of the value given last, if the last change gave one. */
     Optional<Quantity> lastQuantity() {
-        return last().flatMap(Change::after).flatMap(Sheet::readingOf).map(Reading::quantity);
+        return last().flatMap(History.Change::after).flatMap(Sheet::readingOf).map(Reading::quantity);
     }
 
-    /** As it was before the last change. */
+        /** As it was before the last change; as it is when there was none. */
     Sheet undone() {
-        Change change = history.get(history.size() - 1);
+        return last().map(this::without).orElse(this);
+    }
+
+    private Sheet without(History.Change change) {
         Map<String, Answer> back = new LinkedHashMap<>(answers);
         change.before().ifPresentOrElse(before -> back.put(change.slot(), before), () -> back.remove(change.slot()));
-        return new Sheet(back, history.subList(0, history.size() - 1));
+        return new Sheet(back, history.earlier());
     }
 
     private Sheet changed(String slot, Optional<Answer> after) {
         Map<String, Answer> next = new LinkedHashMap<>(answers);
         after.ifPresentOrElse(answer -> next.put(slot, answer), () -> next.remove(slot));
-        List<Change> longer = new ArrayList<>(history);
-        longer.add(new Change(slot, answer(slot), after));
-        return new Sheet(next, longer);
+                return new Sheet(next, history.and(new History.Change(slot, answer(slot), after)));
     }
 
     static Optional<Reading> readingOf(Answer answer) {

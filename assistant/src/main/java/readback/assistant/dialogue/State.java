@@ -12,10 +12,7 @@ import java.util.TreeMap;
  * Everything that a session knows at one moment. Immutable; made only by {@link Dialogue} from the session's events.
  *
  * @param at time of the latest event
- * @param settings as at the start, but for the units, which can be changed by voice
- * @param jobs names of the jobs under way, the current one last; the others go on when it is done
- * @param sheet what was answered
- * @param rounds measurements that were acted on, oldest first
+ * @param assessment what is known, and what follows from it
  * @param conversation where the talk stands
  * @param warnings which cautions were given and which wait for an acknowledgement
  * @param announced what was spoken last of each report, in its recorded form
@@ -23,18 +20,13 @@ import java.util.TreeMap;
  */
 public record State(
         Instant at,
-        Settings settings,
-        List<String> jobs,
-        Sheet sheet,
-        List<Round> rounds,
+        Assessment assessment,
         Conversation conversation,
         Warnings warnings,
         Map<String, String> announced,
         Map<String, Instant> waits) {
 
     public State {
-        jobs = List.copyOf(jobs);
-        rounds = List.copyOf(rounds);
         announced = Map.copyOf(announced);
         waits = Map.copyOf(waits);
     }
@@ -42,19 +34,34 @@ public record State(
     static State opened(Event.Started started) {
         return new State(
                 started.at(),
-                started.settings(),
-                List.of(started.settings().job()),
-                Sheet.EMPTY,
-                List.of(),
+                new Assessment(started.settings(), List.of(started.settings().job()), Sheet.EMPTY, List.of()),
                 Conversation.opened(started.settings().brief()),
                 Warnings.NONE,
                 Map.of(),
                 Map.of());
     }
 
+    public Settings settings() {
+        return assessment.settings();
+    }
+
+    /** Names of the jobs under way, the current one last; the others go on when it is done. */
+    public List<String> jobs() {
+        return assessment.jobs();
+    }
+
+    public Sheet sheet() {
+        return assessment.sheet();
+    }
+
+    /** Measurements that were acted on, oldest first. */
+    public List<Round> rounds() {
+        return assessment.rounds();
+    }
+
     /** Name of the job being done. */
     public String job() {
-        return jobs.get(jobs.size() - 1);
+        return jobs().get(jobs().size() - 1);
     }
 
     /** Whether the session is over. */
@@ -108,71 +115,61 @@ public record State(
     }
 
     State at(Instant now) {
-        return new State(now, settings, jobs, sheet, rounds, conversation, warnings, announced, waits);
+        return new State(now, assessment, conversation, warnings, announced, waits);
     }
 
     State with(Sheet next) {
-        return new State(at, settings, jobs, next, rounds, conversation, warnings, announced, waits);
+        return new State(at, assessment.with(next), conversation, warnings, announced, waits);
     }
 
     State with(Conversation next) {
-        return new State(at, settings, jobs, sheet, rounds, next, warnings, announced, waits);
+        return new State(at, assessment, next, warnings, announced, waits);
     }
 
     State with(Settings next) {
-        return new State(at, next, jobs, sheet, rounds, conversation, warnings, announced, waits);
+        return new State(at, assessment.with(next), conversation, warnings, announced, waits);
     }
 
     State with(Warnings next) {
-        return new State(at, settings, jobs, sheet, rounds, conversation, next, announced, waits);
+        return new State(at, assessment, conversation, next, announced, waits);
     }
 
     State announcing(String report, String outcome) {
         Map<String, String> more = new TreeMap<>(announced);
         more.put(report, outcome);
-        return new State(at, settings, jobs, sheet, rounds, conversation, warnings, more, waits);
+        return new State(at, assessment, conversation, warnings, more, waits);
     }
 
     State waiting(String step, Instant since) {
         Map<String, Instant> more = new TreeMap<>(waits);
         more.put(step, since);
-        return new State(at, settings, jobs, sheet, rounds, conversation, warnings, announced, more);
+        return new State(at, assessment, conversation, warnings, announced, more);
     }
 
     State notWaiting(String step) {
         Map<String, Instant> fewer = new TreeMap<>(waits);
         fewer.remove(step);
-        return new State(at, settings, jobs, sheet, rounds, conversation, warnings, announced, fewer);
+        return new State(at, assessment, conversation, warnings, announced, fewer);
     }
 
     /** Puts another job on top; one that is under way already comes to the top. */
     State doing(String job) {
-        List<String> order = new ArrayList<>(jobs);
+        List<String> order = new ArrayList<>(jobs());
         order.remove(job);
         order.add(job);
-        return new State(at, settings, order, sheet, rounds, conversation, warnings, announced, waits);
+        return new State(at, assessment.doing(order), conversation, warnings, announced, waits);
     }
 
     /** Takes the current job off; the one below goes on. */
     State doneWithJob() {
         return new State(
-                at,
-                settings,
-                jobs.subList(0, jobs.size() - 1),
-                sheet,
-                rounds,
-                conversation,
-                warnings,
-                announced,
-                waits);
+                at, assessment.doing(jobs().subList(0, jobs().size() - 1)), conversation, warnings, announced, waits);
     }
 
     /** Begins a further round of measurements with a cleared sheet. */
     State measuringAgain(Round acted, Sheet cleared, String report) {
-        List<Round> more = new ArrayList<>(rounds);
-        more.add(acted);
         Map<String, String> fewer = new TreeMap<>(announced);
         fewer.remove(report);
-        return new State(at, settings, jobs, cleared, more, conversation, warnings, fewer, waits);
+        return new State(at, assessment.measuringAgain(acted, cleared), conversation, warnings, fewer, waits);
     }
 }

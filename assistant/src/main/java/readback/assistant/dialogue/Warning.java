@@ -17,7 +17,7 @@ final class Warning {
 
     /** Cautions that the readings call for and that were not given yet. */
     static void warn(Draft draft) {
-        List<Caution> cautions = Assessment.of(draft.state()).cautions();
+        List<Caution> cautions = draft.assessment().cautions();
         Set<String> active =
                 cautions.stream().map(each -> Assessment.nameOf(each.rule())).collect(Collectors.toSet());
         Warnings warnings = draft.state().warnings().whileActive(active);
@@ -42,7 +42,7 @@ final class Warning {
 
     /** Cautions of an activity, each once a session. */
     static void prepare(Draft draft, Activity activity) {
-        Assessment assessment = Assessment.of(draft.state());
+        Assessment assessment = draft.assessment();
         for (Caution caution :
                 Cautions.in(readback.calc.caution.Situation.before(activity, assessment.refrigerant()))) {
             String name = Assessment.nameOf(caution.rule());

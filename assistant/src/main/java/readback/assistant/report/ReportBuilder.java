@@ -66,7 +66,7 @@ final class ReportBuilder {
         if (end == null || !(session.entries().get(0).event() instanceof Event.Started started)) {
             throw new IllegalArgumentException("a record without an event has nothing to report");
         }
-        Assessment known = dialogue.assessment(end);
+        Assessment known = end.assessment();
         known.judgement()
                 .filter(found -> found.verdict().kind() != Verdict.Kind.INCOMPLETE)
                 .filter(found -> rounds.isEmpty()
@@ -231,7 +231,7 @@ final class ReportBuilder {
     }
 
     private void verdict(Entry entry, State state, String announced) {
-        Assessment assessment = dialogue.assessment(state);
+        Assessment assessment = state.assessment();
         assessment
                 .judgement()
                 .ifPresent(found -> rounds.add(new JobReport.Round(

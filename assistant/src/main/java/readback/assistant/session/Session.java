@@ -134,7 +134,7 @@ public final class Session {
 
     /** What the state knows, judged. */
     public Assessment assessment() {
-        return dialogue.assessment(state);
+        return state.assessment();
     }
 
     public boolean closed() {

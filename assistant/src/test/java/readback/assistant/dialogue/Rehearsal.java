@@ -76,7 +76,7 @@ final class Rehearsal {
     }
 
     Assessment assessment() {
-        return DIALOGUE.assessment(state());
+        return state().assessment();
     }
 
     List<Event> events() {

@@ -69,7 +69,7 @@ class ChargeMovesTest {
         session.entries().forEach(followed::follow);
         List<Mass> counted = new ArrayList<>();
         Replay.through(Scripted.dialogue(), session.entries(), scene -> {
-            counted.add(Scripted.dialogue().assessment(scene.turn().state()).movedInAll());
+            counted.add(scene.turn().state().assessment().movedInAll());
             return true;
         });
         assertThat(followed.balance().net().kilograms())

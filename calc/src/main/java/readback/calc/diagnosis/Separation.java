@@ -15,6 +15,9 @@ final class Separation {
     /** Below this an observation is not worth the walk. */
     private static final double WORTH_IT = 0.1;
 
+    /** By the two expectations: the same few numbers are needed at every reading. */
+    private static final double[][] OF_SYMPTOMS = ofSymptoms();
+
     private Separation() {}
 
     /** The best observation not made yet; absent when none would help. */
@@ -25,7 +28,7 @@ final class Separation {
         for (Symptom symptom : Symptom.values()) {
             boolean open = !symptom.quantities().isEmpty()
                     && known.stream().noneMatch(evidence -> evidence.symptom() == symptom);
-            double worth = open ? ofSymptom(first.expected(symptom), second.expected(symptom)) : 0;
+            double worth = open ? OF_SYMPTOMS[first.expected(symptom).ordinal()][second.expected(symptom).ordinal()] : 0;
             if (worth > most) {
                 most = worth;
                 best = Optional.of(new NextObservation.Measure(symptom, symptom.quantities()));
@@ -42,10 +45,18 @@ final class Separation {
         return best;
     }
 
-    private static double ofSymptom(Expected first, Expected second) {
-        if (first == second) {
-            return 0;
+    private static double[][] ofSymptoms() {
+        Expected[] all = Expected.values();
+        double[][] table = new double[all.length][all.length];
+        for (Expected first : all) {
+            for (Expected second : all) {
+                table[first.ordinal()][second.ordinal()] = ofSymptom(first, second);
+            }
         }
+        return table;
+    }
+
+    private static double ofSymptom(Expected first, Expected second) {
         double width = 2 * Expected.REACH / STEPS;
         double sum = 0;
         for (int i = 0; i < STEPS; i++) {

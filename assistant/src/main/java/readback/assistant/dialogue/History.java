@@ -1,0 +1,57 @@
+package readback.assistant.dialogue;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The changes of a {@link Sheet}, the latest first in hand. Immutable; a longer history shares the shorter one, so that a
+ * session of ten thousand answers does not copy all of them at each.
+ */
+public final class History {
+
+    static final History NONE = new History(null, null);
+
+    private final @Nullable Change latest;
+    private final @Nullable History earlier;
+
+    /** One slot before and after. */
+    public record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}
+
+    private History(@Nullable Change latest, @Nullable History earlier) {
+        this.latest = latest;
+        this.earlier = earlier;
+    }
+
+    History and(Change change) {
+        return new History(change, this);
+    }
+
+    /** The last change; empty when nothing was changed. */
+    Optional<Change> latest() {
+        return Optional.ofNullable(latest);
+    }
+
+    /** What led to the last change. */
+    History earlier() {
+        return earlier == null ? NONE : earlier;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        if (!(other instanceof History that)) {
+            return false;
+        }
+        History one = this;
+        while (one != that && one.latest != null && Objects.equals(one.latest, that.latest)) {
+            one = one.earlier();
+            that = that.earlier();
+        }
+        return one == that || (one.latest == null && that.latest == null);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hashCode(latest);
+    }
+}
