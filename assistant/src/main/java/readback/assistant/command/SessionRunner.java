@@ -218,18 +218,30 @@ final class SessionRunner {
         audiences.add(alarm);
         audiences.add(new PlainAudience(console.out(), plan.echo()));
         plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
+                if (record.waiting() > 0) {
+            console.complain(notKept(record));
+        }
         Session session = opening.apply(audiences);
         input.feed(session, alarm, start);
         boolean finished = session.closed();
         if (!finished) {
             session.on(new Event.Ended(clock.instant()));
         }
-        console.out().println("Record: " + record.folder().resolve(SessionRecord.FILE));
-        rescue(record);
+                rescue(record);
+        if (record.waiting() == 0) {
+            console.out().println("Record: " + record.folder().resolve(SessionRecord.FILE));
+        }
         plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
         if (plan.json()) {
             console.out().println(Result.json(session.assessment(), finished));
         }
+    }
+
+        /** Why a record has not begun on the disk yet, and what to do. */
+    static String notKept(SessionRecord record) {
+        return "the record cannot be written to '" + record.folder() + "' ("
+                + record.flush().orElse("it works again") + "): the session is in memory only until it can. Make that"
+                + " folder writable, or begin again with another one named by --sessions.";
     }
 
     /** Lines that the disk did not take to the very end go where there may be room. */
@@ -243,7 +255,8 @@ final class SessionRunner {
             record.rescue(elsewhere);
             console.complain(
                     "the disk did not take the last " + record.waiting() + " lines of the record; they are in '"
-                            + elsewhere + "': put them behind the record when there is room.");
+                                                        + elsewhere + "': put them behind the record '" + record.folder().resolve(SessionRecord.FILE)
+                            + "' when it can be written.");
         } catch (IOException e) {
             console.complain("the last " + record.waiting() + " lines of the record could not be written anywhere ("
                     + e.getMessage() + "); what was said is on this screen only.");

@@ -82,12 +82,18 @@ public final class Dialogue {
         }
         if (event instanceof Event.DeviceLost lost) {
             draft.understoodAs("device lost");
-            draft.say(Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
+            draft.say(
+                    lost.device().equals(Event.RECORD)
+                            ? Message.of("record.lost")
+                            : Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
             return draft.turn(Optional.of(listen(draft)));
         }
         if (event instanceof Event.DeviceFound found) {
             draft.understoodAs("device found");
-            draft.say(Message.of("device.found").with("device", new Fact.Quoted(found.device())));
+            draft.say(
+                    found.device().equals(Event.RECORD)
+                            ? Message.of("record.found")
+                            : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
             return proceed(draft);
         }
         if (event instanceof Event.Resumed) {

@@ -35,7 +35,10 @@ public sealed interface Event {
     /** A timer that the dialogue started has run out. */
     record TimerElapsed(Instant at, String timer) implements Event {}
 
-    /** A microphone or loudspeaker stopped working. */
+        /** The name of the record as a device that can be lost: everything is kept in memory while it is. */
+    String RECORD = "record";
+
+    /** A microphone or loudspeaker stopped working, or the disk does not take the record. */
     record DeviceLost(Instant at, String device) implements Event {}
 
     /** It works again. */

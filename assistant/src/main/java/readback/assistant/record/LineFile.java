@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +23,36 @@ interface LineFile extends Closeable {
      * @throws IOException when that failed; some of the bytes may lie in the file then
      */
     void endWith(long position, byte[] bytes) throws IOException;
+
+        /** A new file, alone in a new folder, that is made as soon as the disk takes it: at once, or at a later line. */
+    final class ToBeMade implements LineFile {
+        private final Path file;
+        private @Nullable LineFile made;
+
+        ToBeMade(Path file) {
+            this.file = file;
+        }
+
+        @Override
+        public void endWith(long position, byte[] bytes) throws IOException {
+            if (made == null) {
+                Path folder = Objects.requireNonNull(file.getParent(), "a record lies in a folder");
+                Files.createDirectories(Objects.requireNonNull(folder.getParent(), "and that in another"));
+                if (!Files.isDirectory(folder)) {
+                    Files.createDirectory(folder, OwnerOnly.folder(folder));
+                }
+                made = OnDisk.create(file, OwnerOnly.file(folder));
+            }
+            made.endWith(position, bytes);
+        }
+
+        @Override
+        public void close() throws IOException {
+            if (made != null) {
+                made.close();
+            }
+        }
+    }
 
     /** A file on disk that no other process may write while this one has it. */
     final class OnDisk implements LineFile {

@@ -3,10 +3,8 @@ package readback.assistant.record;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
-import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -46,30 +44,28 @@ public final class SessionRecord implements AutoCloseable {
         this.shelf = AudioShelf.in(folder, AudioBudget.NONE);
     }
 
-    /**
-     * Begins a record in a new folder named after the session, readable by its owner alone.
+        /**
+     * Begins a record in a new folder named after the session, readable by its owner alone. When the disk does not take it,
+     * it begins in memory, as after a failure in mid-session: {@link #waiting} tells.
      *
-     * @throws RecordUnavailableException when the folder cannot be made or written
+     * @throws RecordUnavailableException when something that is no folder lies where the folder should be
      */
     public static SessionRecord create(Path sessions, Header header) throws RecordUnavailableException {
-        Path folder = sessions.resolve(header.session());
-        try {
-            Files.createDirectories(sessions);
-            Files.createDirectory(folder, OwnerOnly.folder(folder));
-            LineFile file = LineFile.OnDisk.create(folder.resolve(FILE), OwnerOnly.file(folder));
-            return begin(folder, file, header);
-        } catch (IOException e) {
-            throw new RecordUnavailableException(
-                    "The session record cannot be kept in '" + sessions + "' (" + reason(e)
-                            + "): make that folder writable or name another with --sessions.",
-                    e);
+        Path folder = sessions.toAbsolutePath().resolve(header.session());
+        for (Path above = folder; above != null; above = above.getParent()) {
+            if (Files.exists(above) && !Files.isDirectory(above)) {
+                throw new RecordUnavailableException("The session record cannot be kept in '" + sessions
+                        + "': a file of that name is in the way. Name another folder with --sessions.");
+            }
         }
+        return begin(folder, new LineFile.ToBeMade(folder.resolve(FILE)), header);
     }
 
-    static SessionRecord begin(Path folder, LineFile file, Header header) throws IOException {
+    static SessionRecord begin(Path folder, LineFile file, Header header) {
         String line = Chain.seal(Lines.header(header));
         SessionRecord record = new SessionRecord(folder, file, Chain.hashOfFresh(line), 0);
-        record.write(bytes(line));
+        record.unwritten.add(bytes(line));
+        record.flush();
         return record;
     }
 
@@ -135,9 +131,6 @@ public final class SessionRecord implements AutoCloseable {
     private static String reason(IOException e) {
         if (e instanceof AccessDeniedException) {
             return "access denied";
-        }
-        if (e instanceof NotDirectoryException || e instanceof FileAlreadyExistsException) {
-            return "a file of that name is in the way";
         }
         return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }

@@ -21,8 +21,7 @@ import readback.prompts.text.Wording;
  */
 public final class Session {
 
-    /** What the dialogue calls the record when it cannot be written. */
-    private static final String RECORD_DEVICE = "record on disk";
+    
 
     private final Dialogue dialogue;
     private final Wording wording;
@@ -60,8 +59,7 @@ public final class Session {
         Event.Started started = new Event.Started(now, settings);
         Turn first = dialogue.begin(started);
         Session session = new Session(dialogue, wording, record, audiences, first.state(), 0);
-        session.keep(started, first);
-        session.carryOut(started, first);
+                session.take(started, first);
         return session;
     }
 
@@ -100,8 +98,7 @@ public final class Session {
         }
         Turn turn = dialogue.on(state, event);
         state = turn.state();
-        keep(event, turn);
-        carryOut(event, turn);
+                take(event, turn);
     }
 
     /**
@@ -141,17 +138,25 @@ public final class Session {
         return state.closed();
     }
 
-    private void keep(Event event, Turn turn) {
+        private void take(Event event, Turn turn) {
+        Optional<Event> disk = keep(event, turn);
+        carryOut(event, turn);
+        disk.ifPresent(this::on);
+    }
+
+    /** Records the turn; the loss or the return of the disk is an event that follows. */
+    private Optional<Event> keep(Event event, Turn turn) {
         events++;
         List<String> shown = Line.of(turn, wording).stream().map(Line::shown).toList();
         Optional<String> trouble = record.append(Entry.of(events, event, turn, shown));
-        if (trouble.isPresent() && !recordLost) {
-            recordLost = true;
-            on(new Event.DeviceLost(event.at(), RECORD_DEVICE));
-        } else if (trouble.isEmpty() && recordLost) {
-            recordLost = false;
-            on(new Event.DeviceFound(event.at(), RECORD_DEVICE));
+                if (trouble.isPresent() == recordLost) {
+            return Optional.empty();
         }
+        recordLost = trouble.isPresent();
+        return Optional.of(
+                recordLost
+                        ? new Event.DeviceLost(event.at(), Event.RECORD)
+                        : new Event.DeviceFound(event.at(), Event.RECORD));
     }
 
     private void carryOut(Event event, Turn turn) {

@@ -11,16 +11,26 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import readback.assistant.record.Entry;
+import readback.assistant.record.Header;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.SessionRecord;
+import readback.assistant.replay.Verification;
+import readback.assistant.session.Fingerprints;
+import readback.assistant.session.Session;
 import readback.calc.charge.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Hypothesis;
+import readback.prompts.checklist.Checklists;
 import readback.prompts.text.Message;
 
 /**
@@ -75,6 +85,38 @@ class GoldenConversationTest {
         }
 
         assertThat(state).isEqualTo(rehearsal.state());
+    }
+
+        @ParameterizedTest
+    @MethodSource("conversations")
+    void the_record_of_the_conversation_verifies_as_identical(Path file, @TempDir Path sessions) throws Exception {
+        List<Event> events = rehearse(
+                        Files.readString(file, StandardCharsets.UTF_8).lines().toList())
+                .events();
+        Event.Started started = (Event.Started) events.get(0);
+        Map<String, String> parts = Fingerprints.of(Checklists.standard());
+        Path folder;
+        try (SessionRecord record =
+                SessionRecord.create(sessions, new Header("golden", started.at(), "test", parts, Map.of()))) {
+            Session session = Session.open(
+                    Rehearsal.DIALOGUE, Rehearsal.WORDING, record, List.of(), started.settings(), started.at());
+            events.subList(1, events.size()).forEach(session::on);
+            folder = record.folder();
+        }
+
+                RecordedSession recorded = RecordedSession.read(folder);
+        Verification verification = Verification.of(Rehearsal.DIALOGUE, Rehearsal.WORDING, parts, recorded);
+
+        // What comes after the end is not recorded; everything before it is.
+        assertThat(recorded.entries())
+                .extracting(Entry::event)
+                .isEqualTo(events.subList(0, recorded.entries().size()));
+        assertThat(recorded.closed() || recorded.entries().size() == events.size()).isTrue();
+
+        assertThat(verification)
+                .returns(Optional.empty(), Verification::fault)
+                .returns(Optional.empty(), Verification::difference)
+                .returns(recorded.entries().size(), Verification::events);
     }
 
     @ParameterizedTest

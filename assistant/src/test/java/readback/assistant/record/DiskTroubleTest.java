@@ -53,7 +53,7 @@ class DiskTroubleTest {
         say(session, 5, "four ten a");
         say(session, 9, "piston");
         assertThat(record.waiting()).isPositive();
-        assertThat(ear.heard).anySatisfy(line -> assertThat(line).contains("record on disk"));
+        assertThat(ear.heard).anySatisfy(line -> assertThat(line).contains("The record cannot be written"));
         assertThat(session.assessment().system())
                 .as("the session goes on in memory")
                 .isPresent();
@@ -62,7 +62,7 @@ class DiskTroubleTest {
         say(session, 20, "outdoor ninety five");
         assertThat(record.waiting()).isZero();
         assertThat(ear.heard.subList(saidWhileFull, ear.heard.size()))
-                .anySatisfy(line -> assertThat(line).contains("record on disk"));
+                .anySatisfy(line -> assertThat(line).contains("The record is written again"));
         RecordedSession recorded = RecordedSession.parse(disk.content(), folder.resolve("session.jsonl"));
         assertThat(recorded.fault()).isEmpty();
         assertThat(recorded.entries())
@@ -120,8 +120,41 @@ class DiskTroubleTest {
         assertThat(file).hasContent("first\nsecond\n");
     }
 
+        @Test
+    void a_disk_that_takes_nothing_at_the_start_is_said_and_catches_up_later(@TempDir Path folder) throws Exception {
+        FailingDisk disk = new FailingDisk(0);
+        SessionRecord record =
+                SessionRecord.begin(folder, disk, Scripted.session("late").header());
+        Ear ear = new Ear();
+        Session session = open(record, ear);
+        assertThat(ear.heard).anySatisfy(line -> assertThat(line).contains("The record cannot be written"));
+        say(session, 5, "four ten a");
+        disk.hasRoomFor(1_000_000);
+        say(session, 9, "piston");
+        assertThat(record.waiting()).isZero();
+        RecordedSession recorded = RecordedSession.parse(disk.content(), folder.resolve("session.jsonl"));
+        assertThat(recorded.fault()).isEmpty();
+        assertThat(recorded.hash()).isEqualTo(record.hash());
+        assertThat(recorded.entries())
+                .extracting(entry -> entry.event().getClass().getSimpleName())
+                .containsExactly("Started", "DeviceLost", "Heard", "Heard", "DeviceFound");
+    }
+
     @Test
-    void a_folder_that_cannot_be_written_is_refused_in_a_sentence(@TempDir Path folder) throws Exception {
+    void a_file_is_made_at_the_first_line_that_the_disk_takes(@TempDir Path folder) throws Exception {
+        Path blocked = Files.createFile(folder.resolve("sessions"));
+        Path file = blocked.resolve("one").resolve("session.jsonl");
+        try (LineFile late = new LineFile.ToBeMade(file)) {
+            assertThatThrownBy(() -> late.endWith(0, "first\n".getBytes(StandardCharsets.UTF_8)))
+                    .isInstanceOf(java.io.IOException.class);
+            Files.delete(blocked);
+            late.endWith(0, "first\n".getBytes(StandardCharsets.UTF_8));
+        }
+        assertThat(file).hasContent("first\n");
+    }
+
+    @Test
+    void a_file_in_the_place_of_the_folder_is_refused_in_a_sentence(@TempDir Path folder) throws Exception {
         Path inTheWay = Files.createFile(folder.resolve("file"));
         assertThatThrownBy(() ->
                         SessionRecord.create(inTheWay, Scripted.session("one").header()))
