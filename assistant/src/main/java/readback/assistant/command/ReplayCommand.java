@@ -26,6 +26,7 @@ import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Line;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
+import readback.assistant.voice.LineLoudspeaker;
 
 /** Shows a recorded conversation again, or checks it. */
 @Command(
@@ -65,6 +66,18 @@ public final class ReplayCommand implements Callable<Integer> {
 
     @Option(names = "--only", paramLabel = "doubt|caution|verdict", description = "Show only these moments.")
     private @Nullable String only;
+
+        @Option(
+            names = "--aloud",
+            description = "Let it be heard on the loudspeaker: the kept sound of what the technician said, and the"
+                    + " answers.")
+    private boolean aloud;
+
+    @Option(
+            names = "--loudspeaker",
+            paramLabel = "NAME",
+            description = "Part of the loudspeaker's name. Default: the system's choice.")
+    private @Nullable String loudspeaker;
 
     @Mixin
     private VoiceOptions voice = new VoiceOptions();
@@ -113,20 +126,30 @@ public final class ReplayCommand implements Callable<Integer> {
                         .orElseThrow(
                                 () -> new CommandFailure("--only is doubt, caution or verdict, not '" + only + "'.")));
         double factor = factor();
-        Optional<VoiceOptions.Speaker> speaker = voice.open(console);
+                List<Teller> tellers = tellers();
         try {
-            List<String> spoken = speaker.isPresent() ? spoken(recorded) : List.of();
-            int count = new Playback(console.out(), new Watcher(recorded, next, factor, speaker, spoken))
+            List<String> spoken = tellers.isEmpty() ? List.of() : spoken(recorded);
+            int count = new Playback(console.out(), new Watcher(recorded, next, factor, tellers, spoken))
                     .play(recorded, next);
             if (count == 0) {
                 console.out().println("There is no such moment in this session.");
             }
-            speaker.ifPresent(each -> console.out().println(each.summary()));
+            tellers.forEach(each -> console.out().println(each.summary()));
         } finally {
-            speaker.ifPresent(VoiceOptions.Speaker::close);
+            tellers.forEach(Teller::close);
         }
         recorded.fault().ifPresent(fault -> console.complain("from here on the record cannot be trusted: " + fault));
         return 0;
+    }
+
+        private List<Teller> tellers() {
+        List<Teller> tellers = new ArrayList<>();
+        voice.open(console).ifPresent(tellers::add);
+        if (aloud) {
+            tellers.add(new LoudTeller(
+                    voice.live(), new LineLoudspeaker(Optional.ofNullable(loudspeaker)), speed == null));
+        }
+        return tellers;
     }
 
     private double factor() {
@@ -159,7 +182,7 @@ public final class ReplayCommand implements Callable<Integer> {
         private final RecordedSession recorded;
         private final Playback.Next next;
         private final double factor;
-        private final Optional<VoiceOptions.Speaker> speaker;
+                private final List<Teller> tellers;
         private final List<String> spoken;
         private double silence;
 
@@ -167,18 +190,18 @@ public final class ReplayCommand implements Callable<Integer> {
                 RecordedSession recorded,
                 Playback.Next next,
                 double factor,
-                Optional<VoiceOptions.Speaker> speaker,
+                                List<Teller> tellers,
                 List<String> spoken) {
             this.recorded = recorded;
             this.next = next;
             this.factor = factor;
-            this.speaker = speaker;
+                        this.tellers = tellers;
             this.spoken = spoken;
         }
 
         @Override
         public void pause(Duration pause) {
-            silence = Math.min(LONGEST_PAUSE_SECONDS, Math.max(0, pause.toMillis() / MILLIS));
+                                    silence = Math.min(LONGEST_PAUSE_SECONDS, Math.max(0, pause.toMillis() / MILLIS));
             long millis = Math.round(Math.max(0, pause.toMillis()) / factor);
             if (millis > 0) {
                 try {
@@ -218,19 +241,19 @@ public final class ReplayCommand implements Callable<Integer> {
 
         @Override
         public void shown(Entry entry) {
-            if (speaker.isEmpty()) {
+                        if (tellers.isEmpty()) {
                 return;
             }
-            recorded.sound(entry)
+            Samples sound = recorded.sound(entry)
                     .filter(KeptSound.Whole.class::isInstance)
-                    .flatMap(sound ->
-                            Recording.read(((KeptSound.Whole) sound).file()).samples())
-                    .ifPresentOrElse(
-                            sound -> speaker.get().play(sound, silence),
-                            () -> speaker.get().play(Samples.silence(0, 16000), silence));
+                    .flatMap(kept -> Recording.read(((KeptSound.Whole) kept).file()).samples())
+                    .orElse(Samples.silence(0, 16000));
             String text = spoken.get(entry.number() - 1);
-            if (!text.isEmpty()) {
-                speaker.get().speak(text);
+            for (Teller teller : tellers) {
+                teller.play(sound, silence);
+                if (!text.isEmpty()) {
+                    teller.speak(text);
+                }
             }
         }
     }

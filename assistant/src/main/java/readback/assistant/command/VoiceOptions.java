@@ -30,7 +30,7 @@ final class VoiceOptions {
     private @Nullable Path speakTo;
 
     /** Something that speaks into the file asked for; owns voice and file. */
-    static final class Speaker implements AutoCloseable {
+    static final class Speaker implements Teller {
         private final Voice engine;
         private final SpokenConversation conversation;
         private final Path file;
@@ -51,8 +51,8 @@ final class VoiceOptions {
             return engine.name();
         }
 
-        /** Adds a text spoken by this voice. */
-        void speak(String text) {
+        @Override
+        public void speak(String text) {
             try {
                 conversation.say(engine.speak(text));
             } catch (IOException | VoiceFailedException e) {
@@ -60,8 +60,8 @@ final class VoiceOptions {
             }
         }
 
-        /** Adds sound that was recorded, and silence before it. */
-        void play(Samples sound, double pauseSeconds) {
+        @Override
+        public void play(Samples sound, double pauseSeconds) {
             try {
                 conversation.listen(pauseSeconds);
                 conversation.say(sound);
@@ -70,8 +70,8 @@ final class VoiceOptions {
             }
         }
 
-        /** One line for the user: where the sound is and how long. */
-        String summary() {
+        @Override
+        public String summary() {
             return String.format(
                     Locale.ROOT, "Spoken side: %s (%.1f s, %s)", file, conversation.seconds(), engine.name());
         }

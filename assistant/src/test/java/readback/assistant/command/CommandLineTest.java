@@ -3,12 +3,7 @@ package readback.assistant.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,39 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import readback.assistant.Readback;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 
 /** The program as its user meets it: words in, words and an exit code out. */
 class CommandLineTest {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @TempDir
     Path folder;
-
-    private record Ran(int code, String out, String err) {
-        JsonNode lastLine() {
-            try {
-                List<String> lines = out.strip().lines().toList();
-                return JSON.readTree(lines.get(lines.size() - 1));
-            } catch (IOException e) {
-                throw new AssertionError("the last line is no JSON: " + out, e);
-            }
-        }
-    }
-
-    private static Ran run(String typed, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(
-                new BufferedReader(new StringReader(typed)),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
-        int code = Readback.run(console, arguments);
-        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-    }
 
     private Ran check(String typed, String... more) {
         List<String> arguments = new ArrayList<>(List.of(
@@ -60,7 +30,7 @@ class CommandLineTest {
                 "--sessions",
                 folder.resolve("sessions").toString()));
         arguments.addAll(List.of(more));
-        return run(typed, arguments.toArray(String[]::new));
+        return Ran.of(typed, arguments.toArray(String[]::new));
     }
 
     /**
@@ -155,7 +125,7 @@ class CommandLineTest {
     void a_sessions_folder_that_cannot_be_written_stops_before_the_first_question() throws IOException {
         Path inTheWay = Files.writeString(folder.resolve("file"), "");
 
-        Ran ran = run("four ten a\n", "check", "--typed", "--sessions", inTheWay.toString());
+        Ran ran = Ran.of("four ten a\n", "check", "--typed", "--sessions", inTheWay.toString());
 
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).contains("cannot be kept").contains("--sessions");
@@ -164,7 +134,7 @@ class CommandLineTest {
 
     @Test
     void typed_and_audio_at_once_is_a_question_back() {
-        Ran ran = run("", "check", "--typed", "--audio", "call.wav");
+        Ran ran = Ran.of("", "check", "--typed", "--audio", "call.wav");
 
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).contains("--typed or --audio, not both");
@@ -172,7 +142,7 @@ class CommandLineTest {
 
     @Test
     void a_mistyped_option_is_answered_with_help() {
-        Ran ran = run("", "check", "--typd");
+        Ran ran = Ran.of("", "check", "--typd");
 
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("--typed").contains("readback help check");
@@ -180,7 +150,7 @@ class CommandLineTest {
 
     @Test
     void alone_it_teaches() {
-        Ran ran = run("");
+        Ran ran = Ran.of("");
 
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("readback demo").contains("check").contains("saturation");
@@ -190,7 +160,7 @@ class CommandLineTest {
     @ParameterizedTest
     @CsvSource({"118, psig, 40", "365, psig, 110", "8.136, bar, 40", "813.6, kpa, 40"})
     void saturation_follows_from_gauge_pressure(String gauge, String unit, double fahrenheit) {
-        JsonNode line = run("", "saturation", "--refrigerant", "R-410A", "--gauge", gauge, "--unit", unit)
+        JsonNode line = Ran.of("", "saturation", "--refrigerant", "R-410A", "--gauge", gauge, "--unit", unit)
                 .lastLine();
 
         assertThat(line.path("dewF").asDouble()).isBetween(fahrenheit - 0.3, fahrenheit + 0.3);
@@ -199,7 +169,7 @@ class CommandLineTest {
 
     @Test
     void a_batch_answers_every_line_and_stumbles_over_none() {
-        Ran ran = run(
+        Ran ran = Ran.of(
                 "R-410A,118,0\nR-22,68.5,0\nR-999,1,0\nR-410A,lots,0\nR-410A,5000,0\nnonsense\n",
                 "saturation",
                 "--batch");
@@ -214,7 +184,7 @@ class CommandLineTest {
     /** ASHRAE Handbook of Fundamentals, chapter 1, computed: 80 °F dry, 67 °F wet, sea level (from memory). */
     @Test
     void the_state_of_air_follows_from_two_temperatures() {
-        JsonNode line = run("", "air", "--dry", "80", "--wet", "67").lastLine();
+        JsonNode line = Ran.of("", "air", "--dry", "80", "--wet", "67").lastLine();
 
         assertThat(line.path("relativeHumidityPercent").asDouble()).isBetween(50.9, 51.4);
         assertThat(line.path("dewPointF").asDouble()).isBetween(60.2, 60.4);
@@ -225,7 +195,7 @@ class CommandLineTest {
 
     @Test
     void air_that_cannot_be_is_refused_with_what_can() {
-        Ran ran = run("", "air", "--dry", "60", "--wet", "67");
+        Ran ran = Ran.of("", "air", "--dry", "60", "--wet", "67");
 
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).contains("wet bulb").contains("at or below the dry bulb");
@@ -234,7 +204,7 @@ class CommandLineTest {
     /** R-410A pressure-temperature table of equipment makers: 40 °F is 118.0 psig, 110 °F is 365.0 psig. */
     @Test
     void a_table_shows_gauge_pressures_by_temperature() {
-        Ran ran = run("", "table", "--refrigerant", "410a", "--from", "40", "--to", "110", "--step", "70");
+        Ran ran = Ran.of("", "table", "--refrigerant", "410a", "--from", "40", "--to", "110", "--step", "70");
 
         List<String> lines = ran.out().strip().lines().toList();
         assertThat(lines).hasSize(5);
@@ -244,10 +214,10 @@ class CommandLineTest {
 
     @Test
     void the_vocabulary_of_a_step_can_be_read() {
-        Ran ran = run("", "vocabulary", "--step", "suction-pressure", "--words");
+        Ran ran = Ran.of("", "vocabulary", "--step", "suction-pressure", "--words");
 
         assertThat(ran.out().lines()).contains("suction", "hundred", "psi", "[unk]");
-        assertThat(run("", "vocabulary", "--step", "suktion").err()).contains("There is no step 'suktion'");
+        assertThat(Ran.of("", "vocabulary", "--step", "suktion").err()).contains("There is no step 'suktion'");
     }
 
     @Test
@@ -256,20 +226,20 @@ class CommandLineTest {
         Files.writeString(
                 folder.resolve("expected.tsv"), "file\tkind\twords\nquiet.wav\tunrelated\t\nquiet.wav\tnumber\tone\n");
 
-        Ran ran = run("", "measure", folder.toString());
+        Ran ran = Ran.of("", "measure", folder.toString());
 
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
                 .contains("0 words heard")
                 .contains("number, clean")
                 .contains("real-time factor");
-        assertThat(run("", "measure", folder.resolve("nowhere").toString()).err())
+        assertThat(Ran.of("", "measure", folder.resolve("nowhere").toString()).err())
                 .contains("There is no readable list");
     }
 
     @Test
     void understand_says_what_words_mean() {
-        JsonNode line = run("", "understand", "low side's one twenty, vapor line fifty two")
+        JsonNode line = Ran.of("", "understand", "low side's one twenty, vapor line fifty two")
                 .lastLine();
 
         assertThat(line.path("understood").asBoolean()).isTrue();
@@ -284,7 +254,7 @@ class CommandLineTest {
             Files.writeString(folder.resolve(name), name.equals("empty.wav") ? "" : "this is not sound at all, really");
         }
 
-        Ran ran = run("", "hear", folder.resolve(name).toString());
+        Ran ran = Ran.of("", "hear", folder.resolve(name).toString());
 
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).contains(name).doesNotContain("Exception");
@@ -294,7 +264,7 @@ class CommandLineTest {
     void a_model_folder_that_is_none_is_said_to_be_none() throws IOException {
         Path wave = Files.write(folder.resolve("silence.wav"), silence());
 
-        Ran ran = run("", "hear", wave.toString(), "--model", folder.toString());
+        Ran ran = Ran.of("", "hear", wave.toString(), "--model", folder.toString());
 
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).contains("is not a whole speech model").contains("--model");

@@ -3,13 +3,8 @@ package readback.assistant.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintStream;
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +15,6 @@ import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import readback.assistant.Readback;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.sound.WaveWriter;
@@ -28,37 +22,21 @@ import readback.assistant.sound.WaveWriter;
 /** The shipped recordings through the real recogniser, the dialogue and the judgement to the verdict. */
 class RecordedCallTest {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @TempDir
     Path folder;
 
-    private record Ran(int code, String out, String err) {
-
-        JsonNode result() throws IOException {
-            List<String> lines = out.strip().lines().toList();
-            return JSON.readTree(lines.get(lines.size() - 1));
-        }
-
-        List<String> technician() {
-            return out.lines()
-                    .filter(line -> line.startsWith("technician"))
-                    .map(line -> line.substring("technician".length()).strip())
-                    .toList();
-        }
+    private static List<String> technician(Ran ran) {
+        return ran.out()
+                .lines()
+                .filter(line -> line.startsWith("technician"))
+                .map(line -> line.substring("technician".length()).strip())
+                .toList();
     }
 
     private Ran run(String... arguments) {
         List<String> all = new ArrayList<>(Arrays.asList(arguments));
         all.addAll(List.of("--json", "--sessions", folder.resolve("sessions").toString()));
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(
-                new BufferedReader(new StringReader("")),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
-        int code = Readback.run(console, all.toArray(String[]::new));
-        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return Ran.of("", all.toArray(String[]::new));
     }
 
     private static byte[] call(String name) throws IOException {
@@ -79,20 +57,20 @@ class RecordedCallTest {
     void the_piston_call_is_heard_word_for_word_and_judged_undercharged() throws IOException {
         Ran ran = run("demo", "piston");
 
-        assertThat(ran.technician()).isEqualTo(script("piston.txt"));
-        assertThat(ran.result().path("verdict").asText()).isEqualTo("add");
-        assertThat(ran.result().path("readings").path("suctionPressure").asInt())
+        assertThat(technician(ran)).isEqualTo(script("piston.txt"));
+        assertThat(ran.lastLine().path("verdict").asText()).isEqualTo("add");
+        assertThat(ran.lastLine().path("readings").path("suctionPressure").asInt())
                 .isEqualTo(110);
-        assertThat(ran.result().path("complete").asBoolean()).isTrue();
+        assertThat(ran.lastLine().path("complete").asBoolean()).isTrue();
     }
 
     @Test
     void the_valve_call_is_heard_word_for_word_and_judged_right() throws IOException {
         Ran ran = run("demo", "valve");
 
-        assertThat(ran.technician()).isEqualTo(script("valve.txt"));
-        assertThat(ran.result().path("verdict").asText()).isEqualTo("in-tolerance");
-        assertThat(ran.result().path("valve").asText()).isEqualTo("inside");
+        assertThat(technician(ran)).isEqualTo(script("valve.txt"));
+        assertThat(ran.lastLine().path("verdict").asText()).isEqualTo("in-tolerance");
+        assertThat(ran.lastLine().path("valve").asText()).isEqualTo("inside");
     }
 
     @Test
@@ -104,7 +82,7 @@ class RecordedCallTest {
             writer.append(sound.at(48000));
         }
 
-        assertThat(run("check", "--audio", wide.toString()).technician()).isEqualTo(script("piston.txt"));
+        assertThat(technician(run("check", "--audio", wide.toString()))).isEqualTo(script("piston.txt"));
     }
 
     @Test
@@ -116,9 +94,9 @@ class RecordedCallTest {
 
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).contains("half.wav").contains("cut off");
-        assertThat(ran.technician().subList(0, 5))
+        assertThat(technician(ran).subList(0, 5))
                 .isEqualTo(script("piston.txt").subList(0, 5));
-        assertThat(ran.result().path("meteringDevice").asText()).isEqualTo("piston");
+        assertThat(ran.lastLine().path("meteringDevice").asText()).isEqualTo("piston");
     }
 
     @Test
@@ -146,8 +124,8 @@ class RecordedCallTest {
 
         Ran ran = run("check", "--audio", file.toString());
 
-        assertThat(ran.result().path("readings").isEmpty()).isTrue();
-        assertThat(ran.result().path("refrigerant").isNull()).isTrue();
+        assertThat(ran.lastLine().path("readings").isEmpty()).isTrue();
+        assertThat(ran.lastLine().path("refrigerant").isNull()).isTrue();
         assertThat(ran.err()).contains("no speech was heard");
     }
 }
