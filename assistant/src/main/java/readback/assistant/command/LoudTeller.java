@@ -12,7 +12,7 @@ final class LoudTeller implements Teller {
     private static final int RATE = 16000;
 
     private final Voice voice;
-        private final Loudspeaker loudspeaker;
+    private final Loudspeaker loudspeaker;
     private final boolean pauses;
 
     /**
@@ -26,7 +26,7 @@ final class LoudTeller implements Teller {
 
     @Override
     public void play(Samples sound, double pauseSeconds) {
-                if (pauses) {
+        if (pauses) {
             play(Samples.silence(pauseSeconds, RATE));
         }
         play(sound);

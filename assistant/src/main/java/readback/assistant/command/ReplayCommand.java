@@ -67,7 +67,7 @@ public final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--only", paramLabel = "doubt|caution|verdict", description = "Show only these moments.")
     private @Nullable String only;
 
-        @Option(
+    @Option(
             names = "--aloud",
             description = "Let it be heard on the loudspeaker: the kept sound of what the technician said, and the"
                     + " answers.")
@@ -126,7 +126,7 @@ public final class ReplayCommand implements Callable<Integer> {
                         .orElseThrow(
                                 () -> new CommandFailure("--only is doubt, caution or verdict, not '" + only + "'.")));
         double factor = factor();
-                List<Teller> tellers = tellers();
+        List<Teller> tellers = tellers();
         try {
             List<String> spoken = tellers.isEmpty() ? List.of() : spoken(recorded);
             int count = new Playback(console.out(), new Watcher(recorded, next, factor, tellers, spoken))
@@ -142,12 +142,12 @@ public final class ReplayCommand implements Callable<Integer> {
         return 0;
     }
 
-        private List<Teller> tellers() {
+    private List<Teller> tellers() {
         List<Teller> tellers = new ArrayList<>();
         voice.open(console).ifPresent(tellers::add);
         if (aloud) {
-            tellers.add(new LoudTeller(
-                    voice.live(), new LineLoudspeaker(Optional.ofNullable(loudspeaker)), speed == null));
+            tellers.add(
+                    new LoudTeller(voice.live(), new LineLoudspeaker(Optional.ofNullable(loudspeaker)), speed == null));
         }
         return tellers;
     }
@@ -182,7 +182,7 @@ public final class ReplayCommand implements Callable<Integer> {
         private final RecordedSession recorded;
         private final Playback.Next next;
         private final double factor;
-                private final List<Teller> tellers;
+        private final List<Teller> tellers;
         private final List<String> spoken;
         private double silence;
 
@@ -190,18 +190,18 @@ public final class ReplayCommand implements Callable<Integer> {
                 RecordedSession recorded,
                 Playback.Next next,
                 double factor,
-                                List<Teller> tellers,
+                List<Teller> tellers,
                 List<String> spoken) {
             this.recorded = recorded;
             this.next = next;
             this.factor = factor;
-                        this.tellers = tellers;
+            this.tellers = tellers;
             this.spoken = spoken;
         }
 
         @Override
         public void pause(Duration pause) {
-                                    silence = Math.min(LONGEST_PAUSE_SECONDS, Math.max(0, pause.toMillis() / MILLIS));
+            silence = Math.min(LONGEST_PAUSE_SECONDS, Math.max(0, pause.toMillis() / MILLIS));
             long millis = Math.round(Math.max(0, pause.toMillis()) / factor);
             if (millis > 0) {
                 try {
@@ -241,12 +241,13 @@ public final class ReplayCommand implements Callable<Integer> {
 
         @Override
         public void shown(Entry entry) {
-                        if (tellers.isEmpty()) {
+            if (tellers.isEmpty()) {
                 return;
             }
             Samples sound = recorded.sound(entry)
                     .filter(KeptSound.Whole.class::isInstance)
-                    .flatMap(kept -> Recording.read(((KeptSound.Whole) kept).file()).samples())
+                    .flatMap(kept ->
+                            Recording.read(((KeptSound.Whole) kept).file()).samples())
                     .orElse(Samples.silence(0, 16000));
             String text = spoken.get(entry.number() - 1);
             for (Teller teller : tellers) {

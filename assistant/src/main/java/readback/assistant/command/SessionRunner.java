@@ -218,7 +218,7 @@ final class SessionRunner {
         audiences.add(alarm);
         audiences.add(new PlainAudience(console.out(), plan.echo()));
         plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
-                if (record.waiting() > 0) {
+        if (record.waiting() > 0) {
             console.complain(notKept(record));
         }
         Session session = opening.apply(audiences);
@@ -227,7 +227,7 @@ final class SessionRunner {
         if (!finished) {
             session.on(new Event.Ended(clock.instant()));
         }
-                rescue(record);
+        rescue(record);
         if (record.waiting() == 0) {
             console.out().println("Record: " + record.folder().resolve(SessionRecord.FILE));
         }
@@ -237,7 +237,7 @@ final class SessionRunner {
         }
     }
 
-        /** Why a record has not begun on the disk yet, and what to do. */
+    /** Why a record has not begun on the disk yet, and what to do. */
     static String notKept(SessionRecord record) {
         return "the record cannot be written to '" + record.folder() + "' ("
                 + record.flush().orElse("it works again") + "): the session is in memory only until it can. Make that"
@@ -255,7 +255,8 @@ final class SessionRunner {
             record.rescue(elsewhere);
             console.complain(
                     "the disk did not take the last " + record.waiting() + " lines of the record; they are in '"
-                                                        + elsewhere + "': put them behind the record '" + record.folder().resolve(SessionRecord.FILE)
+                            + elsewhere + "': put them behind the record '"
+                            + record.folder().resolve(SessionRecord.FILE)
                             + "' when it can be written.");
         } catch (IOException e) {
             console.complain("the last " + record.waiting() + " lines of the record could not be written anywhere ("

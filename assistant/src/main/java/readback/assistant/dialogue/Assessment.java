@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Caution;
+import readback.calc.caution.Cautions;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Grade;
 import readback.calc.charge.Judgement;
@@ -57,7 +58,7 @@ public final class Assessment implements Situation {
     private static final String LOOK = "look-";
     private static final Advisor ADVISOR = new Advisor();
 
-        private final Settings settings;
+    private final Settings settings;
     private final List<String> jobs;
     private final Sheet sheet;
     private final List<Round> rounds;
@@ -69,7 +70,7 @@ public final class Assessment implements Situation {
     /** Worked out when it is first asked for: most questions about a state need no advice. */
     private @Nullable Advice advice;
 
-        /**
+    /**
      * @param settings as at the start, but for the units, which can be changed by voice
      * @param jobs names of the jobs under way, the current one last
      * @param sheet what was answered
@@ -81,18 +82,15 @@ public final class Assessment implements Situation {
         this.sheet = sheet;
         this.rounds = List.copyOf(rounds);
         this.readings = readings(sheet);
-        this.refrigerant =
-                sheet.option(REFRIGERANT).or(settings::refrigerant).flatMap(Assessment::refrigerant);
+        this.refrigerant = sheet.option(REFRIGERANT).or(settings::refrigerant).flatMap(Assessment::refrigerant);
         this.air = sheet.reading(Quantity.ALTITUDE)
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
         this.system = refrigerant.flatMap(fluid -> meteringDevice(sheet)
-                .map(device -> SystemUnderTest.of(fluid, device)
-                        .in(air)
-                        .judgedBy(settings.limits())));
+                .map(device -> SystemUnderTest.of(fluid, device).in(air).judgedBy(settings.limits())));
     }
 
-        Settings settings() {
+    Settings settings() {
         return settings;
     }
 
@@ -235,7 +233,15 @@ public final class Assessment implements Situation {
 
     /** The cautions that the readings call for now. */
     List<Caution> cautions() {
-        return judgement().map(Judgement::cautions).orElse(List.of());
+        List<Caution> cautions =
+                new ArrayList<>(judgement().map(Judgement::cautions).orElse(List.of()));
+        reading("pressure-end")
+                .or(() -> reading("pressure-start"))
+                .map(nitrogen -> readback.calc.caution.Situation.pressureTest(
+                        nitrogen.gaugePressure(),
+                        sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
+                .ifPresent(test -> cautions.addAll(Cautions.in(test)));
+        return cautions;
     }
 
     /** How likely a value is beside what is known. */

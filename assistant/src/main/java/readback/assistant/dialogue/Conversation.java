@@ -17,6 +17,7 @@ import readback.prompts.text.Message;
  * @param pending a question of our own that comes first
  * @param revisited a step that is asked again although it is filled
  * @param said what was said last, for "say again"
+ * @param silences how often nothing was heard for long since the last words
  */
 public record Conversation(
         Mode mode,
@@ -26,7 +27,8 @@ public record Conversation(
         int failures,
         Optional<Pending> pending,
         Optional<String> revisited,
-        List<Message> said) {
+        List<Message> said,
+        int silences) {
 
     /** Whether words are acted on. */
     enum Mode {
@@ -43,41 +45,51 @@ public record Conversation(
 
     static Conversation opened(boolean brief) {
         return new Conversation(
-                Mode.LISTENING, brief, Optional.empty(), Map.of(), 0, Optional.empty(), Optional.empty(), List.of());
+                Mode.LISTENING, brief, Optional.empty(), Map.of(), 0, Optional.empty(), Optional.empty(), List.of(), 0);
     }
 
     Conversation in(Mode next) {
-        return new Conversation(next, brief, asked, asks, failures, pending, revisited, said);
+        return new Conversation(next, brief, asked, asks, failures, pending, revisited, said, silences);
     }
 
     Conversation speaking(boolean briefly) {
-        return new Conversation(mode, briefly, asked, asks, failures, pending, revisited, said);
+        return new Conversation(mode, briefly, asked, asks, failures, pending, revisited, said, silences);
     }
 
     Conversation asking(String step) {
         Map<String, Integer> counted = new TreeMap<>(asks);
         counted.merge(step, 1, Integer::sum);
-        return new Conversation(mode, brief, Optional.of(step), counted, failures, pending, revisited, said);
+        return new Conversation(mode, brief, Optional.of(step), counted, failures, pending, revisited, said, silences);
     }
 
     Conversation failedAgain() {
-        return new Conversation(mode, brief, asked, asks, failures + 1, pending, revisited, said);
+        return new Conversation(mode, brief, asked, asks, failures + 1, pending, revisited, said, silences);
     }
 
     Conversation understood() {
-        return new Conversation(mode, brief, asked, asks, 0, pending, revisited, said);
+        return new Conversation(mode, brief, asked, asks, 0, pending, revisited, said, silences);
     }
 
     Conversation with(Optional<Pending> question) {
-        return new Conversation(mode, brief, asked, asks, failures, question, revisited, said);
+        return new Conversation(mode, brief, asked, asks, failures, question, revisited, said, silences);
     }
 
     Conversation revisiting(Optional<String> step) {
-        return new Conversation(mode, brief, asked, asks, failures, pending, step, said);
+        return new Conversation(mode, brief, asked, asks, failures, pending, step, said, silences);
     }
 
     Conversation having(List<Message> lastSaid) {
-        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, lastSaid);
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, lastSaid, silences);
+    }
+
+    /** Nothing was heard for long, once more. */
+    Conversation silentAgain() {
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, silences + 1);
+    }
+
+    /** Something was heard. */
+    Conversation spokenTo() {
+        return silences == 0 ? this : new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, 0);
     }
 
     int asksOf(String step) {

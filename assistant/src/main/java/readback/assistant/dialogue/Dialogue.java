@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,12 @@ import readback.prompts.text.Message;
  * same states, effects and outcomes; an instance holds only the immutable grammar and checklists and may be shared.
  */
 public final class Dialogue {
+
+    /** How long nothing may be said before it is asked again, and then before it is told once more where the work stands. */
+    private static final List<Duration> PATIENCE = List.of(Duration.ofMinutes(3), Duration.ofMinutes(10));
+
+    /** Whoever was away for so long is told where the work stands. */
+    private static final Duration AWAY = Duration.ofMinutes(10);
 
     /** After so many failures in a row another way to answer is offered. */
     private static final int FAILURES_BEFORE_ANOTHER_WAY = 3;
@@ -75,10 +82,12 @@ public final class Dialogue {
             return draft.turn(Optional.empty());
         }
         if (event instanceof Event.Heard heard) {
-            return heard(draft, heard);
+            boolean away = state.waits().isEmpty()
+                    && Duration.between(state.at(), event.at()).compareTo(AWAY) >= 0;
+            return heard(draft, heard, away);
         }
         if (event instanceof Event.TimerElapsed elapsed) {
-            return elapsed(draft, elapsed.timer());
+            return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
         }
         if (event instanceof Event.DeviceLost lost) {
             draft.understoodAs("device lost");
@@ -134,6 +143,29 @@ public final class Dialogue {
         return draft.turn(Optional.empty());
     }
 
+    /** The question is asked again, then once more with where the work stands; after that nobody is nagged. */
+    private Turn silence(Draft draft) {
+        draft.understoodAs("silence");
+        if (patience(draft).isEmpty()) {
+            return draft.turn(Optional.of(listen(draft)));
+        }
+        if (draft.conversation().silences() == 0) {
+            draft.say(Message.of("silence"));
+        } else {
+            draft.say(orders.whereWeAre(draft));
+        }
+        draft.become(draft.conversation().silentAgain());
+        return proceed(draft);
+    }
+
+    /** Nobody is hurried who said "hold on" or waits for time to pass. */
+    private static Optional<Duration> patience(Draft draft) {
+        int silences = draft.conversation().silences();
+        return draft.state().held() || !draft.state().waits().isEmpty() || silences >= PATIENCE.size()
+                ? Optional.empty()
+                : Optional.of(PATIENCE.get(silences));
+    }
+
     private Turn elapsed(Draft draft, String timer) {
         draft.understoodAs("timer " + timer);
         if (draft.state().held()) {
@@ -146,7 +178,8 @@ public final class Dialogue {
         return known && over ? proceed(draft) : draft.turn(Optional.of(listen(draft)));
     }
 
-    private Turn heard(Draft draft, Event.Heard heard) {
+    private Turn heard(Draft draft, Event.Heard heard, boolean away) {
+        draft.become(draft.conversation().spokenTo());
         Assessment known = draft.assessment();
         List<Hypothesis> hypotheses = heard.hypotheses();
         Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known));
@@ -156,7 +189,13 @@ public final class Dialogue {
         if (decision instanceof Decision.Accept accept) {
             draft.understoodAs(Meanings.line(accept.meaning()));
             accept(draft, accept.meaning(), accept.doubtful());
-            return draft.state().closed() ? draft.turn(Optional.empty()) : proceed(draft);
+            if (draft.state().closed()) {
+                return draft.turn(Optional.empty());
+            }
+            if (away && !draft.state().held()) {
+                draft.say(orders.whereWeAre(draft));
+            }
+            return proceed(draft);
         }
         if (decision instanceof Decision.AskBetween between) {
             draft.understoodAs("between "
@@ -264,6 +303,7 @@ public final class Dialogue {
 
     /** Cautions first, then our own question, then the verdict if it is due, then the next step. */
     private Turn proceed(Draft draft) {
+        waiting.giveUp(draft);
         Warning.warn(draft);
         if (draft.state().held()) {
             return draft.turn(Optional.of(listen(draft)));
@@ -296,6 +336,11 @@ public final class Dialogue {
         if (step.task() instanceof Task.Await await) {
             waiting.begin(draft, step, await.duration());
         }
+        if (!draft.state().brief()
+                && step.task() instanceof Task.Measure
+                && !flow.measuredBefore(draft.conversation())) {
+            draft.say(Message.of("offer.why"));
+        }
         draft.say(waiting.left(draft, step)
                 .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
                 .orElseGet(() -> Prompts.ask(step, draft.conversation())));
@@ -318,8 +363,7 @@ public final class Dialogue {
     /** Speaks a report; false when readings that it needs are still missing. */
     private static boolean announce(Draft draft, String name) {
         Assessment assessment = draft.assessment();
-        Optional<Report> report =
-                new Reports(assessment).of(name);
+        Optional<Report> report = new Reports(assessment).of(name);
         if (report.isEmpty()) {
             List<Fact> missing = assessment.judgement().stream()
                     .flatMap(each -> each.missing().stream())
@@ -356,6 +400,6 @@ public final class Dialogue {
     }
 
     private Effect.Listen listen(Draft draft) {
-        return new Effect.Listen(flow.expectation(draft.state()));
+        return new Effect.Listen(flow.expectation(draft.state()), patience(draft));
     }
 }

@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import readback.grammar.Expectation;
 import readback.prompts.text.Message;
 
@@ -18,8 +19,13 @@ public sealed interface Effect {
     /** Stop speaking at once. */
     record Hush() implements Effect {}
 
-    /** Listen with the vocabulary of this situation. */
-    record Listen(Expectation expectation) implements Effect {}
+    /**
+     * Listen with the vocabulary of this situation.
+     *
+     * @param patience where someone is listened to as they speak: send {@link Event.TimerElapsed} of {@link Event#SILENCE}
+     *     when nothing happened for so long; empty when silence is as good as words
+     */
+    record Listen(Expectation expectation, Optional<Duration> patience) implements Effect {}
 
     /** Send {@link Event.TimerElapsed} after the duration; an earlier timer of the same name is replaced. */
     record StartTimer(String timer, Duration duration) implements Effect {}

@@ -35,8 +35,11 @@ public sealed interface Event {
     /** A timer that the dialogue started has run out. */
     record TimerElapsed(Instant at, String timer) implements Event {}
 
-        /** The name of the record as a device that can be lost: everything is kept in memory while it is. */
+    /** The name of the record as a device that can be lost: everything is kept in memory while it is. */
     String RECORD = "record";
+
+    /** The name of the timer that tells of a long silence. */
+    String SILENCE = "silence";
 
     /** A microphone or loudspeaker stopped working, or the disk does not take the record. */
     record DeviceLost(Instant at, String device) implements Event {}

@@ -52,9 +52,8 @@ final class Flow {
     private static boolean filled(Step step, State state) {
         Task task = step.task();
         if (task instanceof Task.Judge judge) {
-            Optional<String> due = new Reports(state.assessment())
-                    .of(judge.report())
-                    .map(Report::recorded);
+            Optional<String> due =
+                    new Reports(state.assessment()).of(judge.report()).map(Report::recorded);
             return due.isPresent() && due.equals(state.announced(judge.report()));
         }
         if (task instanceof Task.Question question && question.mustBeYes()) {
@@ -126,6 +125,14 @@ final class Flow {
             return new Command[] {Command.DONE, Command.YES};
         }
         return task instanceof Task.Acknowledge ? new Command[] {Command.DONE, Command.FINISH} : new Command[0];
+    }
+
+    /** Whether a value was asked for in this session, whatever the job. */
+    boolean measuredBefore(Conversation conversation) {
+        return checklists.jobs().stream()
+                .flatMap(job -> job.parts().stream())
+                .flatMap(part -> part.checklist().steps().stream())
+                .anyMatch(step -> step.task() instanceof Task.Measure && conversation.asksOf(step.id()) > 0);
     }
 
     static Optional<Quantity> measured(Step step) {

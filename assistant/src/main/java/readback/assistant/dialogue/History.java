@@ -1,6 +1,7 @@
 package readback.assistant.dialogue;
 
-import java.util.Objects;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -37,21 +38,21 @@ public final class History {
         return earlier == null ? NONE : earlier;
     }
 
+    private List<Change> changes() {
+        List<Change> changes = new ArrayList<>();
+        for (History at = this; at.latest != null; at = at.earlier()) {
+            changes.add(at.latest);
+        }
+        return changes;
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
-        if (!(other instanceof History that)) {
-            return false;
-        }
-        History one = this;
-        while (one != that && one.latest != null && Objects.equals(one.latest, that.latest)) {
-            one = one.earlier();
-            that = that.earlier();
-        }
-        return one == that || (one.latest == null && that.latest == null);
+        return other instanceof History that && changes().equals(that.changes());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hashCode(latest);
+        return changes().hashCode();
     }
 }

@@ -221,7 +221,6 @@ final class Orders {
 
     /** Where the work stands, in one sentence or two. */
     List<Message> whereWeAre(Draft draft) {
-        Assessment assessment = draft.assessment();
         List<Fact> missing = flow.open(draft.state())
                 .map(Job.Placed::step)
                 .filter(step -> !step.optional())

@@ -1,8 +1,6 @@
 package readback.assistant.dialogue;
 
-
 import java.util.LinkedHashMap;
-
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -19,13 +17,10 @@ import readback.prompts.checklist.Step;
  */
 public record Sheet(Map<String, Answer> answers, History history) {
 
-    
-
     static final Sheet EMPTY = new Sheet(Map.of(), History.NONE);
 
     public Sheet {
         answers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(answers));
-        
     }
 
     /** What fills the slot now. */
@@ -54,16 +49,21 @@ public record Sheet(Map<String, Answer> answers, History history) {
         return answers.containsKey(slot) ? changed(slot, Optional.empty()) : this;
     }
 
-    /** Clears slots for another round of measurements; the history keeps what was there. */
-    Sheet withoutAll(Set<String> slots) {
-        Sheet sheet = this;
-        for (String slot : slots) {
-            sheet = sheet.without(slot);
-        }
-        return sheet;
+    /** Filled by time, not by the technician: "scratch that" does not mean it. */
+    Sheet passed(String slot, Answer answer) {
+        Map<String, Answer> next = new LinkedHashMap<>(answers);
+        next.put(slot, answer);
+        return new Sheet(next, history);
     }
 
-        /** The last change that can be undone. */
+    /** Cleared for another round of measurements. What was acted on is not taken back any more. */
+    Sheet withoutAll(Set<String> slots) {
+        Map<String, Answer> next = new LinkedHashMap<>(answers);
+        next.keySet().removeAll(slots);
+        return new Sheet(next, History.NONE);
+    }
+
+    /** The last change that can be undone. */
     Optional<History.Change> last() {
         return history.latest();
     }
@@ -73,7 +73,7 @@ public record Sheet(Map<String, Answer> answers, History history) {
         return last().flatMap(History.Change::after).flatMap(Sheet::readingOf).map(Reading::quantity);
     }
 
-        /** As it was before the last change; as it is when there was none. */
+    /** As it was before the last change; as it is when there was none. */
     Sheet undone() {
         return last().map(this::without).orElse(this);
     }
@@ -87,7 +87,7 @@ public record Sheet(Map<String, Answer> answers, History history) {
     private Sheet changed(String slot, Optional<Answer> after) {
         Map<String, Answer> next = new LinkedHashMap<>(answers);
         after.ifPresentOrElse(answer -> next.put(slot, answer), () -> next.remove(slot));
-                return new Sheet(next, history.and(new History.Change(slot, answer(slot), after)));
+        return new Sheet(next, history.and(new History.Change(slot, answer(slot), after)));
     }
 
     static Optional<Reading> readingOf(Answer answer) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.quantity.Reading;
+import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -62,9 +63,24 @@ final class Waiting {
 
     private static void over(Draft draft, Step step) {
         draft.become(draft.state().notWaiting(step.id()));
-        draft.become(
-                draft.sheet().with(step.slot(), new Answer.Option(draft.state().at(), Intake.DONE)));
+        draft.become(draft.sheet()
+                .passed(step.slot(), new Answer.Option(draft.state().at(), Intake.DONE)));
         draft.say(Message.of("step." + step.id() + ".over"));
+    }
+
+    /** Waits of the current job whose reason was taken back, as when an amount was scratched: their timers are stopped. */
+    void giveUp(Draft draft) {
+        for (String id : draft.state().waits().keySet()) {
+            Optional<Job.Placed> placed = flow.job(draft.state()).step(id);
+            boolean needed = placed.isEmpty()
+                    || flow.open(draft.state())
+                            .anyMatch(open -> open.step().id().equals(id));
+            if (!needed) {
+                draft.become(draft.state().notWaiting(id));
+                draft.doing(new Effect.StopTimer(id));
+                draft.doing(new Effect.StopTimer(id + REMINDER));
+            }
+        }
     }
 
     /** After a restart: what is over meanwhile is over, the rest goes on running. */

@@ -24,7 +24,7 @@ interface LineFile extends Closeable {
      */
     void endWith(long position, byte[] bytes) throws IOException;
 
-        /** A new file, alone in a new folder, that is made as soon as the disk takes it: at once, or at a later line. */
+    /** A new file, alone in a new folder, that is made as soon as the disk takes it: at once, or at a later line. */
     final class ToBeMade implements LineFile {
         private final Path file;
         private @Nullable LineFile made;

@@ -44,7 +44,7 @@ public final class SessionRecord implements AutoCloseable {
         this.shelf = AudioShelf.in(folder, AudioBudget.NONE);
     }
 
-        /**
+    /**
      * Begins a record in a new folder named after the session, readable by its owner alone. When the disk does not take it,
      * it begins in memory, as after a failure in mid-session: {@link #waiting} tells.
      *

@@ -21,8 +21,6 @@ import readback.prompts.text.Wording;
  */
 public final class Session {
 
-    
-
     private final Dialogue dialogue;
     private final Wording wording;
     private final SessionRecord record;
@@ -59,7 +57,7 @@ public final class Session {
         Event.Started started = new Event.Started(now, settings);
         Turn first = dialogue.begin(started);
         Session session = new Session(dialogue, wording, record, audiences, first.state(), 0);
-                session.take(started, first);
+        session.take(started, first);
         return session;
     }
 
@@ -98,7 +96,7 @@ public final class Session {
         }
         Turn turn = dialogue.on(state, event);
         state = turn.state();
-                take(event, turn);
+        take(event, turn);
     }
 
     /**
@@ -138,7 +136,7 @@ public final class Session {
         return state.closed();
     }
 
-        private void take(Event event, Turn turn) {
+    private void take(Event event, Turn turn) {
         Optional<Event> disk = keep(event, turn);
         carryOut(event, turn);
         disk.ifPresent(this::on);
@@ -149,7 +147,7 @@ public final class Session {
         events++;
         List<String> shown = Line.of(turn, wording).stream().map(Line::shown).toList();
         Optional<String> trouble = record.append(Entry.of(events, event, turn, shown));
-                if (trouble.isPresent() == recordLost) {
+        if (trouble.isPresent() == recordLost) {
             return Optional.empty();
         }
         recordLost = trouble.isPresent();

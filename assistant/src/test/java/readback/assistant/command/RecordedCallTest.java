@@ -2,7 +2,6 @@ package readback.assistant.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -94,8 +93,7 @@ class RecordedCallTest {
 
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).contains("half.wav").contains("cut off");
-        assertThat(technician(ran).subList(0, 5))
-                .isEqualTo(script("piston.txt").subList(0, 5));
+        assertThat(technician(ran).subList(0, 5)).isEqualTo(script("piston.txt").subList(0, 5));
         assertThat(ran.lastLine().path("meteringDevice").asText()).isEqualTo("piston");
     }
 

@@ -86,7 +86,15 @@ class RecordedSessionsTest {
         Path sound = folder.resolve("replay.wav");
 
         Ran ran = Ran.of(
-                "", "replay", charged().toString(), "--only", "verdict", "--voice", "none", "--speak-to", sound.toString());
+                "",
+                "replay",
+                charged().toString(),
+                "--only",
+                "verdict",
+                "--voice",
+                "none",
+                "--speak-to",
+                sound.toString());
 
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("Spoken side: " + sound);
@@ -136,9 +144,18 @@ class RecordedSessionsTest {
                 json.toString());
 
         assertThat(ran.code()).isZero();
-        assertThat(ran.out()).contains("Written: " + page).contains("Written: " + csv).contains("Written: " + json);
-        assertThat(page).content().contains("<!DOCTYPE html>").contains("R-410A").contains("Ines Ardent");
-        assertThat(csv).content().startsWith("session,event,at,kind,name,content,value,unit,si_value,si_unit,superseded");
+        assertThat(ran.out())
+                .contains("Written: " + page)
+                .contains("Written: " + csv)
+                .contains("Written: " + json);
+        assertThat(page)
+                .content()
+                .contains("<!DOCTYPE html>")
+                .contains("R-410A")
+                .contains("Ines Ardent");
+        assertThat(csv)
+                .content()
+                .startsWith("session,event,at,kind,name,content,value,unit,si_value,si_unit,superseded");
         assertThat(json).content().startsWith("{").contains("R-410A");
     }
 
@@ -151,7 +168,12 @@ class RecordedSessionsTest {
                 .extracting(Ran::err)
                 .asString()
                 .contains("-o FILE");
-        assertThat(Ran.of("", "report", session, "-o", folder.resolve("nowhere/page.html").toString()))
+        assertThat(Ran.of(
+                        "",
+                        "report",
+                        session,
+                        "-o",
+                        folder.resolve("nowhere/page.html").toString()))
                 .returns(1, Ran::code)
                 .extracting(Ran::err)
                 .asString()
@@ -168,7 +190,12 @@ class RecordedSessionsTest {
         Path session = charged();
         flipByte(session, "suction pressure one one eight");
 
-        Ran ran = Ran.of("", "report", session.toString(), "-o", folder.resolve("page.html").toString());
+        Ran ran = Ran.of(
+                "",
+                "report",
+                session.toString(),
+                "-o",
+                folder.resolve("page.html").toString());
 
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).contains("the record does not hold: line 11");
@@ -182,7 +209,9 @@ class RecordedSessionsTest {
 
         assertThat(Ran.of("", "sessions", all).out()).contains("charged", "valve", "2 of 2 sessions, 1 with doubts.");
         for (List<String> choice : List.of(
-                List.of("--technician", "ferr"), List.of("--verdict", "add"), List.of("--to", "2026-07-14", "--doubt"))) {
+                List.of("--technician", "ferr"),
+                List.of("--verdict", "add"),
+                List.of("--to", "2026-07-14", "--doubt"))) {
             List<String> words = new java.util.ArrayList<>(List.of("sessions", all));
             words.addAll(choice);
             assertThat(Ran.of("", words.toArray(String[]::new)).out())
@@ -202,8 +231,7 @@ class RecordedSessionsTest {
         Path lines = folder.resolve("fleet.jsonl");
         Path page = folder.resolve("fleet.html");
 
-        Ran ran = Ran.of(
-                "", "sessions", folder.toString(), "--export", lines.toString(), "--html", page.toString());
+        Ran ran = Ran.of("", "sessions", folder.toString(), "--export", lines.toString(), "--html", page.toString());
 
         assertThat(ran.code()).isZero();
         assertThat(Files.readAllLines(lines)).singleElement().asString().contains("\"added_kg\":0.34");
@@ -212,7 +240,8 @@ class RecordedSessionsTest {
 
     @Test
     void sessions_refuse_a_date_that_is_none_and_a_folder_that_is_not_there() {
-        assertThat(Ran.of("", "sessions", folder.toString(), "--from", "yesterday").err())
+        assertThat(Ran.of("", "sessions", folder.toString(), "--from", "yesterday")
+                        .err())
                 .contains("--from is a day as in 2026-07-01, not 'yesterday'");
         assertThat(Ran.of("", "sessions", folder.resolve("missing").toString()).err())
                 .contains("There is no folder");
@@ -222,7 +251,8 @@ class RecordedSessionsTest {
     void sessions_name_a_damaged_record() throws Exception {
         flipByte(charged(), "suction pressure one one eight");
 
-        assertThat(Ran.of("", "sessions", folder.toString(), "--check", "--damaged").out())
+        assertThat(Ran.of("", "sessions", folder.toString(), "--check", "--damaged")
+                        .out())
                 .contains("DAMAGED: line 11")
                 .contains("1 of 1 sessions");
     }
@@ -239,15 +269,20 @@ class RecordedSessionsTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains(RecordedSession.read(session).hash());
         assertThat(session.resolve(SessionRecord.FILE)).hasBinaryContent(before);
-        assertThat(page).content().contains("Good work, note the sight glass too.").contains("Vera Lund");
+        assertThat(page)
+                .content()
+                .contains("Good work, note the sight glass too.")
+                .contains("Vera Lund");
     }
 
     @Test
     void a_remark_without_text_or_too_long_is_refused() throws Exception {
         String session = charged().toString();
 
-        assertThat(Ran.of("", "remark", session, " ", "--by", "Vera Lund").err()).contains("has a text and a name");
-        assertThat(Ran.of("", "remark", session, "x".repeat(10_001), "--by", "Vera Lund").err())
+        assertThat(Ran.of("", "remark", session, " ", "--by", "Vera Lund").err())
+                .contains("has a text and a name");
+        assertThat(Ran.of("", "remark", session, "x".repeat(10_001), "--by", "Vera Lund")
+                        .err())
                 .contains("10000 characters at most, this one has 10001");
         assertThat(Ran.of("", "remark", session, "nameless").code()).isEqualTo(2);
     }
@@ -263,14 +298,15 @@ class RecordedSessionsTest {
                 .say(90, "outdoor ninety five, wet bulb sixty seven")
                 .cutShortIn(folder);
 
-        Ran ran = Ran.of(
-                "suction 118, suction line 52\n", "check", "--typed", "--json", "--resume", session.toString());
+        Ran ran =
+                Ran.of("suction 118, suction line 52\n", "check", "--typed", "--json", "--resume", session.toString());
 
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("We are at");
         assertThat(ran.lastLine().path("verdict").asText()).isEqualTo("in-tolerance");
         assertThat(Ran.of("", "replay", session.toString(), "--verify").code()).isZero();
-        assertThat(Ran.of("", "check", "--typed", "--resume", session.toString()).err())
+        assertThat(Ran.of("", "check", "--typed", "--resume", session.toString())
+                        .err())
                 .contains("was brought to its end");
     }
 }

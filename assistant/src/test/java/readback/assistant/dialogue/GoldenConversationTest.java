@@ -87,7 +87,7 @@ class GoldenConversationTest {
         assertThat(state).isEqualTo(rehearsal.state());
     }
 
-        @ParameterizedTest
+    @ParameterizedTest
     @MethodSource("conversations")
     void the_record_of_the_conversation_verifies_as_identical(Path file, @TempDir Path sessions) throws Exception {
         List<Event> events = rehearse(
@@ -104,14 +104,15 @@ class GoldenConversationTest {
             folder = record.folder();
         }
 
-                RecordedSession recorded = RecordedSession.read(folder);
+        RecordedSession recorded = RecordedSession.read(folder);
         Verification verification = Verification.of(Rehearsal.DIALOGUE, Rehearsal.WORDING, parts, recorded);
 
         // What comes after the end is not recorded; everything before it is.
         assertThat(recorded.entries())
                 .extracting(Entry::event)
                 .isEqualTo(events.subList(0, recorded.entries().size()));
-        assertThat(recorded.closed() || recorded.entries().size() == events.size()).isTrue();
+        assertThat(recorded.closed() || recorded.entries().size() == events.size())
+                .isTrue();
 
         assertThat(verification)
                 .returns(Optional.empty(), Verification::fault)

@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -149,9 +150,41 @@ class RandomTechnicianTest {
                     say("scratch " + name(quantity));
                 }
             } else if (dice < 27) {
-                rehearsal.happens(new Event.Resumed(rehearsal.now()));
+                                rehearsal.happens(new Event.Resumed(rehearsal.now()));
+            } else if (dice < 30) {
+                goAway();
+            } else if (dice < 32) {
+                takeBack();
             } else {
                 answer();
+            }
+        }
+
+                /** Away for a while; the silence is told of, a device may be lost and found. */
+        private void goAway() {
+            if (random.nextBoolean()) {
+                String device = random.nextBoolean() ? "microphone" : Event.RECORD;
+                rehearsal.happens(new Event.DeviceLost(rehearsal.now(), device));
+                rehearsal.passes(Duration.ofMinutes(random.nextInt(5)));
+                rehearsal.happens(new Event.DeviceFound(rehearsal.now(), device));
+            }
+            for (int i = random.nextInt(4); i > 0; i--) {
+                rehearsal.passes(Duration.ofMinutes(1 + random.nextInt(15)));
+                rehearsal.happens(new Event.TimerElapsed(rehearsal.now(), Event.SILENCE));
+            }
+        }
+
+        /** Takes back what was said last, whatever it was, but for what was seen: that is remembered here too. */
+        private void takeBack() {
+            boolean look = rehearsal
+                    .state()
+                    .sheet()
+                    .last()
+                    .filter(change -> change.slot().startsWith("look-"))
+                    .isPresent();
+            if (!look) {
+                say("scratch that");
+                settleDoubts();
             }
         }
 

@@ -120,7 +120,7 @@ class DiskTroubleTest {
         assertThat(file).hasContent("first\nsecond\n");
     }
 
-        @Test
+    @Test
     void a_disk_that_takes_nothing_at_the_start_is_said_and_catches_up_later(@TempDir Path folder) throws Exception {
         FailingDisk disk = new FailingDisk(0);
         SessionRecord record =

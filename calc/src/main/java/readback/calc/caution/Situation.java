@@ -68,11 +68,11 @@ public record Situation(
                 Optional.empty());
     }
 
-    /** Nitrogen stands in the circuit, or is about to. */
+    /** Nitrogen stands in the circuit. What is said before it is let in is {@link #before}'s. */
     public static Situation pressureTest(GaugePressure testPressure, Optional<GaugePressure> plateLowSidePressure) {
         return new Situation(
                 Optional.empty(),
-                Set.of(Activity.PRESSURE_TESTING),
+                Set.of(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

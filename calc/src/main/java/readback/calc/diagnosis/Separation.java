@@ -1,7 +1,9 @@
 package readback.calc.diagnosis;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -15,8 +17,10 @@ final class Separation {
     /** Below this an observation is not worth the walk. */
     private static final double WORTH_IT = 0.1;
 
-    /** By the two expectations: the same few numbers are needed at every reading. */
-    private static final double[][] OF_SYMPTOMS = ofSymptoms();
+    /** By the two expectations, which tell nothing when they are alike: the same few numbers are needed at every reading. */
+    private static final Map<Pair, Double> OF_SYMPTOMS = ofSymptoms();
+
+    private record Pair(Expected first, Expected second) {}
 
     private Separation() {}
 
@@ -28,7 +32,9 @@ final class Separation {
         for (Symptom symptom : Symptom.values()) {
             boolean open = !symptom.quantities().isEmpty()
                     && known.stream().noneMatch(evidence -> evidence.symptom() == symptom);
-            double worth = open ? OF_SYMPTOMS[first.expected(symptom).ordinal()][second.expected(symptom).ordinal()] : 0;
+            double worth = open
+                    ? OF_SYMPTOMS.getOrDefault(new Pair(first.expected(symptom), second.expected(symptom)), 0.0)
+                    : 0;
             if (worth > most) {
                 most = worth;
                 best = Optional.of(new NextObservation.Measure(symptom, symptom.quantities()));
@@ -45,15 +51,16 @@ final class Separation {
         return best;
     }
 
-    private static double[][] ofSymptoms() {
-        Expected[] all = Expected.values();
-        double[][] table = new double[all.length][all.length];
-        for (Expected first : all) {
-            for (Expected second : all) {
-                table[first.ordinal()][second.ordinal()] = ofSymptom(first, second);
+    private static Map<Pair, Double> ofSymptoms() {
+        Map<Pair, Double> table = new HashMap<>();
+        for (Expected first : Expected.values()) {
+            for (Expected second : Expected.values()) {
+                if (first != second) {
+                    table.put(new Pair(first, second), ofSymptom(first, second));
+                }
             }
         }
-        return table;
+        return Map.copyOf(table);
     }
 
     private static double ofSymptom(Expected first, Expected second) {

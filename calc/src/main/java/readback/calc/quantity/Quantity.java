@@ -20,6 +20,8 @@ public enum Quantity {
     PLATE_SUBCOOLING(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
     /** Target superheat stated by the maker for these conditions. */
     PLATE_SUPERHEAT(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
+    /** Design pressure of the low side on the rating plate: the most that a leak test may reach there. */
+    PLATE_LOW_SIDE_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.PSIG),
     NAMEPLATE_CHARGE(Dimension.MASS, Unit.OUNCE),
     REFRIGERANT_ADDED(Dimension.MASS, Unit.OUNCE),
     REFRIGERANT_RECOVERED(Dimension.MASS, Unit.OUNCE),
