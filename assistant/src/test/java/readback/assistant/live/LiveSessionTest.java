@@ -317,7 +317,7 @@ class LiveSessionTest {
         assertThat(after.question()).isEqualTo("Piston, capillary tube, thermostatic valve, or electronic valve?");
         assertThat(after.answers()).anySatisfy(said -> assertThat(said).startsWith("We are at "));
         assertThat(has(after, "R-410A")).isTrue();
-        loud(0.6);
+        act(new Action.Utter("piston"));
         await(view -> has(view, "Piston"));
     }
 
