@@ -16,7 +16,6 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
-import readback.assistant.microphone.Microphones;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.screen.Board;
@@ -161,14 +160,14 @@ final class LiveCheck {
         console.out().println("Voice: " + ready.voice().name());
         PlainFace face = new PlainFace(console.out(), texts);
         LiveSession running = live(ready, face, texts);
-        Thread typing = new Thread(() -> typed(running), "typed-lines");
+        Thread typing = new Thread(() -> typed(running, ready.wishes().live()), "typed-lines");
         typing.setDaemon(true);
         typing.start();
         run(running, ready, List.of(new PlainAudience(console.out(), true)));
     }
 
     /** Every line typed is an utterance; where nobody types, speech is enough. */
-    private void typed(LiveSession running) {
+    private void typed(LiveSession running, LiveOptions live) {
         try {
             for (String line = console.in().readLine();
                     line != null;
@@ -177,7 +176,7 @@ final class LiveCheck {
                     running.write(line.strip());
                 }
             }
-            if (Microphones.names().isEmpty()) {
+            if (!live.hasMicrophone()) {
                 console.complain(
                         "there is no microphone and nothing more is typed, so the session is left: plug one in,"
                                 + " or use --typed or --audio.");

@@ -83,6 +83,10 @@ final class LiveOptions {
         return Microphones.named(Optional.ofNullable(microphone));
     }
 
+    boolean hasMicrophone() {
+        return Microphones.there(Optional.ofNullable(microphone));
+    }
+
     Loudspeaker loudspeaker() {
         return new LineLoudspeaker(Optional.ofNullable(loudspeaker));
     }

@@ -20,7 +20,7 @@ final class Condition {
     private boolean missed;
     private long overruns;
     private String trouble = "";
-    private boolean voiceFails;
+    private String voiceTrouble = "";
     private String soundTrouble = "";
 
     Condition(ScreenTexts texts) {
@@ -57,12 +57,11 @@ final class Condition {
     }
 
     void voiceWorks() {
-        voiceFails = false;
+        voiceTrouble = "";
     }
 
     void voiceFailed(String why) {
-        voiceFails = true;
-        trouble = texts.of("hint.voice", why);
+        voiceTrouble = texts.of("hint.voice", why);
     }
 
     /** The sound of utterances is not kept from here on. */
@@ -81,8 +80,8 @@ final class Condition {
 
     /** What to do about the gravest trouble; empty when there is none. */
     String hint() {
-        if (!trouble.isEmpty()) {
-            return trouble;
+        if (!trouble.isEmpty() || !voiceTrouble.isEmpty()) {
+            return trouble.isEmpty() ? voiceTrouble : trouble;
         }
         return noise.loud() ? texts.of("hint.noise") : soundTrouble;
     }
@@ -95,7 +94,7 @@ final class Condition {
      */
     View.Status status(double level, boolean listening, String voice, boolean speaking) {
         int steps = (int) Math.round((level - METER_FLOOR) / -METER_FLOOR * View.Status.LEVELS);
-        String state = voiceFails ? "none" : speaking ? "speaking" : "silent";
+        String state = !voiceTrouble.isEmpty() ? "none" : speaking ? "speaking" : "silent";
         return new View.Status(
                 microphone,
                 works,

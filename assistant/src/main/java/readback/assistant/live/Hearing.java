@@ -114,6 +114,11 @@ final class Hearing implements AutoCloseable {
         });
     }
 
+    /** How many pieces of sound and orders wait for the ear. */
+    int waiting() {
+        return tasks.size();
+    }
+
     Meter meter() {
         return meter;
     }

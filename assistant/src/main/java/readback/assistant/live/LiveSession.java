@@ -152,6 +152,11 @@ public final class LiveSession {
         }
     }
 
+    /** How many pieces of sound wait for the ear, for who gives it sound faster than it comes; any thread. */
+    int soundWaiting() {
+        return hearing.waiting();
+    }
+
     /** How quickly answers came and how often sound was lost, in lines; none when there is nothing to tell. */
     public List<String> summary() {
         List<String> lines = new ArrayList<>();

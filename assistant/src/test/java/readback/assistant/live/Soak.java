@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +39,7 @@ import readback.assistant.voice.VoiceChoice;
  * times faster and flite when nothing is said. Run from the folder assistant.
  *
  * <p>A caller speaks the lines of the demonstration again and again whenever he is listened to; microphone, loudspeaker and
- * clock run so many times faster. Everything else is the program's own: ear, dialogue, voice, screen, record on disk. Every
+ * clock run so many times faster, or as fast as the ear can follow. Everything else is the program's own: ear, dialogue, voice, screen, record on disk. Every
  * five minutes of the session memory and processor are shown: the heap after a collection, what the process keeps in memory
  * (Linux), processor seconds a second of the session, the voice's own processes not counted. It ends badly when something
  * was said that is not in the record.
@@ -57,8 +58,11 @@ public final class Soak {
     /** A fan far away, so that the ear is never given digital silence. */
     private static final double NOISE = 20;
 
+    /** The caller waits when so many pieces of sound wait for the ear. */
+    private static final int LAG = 50;
+
     private final double faster;
-    private final long begun = System.nanoTime();
+    private final AtomicLong chunks = new AtomicLong();
     private final Instant start = Instant.now();
 
     private Soak(double faster) {
@@ -90,6 +94,9 @@ public final class Soak {
         double cpu = cpuSeconds();
         while (next.compareTo(length) <= 0) {
             while (elapsed().compareTo(next) < 0) {
+                if (!running.isAlive()) {
+                    throw new AssertionError("the session ended after " + elapsed() + ": see " + folder);
+                }
                 LockSupport.parkNanos(Duration.ofMillis(50).toNanos());
             }
             double used = cpuSeconds();
@@ -181,9 +188,9 @@ public final class Soak {
         }
     }
 
-    /** How long the session lasts by its own clock. */
+    /** How long the session lasts by its own clock, which is the sound at the microphone. */
     private Duration elapsed() {
-        return Duration.ofNanos(Math.round((System.nanoTime() - begun) * faster));
+        return Duration.ofMillis(20 * chunks.get());
     }
 
     private final class Faster extends Clock {
@@ -212,8 +219,10 @@ public final class Soak {
 
         @Override
         public void play(Samples sound, BooleanSupplier stop) {
-            long over = System.nanoTime() + Math.round(sound.seconds() / faster * 1e9);
-            while (System.nanoTime() < over && !stop.getAsBoolean()) {
+            Duration over = elapsed().plusMillis(Math.round(1000 * sound.seconds()));
+            while (elapsed().compareTo(over) < 0
+                    && !stop.getAsBoolean()
+                    && !Thread.currentThread().isInterrupted()) {
                 LockSupport.parkNanos(Duration.ofMillis(2).toNanos());
             }
         }
@@ -231,10 +240,9 @@ public final class Soak {
         private volatile short[] line = new short[0];
         private volatile int at;
         private int listened;
-        private long chunks;
         private boolean answered = true;
         private final Random random = new Random(17);
-        private final long first = System.nanoTime();
+        private long due = System.nanoTime();
 
         private Caller(List<Samples> lines) {
             this.lines = lines;
@@ -251,11 +259,17 @@ public final class Soak {
 
         @Override
         public short[] read() {
-            long due = first + Math.round(++chunks * 1e9 / 50 / faster);
-            while (System.nanoTime() < due) {
-                LockSupport.parkNanos(Math.max(1, due - System.nanoTime()));
-            }
             MeasuredSession now = session;
+            due = Math.max(
+                    due + Math.round(1e9 / 50 / faster),
+                    System.nanoTime() - Duration.ofMillis(100).toNanos());
+            while (System.nanoTime() < due || (now != null && now.live().soundWaiting() > LAG)) {
+                LockSupport.parkNanos(Math.max(100_000, due - System.nanoTime()));
+                if (Thread.currentThread().isInterrupted()) {
+                    return new short[CHUNK];
+                }
+            }
+            chunks.incrementAndGet();
             boolean listening = now != null && now.listening();
             if (at >= line.length) {
                 if (!listening) {
