@@ -38,9 +38,17 @@ public final class LineLoudspeaker implements Loudspeaker {
     private static final Duration PATIENCE = Duration.ofSeconds(1);
     private static final Duration POLL = Duration.ofMillis(4);
 
-    private final Optional<String> part;
+    /** A way to the line. */
+    @FunctionalInterface
+    interface Lines {
+        /** A line that is not open yet. */
+        SourceDataLine find() throws LineUnavailableException;
+    }
+
+    private final Lines lines;
     private volatile @Nullable SourceDataLine line;
-    private volatile ExecutorService thread = lineThread();
+    private volatile ExecutorService thread = lineThread("loudspeaker");
+    private volatile ExecutorService hushing = lineThread("loudspeaker-hush");
     private volatile String name = "default loudspeaker";
 
     /**
@@ -49,12 +57,16 @@ public final class LineLoudspeaker implements Loudspeaker {
      * @param part text that its name contains, whatever the case; empty for the system's own choice
      */
     public LineLoudspeaker(Optional<String> part) {
-        this.part = part;
+        this.lines = () -> find(part);
     }
 
-    private static ExecutorService lineThread() {
+    LineLoudspeaker(Lines lines) {
+        this.lines = lines;
+    }
+
+    private static ExecutorService lineThread(String name) {
         return Executors.newSingleThreadExecutor(work -> {
-            Thread thread = new Thread(work, "loudspeaker");
+            Thread thread = new Thread(work, name);
             thread.setDaemon(true);
             return thread;
         });
@@ -74,14 +86,14 @@ public final class LineLoudspeaker implements Loudspeaker {
             for (int at = 0; at < bytes.length && !stop.getAsBoolean(); at += PIECE_BYTES) {
                 int from = at;
                 int length = Math.min(PIECE_BYTES, bytes.length - at);
-                patiently(() -> open.write(bytes, from, length));
+                patiently(thread.submit(() -> open.write(bytes, from, length)), stop);
             }
-            long over = System.nanoTime() + Math.round(BUFFER_BYTES / 2 * 1e9 / RATE);
-            while (!stop.getAsBoolean() && System.nanoTime() < over) {
+            long drained = System.nanoTime() + Math.round(BUFFER_BYTES / 2 * 1e9 / RATE);
+            while (!stop.getAsBoolean() && System.nanoTime() < drained) {
                 LockSupport.parkNanos(POLL.toNanos());
             }
             if (stop.getAsBoolean()) {
-                patiently(() -> silence(open));
+                silence(open);
             }
         } catch (LoudspeakerLostException e) {
             abandon();
@@ -90,24 +102,44 @@ public final class LineLoudspeaker implements Loudspeaker {
     }
 
     /**
-     * Does something with the line on its own thread, and gives both up when it takes too long: writing to a device that
-     * is gone may block for ever, and asking first how much the device takes makes some of them run dry.
+     * Silences the line beside a write that may still go on: devices that take sound in large pieces let it last for a
+     * quarter of a second. Then waits for the write, and throws away what it brought.
      */
-    private void patiently(Runnable work) throws LoudspeakerLostException {
-        Future<?> done = thread.submit(work);
+    private void silence(SourceDataLine open) throws LoudspeakerLostException {
+        patiently(
+                hushing.submit(() -> {
+                    open.stop();
+                    open.flush();
+                }),
+                () -> false);
+        patiently(thread.submit(open::flush), () -> false);
+    }
+
+    /**
+     * Waits for something to be done with the line, or for {@code stop}. Everything is done on threads that can be given
+     * up, because a device that is gone may block for ever, and asking first how much it takes makes some of them run dry.
+     */
+    private void patiently(Future<?> done, BooleanSupplier stop) throws LoudspeakerLostException {
+        long patience = System.nanoTime() + PATIENCE.toNanos();
+        while (!over(done) && !stop.getAsBoolean()) {
+            if (System.nanoTime() > patience) {
+                throw new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.");
+            }
+        }
+    }
+
+    private boolean over(Future<?> done) throws LoudspeakerLostException {
         try {
-            done.get(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
-        } catch (TimeoutException | ExecutionException e) {
+            done.get(POLL.toMillis(), TimeUnit.MILLISECONDS);
+            return true;
+        } catch (TimeoutException e) {
+            return false;
+        } catch (ExecutionException e) {
             throw new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.", e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new LoudspeakerLostException("Playing was interrupted.", e);
         }
-    }
-
-    private static void silence(SourceDataLine open) {
-        open.stop();
-        open.flush();
     }
 
     private SourceDataLine opened() throws LoudspeakerLostException {
@@ -116,7 +148,7 @@ public final class LineLoudspeaker implements Loudspeaker {
             return known;
         }
         try {
-            SourceDataLine fresh = find();
+            SourceDataLine fresh = lines.find();
             fresh.open(FORMAT, BUFFER_BYTES);
             line = fresh;
             return fresh;
@@ -125,7 +157,7 @@ public final class LineLoudspeaker implements Loudspeaker {
         }
     }
 
-    private SourceDataLine find() throws LineUnavailableException {
+    private SourceDataLine find(Optional<String> part) throws LineUnavailableException {
         DataLine.Info wanted = new DataLine.Info(SourceDataLine.class, FORMAT);
         for (Mixer.Info info : AudioSystem.getMixerInfo()) {
             boolean named = part.isEmpty()
@@ -148,7 +180,9 @@ public final class LineLoudspeaker implements Loudspeaker {
             // Closing a line of a server that is gone can hang for ever, so nobody waits for it.
             thread.execute(old::close);
             thread.shutdown();
-            thread = lineThread();
+            thread = lineThread("loudspeaker");
+            hushing.shutdown();
+            hushing = lineThread("loudspeaker-hush");
         }
     }
 

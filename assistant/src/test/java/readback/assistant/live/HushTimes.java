@@ -204,8 +204,9 @@ public final class HushTimes {
             try {
                 while (in.readNBytes(piece, 0, piece.length) == piece.length) {
                     if (peak(piece) > LOUD) {
-                        lastLoud = System.nanoTime();
-                        louds.add(lastLoud);
+                        long now = System.nanoTime();
+                        louds.add(now);
+                        lastLoud = now;
                     }
                 }
             } catch (IOException e) {
