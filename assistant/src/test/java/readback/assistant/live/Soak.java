@@ -240,7 +240,7 @@ public final class Soak {
         private volatile short[] line = new short[0];
         private volatile int at;
         private int listened;
-        private boolean answered = true;
+        private volatile boolean answered = true;
         private final Random random = new Random(17);
         private long due = System.nanoTime();
 
