@@ -130,11 +130,11 @@ final class Orders {
         Assessment assessment = draft.assessment();
         List<String> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
-                boolean judged = assessment.recorded().isPresent()
+        boolean judged = assessment.recorded().isPresent()
                 && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
-                } else if (about.isEmpty() && judged && meansTheVerdict(draft, asked)) {
+        } else if (about.isEmpty() && judged && meansTheVerdict(draft, asked)) {
             draft.say(new Findings(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {
@@ -142,11 +142,13 @@ final class Orders {
         }
     }
 
-        /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
+    /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
     private static boolean meansTheVerdict(Draft draft, Optional<Step> asked) {
         boolean justSaid = draft.conversation().said().stream()
                 .anyMatch(message -> message.key().startsWith("verdict."));
-        return justSaid || asked.filter(step -> !(step.task() instanceof Task.Acknowledge)).isEmpty();
+        return justSaid
+                || asked.filter(step -> !(step.task() instanceof Task.Acknowledge))
+                        .isEmpty();
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {

@@ -76,7 +76,7 @@ class GoldenCoverageTest {
         return Checklists.standard().job(state.job()).orElseThrow();
     }
 
-        /** "Yes" and "done" are one answer: which of them it was taken for depends on what was asked. */
+    /** "Yes" and "done" are one answer: which of them it was taken for depends on what was asked. */
     private static String agreement(String order) {
         return order.equals("done") ? "yes" : order;
     }
@@ -118,7 +118,8 @@ class GoldenCoverageTest {
         Set<String> wanted = new TreeSet<>();
         for (Job.Part part : check.parts()) {
             for (Command command : Command.values()) {
-                                wanted.add(agreement(Assessment.nameOf(command)) + " in " + part.checklist().id());
+                wanted.add(agreement(Assessment.nameOf(command)) + " in "
+                        + part.checklist().id());
             }
         }
         assertThat(ORDERS).containsAll(wanted);

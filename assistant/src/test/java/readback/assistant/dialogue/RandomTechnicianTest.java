@@ -150,7 +150,7 @@ class RandomTechnicianTest {
                     say("scratch " + name(quantity));
                 }
             } else if (dice < 27) {
-                                rehearsal.happens(new Event.Resumed(rehearsal.now()));
+                rehearsal.happens(new Event.Resumed(rehearsal.now()));
             } else if (dice < 30) {
                 goAway();
             } else if (dice < 32) {
@@ -160,7 +160,7 @@ class RandomTechnicianTest {
             }
         }
 
-                /** Away for a while; the silence is told of, a device may be lost and found. */
+        /** Away for a while; the silence is told of, a device may be lost and found. */
         private void goAway() {
             if (random.nextBoolean()) {
                 String device = random.nextBoolean() ? "microphone" : Event.RECORD;
