@@ -76,10 +76,8 @@ public final class CheckCommand implements Callable<Integer> {
         }
         Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
-            if (resume != null) {
-                throw new CommandFailure("A session is resumed with --typed or --audio; live it begins anew.");
-            }
-            new LiveCheck(desk, console, Clock.systemUTC()).run(session, ear, voice, live, json);
+            new LiveCheck(desk, console, Clock.systemUTC())
+                    .run(new LiveCheck.Wishes(session, ear, voice, live, Optional.ofNullable(resume), json));
             return 0;
         }
         SessionRunner runner = new SessionRunner(desk, console, Clock.systemUTC());

@@ -1,6 +1,7 @@
 package readback.assistant.command;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,12 +16,12 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
-import readback.assistant.microphone.Microphones;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.screen.Board;
 import readback.assistant.screen.Face;
 import readback.assistant.screen.Layout;
+import readback.assistant.screen.Palette;
 import readback.assistant.screen.PlainFace;
 import readback.assistant.screen.ScreenTexts;
 import readback.assistant.screen.Strokes;
@@ -47,17 +48,64 @@ final class LiveCheck {
         this.clock = clock;
     }
 
-    void run(SessionOptions session, EarOptions ear, VoiceOptions voice, LiveOptions live, boolean json) {
-        // Model and voice take a second or two each; they are loaded side by side.
-        CompletableFuture<Voice> opening = CompletableFuture.supplyAsync(voice::live);
-        Ear listening = ear.open(desk.grammar(), console);
-        Voice speaking = voice(opening);
-        Optional<Terminal> terminal = live.plain() ? Optional.empty() : terminal();
-        if (terminal.isPresent()) {
-            onScreen(terminal.get(), session, listening, speaking, live, json);
-        } else {
-            inLines(session, listening, speaking, live, json);
+    /**
+     * What was asked for on the command line.
+     *
+     * @param resume a session to go on with, in place of a new one
+     */
+    record Wishes(
+            SessionOptions session,
+            EarOptions ear,
+            VoiceOptions voice,
+            LiveOptions live,
+            Optional<Path> resume,
+            boolean json) {}
+
+    /**
+     * A session that is about to run.
+     *
+     * @param out gets the last lines
+     */
+    private record Ready(
+            Wishes wishes,
+            Optional<SessionRecord.Resumption> resumption,
+            Settings settings,
+            Ear ear,
+            Voice voice,
+            Consumer<String> out) {}
+
+    void run(Wishes wishes) {
+        SessionRunner runner = new SessionRunner(desk, console, clock);
+        Optional<SessionRecord.Resumption> resumption = wishes.resume().map(runner::reopened);
+        try {
+            // Model and voice take a second or two each; they are loaded side by side.
+            CompletableFuture<Voice> opening = CompletableFuture.supplyAsync(wishes.voice()::live);
+            Ear ear = wishes.ear().open(desk.grammar(), console);
+            List<String> last = new ArrayList<>();
+            Optional<Terminal> terminal = wishes.live().plain() ? Optional.empty() : terminal();
+            Ready ready = new Ready(
+                    wishes,
+                    resumption,
+                    resumption.map(LiveCheck::settings).orElseGet(wishes.session()::settings),
+                    ear,
+                    voice(opening),
+                    last::add);
+            if (terminal.isPresent()) {
+                onScreen(terminal.get(), ready);
+            } else {
+                inLines(ready);
+            }
+            last.forEach(console.out()::println);
+        } finally {
+            resumption.ifPresent(each -> each.record().close());
         }
+    }
+
+    /** The settings that a recorded session was begun with. */
+    private static Settings settings(SessionRecord.Resumption resumption) {
+        return resumption.session().entries().get(0).event() instanceof Event.Started started
+                ? started.settings()
+                : Settings.STANDARD;
     }
 
     private static Voice voice(CompletableFuture<Voice> opening) {
@@ -89,40 +137,37 @@ final class LiveCheck {
         }
     }
 
-    private void onScreen(
-            Terminal terminal, SessionOptions session, Ear ear, Voice voice, LiveOptions live, boolean json) {
+    private void onScreen(Terminal terminal, Ready ready) {
         ScreenTexts texts = ScreenTexts.english();
         boolean unicode = terminal.encoding().newEncoder().canEncode("█▀▄■□");
-        List<String> last = new ArrayList<>();
+        Palette palette = ready.wishes().live().palette();
         try (terminal;
-                TerminalFace face = new TerminalFace(terminal, new Layout(live.palette(), texts, unicode), texts)) {
-            LiveSession running = live(ear, voice, face, texts, session.settings(), live);
+                TerminalFace face = new TerminalFace(terminal, new Layout(palette, texts, unicode), texts)) {
+            LiveSession running = live(ready, face, texts);
             terminal.handle(Terminal.Signal.WINCH, signal -> running.resize());
             terminal.handle(Terminal.Signal.INT, signal -> running.end());
             try (Strokes strokes = new Strokes(terminal, running::strike, running::end)) {
                 strokes.start();
-                run(running, session, List.of(), ear.name(), voice.name(), json, last::add);
+                run(running, ready, List.of());
             }
         } catch (IOException e) {
             throw new CommandFailure("The terminal could not be given back: " + e.getMessage() + ".");
         }
-        last.forEach(console.out()::println);
     }
 
-    private void inLines(SessionOptions session, Ear ear, Voice voice, LiveOptions live, boolean json) {
+    private void inLines(Ready ready) {
         ScreenTexts texts = ScreenTexts.english();
-        console.out().println("Voice: " + voice.name());
+        console.out().println("Voice: " + ready.voice().name());
         PlainFace face = new PlainFace(console.out(), texts);
-        LiveSession running = live(ear, voice, face, texts, session.settings(), live);
-        List<Audience> lines = List.of(new PlainAudience(console.out(), true));
-        Thread typing = new Thread(() -> typed(running), "typed-lines");
+        LiveSession running = live(ready, face, texts);
+        Thread typing = new Thread(() -> typed(running, ready.wishes().live()), "typed-lines");
         typing.setDaemon(true);
         typing.start();
-        run(running, session, lines, ear.name(), voice.name(), json, console.out()::println);
+        run(running, ready, List.of(new PlainAudience(console.out(), true)));
     }
 
     /** Every line typed is an utterance; where nobody types, speech is enough. */
-    private void typed(LiveSession running) {
+    private void typed(LiveSession running, LiveOptions live) {
         try {
             for (String line = console.in().readLine();
                     line != null;
@@ -131,9 +176,9 @@ final class LiveCheck {
                     running.write(line.strip());
                 }
             }
-            if (Microphones.names().isEmpty()) {
+            if (!live.hasMicrophone()) {
                 console.complain(
-                        "there is no microphone and nothing more is typed, so the session is closed: plug one in,"
+                        "there is no microphone and nothing more is typed, so the session is left: plug one in,"
                                 + " or use --typed or --audio.");
                 running.end();
             }
@@ -142,45 +187,59 @@ final class LiveCheck {
         }
     }
 
-    private LiveSession live(Ear ear, Voice voice, Face face, ScreenTexts texts, Settings settings, LiveOptions live) {
+    private LiveSession live(Ready ready, Face face, ScreenTexts texts) {
+        LiveOptions options = ready.wishes().live();
         LiveSession.Parts parts = new LiveSession.Parts(
                 desk.grammar(),
-                ear,
-                live.microphone(),
-                voice,
-                live.loudspeaker(),
+                ready.ear(),
+                options.microphone(),
+                ready.voice(),
+                options.loudspeaker(),
                 face,
-                new Board(desk.grammar(), desk.checklists(), desk.wording(), texts, settings.units()),
+                new Board(
+                        desk.grammar(),
+                        desk.checklists(),
+                        desk.wording(),
+                        texts,
+                        ready.settings().units()),
                 texts,
-                standing(settings));
-        return new LiveSession(parts, live.settings(), clock);
+                standing(ready.settings()));
+        boolean keepsSound = ready.wishes().session().keeping().audio().bytes() > 0;
+        return new LiveSession(parts, options.settings(keepsSound), clock);
     }
 
-    private void run(
-            LiveSession running,
-            SessionOptions options,
-            List<Audience> more,
-            String ear,
-            String voice,
-            boolean json,
-            Consumer<String> out) {
+    private void run(LiveSession running, Ready ready, List<Audience> more) {
         Instant start = clock.instant();
         SessionRunner runner = new SessionRunner(desk, console, clock);
-        try (SessionRecord record = SessionRecord.create(
-                options.sessions(), runner.header(Optional.of(ear), Optional.of(voice), options.keeping(), start))) {
+        SessionOptions.Keeping keeping = ready.wishes().session().keeping();
+        try (SessionRecord record = ready.resumption().isPresent()
+                ? ready.resumption().get().record()
+                : SessionRecord.create(
+                        ready.wishes().session().sessions(),
+                        runner.header(
+                                Optional.of(ready.ear().name()),
+                                Optional.of(ready.voice().name()),
+                                keeping,
+                                start))) {
+            record.keepAudio(keeping.audio());
             Session session = running.run(own -> {
                 List<Audience> audiences = new ArrayList<>(own);
                 audiences.addAll(more);
-                return Session.open(desk.dialogue(), desk.wording(), record, audiences, options.settings(), start);
+                return ready.resumption()
+                        .map(old -> Session.resume(desk.dialogue(), desk.wording(), old, audiences, start))
+                        .orElseGet(() -> Session.open(
+                                desk.dialogue(), desk.wording(), record, audiences, ready.settings(), start));
             });
-            boolean finished = session.closed();
-            if (!finished) {
-                session.on(new Event.Ended(clock.instant()));
+            runner.rescue(record);
+            if (record.waiting() == 0) {
+                ready.out().accept("Record: " + record.folder().resolve(SessionRecord.FILE));
             }
-            out.accept("Record: " + record.folder().resolve(SessionRecord.FILE));
-            running.summary().ifPresent(out);
-            if (json) {
-                out.accept(Result.json(session.assessment(), finished));
+            if (!session.closed()) {
+                ready.out().accept("It was left open. To go on: readback check --resume " + record.folder());
+            }
+            running.summary().forEach(ready.out());
+            if (ready.wishes().json()) {
+                ready.out().accept(Result.json(session.assessment(), session.closed()));
             }
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);

@@ -83,6 +83,10 @@ final class LiveOptions {
         return Microphones.named(Optional.ofNullable(microphone));
     }
 
+    boolean hasMicrophone() {
+        return Microphones.there(Optional.ofNullable(microphone));
+    }
+
     Loudspeaker loudspeaker() {
         return new LineLoudspeaker(Optional.ofNullable(loudspeaker));
     }
@@ -91,12 +95,13 @@ final class LiveOptions {
         return plain;
     }
 
-    LiveSession.Settings settings() {
+    LiveSession.Settings settings(boolean keepsSound) {
         return new LiveSession.Settings(
                 one("--listen", listen, ListeningMode.values()),
                 headset,
                 within("--gate", gate, -90, 0),
-                new Mouth.Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)));
+                new Mouth.Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)),
+                keepsSound);
     }
 
     Palette palette() {

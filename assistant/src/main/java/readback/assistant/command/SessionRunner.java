@@ -186,26 +186,33 @@ final class SessionRunner {
     /** Goes on with a session that was left without an end, in its own record and with its own settings. */
     void resume(Path session, Plan plan, Input input) {
         Instant start = clock.instant();
+        SessionRecord.Resumption resumption = reopened(session);
+        try (SessionRecord record = resumption.record()) {
+            record.keepAudio(plan.keeping().audio());
+            run(
+                    plan,
+                    input,
+                    record,
+                    start,
+                    audiences -> Session.resume(desk.dialogue(), desk.wording(), resumption, audiences, start));
+        }
+    }
+
+    /** A session that was left without an end, if this version would come to the same answers. */
+    SessionRecord.Resumption reopened(Path session) {
         try {
             SessionRecord.Resumption resumption = SessionRecord.resume(session);
-            try (SessionRecord record = resumption.record()) {
-                Verification verification = Verification.of(
-                        desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), resumption.session());
-                verification.difference().ifPresent(found -> {
-                    throw new CommandFailure("This version understands the session differently (" + found
-                            + "): go on with the version that began it, or begin a new session.");
-                });
-                resumption
-                        .dropped()
-                        .ifPresent(fault -> console.complain(fault + "; it was never acknowledged and is dropped."));
-                record.keepAudio(plan.keeping().audio());
-                run(
-                        plan,
-                        input,
-                        record,
-                        start,
-                        audiences -> Session.resume(desk.dialogue(), desk.wording(), resumption, audiences, start));
-            }
+            Verification verification = Verification.of(
+                    desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), resumption.session());
+            verification.difference().ifPresent(found -> {
+                resumption.record().close();
+                throw new CommandFailure("This version understands the session differently (" + found
+                        + "): go on with the version that began it, or begin a new session.");
+            });
+            resumption
+                    .dropped()
+                    .ifPresent(fault -> console.complain(fault + "; it was never acknowledged and is dropped."));
+            return resumption;
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
@@ -245,7 +252,7 @@ final class SessionRunner {
     }
 
     /** Lines that the disk did not take to the very end go where there may be room. */
-    private void rescue(SessionRecord record) {
+    void rescue(SessionRecord record) {
         if (record.waiting() == 0 || record.flush().isEmpty()) {
             return;
         }

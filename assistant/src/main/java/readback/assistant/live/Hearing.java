@@ -13,6 +13,7 @@ import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
 import readback.assistant.microphone.LevelMeter;
+import readback.assistant.sound.Samples;
 
 /**
  * Listens live, on the one thread that uses the ear. Sound comes in from the microphone's thread; what was said goes out
@@ -43,6 +44,9 @@ final class Hearing implements AutoCloseable {
 
     /** Words in sound that nowhere stood out of the noise for this long were made up from noise. */
     private static final double SPEECH_SECONDS = 0.04;
+
+    /** Kept before the first and after the last word of an utterance. */
+    private static final double MARGIN_SECONDS = 0.2;
 
     private final Ear ear;
     private final BooleanSupplier deaf;
@@ -108,6 +112,11 @@ final class Hearing implements AutoCloseable {
                 report(listening.finish(), System.nanoTime());
             }
         });
+    }
+
+    /** How many pieces of sound and orders wait for the ear. */
+    int waiting() {
+        return tasks.size();
     }
 
     Meter meter() {
@@ -191,9 +200,12 @@ final class Hearing implements AutoCloseable {
         double silence = Math.max(0, now.seconds() - utterance.endSeconds());
         boolean speech = longestOpen >= SPEECH_SECONDS;
         double aboveNoise = loudest - level.noise();
+        Samples sound = memory.stretch(
+                now.seconds() - utterance.startSeconds() + MARGIN_SECONDS,
+                now.seconds() - utterance.endSeconds() - MARGIN_SECONDS);
         forget();
         if (speech) {
-            out.accept(new LiveInput.Spoken(utterance, at - Math.round(silence * 1e9), aboveNoise));
+            out.accept(new LiveInput.Spoken(utterance, at - Math.round(silence * 1e9), aboveNoise, sound));
         } else {
             out.accept(new LiveInput.Partial(""));
         }
@@ -206,8 +218,11 @@ final class Hearing implements AutoCloseable {
         phrases = next;
         short[] heardAlready = memory.all();
         closeListening();
+        memory.clear();
         for (int from = 0; from < heardAlready.length && !wasDeaf; from += LONGEST) {
-            feed(SoundMemory.part(heardAlready, from, LONGEST), System.nanoTime());
+            short[] part = SoundMemory.part(heardAlready, from, LONGEST);
+            memory.add(part);
+            feed(part, System.nanoTime());
         }
     }
 

@@ -2,6 +2,7 @@ package readback.assistant.live;
 
 import readback.assistant.ear.Utterance;
 import readback.assistant.screen.Stroke;
+import readback.assistant.sound.Samples;
 
 /** Something that happened outside and that the owner thread of a {@link LiveSession} has to act on. */
 sealed interface LiveInput {
@@ -14,8 +15,9 @@ sealed interface LiveInput {
      *
      * @param endedAt when its last word ended, on the clock of {@link System#nanoTime}
      * @param aboveNoise how far the speech stood out of the noise, in decibels
+     * @param sound the speech itself, with a little before and after it
      */
-    record Spoken(Utterance utterance, long endedAt, double aboveNoise) implements LiveInput {
+    record Spoken(Utterance utterance, long endedAt, double aboveNoise, Samples sound) implements LiveInput {
         @Override
         public void reach(LiveSession session) {
             session.spoken(this);

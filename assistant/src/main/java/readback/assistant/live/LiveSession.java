@@ -11,9 +11,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import readback.assistant.dialogue.Effect;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Turn;
 import readback.assistant.ear.Ear;
 import readback.assistant.microphone.MicrophoneReader;
 import readback.assistant.microphone.Microphones;
@@ -26,7 +24,6 @@ import readback.assistant.screen.View;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
-import readback.assistant.session.Timers;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Mouth;
 import readback.assistant.voice.Voice;
@@ -46,14 +43,8 @@ public final class LiveSession {
     /** How often level meter and timers are looked at. */
     private static final Duration TICK = Duration.ofMillis(100);
 
-    /** Words that stood still for so long may be all that is said; the answer to them is made ready. */
-    private static final Duration STEADY = Duration.ofMillis(80);
-
     /** The last answer is spoken to its end, but not longer than this. */
     private static final Duration LAST_WORDS = Duration.ofSeconds(30);
-
-    /** The quietest level on the meter, in decibels of full scale. */
-    private static final double METER_FLOOR = -60;
 
     /**
      * What the session lives with. All of it is closed by {@link #run}, except the face.
@@ -80,36 +71,35 @@ public final class LiveSession {
      *
      * @param headset whether listening goes on while Readback speaks, because the microphone does not hear it
      * @param gate level in decibels of full scale below which nothing is speech
+     * @param keepsSound whether the sound of each utterance goes into the record, as far as its budget allows
      */
-    public record Settings(ListeningMode mode, boolean headset, double gate, Mouth.Manner manner) {}
+    public record Settings(ListeningMode mode, boolean headset, double gate, Mouth.Manner manner, boolean keepsSound) {}
 
     private final Parts parts;
     private final Settings settings;
     private final Clock clock;
     private final BlockingQueue<LiveInput> inputs = new LinkedBlockingQueue<>();
-    private final Timers timers = new Timers();
+    private final Waits waits = new Waits();
     private final AnswerTimes answerTimes = new AnswerTimes();
-    private final NoiseWatch noise = new NoiseWatch();
+    private final Foresight foresight = new Foresight();
+    private final Condition condition;
     private final Mouth mouth;
     private final Hearing hearing;
     private @Nullable Session session;
-    private String microphone = "";
-    private boolean microphoneWorks;
-    private boolean microphoneMissed;
-    private long overruns;
-    private String trouble = "";
-    private boolean voiceFails;
+    private boolean keepsSound;
     private boolean talking;
-    private String partial = "";
-    private long partialAt;
-    private boolean foreseen = true;
-    private Optional<Long> spokenUntil = Optional.empty();
+    private Optional<Heard> heard = Optional.empty();
     private boolean stopped;
+
+    /** The last words that wait for the first sound of their answer; times as {@link System#nanoTime} tells them. */
+    private record Heard(long endedAt, long understoodAt, long decidedAt) {}
 
     public LiveSession(Parts parts, Settings settings, Clock clock) {
         this.parts = parts;
         this.settings = settings;
         this.clock = clock;
+        this.keepsSound = settings.keepsSound();
+        this.condition = new Condition(parts.texts());
         this.mouth = new Mouth(parts.voice(), parts.loudspeaker(), settings.manner(), new VoiceEvents());
         this.hearing = new Hearing(
                 parts.ear(),
@@ -148,7 +138,7 @@ public final class LiveSession {
     public Session run(Function<List<Audience>, Session> opener) {
         MicrophoneReader reader = new MicrophoneReader(parts.microphone(), new MicrophoneEvents());
         try {
-            Session open = opener.apply(List.of(parts.board(), new Follower()));
+            Session open = opener.apply(List.of(waits, parts.board(), new Speaker()));
             session = open;
             hearing.expect(parts.grammar().vocabulary(open.expectation()).phrases());
             reader.start();
@@ -162,9 +152,21 @@ public final class LiveSession {
         }
     }
 
-    /** How quickly answers came, in one line; empty when nothing was answered by voice. */
-    public Optional<String> summary() {
-        return answerTimes.count() == 0 ? Optional.empty() : Optional.of(answerTimes.summary());
+    /** How many pieces of sound wait for the ear, for who gives it sound faster than it comes; any thread. */
+    int soundWaiting() {
+        return hearing.waiting();
+    }
+
+    /** How quickly answers came and how often sound was lost, in lines; none when there is nothing to tell. */
+    public List<String> summary() {
+        List<String> lines = new ArrayList<>();
+        if (answerTimes.count() > 0) {
+            lines.add(answerTimes.summary());
+        }
+        if (condition.overruns() > 0) {
+            lines.add(parts.texts().of("summary.overruns", condition.overruns()));
+        }
+        return lines;
     }
 
     private void loop(Session open) {
@@ -179,9 +181,9 @@ public final class LiveSession {
             hearing.open(settings.mode().byItself() || talking);
             parts.face().show(view(open));
             next().ifPresent(input -> input.reach(this));
-            Instant now = clock.instant();
-            timers.elapsed(now).forEach(timer -> on(new Event.TimerElapsed(now, timer)));
-            foresee(open);
+            waits.over(listening(open) && !foresight.speaking(), clock.instant())
+                    .forEach(this::on);
+            foresight.due(System.nanoTime()).ifPresent(words -> foresee(open, words));
         }
     }
 
@@ -195,13 +197,10 @@ public final class LiveSession {
     }
 
     /** The dialogue is a pure function: what it would answer to the words so far can be made ready while they last. */
-    private void foresee(Session open) {
-        if (!foreseen && System.nanoTime() - partialAt >= STEADY.toNanos()) {
-            foreseen = true;
-            Event.Heard heard = new Event.Heard(
-                    clock.instant(), Event.Source.VOICE, List.of(new Hypothesis(partial, 1, List.of())));
-            mouth.expect(open.foreseen(heard).stream().map(Line::spoken).toList());
-        }
+    private void foresee(Session open, String words) {
+        Event.Heard said =
+                new Event.Heard(clock.instant(), Event.Source.VOICE, List.of(new Hypothesis(words, 1, List.of())));
+        mouth.expect(open.foreseen(said).stream().map(Line::spoken).toList());
     }
 
     private Session running() {
@@ -219,22 +218,30 @@ public final class LiveSession {
     }
 
     void spoken(LiveInput.Spoken spoken) {
+        long understoodAt = System.nanoTime();
         talking = false;
-        partial = "";
-        foreseen = true;
-        if (noise.heard(spoken.aboveNoise(), clock.instant())) {
+        foresight.partial("", understoodAt);
+        if (condition.spoken(spoken.aboveNoise(), clock.instant())) {
             mouth.say(List.of(parts.texts().of("hint.noise.spoken")));
         }
-        spokenUntil = Optional.of(spoken.endedAt());
-        on(new Event.Heard(
-                clock.instant(), Event.Source.VOICE, spoken.utterance().alternatives()));
+        Session open = running();
+        Event.Heard event = new Event.Heard(
+                clock.instant(), Event.Source.VOICE, spoken.utterance().alternatives());
+        if (keepsSound) {
+            open.on(event, spoken.sound()).ifPresent(why -> {
+                keepsSound = false;
+                condition.soundNotKept(why);
+            });
+        } else {
+            open.on(event);
+        }
+        heard = Optional.of(new Heard(spoken.endedAt(), understoodAt, System.nanoTime()));
+        hearing.expect(parts.grammar().vocabulary(open.expectation()).phrases());
     }
 
     void partial(String words) {
         parts.board().partial(words);
-        partial = words;
-        partialAt = System.nanoTime();
-        foreseen = words.isBlank();
+        foresight.partial(words, System.nanoTime());
     }
 
     void interrupted() {
@@ -242,42 +249,35 @@ public final class LiveSession {
     }
 
     void microphoneFound(String device) {
-        microphone = device;
-        microphoneWorks = true;
-        trouble = "";
-        if (microphoneMissed) {
-            microphoneMissed = false;
+        if (condition.microphoneFound(device)) {
             on(new Event.DeviceFound(clock.instant(), MICROPHONE));
         }
     }
 
     void microphoneLost(String why) {
-        microphoneWorks = false;
-        microphoneMissed = true;
+        condition.microphoneLost(why);
         talking = false;
-        trouble = parts.texts().of("hint.microphone", why);
         // What was being said when it went is taken as far as it came.
         hearing.finish();
         on(new Event.DeviceLost(clock.instant(), MICROPHONE));
     }
 
     void overrun() {
-        overruns++;
+        condition.overrun();
     }
 
     void voiceStarted(long at) {
-        voiceFails = false;
-        spokenUntil.ifPresent(until -> answerTimes.add((at - until) / 1e9));
-        spokenUntil = Optional.empty();
+        condition.voiceWorks();
+        heard.ifPresent(last -> answerTimes.add(last.endedAt(), last.understoodAt(), last.decidedAt(), at));
+        heard = Optional.empty();
     }
 
     void voiceEnded() {
-        spokenUntil = Optional.empty();
+        heard = Optional.empty();
     }
 
     void voiceFailed(String why) {
-        voiceFails = true;
-        trouble = parts.texts().of("hint.voice", why);
+        condition.voiceFailed(why);
     }
 
     void struck(Stroke stroke) {
@@ -304,7 +304,7 @@ public final class LiveSession {
     /** Silences the voice; ends what is being said; opens the ear where it does not open by itself. */
     private void talk() {
         mouth.hush();
-        if (!partial.isBlank()) {
+        if (foresight.speaking()) {
             hearing.finish();
             talking = false;
         } else if (settings.mode() == ListeningMode.KEY) {
@@ -320,57 +320,20 @@ public final class LiveSession {
         stopped = true;
     }
 
-    private View view(Session open) {
-        Hearing.Meter meter = hearing.meter();
-        boolean listening = microphoneWorks
+    private boolean listening(Session open) {
+        return condition.microphoneWorks()
                 && (settings.mode().byItself() || talking)
                 && (settings.headset() || !mouth.audible())
                 && !open.closed();
-        int level = (int) Math.round((meter.level() - METER_FLOOR) / -METER_FLOOR * View.Status.LEVELS);
-        String voice = parts.texts()
-                .of(
-                        voiceFails
-                                ? "status.voice.none"
-                                : mouth.speaking() ? "status.voice.speaking" : "status.voice.silent",
-                        mouth.name());
-        View.Status status = new View.Status(
-                microphone,
-                microphoneWorks,
-                listening,
-                microphoneWorks ? Math.max(0, Math.min(View.Status.LEVELS, level)) : 0,
-                overruns,
-                voice);
-        String hint =
-                !trouble.isEmpty() ? trouble : noise.loud() ? parts.texts().of("hint.noise") : "";
-        return parts.board().view(open, status, timers(), hint);
     }
 
-    private List<String> timers() {
-        List<String> shown = new ArrayList<>();
-        timers.left(clock.instant()).forEach((timer, left) -> {
-            // Part of another timer: a reminder, say.
-            if (timer.contains(".")) {
-                return;
-            }
-            long seconds = Math.max(0, left.toSeconds());
-            shown.add(timer.replace('-', ' ') + String.format(" %d:%02d", seconds / 60, seconds % 60));
-        });
-        return shown;
+    private View view(Session open) {
+        View.Status status = condition.status(hearing.meter().level(), listening(open), mouth.name(), mouth.speaking());
+        return parts.board().view(open, status, waits.shown(clock.instant()), condition.hint());
     }
 
-    /** Carries out what a turn wants done outside. */
-    private final class Follower implements Audience {
-        @Override
-        public void happened(Event event, Turn turn) {
-            for (Effect effect : turn.effects()) {
-                if (effect instanceof Effect.StartTimer timer) {
-                    timers.start(timer.timer(), clock.instant(), timer.duration());
-                } else if (effect instanceof Effect.StopTimer timer) {
-                    timers.stop(timer.timer());
-                }
-            }
-        }
-
+    /** Speaks what a turn says. */
+    private final class Speaker implements Audience {
         @Override
         public void says(List<Line> lines) {
             mouth.say(lines.stream().map(Line::spoken).toList());

@@ -1,6 +1,8 @@
 package readback.assistant.live;
 
 import java.util.Arrays;
+import readback.assistant.ear.Ear;
+import readback.assistant.sound.Samples;
 
 /** The sound since the last utterance, up to a limit. One thread. */
 final class SoundMemory {
@@ -41,6 +43,18 @@ final class SoundMemory {
 
     short[] all() {
         return Arrays.copyOf(sound, length);
+    }
+
+    /**
+     * The sound between two moments before now, as far as it is still there.
+     *
+     * @param from seconds ago
+     * @param to seconds ago, fewer; below 0 counts as now
+     */
+    Samples stretch(double from, double to) {
+        int begin = Math.max(0, length - (int) Math.round(from * Ear.RATE));
+        int end = Math.min(length, length - (int) Math.round(Math.max(0, to) * Ear.RATE));
+        return Samples.of(Arrays.copyOfRange(sound, begin, Math.max(begin, end)), Ear.RATE);
     }
 
     /** At most {@code most} samples of the sound from an index on. */

@@ -52,6 +52,11 @@ public final class Microphones {
         return () -> open(part);
     }
 
+    /** Whether there is a microphone now whose name contains the given text; any, when none is given. */
+    public static boolean there(Optional<String> part) {
+        return names().stream().anyMatch(name -> part.isEmpty() || lower(name).contains(lower(part.get())));
+    }
+
     private static Microphone open(Optional<String> part) throws MicrophoneLostException {
         List<Mixer.Info> devices = List.of(AudioSystem.getMixerInfo()).stream()
                 .filter(Microphones::records)

@@ -26,6 +26,9 @@ public final class PlainFace implements Face {
         if (!view.hint().isEmpty() && (before == null || !view.hint().equals(before.hint()))) {
             line("plain.note", view.hint());
         }
+        if (view.status().overruns() > (before == null ? 0 : before.status().overruns())) {
+            line("plain.note", texts.of("status.overruns.plain", view.status().overruns()));
+        }
         boolean listened = before != null && before.status().listening();
         if (view.status().listening() && !listened) {
             line("plain.listening", view.status().microphone());

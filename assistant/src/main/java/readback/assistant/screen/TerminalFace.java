@@ -90,7 +90,11 @@ public final class TerminalFace implements Face {
         terminal.trackMouse(Terminal.MouseTracking.Off);
         terminal.puts(Capability.cursor_visible);
         terminal.puts(Capability.keypad_local);
+        // Terminals that were resized meanwhile were seen to leave a row of the alternate buffer on the one before it,
+        // and the cursor in the middle of a row.
+        terminal.puts(Capability.clear_screen);
         terminal.puts(Capability.exit_ca_mode);
+        terminal.puts(Capability.carriage_return);
         terminal.setAttributes(before);
         terminal.flush();
     }

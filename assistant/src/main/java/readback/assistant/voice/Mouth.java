@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import readback.assistant.sound.Samples;
 import readback.assistant.sound.Tempo;
 import readback.assistant.sound.Tone;
@@ -72,7 +72,8 @@ public final class Mouth implements AutoCloseable {
     private final Loudspeaker loudspeaker;
     private final Manner manner;
     private final Listener listener;
-    private final ExecutorService making = Executors.newSingleThreadExecutor(daemon("voice-making"));
+    private final ThreadPoolExecutor making =
+            new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), daemon("voice-making"));
     private final Thread playing = new Thread(this::play, "voice-playing");
     private final BlockingQueue<Phrase> phrases = new LinkedBlockingQueue<>();
     private final Map<String, Future<Samples>> ready = new LinkedHashMap<>(16, 0.75f, true) {
@@ -83,6 +84,9 @@ public final class Mouth implements AutoCloseable {
             return size() > KEPT;
         }
     };
+    /** Asked for in advance, and not wanted yet. */
+    private final Map<String, FutureTask<Samples>> expected = new LinkedHashMap<>();
+
     private volatile long wanted;
     private volatile int waiting;
     private volatile long quietSince;
@@ -118,6 +122,8 @@ public final class Mouth implements AutoCloseable {
      * to be said is not repeated.
      */
     public synchronized void say(List<String> texts) {
+        forgetExpected(texts);
+        expected.clear();
         for (String text : texts) {
             if (!stopped && !text.isBlank() && !waits(text)) {
                 waiting++;
@@ -154,14 +160,32 @@ public final class Mouth implements AutoCloseable {
         task.run();
     }
 
-    /** Makes these ready at once, because they may be wanted next. */
+    /** Makes these ready at once, because they may be wanted next; what was expected before is not, save these. */
     public synchronized void expect(List<String> texts) {
+        forgetExpected(texts);
         for (String text : texts) {
             if (!stopped && !text.isBlank()) {
                 // A failure shows when the phrase is wanted.
-                Future<Samples> unused = sound(text);
+                FutureTask<Samples> task = new FutureTask<>(() -> made(text));
+                if (ready.putIfAbsent(text, task) == null) {
+                    expected.put(text, task);
+                    making.execute(task);
+                }
             }
         }
+    }
+
+    /** What was expected and is not wanted must not make other phrases wait; one that is being made goes on. */
+    private void forgetExpected(List<String> save) {
+        expected.entrySet().removeIf(each -> {
+            if (save.contains(each.getKey())) {
+                return false;
+            }
+            if (making.remove(each.getValue())) {
+                ready.remove(each.getKey());
+            }
+            return true;
+        });
     }
 
     /** Stops at once; what was waiting is not said any more. */
@@ -180,7 +204,11 @@ public final class Mouth implements AutoCloseable {
     }
 
     private Future<Samples> sound(String text) {
-        return ready.computeIfAbsent(text, made -> making.submit(() -> made(text)));
+        return ready.computeIfAbsent(text, made -> {
+            FutureTask<Samples> task = new FutureTask<>(() -> made(text));
+            making.execute(task);
+            return task;
+        });
     }
 
     private Samples made(String text) throws VoiceFailedException {

@@ -80,6 +80,52 @@ class CommandLineTest {
         assertThat(result.path("evaporatingSaturation").asDouble()).isBetween(38.6, 39.1);
     }
 
+    /** A live session without a microphone, by keys, in plain lines. */
+    private Ran live(String typed, String... more) {
+        List<String> arguments = new ArrayList<>(List.of(
+                "check",
+                "--plain",
+                "--voice",
+                "none",
+                "--microphone",
+                "no microphone is called like this",
+                "--sessions",
+                folder.resolve("live").toString()));
+        arguments.addAll(List.of(more));
+        return Ran.of(typed, arguments.toArray(String[]::new));
+    }
+
+    @Test
+    void a_live_session_that_was_left_goes_on_at_the_same_step() throws IOException, RecordUnavailableException {
+        Ran left = live("four ten a\n");
+        Path session;
+        try (var all = Files.list(folder.resolve("live"))) {
+            session = all.findFirst().orElseThrow();
+        }
+        assertThat(left.out()).contains("It was left open. To go on: readback check --resume " + session);
+
+        Ran again = live("piston\n", "--resume", session.toString());
+
+        assertThat(again.code()).isZero();
+        assertThat(again.out().lines().toList())
+                .containsSubsequence(
+                        "readback    We are at set-up; readings taken: 0.",
+                        "readback    Piston, capillary tube, thermostatic valve, or electronic valve?",
+                        "technician  piston",
+                        "readback    Piston.");
+        RecordedSession recorded = RecordedSession.read(session);
+        assertThat(recorded.fault()).isEmpty();
+        assertThat(recorded.closed()).isFalse();
+    }
+
+    @Test
+    void a_live_session_that_cannot_be_resumed_says_so_before_anything_is_loaded() {
+        Ran ran = live("", "--resume", folder.resolve("nowhere").toString());
+
+        assertThat(ran.code()).isNotZero();
+        assertThat(ran.err()).contains("There is no session record at");
+    }
+
     @Test
     void the_record_holds_every_utterance_in_order() throws IOException, RecordUnavailableException {
         check("four ten a\nhumpty dumpty\npiston\n");

@@ -4,14 +4,14 @@ import java.nio.file.Path;
 import readback.grammar.AcousticModel;
 
 /** The real ear with the bundled model, unpacked below the build folder once for all tests. */
-final class BundledEar {
+public final class BundledEar {
     private BundledEar() {}
 
     static ModelFolder model() throws EarUnavailableException {
         return UnpackedModel.in(Path.of("target", "test-cache"), AcousticModel.bundled());
     }
 
-    static VoskEar open() throws EarUnavailableException {
+    public static VoskEar open() throws EarUnavailableException {
         return VoskEar.open(model());
     }
 }

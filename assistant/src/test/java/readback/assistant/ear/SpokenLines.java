@@ -10,12 +10,12 @@ import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 
 /** The recordings that ship with the program, with the words that their scripts say. */
-final class SpokenLines {
+public final class SpokenLines {
     private static final String FOLDER = "/readback/assistant/demo/";
 
     private SpokenLines() {}
 
-    static List<String> of(String call) {
+    public static List<String> of(String call) {
         return new String(bytes(call + ".txt"), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> !line.startsWith("#") && !line.isBlank())
@@ -23,7 +23,7 @@ final class SpokenLines {
                 .toList();
     }
 
-    static Samples sound(String call) {
+    public static Samples sound(String call) {
         try (InputStream in = open(call + ".wav")) {
             return Recording.read(call, in).samples().orElseThrow();
         } catch (IOException e) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Phrases wider than any step's: quantities with numbers in the ways people say them, choices and commands. */
-final class StepPhrasesForTests {
+public final class StepPhrasesForTests {
     private static final String[] ONES = {"zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"
     };
     private static final String[] TEENS = {
@@ -40,7 +40,7 @@ final class StepPhrasesForTests {
             "where are we",
             "skip");
 
-    static final List<String> ALL = all();
+    public static final List<String> ALL = all();
 
     private StepPhrasesForTests() {}
 

@@ -61,6 +61,8 @@ class HearingTest {
         assertThat(next()).isEqualTo(new LiveInput.Partial("one"));
         LiveInput.Spoken spoken = (LiveInput.Spoken) next();
         assertThat(spoken.utterance().words()).isEqualTo("one");
+        // Half a second, and a fifth before and after it.
+        assertThat(spoken.sound().seconds()).isBetween(0.85, 0.95);
         // 0.5 against 0.001 of full scale is 54 decibels.
         assertThat(spoken.aboveNoise()).isBetween(50.0, 58.0);
     }
@@ -150,5 +152,6 @@ class HearingTest {
         LiveInput.Spoken spoken = (LiveInput.Spoken) input;
         assertThat(spoken.utterance().endSeconds() - spoken.utterance().startSeconds())
                 .isBetween(0.55, 0.65);
+        assertThat(spoken.sound().seconds()).isBetween(0.95, 1.05);
     }
 }

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,18 +18,24 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Dialogue;
+import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.ear.ScriptedEar;
 import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneLostException;
+import readback.assistant.record.AudioBudget;
+import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.RecordedSession.KeptSound;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.screen.Action;
 import readback.assistant.screen.Board;
@@ -34,7 +43,9 @@ import readback.assistant.screen.Face;
 import readback.assistant.screen.ScreenTexts;
 import readback.assistant.screen.Stroke;
 import readback.assistant.screen.View;
+import readback.assistant.session.Audience;
 import readback.assistant.session.Session;
+import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Mouth;
@@ -54,6 +65,9 @@ class LiveSessionTest {
     private final BlockingQueue<Optional<short[]>> sound = new LinkedBlockingQueue<>();
     private final BlockingQueue<Action> actions = new LinkedBlockingQueue<>();
     private final List<String> spoken = new ArrayList<>();
+    private final Dialogue dialogue = new Dialogue(Grammar.standard(), Checklists.standard());
+    private final Ahead clock = new Ahead();
+    private volatile long overruns;
     private SessionRecord record;
     private LiveSession live;
     private CompletableFuture<Session> running;
@@ -61,13 +75,20 @@ class LiveSessionTest {
     @BeforeEach
     void open() throws RecordUnavailableException {
         record = SessionRecord.create(folder, new Header("test", Instant.EPOCH, "test", Map.of(), Map.of()));
-        start(ListeningMode.OPEN);
+        start(
+                false,
+                audiences -> Session.open(
+                        dialogue,
+                        Wording.english(),
+                        record,
+                        audiences,
+                        Settings.STANDARD,
+                        Instant.parse("2026-07-01T12:00:00Z")));
     }
 
-    private void start(ListeningMode mode) {
+    private void start(boolean keepsSound, Function<List<Audience>, Session> opener) {
         Grammar grammar = Grammar.standard();
         Checklists checklists = Checklists.standard();
-        Wording wording = Wording.english();
         ScreenTexts texts = ScreenTexts.english();
         live = new LiveSession(
                 new LiveSession.Parts(
@@ -77,14 +98,26 @@ class LiveSessionTest {
                         new Quick(),
                         new Silent(),
                         new Watched(),
-                        new Board(grammar, checklists, wording, texts, Settings.STANDARD.units()),
+                        new Board(grammar, checklists, Wording.english(), texts, Settings.STANDARD.units()),
                         texts,
                         List.of()),
-                new LiveSession.Settings(mode, false, -55, Mouth.Manner.PLAIN),
-                Clock.systemUTC());
-        Dialogue dialogue = new Dialogue(grammar, checklists);
-        running = CompletableFuture.supplyAsync(() -> live.run(audiences -> Session.open(
-                dialogue, wording, record, audiences, Settings.STANDARD, Instant.parse("2026-07-01T12:00:00Z"))));
+                new LiveSession.Settings(ListeningMode.OPEN, false, -55, Mouth.Manner.PLAIN, keepsSound),
+                clock);
+        running = CompletableFuture.supplyAsync(() -> live.run(opener));
+    }
+
+    /** Ends the session without closing it, as a battery does that runs empty, and goes on with it from its record. */
+    private void resume(boolean keepsSound, AudioBudget budget) throws RecordUnavailableException {
+        live.end();
+        running.join();
+        record.close();
+        views.clear();
+        SessionRecord.Resumption resumption = SessionRecord.resume(folder.resolve("test"));
+        record = resumption.record();
+        record.keepAudio(budget);
+        start(
+                keepsSound,
+                audiences -> Session.resume(dialogue, Wording.english(), resumption, audiences, clock.instant()));
     }
 
     @AfterEach
@@ -92,6 +125,26 @@ class LiveSessionTest {
         live.end();
         running.join();
         record.close();
+    }
+
+    /** The true time and as much more as the test wants. */
+    private static final class Ahead extends Clock {
+        private volatile Duration by = Duration.ZERO;
+
+        @Override
+        public Instant instant() {
+            return Instant.now().plus(by);
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
     }
 
     /** Gives what the test offers, silence while it offers nothing, and is lost on an empty offer. */
@@ -116,7 +169,7 @@ class LiveSessionTest {
 
         @Override
         public long overruns() {
-            return 0;
+            return overruns;
         }
 
         @Override
@@ -232,7 +285,7 @@ class LiveSessionTest {
         await(view -> has(view, "R-410A"));
         await(LiveSessionTest::listening);
 
-        assertThat(live.summary().orElseThrow()).startsWith("Answers by voice: 1,");
+        assertThat(live.summary()).singleElement().asString().startsWith("Answers by voice: 1,");
     }
 
     @Test
@@ -249,6 +302,84 @@ class LiveSessionTest {
         await(LiveSessionTest::listening);
         loud(0.6);
         await(view -> has(view, "Piston"));
+    }
+
+    @Test
+    void aSessionThatWasLeftGoesOnAtTheSameStepAndSaysWhereItIs() throws Exception {
+        await(LiveSessionTest::listening);
+        loud(0.6);
+        View before = await(view -> has(view, "R-410A"));
+        assertThat(before.question()).startsWith("What feeds the indoor coil");
+
+        resume(false, AudioBudget.NONE);
+
+        View after = await(LiveSessionTest::listening);
+        assertThat(after.question()).isEqualTo("Piston, capillary tube, thermostatic valve, or electronic valve?");
+        assertThat(after.answers()).anySatisfy(said -> assertThat(said).startsWith("We are at "));
+        assertThat(has(after, "R-410A")).isTrue();
+        act(new Action.Utter("piston"));
+        await(view -> has(view, "Piston"));
+    }
+
+    @Test
+    void theSoundOfAnUtteranceIsKeptInTheRecord() throws Exception {
+        await(LiveSessionTest::listening);
+        act(new Action.Utter("22"));
+        await(view -> has(view, "R-22"));
+        resume(true, AudioBudget.megabytes(1));
+        await(LiveSessionTest::listening);
+
+        loud(0.6);
+        await(view -> view.heard().words().equals("four ten a") && !view.heard().partial());
+        live.end();
+        running.join();
+        RecordedSession recorded = RecordedSession.read(folder.resolve("test"));
+
+        Entry spoken = recorded.entries().stream()
+                .filter(entry -> entry.event() instanceof Event.Heard heard && heard.source() == Event.Source.VOICE)
+                .findFirst()
+                .orElseThrow();
+        KeptSound.Whole sound = (KeptSound.Whole) recorded.sound(spoken).orElseThrow();
+        // 0.6 s of speech, and 0.2 s before and after it as far as there was sound.
+        assertThat(Recording.read(sound.file()).samples().orElseThrow().seconds())
+                .isBetween(0.75, 1.05);
+    }
+
+    @Test
+    void whenThereIsNoRoomForSoundItIsSaidOnTheScreenAndTheWordsAreKept() throws Exception {
+        await(LiveSessionTest::listening);
+        act(new Action.Utter("22"));
+        await(view -> has(view, "R-22"));
+        resume(true, new AudioBudget(1000, 0));
+        await(LiveSessionTest::listening);
+
+        loud(0.6);
+
+        View told = await(view -> !view.hint().isEmpty());
+        assertThat(told.hint()).contains("disk budget for sound is used up").contains("the words are");
+        assertThat(told.heard().words()).isEqualTo("four ten a");
+    }
+
+    @Test
+    void lostSoundIsCountedOnTheScreenAndAtTheEnd() throws InterruptedException {
+        await(LiveSessionTest::listening);
+
+        overruns = 1;
+        await(view -> view.status().overruns() == 1);
+        overruns = 2;
+        await(view -> view.status().overruns() == 2);
+
+        assertThat(live.summary()).singleElement().asString().startsWith("Sound was lost 2 times");
+    }
+
+    @Test
+    void aLongSilenceIsAnswered() throws InterruptedException {
+        await(LiveSessionTest::listening);
+        await(LiveSessionTest::listening);
+
+        clock.by = Duration.ofMinutes(4);
+
+        await(view -> view.answers().contains("Still listening."));
     }
 
     @Test

@@ -2,6 +2,7 @@ package readback.assistant.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -126,12 +127,83 @@ class TerminalFaceTest {
     }
 
     @Test
+    void whenTheTerminalIsGivenBackNothingIsLeftOnItAndTheNextLineBeginsAtItsStart() throws IOException {
+        ByteArrayOutputStream written = new ByteArrayOutputStream();
+        ScreenTexts texts = ScreenTexts.english();
+        try (LineDisciplineTerminal plain =
+                new LineDisciplineTerminal("test", "screen-256color", written, StandardCharsets.UTF_8)) {
+            plain.setSize(Size.of(COLUMNS, ROWS));
+            TerminalFace leaving = new TerminalFace(plain, new Layout(Palette.DAY, texts, true), texts);
+            leaving.show(ViewsForTests.full());
+            written.reset();
+
+            leaving.close();
+        }
+
+        // ECMA-48: erase in page; then the alternate buffer is left (xterm control sequences, "1049").
+        assertThat(written.toString(StandardCharsets.UTF_8))
+                .contains("\u001b[H\u001b[J\u001b[?1049l\r")
+                .doesNotContain("LISTENING");
+    }
+
+    @Test
     void aTouchedButtonSaysItsWords() {
         face.show(ViewsForTests.full());
         int row = rowWith("[ YES ]");
         int column = row(row).indexOf("[ YES ]");
 
         assertThat(face.on(new Stroke.Touched(column, row - 1))).contains(new Action.Utter("yes"));
+    }
+
+    /** Mouse reports as terminals send them for a tap: press and release in SGR form (xterm control sequences). */
+    @Test
+    void aTapOnAnyRowOfAFieldSaysItsWordsOnce() throws Exception {
+        face.show(ViewsForTests.full());
+        int row = rowWith("[ NO ]");
+        int column = row(row).indexOf("[ NO ]");
+        BlockingQueue<Stroke> strokes = new LinkedBlockingQueue<>();
+        try (Strokes keys = new Strokes(terminal, strokes::add, () -> {})) {
+            keys.start();
+            for (int tapped : List.of(row - 1, row, row + 1)) {
+                String at = "\u001b[<0;" + (column + 1) + ";" + (tapped + 1);
+                terminal.processInputBytes((at + "M" + at + "m").getBytes(StandardCharsets.US_ASCII));
+
+                Stroke stroke = strokes.poll(5, TimeUnit.SECONDS);
+
+                assertThat(stroke).isEqualTo(new Stroke.Touched(column, tapped));
+                assertThat(face.on(stroke)).contains(new Action.Utter("no"));
+            }
+            terminal.processInputBytes("x".getBytes(StandardCharsets.US_ASCII));
+            assertThat(strokes.poll(5, TimeUnit.SECONDS))
+                    .as("releases are no taps")
+                    .isEqualTo(new Stroke.Typed('x'));
+        }
+    }
+
+    @Test
+    void aTapBesideTheFieldsMeansNothing() {
+        face.show(ViewsForTests.full());
+        int row = rowWith("[ NO ]");
+
+        assertThat(face.on(new Stroke.Touched(COLUMNS - 1, row))).isEmpty();
+        assertThat(face.on(new Stroke.Touched(row(row).indexOf("[ NO ]"), row + 2)))
+                .isEmpty();
+    }
+
+    /** Without it no tap would come: "1000" reports presses, "1006" chooses the SGR form. */
+    @Test
+    void mouseReportsAreAskedForAndGivenUpAgain() throws IOException {
+        ByteArrayOutputStream written = new ByteArrayOutputStream();
+        ScreenTexts texts = ScreenTexts.english();
+        try (LineDisciplineTerminal plain =
+                new LineDisciplineTerminal("test", "screen-256color", written, StandardCharsets.UTF_8)) {
+            plain.setSize(Size.of(COLUMNS, ROWS));
+            TerminalFace touched = new TerminalFace(plain, new Layout(Palette.DAY, texts, true), texts);
+            assertThat(written.toString(StandardCharsets.UTF_8)).contains("\u001b[?1000h", "\u001b[?1006h");
+
+            touched.close();
+        }
+        assertThat(written.toString(StandardCharsets.UTF_8)).contains("\u001b[?1000l");
     }
 
     @Test

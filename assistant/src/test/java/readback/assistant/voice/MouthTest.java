@@ -130,6 +130,47 @@ class MouthTest {
         assertThat(next()).isEqualTo("ended");
     }
 
+    /** Making takes a voice a good deal of the time in which an answer should come. */
+    @Test
+    void whatWasExpectedAndIsNotWantedAnyMoreDoesNotDelayWhatIs() throws InterruptedException {
+        BlockingQueue<String> made = new LinkedBlockingQueue<>();
+        CountDownLatch first = new CountDownLatch(1);
+        try (Mouth ready = new Mouth(new Slow(made, first), new Player(), Mouth.Manner.PLAIN, new Follower())) {
+            ready.expect(List.of("one", "two", "three"));
+            assertThat(made.poll(10, TimeUnit.SECONDS)).isEqualTo("one");
+            ready.expect(List.of("three", "four"));
+
+            ready.say(List.of("four"));
+            first.countDown();
+
+            assertThat(made.poll(10, TimeUnit.SECONDS)).isEqualTo("four");
+            assertThat(next()).isEqualTo("started");
+        }
+        assertThat(made).isEmpty();
+    }
+
+    /** Makes nothing before it is let. */
+    private record Slow(BlockingQueue<String> made, CountDownLatch let) implements Voice {
+        @Override
+        public String name() {
+            return "slow";
+        }
+
+        @Override
+        public Samples speak(String text) throws VoiceFailedException {
+            made.add(text);
+            try {
+                let.await();
+            } catch (InterruptedException e) {
+                throw new VoiceFailedException("Interrupted.", e);
+            }
+            return Samples.silence(0.1, 16000);
+        }
+
+        @Override
+        public void close() {}
+    }
+
     @Test
     void aPhraseThatCannotBeSaidIsToldAndTheRestGoesOn() throws InterruptedException {
         mouth.say(List.of("unspeakable", "fine"));

@@ -1,0 +1,186 @@
+package readback.assistant.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The script that makes the zip for a tablet: what it refuses, and what lies in the zip. Linking a runtime and packing are
+ * the work of other programs; here they are stood in for by scripts that leave the files behind which those leave.
+ */
+class PackageScriptTest {
+
+    @TempDir
+    Path folder;
+
+    private Path target;
+    private Path programs;
+
+    @BeforeEach
+    void aDistributionAndPrograms() throws IOException {
+        target = folder.resolve("target");
+        Path lib = Files.createDirectories(target.resolve("readback/lib"));
+        Files.createDirectories(target.resolve("readback/bin"));
+        Files.writeString(target.resolve("readback/bin/readback"), "");
+        Files.writeString(target.resolve("readback/bin/readback.cmd"), "");
+        jar(lib.resolve("vosk-0.jar"), "linux-x86-64/libvosk.so", "win32-x86-64/libvosk.dll");
+        jar(
+                lib.resolve("jna-0.jar"),
+                "com/sun/jna/linux-x86-64/libjnidispatch.so",
+                "com/sun/jna/win32-x86-64/jnidispatch.dll");
+        programs = Files.createDirectories(folder.resolve("programs"));
+        program("zip", "find \"$5\" -type f > \"$4\"");
+        linker("17.0.1", "java.exe");
+    }
+
+    private static void jar(Path file, String... entries) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file);
+                JarOutputStream jar = new JarOutputStream(out)) {
+            for (String entry : entries) {
+                jar.putNextEntry(new JarEntry(entry));
+            }
+        }
+    }
+
+    private void program(String name, String script) throws IOException {
+        Path file = programs.resolve(name);
+        Files.writeString(file, "#!/bin/sh\n" + script + "\n");
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+    }
+
+    /** A linker of this version that makes a runtime with this program in it. */
+    private void linker(String version, String java) throws IOException {
+        program(
+                "jlink",
+                "[ \"$1\" = --version ] && echo " + version + " && exit\n"
+                        + "while [ \"$1\" != --output ]; do shift; done\n"
+                        + "mkdir -p \"$2/bin\" && touch \"$2/bin/" + java + "\" && chmod +x \"$2/bin/" + java + "\"");
+    }
+
+    private Path jdk(String system, String processor, String version) throws IOException {
+        Path jdk = folder.resolve("jdk-" + system);
+        Files.createDirectories(jdk.resolve("jmods"));
+        Files.writeString(
+                jdk.resolve("release"),
+                "JAVA_VERSION=\"" + version + "\"\nOS_ARCH=\"" + processor + "\"\nOS_NAME=\"" + system + "\"\n");
+        return jdk;
+    }
+
+    /** What a run came to. */
+    private record Came(int code, String words) {}
+
+    private Came script(String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of("sh", "src/distribution/package"));
+        command.addAll(List.of(arguments));
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+        Path bin = Path.of(System.getProperty("java.home"), "bin");
+        builder.environment().merge("PATH", programs + ":" + bin, (old, first) -> first + ":" + old);
+        builder.environment().put("READBACK_TARGET", target.toString());
+        builder.environment().put("JLINK", programs.resolve("jlink").toString());
+        Process process = builder.start();
+        process.getOutputStream().close();
+        String words = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return new Came(process.waitFor(), words);
+    }
+
+    private Came refused(String... arguments) throws IOException, InterruptedException {
+        Came came = script(arguments);
+        assertThat(came.code()).isNotZero();
+        assertThat(target).isDirectoryNotContaining("glob:**.zip");
+        return came;
+    }
+
+    @Test
+    void aWindowsJdkGivesAZipThatWindowsCanStart() throws Exception {
+        Came came = script(jdk("Windows", "x86_64", "17.0.9").toString());
+
+        assertThat(came.words()).isEqualTo(target.resolve("readback-windows-x86-64.zip") + "\n");
+        assertThat(came.code()).isZero();
+        assertThat(Files.readAllLines(target.resolve("readback-windows-x86-64.zip")))
+                .containsExactlyInAnyOrder(
+                        "readback-windows-x86-64/INSTALL.md",
+                        "readback-windows-x86-64/bin/readback.cmd",
+                        "readback-windows-x86-64/lib/jna-0.jar",
+                        "readback-windows-x86-64/lib/vosk-0.jar",
+                        "readback-windows-x86-64/runtime/bin/java.exe");
+    }
+
+    @Test
+    void aLinuxJdkGivesAZipWithStarterAndDesktopEntry() throws Exception {
+        linker("17.0.1", "java");
+
+        Came came = script(jdk("Linux", "x86_64", "17.0.9").toString());
+
+        assertThat(came.code()).as(came.words()).isZero();
+        assertThat(Files.readAllLines(target.resolve("readback-linux-x86-64.zip")))
+                .contains(
+                        "readback-linux-x86-64/bin/readback",
+                        "readback-linux-x86-64/readback.desktop",
+                        "readback-linux-x86-64/runtime/bin/java")
+                .noneMatch(file -> file.endsWith(".cmd"));
+    }
+
+    @Test
+    void withoutADistributionItSaysWhatToRunFirst() throws Exception {
+        target = folder.resolve("empty");
+        Files.createDirectories(target);
+
+        assertThat(refused().words()).contains("run mvn package first");
+    }
+
+    @Test
+    void aRuntimeWithoutModulesIsNoJdk() throws Exception {
+        Path jre = Files.createDirectories(folder.resolve("jre"));
+
+        assertThat(refused(jre.toString()).words()).contains("has no jmods: name a whole JDK");
+        assertThat(refused(folder.resolve("nowhere").toString()).words()).contains("there is no folder");
+    }
+
+    @Test
+    void otherSystemsAndProcessorsAreRefusedByName() throws Exception {
+        assertThat(refused(jdk("Darwin", "x86_64", "17.0.9").toString()).words())
+                .contains("is for 'Darwin'");
+        assertThat(refused(jdk("Windows", "aarch64", "17.0.9").toString()).words())
+                .contains("is for 'aarch64' processors");
+    }
+
+    @Test
+    void aJdkOfAnotherVersionThanTheLinkerIsRefused() throws Exception {
+        assertThat(refused(jdk("Windows", "x86_64", "21.0.2").toString()).words())
+                .contains("is Java 21, but jlink here is Java 17");
+    }
+
+    @Test
+    void modulesOfAnotherSystemThanTheJdkSaysAreFoundOut() throws Exception {
+        linker("17.0.1", "java");
+
+        assertThat(refused(jdk("Windows", "x86_64", "17.0.9").toString()).words())
+                .contains("are not those of Windows");
+    }
+
+    @Test
+    void aRecogniserWithoutALibraryForTheSystemIsFoundOut() throws Exception {
+        jar(target.resolve("readback/lib/vosk-0.jar"), "linux-x86-64/libvosk.so");
+
+        assertThat(refused(jdk("Windows", "x86_64", "17.0.9").toString()).words())
+                .contains("vosk-0.jar has no win32-x86-64/libvosk.dll");
+    }
+
+    @Test
+    void moreThanOneArgumentIsAnsweredWithTheUsage() throws Exception {
+        assertThat(refused("one", "two").words()).startsWith("usage: package");
+        assertThat(refused("--help").words()).contains("usage: assistant/src/distribution/package");
+    }
+}
