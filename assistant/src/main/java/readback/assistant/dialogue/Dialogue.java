@@ -380,7 +380,12 @@ public final class Dialogue {
                 .filter(Report.kindOf(report.get().recorded())::equals)
                 .isPresent();
         before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
-        draft.say(same ? report.get().news() : report.get().messages());
+        if (!same) {
+            draft.say(report.get().messages());
+        } else if (!before.filter(known -> Report.alike(known, report.get().recorded()))
+                .isPresent()) {
+            draft.say(report.get().news());
+        }
         draft.become(draft.state().announcing(name, report.get().recorded()));
         return true;
     }

@@ -10,6 +10,7 @@ import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -135,6 +136,9 @@ final class Intake {
     /** A yes, no or done, with what it tells about another slot. */
     void word(Draft draft, Step step, String word) {
         option(draft, step.slot(), word);
+        if (step.task() instanceof Task.Question question && question.advised()) {
+            draft.say(Message.of("step." + step.id() + (word.equals(NO) ? ".no" : ".yes")));
+        }
         step.conclusion().ifPresent(conclusion -> {
             Optional<String> concluded = word.equals(NO) ? conclusion.no() : conclusion.yes();
             concluded.ifPresent(each -> choice(draft, new Meaning.Choice(conclusion.slot(), each)));

@@ -130,17 +130,25 @@ final class Orders {
         Assessment assessment = draft.assessment();
         List<String> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
-        boolean afterVerdict = about.isEmpty()
-                && assessment.recorded().isPresent()
+        boolean judged = assessment.recorded().isPresent()
                 && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
-        } else if (afterVerdict) {
+        } else if (about.isEmpty() && judged && meansTheVerdict(draft, asked)) {
             draft.say(new Findings(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
         }
+    }
+
+    /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
+    private static boolean meansTheVerdict(Draft draft, Optional<Step> asked) {
+        boolean justSaid = draft.conversation().said().stream()
+                .anyMatch(message -> message.key().startsWith("verdict."));
+        return justSaid
+                || asked.filter(step -> !(step.task() instanceof Task.Acknowledge))
+                        .isEmpty();
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {

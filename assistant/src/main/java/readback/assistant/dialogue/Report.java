@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.util.Arrays;
 import java.util.List;
 import readback.prompts.text.Message;
 
@@ -8,7 +9,7 @@ import readback.prompts.text.Message;
  *
  * @param recorded the outcome with the numbers that led to it, in the one form that is recorded and compared on replay
  * @param messages the outcome for the technician, value first
- * @param news what is left to say when the outcome is of the same kind as before
+ * @param news what is left to say when the outcome is of the same kind as before, but not by the same numbers
  */
 record Report(String recorded, List<Message> messages, List<Message> news) {
     Report {
@@ -18,6 +19,21 @@ record Report(String recorded, List<Message> messages, List<Message> news) {
 
     Report(String recorded, List<Message> messages) {
         this(recorded, messages, messages);
+    }
+
+    /** Whether two outcomes rest on the same numbers, whatever else was measured between them. */
+    static boolean alike(String before, String now) {
+        return carrying(before).equals(carrying(now));
+    }
+
+    /** The parts of a recorded outcome without the side of the system that its method does not use. */
+    private static List<String> carrying(String recorded) {
+        List<String> others = recorded.contains("method=total-superheat")
+                ? List.of("condensing=", "subcooling=")
+                : List.of("evaporating=", "superheat=");
+        return Arrays.stream(recorded.split(" ", -1))
+                .filter(part -> others.stream().noneMatch(part::startsWith))
+                .toList();
     }
 
     /** The outcome in one word. */

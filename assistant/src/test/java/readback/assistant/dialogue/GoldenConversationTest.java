@@ -145,7 +145,7 @@ class GoldenConversationTest {
         }
     }
 
-    private static Rehearsal rehearse(List<String> lines) {
+    static Rehearsal rehearse(List<String> lines) {
         Rehearsal rehearsal = new Rehearsal(settings(lines));
         lines.stream().filter(line -> line.startsWith("> ")).forEach(line -> perform(rehearsal, line.substring(2)));
         return rehearsal;

@@ -161,7 +161,7 @@ final class ChecklistReader {
             case "measure" -> new Task.Measure(quantity(value));
             case "choose" -> new Task.Choose(string(value));
             case "await" -> new Task.Await(duration(value));
-            case "question" -> new Task.Question(mustBeYes(value));
+            case "question" -> new Task.Question(answers(value));
             case "measureAgain" -> new Task.MeasureAgain();
             case "acknowledge" -> new Task.Acknowledge();
             case "prepare" -> new Task.Prepare(activity(value));
@@ -169,13 +169,15 @@ final class ChecklistReader {
         };
     }
 
-    private boolean mustBeYes(Node value) {
+    private Task.Question.Answers answers(Node value) {
         return switch (string(value)) {
-            case "must-be-yes" -> true;
-            case "yes-or-no" -> false;
+            case "must-be-yes" -> Task.Question.Answers.MUST_BE_YES;
+            case "yes-or-no" -> Task.Question.Answers.ALIKE;
+            case "advised" -> Task.Question.Answers.ADVISED;
             default ->
                 throw fault(
-                        value.line(), "a question is \"must-be-yes\" or \"yes-or-no\", not \"" + value.value() + "\"");
+                        value.line(),
+                        "a question is \"yes-or-no\", \"must-be-yes\" or \"advised\", not \"" + value.value() + "\"");
         };
     }
 

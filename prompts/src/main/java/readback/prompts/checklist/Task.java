@@ -13,12 +13,27 @@ public sealed interface Task {
     /** One option of a choice set of the grammar is named. */
     record Choose(String choice) implements Task {}
 
-    /**
-     * Yes or no.
-     *
-     * @param mustBeYes whether "no" calls for a remedy and is asked again, rather than being an answer like any other
-     */
-    record Question(boolean mustBeYes) implements Task {}
+    /** Yes or no. */
+    record Question(Answers answers) implements Task {
+
+        /** What becomes of the answers. */
+        public enum Answers {
+            /** Both are answers like any other. */
+            ALIKE,
+            /** "No" calls for the remedy in the text {@code .no}, and is asked again. */
+            MUST_BE_YES,
+            /** Each calls for advice: the texts {@code .yes} and {@code .no}. */
+            ADVISED
+        }
+
+        public boolean mustBeYes() {
+            return answers == Answers.MUST_BE_YES;
+        }
+
+        public boolean advised() {
+            return answers == Answers.ADVISED;
+        }
+    }
 
     /** Something is done and said to be. */
     record Acknowledge() implements Task {}

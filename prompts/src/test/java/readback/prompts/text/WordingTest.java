@@ -100,10 +100,13 @@ class WordingTest {
                     .as("step." + step.id() + suffix)
                     .isTrue();
         }
-        if (step.task() instanceof Task.Question question && question.mustBeYes()) {
+        if (step.task() instanceof Task.Question question) {
             assertThat(ENGLISH.has("step." + step.id() + ".no"))
                     .as(step.id() + ".no")
-                    .isTrue();
+                    .isEqualTo(question.mustBeYes() || question.advised());
+            assertThat(ENGLISH.has("step." + step.id() + ".yes"))
+                    .as(step.id() + ".yes")
+                    .isEqualTo(question.advised());
         }
     }
 
