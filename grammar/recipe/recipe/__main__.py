@@ -26,6 +26,20 @@ def synthesise(parser):
     return run
 
 
+def readings(parser):
+    from recipe import readings as spoken
+
+    parser.add_argument("out", help="folder for the clips and their expected.tsv")
+    parser.add_argument("--count", type=int, default=600)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--set", dest="which", choices=sorted(spoken.SETS), default="test", help="which voices")
+
+    def run(a):
+        print(spoken.make(a.out, a.count, a.seed, a.which), "readings spoken in", a.out)
+
+    return run
+
+
 def pack(parser):
     from recipe import corpora
 
@@ -174,6 +188,7 @@ def full(parser):
 
 STAGES = {
     "synthesise": (synthesise, "synthetic speech of the job"),
+    "readings": (readings, "spoken readings to measure with, each with its step and value"),
     "pack": (pack, "a corpus as a small pack to carry"),
     "train": (train, "packs to a network"),
     "export": (export, "a network to the recogniser's files"),
