@@ -121,9 +121,11 @@ def cardinal(number, r):
 
 
 def grouped(number, r):
-    """Pairs of digits from the right, as in "one eighteen" and "twelve fifty"; nothing for numbers said otherwise."""
+    """Pairs of digits from the right, as in "one eighteen" and "twelve fifty"; nothing for numbers said otherwise.
+
+    "Twenty four eighty" is left out: it may as well be two numbers, and is refused."""
     head, tail = divmod(number, 100)
-    if not 0 < head < 100 or head % 10 == 0 and head >= 10:
+    if not 0 < head < 100 or head % 10 == 0 or (tail and head > 20):
         return []
     if tail == 0:
         return [*below_hundred(head), "hundred"]
