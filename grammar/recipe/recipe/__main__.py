@@ -40,6 +40,19 @@ def readings(parser):
     return run
 
 
+def confusions(parser):
+    parser.add_argument("details", nargs="+", help="files that readback measure --details wrote")
+    parser.add_argument("--out", default="../src/main/resources/readback/grammar/confusions.csv")
+    parser.add_argument("--model", default="readback-en-3")
+
+    def run(a):
+        from recipe import confusions as confused
+
+        print(confused.write(a.details, a.out, a.model), "pairs in", a.out)
+
+    return run
+
+
 def pack(parser):
     from recipe import corpora
 
@@ -195,6 +208,7 @@ STAGES = {
     "graph": (graph, "words and fillers to the graph; no training, seconds"),
     "verify": (verify, "does the recogniser compute what was trained"),
     "evaluate": (evaluate, "how well strangers are heard"),
+    "confusions": (confusions, "which number words the model takes for others, from the details of a measurement"),
     "rejection": (rejection, "words missed against words heard in other talk, by filler costs"),
     "full": (full, "train, export, graph and evaluate in one unattended run"),
 }

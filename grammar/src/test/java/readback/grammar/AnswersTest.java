@@ -11,6 +11,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Confusions.Confusion;
+import readback.grammar.Prior.Grade;
 
 /** How answers and orders are weighed, and what typing changes. */
 class AnswersTest {
@@ -106,16 +107,51 @@ class AnswersTest {
 
         assertThat(decide(STEP, often, Hypothesis.typed("sixty")))
                 .isEqualTo(new Decision.Accept(minutes("60"), 1, false));
-        assertThat(decide(STEP, often, new Hypothesis("sixty", 0.99, List.of())))
-                .isInstanceOf(Decision.AskBetween.class);
         assertThat(decide(STEP, often, new Hypothesis("sixty", 1, List.of(new Hypothesis.Word("sixty", 0.5, 0, 0)))))
                 .isInstanceOf(Decision.AskBetween.class);
-        assertThat(decide(
-                        STEP,
-                        often,
-                        new Hypothesis("sixty", 1, List.of()),
-                        new Hypothesis("sixty minutes", 0, List.of())))
+    }
+
+    @Test
+    void aNumberThatMayLackADigitNeedsAYesUnlessItWasTyped() {
+        Decision taken = new Decision.Accept(minutes("45"), 1, false);
+
+        assertThat(decide(STEP, Hypothesis.typed("four five"))).isEqualTo(taken);
+        assertThat(decide(STEP, heard("forty five", 1))).isEqualTo(taken);
+        assertThat(decide(STEP, new Hypothesis("four five", 0.99, List.of())))
+                .isEqualTo(new Decision.Accept(minutes("45"), 0.99, true));
+        assertThat(decide(STEP, heard("four five", 1))).isEqualTo(new Decision.Accept(minutes("45"), 1, true));
+        assertThat(decide(STEP, new Hypothesis("four five", 1, List.of()), new Hypothesis("four", 0, List.of())))
+                .isEqualTo(new Decision.Accept(minutes("45"), 1, true));
+    }
+
+    @Test
+    void aBeforeANumberMayHaveBeenEight() {
+        Expectation pressure = Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US);
+
+        assertThat(decide(pressure, heard("a forty two", 0.9)))
+                .isInstanceOfSatisfying(
+                        Decision.Accept.class,
+                        accept -> assertThat(accept.doubtful()).isTrue());
+        assertThat(decide(pressure, heard("a hundred and ten", 0.9)))
+                .isInstanceOfSatisfying(
+                        Decision.Accept.class,
+                        accept -> assertThat(accept.doubtful()).isFalse());
+        assertThat(decide(pressure, heard("one one zero", 0.9)))
+                .isInstanceOfSatisfying(
+                        Decision.Accept.class,
+                        accept -> assertThat(accept.doubtful()).isFalse());
+    }
+
+    @Test
+    void aValueHeardOftenBesideTheBestOneIsAskedAboutHoweverRareItIs() {
+        Prior rarely = reading -> reading.value().toPlainString().equals("19") ? Grade.UNUSUAL : Grade.TYPICAL;
+
+        assertThat(new Weighing(grammar, grammar.lexicon(), new Confusions(List.of()), STEP, rarely)
+                        .decide(List.of(heard("fifty", 0.75), heard("nineteen", 0.25))))
                 .isInstanceOf(Decision.AskBetween.class);
+        assertThat(new Weighing(grammar, grammar.lexicon(), new Confusions(List.of()), STEP, rarely)
+                        .decide(List.of(heard("fifty", 0.85), heard("nineteen", 0.15))))
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.85, false));
     }
 
     @Test

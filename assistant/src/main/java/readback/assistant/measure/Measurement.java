@@ -32,6 +32,9 @@ public final class Measurement {
     /** Clean. */
     public static final double NO_NOISE = Double.POSITIVE_INFINITY;
 
+    /** Eight pounds are 128 ounces: more than the rounding of a conversion, less than the last digit of any reading. */
+    private static final double SAME = 1e-6;
+
     private static final long SEED = 20_261_125;
 
     private final Ear ear;
@@ -112,8 +115,7 @@ public final class Measurement {
             tally.falseWords += known(utterance.words()).size();
             Decision decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
             if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
-                boolean value =
-                        accept.meaning() instanceof Meaning.Values || accept.meaning() instanceof Meaning.Correction;
+                boolean value = value(accept.meaning());
                 tally.falseValues += value ? 1 : 0;
                 tally.falseCommands += value ? 0 : 1;
             }
@@ -144,7 +146,11 @@ public final class Measurement {
     private void judge(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation, double level) {
         Decision decision = first(utterances, expectation);
         String outcome;
-        if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
+        if (decision instanceof Decision.Accept order && !value(order.meaning())) {
+            // an order in place of a value: nothing goes into the sheet
+            tally.again++;
+            outcome = "again";
+        } else if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
             boolean right = right(accept.meaning(), clip, expectation);
             tally.understood += right ? 1 : 0;
             tally.wrong += right ? 0 : 1;
@@ -171,6 +177,10 @@ public final class Measurement {
         return decision;
     }
 
+    private static boolean value(Meaning meaning) {
+        return meaning instanceof Meaning.Values || meaning instanceof Meaning.Correction;
+    }
+
     private boolean right(Meaning taken, Clip clip, Expectation expectation) {
         if (clip.meant().isEmpty()) {
             return grammar.understand(clip.words(), expectation)
@@ -182,8 +192,7 @@ public final class Measurement {
         return taken instanceof Meaning.Values values
                 && values.readings().size() == 1
                 && values.readings().get(0).quantity() == meant.quantity()
-                && values.readings().get(0).unit() == meant.unit()
-                && values.readings().get(0).value().compareTo(meant.value()) == 0;
+                && Math.abs(values.readings().get(0).in(meant.unit()) - meant.value().doubleValue()) < SAME;
     }
 
     private static List<String> known(String words) {
