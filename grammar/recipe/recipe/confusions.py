@@ -14,9 +14,9 @@ NUMBERS = {*DIGITS, *TEENS, *TENS, "oh", "niner", "hundred", "thousand", "point"
 LONGEST = 3
 RARE = 2
 HEAD = """# Words that the model {model} takes for number words: what was heard, what had been said instead, how often, and how
-# often it was heard at all. Measured on {count} utterances of readings at {noises} fan noise (computed), synthetic
-# voices not used in training ({voices}), run-time grammar of the asked step. Pairs seen once
-# are left out. Made by: python3 -m recipe confusions DETAILS... (grammar/recipe/README.md).
+# often it was heard at all. Measured on {count} utterances of readings at {noises} fan noise (computed), run-time
+# grammar of the asked step, synthetic voices not used in training: {voices}.
+# Pairs seen once are left out. Made by: python3 -m recipe confusions DETAILS... (grammar/recipe/README.md).
 """
 
 
