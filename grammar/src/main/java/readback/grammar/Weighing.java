@@ -19,8 +19,8 @@ import readback.grammar.number.SpokenNumbers;
  * known to confuse with the best one, how natural it is to say the meaning so, and whether its values can be. Used by one
  * thread, for one call.
  *
- * <p>The limits were chosen on synthetic speech with fan noise so that a wrong value taken without a question is rare, and
- * the share of readings taken at once as large as that allows.
+ * <p>The limits were chosen on synthetic speech with fan noise and on digits of real speakers so that a wrong value taken
+ * without a question is rare, and the share of readings taken at once as large as that allows.
  */
 final class Weighing {
 

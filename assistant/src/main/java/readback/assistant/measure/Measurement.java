@@ -192,7 +192,9 @@ public final class Measurement {
         return taken instanceof Meaning.Values values
                 && values.readings().size() == 1
                 && values.readings().get(0).quantity() == meant.quantity()
-                && Math.abs(values.readings().get(0).in(meant.unit()) - meant.value().doubleValue()) < SAME;
+                && Math.abs(values.readings().get(0).in(meant.unit())
+                                - meant.value().doubleValue())
+                        < SAME;
     }
 
     private static List<String> known(String words) {
