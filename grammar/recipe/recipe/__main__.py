@@ -26,6 +26,33 @@ def synthesise(parser):
     return run
 
 
+def readings(parser):
+    from recipe import readings as spoken
+
+    parser.add_argument("out", help="folder for the clips and their expected.tsv")
+    parser.add_argument("--count", type=int, default=600)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--set", dest="which", choices=sorted(spoken.SETS), default="test", help="which voices")
+
+    def run(a):
+        print(spoken.make(a.out, a.count, a.seed, a.which), "readings spoken in", a.out)
+
+    return run
+
+
+def confusions(parser):
+    parser.add_argument("details", nargs="+", help="files that readback measure --details wrote")
+    parser.add_argument("--out", default="../src/main/resources/readback/grammar/confusions.csv")
+    parser.add_argument("--model", default="readback-en-3")
+
+    def run(a):
+        from recipe import confusions as confused
+
+        print(confused.write(a.details, a.out, a.model), "pairs in", a.out)
+
+    return run
+
+
 def pack(parser):
     from recipe import corpora
 
@@ -174,12 +201,14 @@ def full(parser):
 
 STAGES = {
     "synthesise": (synthesise, "synthetic speech of the job"),
+    "readings": (readings, "spoken readings to measure with, each with its step and value"),
     "pack": (pack, "a corpus as a small pack to carry"),
     "train": (train, "packs to a network"),
     "export": (export, "a network to the recogniser's files"),
     "graph": (graph, "words and fillers to the graph; no training, seconds"),
     "verify": (verify, "does the recogniser compute what was trained"),
     "evaluate": (evaluate, "how well strangers are heard"),
+    "confusions": (confusions, "which number words the model takes for others, from the details of a measurement"),
     "rejection": (rejection, "words missed against words heard in other talk, by filler costs"),
     "full": (full, "train, export, graph and evaluate in one unattended run"),
 }

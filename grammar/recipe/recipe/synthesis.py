@@ -79,6 +79,16 @@ def say_flite(text, target, r, voices):
     return "flite-" + voice
 
 
+def say_pico(text, target, r, voices):
+    """SVOX Pico (Debian: libttspico-utils, in the component non-free), only to measure with."""
+    voice = r.choice(voices)
+    marked = f'<speed level="{r.randint(85, 130)}"><pitch level="{r.randint(70, 125)}">{text}</pitch></speed>'
+    with tempfile.NamedTemporaryFile(suffix=".wav") as raw:
+        run(["pico2wave", "-l", voice, "-w", raw.name, marked])
+        to_wave(raw.name, target)
+    return "pico-" + voice
+
+
 def say_festival(jobs, voice, r):
     """Festival starts slowly, so it gets its phrases in one batch."""
     script = [f"(voice_{voice})"]

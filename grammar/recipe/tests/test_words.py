@@ -2,7 +2,7 @@ import pathlib
 import tempfile
 import unittest
 
-from recipe import corpora, evaluate, filler, graph, lexicon, phones, phrases
+from recipe import confusions, corpora, evaluate, filler, graph, lexicon, phones, phrases, readings, synthesis
 
 
 class Lexicon(unittest.TestCase):
@@ -32,6 +32,61 @@ class Lexicon(unittest.TestCase):
         # International Phonetic Alphabet of "superheat" and "micron" as dictionaries give them.
         self.assertEqual("S UW P ER HH IY T".split(), list(lexicon.from_ipa("sˈuːpɚhˌiːt")))
         self.assertEqual("M AY K R AA N".split(), list(lexicon.from_ipa("mˈaɪkɹɑːn")))
+
+
+class Readings(unittest.TestCase):
+    """Spoken readings to measure with; ways of saying numbers are common practice, no source."""
+
+    def test_numbers_in_groups_and_the_ones_that_are_said_otherwise(self):
+        import random
+
+        r = random.Random(1)
+        self.assertEqual("one eighteen", " ".join(readings.grouped(118, r)))
+        self.assertEqual("twelve fifty", " ".join(readings.grouped(1250, r)))
+        self.assertEqual("thirty five hundred", " ".join(readings.grouped(3500, r)))
+        self.assertIn(" ".join(readings.grouped(105, r)), ("one oh five", "one zero five"))
+        for said_otherwise in (2480, 7, 3012, 10000):
+            self.assertEqual([], readings.grouped(said_otherwise, r), said_otherwise)
+
+    def test_every_word_can_be_heard_and_every_value_is_a_number(self):
+        import random
+        from decimal import Decimal
+
+        words, r = lexicon.read(lexicon.WORDS), random.Random(7)
+        for step in readings.STEPS:
+            for _ in range(200):
+                said, value, _unit = readings.reading(step, r)
+                self.assertEqual([], [w for w in said if w not in words], said)
+                self.assertIsInstance(value, Decimal)
+
+    def test_voices_to_measure_with_are_never_trained_on(self):
+        trained = {*synthesis.ESPEAK_SPEAKERS, *synthesis.FLITE_VOICES, *synthesis.FESTIVAL_VOICES}
+        development = {v for _, voices in readings.DEVELOPMENT.values() for v in voices}
+        test = {v for _, voices in readings.TEST.values() for v in voices}
+        self.assertEqual(set(), (development | test) & trained)
+        self.assertEqual(set(), development & test)
+
+
+class Confusions(unittest.TestCase):
+    def test_words_that_differ_are_paired_and_lost_ones_go_with_their_neighbour(self):
+        def pairs(said, heard):
+            return [(" ".join(h), " ".join(s)) for h, s in confusions.pairs(said.split(), heard.split())]
+
+        self.assertEqual([("sixty", "fifty")], pairs("fifty two", "sixty two"))
+        self.assertEqual([], pairs("fifty two", "fifty two"))
+        self.assertEqual([("hundred", "a hundred")], pairs("a hundred two", "hundred two"))
+        self.assertEqual([("six", "six nine")], pairs("one six nine", "one six"))
+
+    def test_the_table_counts_what_was_heard_and_leaves_out_what_was_seen_once(self):
+        lines = ["file\tspeaker\tnoise\tsaid\theard"]
+        lines += ["a.wav\tflite-rms\t10 dB\tfifty\tsixty;0.9;0.9"] * 2
+        lines += ["b.wav\tflite-rms\t10 dB\tsixty\tsixty;1.0;1.0", "c.wav\tflite-rms\tclean\tfifty\tsixty;1.0;1.0"]
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder, "details.tsv")
+            path.write_text("\n".join(lines) + "\n")
+            rows, count, noises, voices = confusions.table([path])
+        self.assertEqual([(("sixty",), ("fifty",), 2, 3)], rows)
+        self.assertEqual((3, {"10 dB"}, {"flite rms"}), (count, noises, voices))
 
 
 class Fillers(unittest.TestCase):

@@ -39,7 +39,7 @@ final class ReadingPhrases {
         NumberStyle.CARDINAL,
         NumberStyle.CARDINAL_WITH_AND
     };
-    private static final double UNIT_SAID = 0.5;
+    private static final double UNIT_SAID = 0.2;
 
     private final Lexicon lexicon;
     private final UnitSetting settings;

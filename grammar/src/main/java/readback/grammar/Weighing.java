@@ -1,5 +1,6 @@
 package readback.grammar;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -11,19 +12,20 @@ import readback.calc.quantity.Unit;
 import readback.grammar.Prior.Grade;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.QuantityWords;
+import readback.grammar.number.SpokenNumbers;
 
 /**
  * Weighs what may have been meant by one utterance: the recogniser's alternatives by their confidence, what the model is
  * known to confuse with the best one, how natural it is to say the meaning so, and whether its values can be. Used by one
  * thread, for one call.
  *
- * <p>The limits were chosen on synthetic speech with fan noise so that a wrong value taken without a question is rare, and
- * the share of readings taken at once as large as that allows.
+ * <p>The limits were chosen on synthetic speech with fan noise and on digits of real speakers so that a wrong value taken
+ * without a question is rare, and the share of readings taken at once as large as that allows.
  */
 final class Weighing {
 
     /** The least share among all meanings with which a value is taken without a question. */
-    private static final double SURE = 0.85;
+    private static final double SURE = 0.82;
     /** The same for an order that changes or ends something. */
     private static final double SURE_ORDER = 0.8;
     /** The same for an order that only makes us speak or wait. */
@@ -43,6 +45,11 @@ final class Weighing {
     /** Ways of saying a value that are odder than this are asked about. */
     private static final double NATURAL = 0.45;
 
+    /** A value that was heard this often beside the best one leaves doubt, however rare it is. */
+    private static final double HEARD_BESIDE = 0.25;
+    /** How natural a number is that seems to lack a digit. */
+    private static final double CUT = 0.4;
+
     private static final int MOST_CANDIDATES = 3;
 
     private final Grammar grammar;
@@ -54,6 +61,8 @@ final class Weighing {
     private Optional<Meaning.NotUnderstood> refused = Optional.empty();
     /** Whether the recogniser itself offers a value that it is known to confuse with the best one. */
     private boolean confused;
+    /** Whether there is no doubt about the words. */
+    private boolean typed;
     /** Whether the best hypothesis has a meaning, and one that can be. */
     private boolean bestIsMeant;
 
@@ -92,6 +101,9 @@ final class Weighing {
             return new Decision.Ignore("The words are not in the vocabulary.");
         }
         double total = Math.max(1, confidences);
+        typed = said.size() == 1
+                && said.get(0).details().isEmpty()
+                && said.get(0).confidence() >= 1;
         hear(said.get(0).words(), said.get(0).confidence() / total);
         bestIsMeant = candidates.values().stream().anyMatch(candidate -> candidate.grade() != Grade.IMPOSSIBLE);
         for (Hypothesis hypothesis : said.subList(1, said.size())) {
@@ -102,9 +114,6 @@ final class Weighing {
                     ? new Decision.Ignore("Most of the words are not in the vocabulary.")
                     : new Decision.AskAgain(refused.orElseThrow());
         }
-        boolean typed = said.size() == 1
-                && said.get(0).details().isEmpty()
-                && said.get(0).confidence() >= 1;
         if (!typed) {
             suspect(said.get(0), total);
         }
@@ -126,14 +135,42 @@ final class Weighing {
         for (Interpretation interpretation : meanings) {
             sum += interpretation.score();
         }
+        double most = !typed && seemsCut(words) ? CUT : 1;
         for (Interpretation interpretation : meanings) {
             if (interpretation.meaning() instanceof Meaning.NotUnderstood reason) {
                 refused = refused.or(() -> Optional.of(reason));
             } else {
                 double heard = share * interpretation.score() / sum;
-                add(interpretation, heard, true);
+                double natural = Math.min(most, interpretation.score());
+                add(new Interpretation(interpretation.meaning(), natural), heard, true);
             }
         }
+    }
+
+    /**
+     * Whether a digit may have been lost: two digits alone, which are rather said as a cardinal ("six nine" may be all that
+     * was heard of "six nine nine"), or "a" before a number, which "eight" is heard as.
+     */
+    private static boolean seemsCut(String words) {
+        List<String> tokens = List.of(words.split(" ", -1));
+        int at = 0;
+        while (at < tokens.size()) {
+            int end = SpokenNumbers.endOfRun(tokens, at);
+            boolean article = end == at && tokens.get(at).equals("a");
+            if (article && SpokenNumbers.endOfRun(tokens, at + 1) > at + 1) {
+                return true;
+            }
+            if (end == at + 2 && digit(tokens, at) && digit(tokens, at + 1)) {
+                return true;
+            }
+            at = Math.max(end, at + 1);
+        }
+        return false;
+    }
+
+    private static boolean digit(List<String> tokens, int at) {
+        return SpokenNumbers.values(tokens, at, at + 1).stream()
+                .anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     /** Where "yes" or "done" answers what was asked, both say the same. */
@@ -192,7 +229,9 @@ final class Weighing {
         double sum = possible.stream().mapToDouble(Candidate::weight).sum();
         double confidence = best.weight() / sum;
         boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
-        boolean sure = confidence >= needed(best.meaning()) && best.heard() >= (bestIsMeant ? HEARD : HEARD_SECOND);
+        boolean sure = confidence >= needed(best.meaning())
+                && best.heard() >= (bestIsMeant ? HEARD : HEARD_SECOND)
+                && !heardBeside(possible);
         if (!sure || asked || confused) {
             List<Meaning> rivals = rivals(possible, confused ? CONFUSED : RIVAL);
             if (rivals.size() > 1) {
@@ -200,6 +239,15 @@ final class Weighing {
             }
         }
         return new Decision.Accept(best.meaning(), Math.min(confidence, best.heard()), !sure || asked || confused);
+    }
+
+    private static boolean heardBeside(List<Candidate> possible) {
+        Candidate best = possible.get(0);
+        return possible.stream()
+                .skip(1)
+                .anyMatch(other -> !readings(other.meaning()).isEmpty()
+                        && !readings(best.meaning()).isEmpty()
+                        && other.heard() >= HEARD_BESIDE * best.heard());
     }
 
     /** The values that are near the best one in weight, with it; only it when the best is not a value. */

@@ -2,6 +2,8 @@ package readback.grammar;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -65,5 +67,34 @@ class VocabularyTest {
         Expectation step = Expectation.of(Quantity.LIQUID_PRESSURE, UnitSetting.METRIC);
 
         assertThat(Grammar.standard().vocabulary(step)).isEqualTo(GRAMMAR.vocabulary(step));
+    }
+
+    @Test
+    void unknownSpeechMakesUpTwoPercentOfWordsAndPhraseEnds() {
+        List<String> phrases = new ArrayList<>(Collections.nCopies(100, "suction one eighteen"));
+
+        List<String> all = Vocabulary.withUnknown(phrases);
+
+        // 300 words and 100 ends: eight times unknown, half of them in pairs
+        assertThat(all.subList(0, 100)).isEqualTo(phrases);
+        assertThat(all.subList(100, all.size()))
+                .containsExactly(
+                        "[unk] [unk]", "[unk] [unk]", "[unk] [unk]", "[unk] [unk]", "[unk]", "[unk]", "[unk]", "[unk]");
+    }
+
+    @Test
+    void unknownSpeechIsListedHoweverFewThePhrases() {
+        assertThat(Vocabulary.withUnknown(List.of("yes"))).containsExactly("yes", "[unk]");
+    }
+
+    @Test
+    void phrasesAreNotSortedByWhatTheyMean() {
+        Expectation step = Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US);
+        List<String> listed = Grammar.standard().vocabulary(step).phrases();
+        List<String> made = GRAMMAR.samples(step, 20_261_125).stream()
+                .map(StepPhrases.Sample::words)
+                .toList();
+
+        assertThat(listed.subList(0, 50)).isNotEqualTo(made.subList(0, 50));
     }
 }

@@ -1,6 +1,7 @@
 package readback.assistant.command;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,10 +15,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.ear.Ear;
 import readback.assistant.measure.Clip;
+import readback.assistant.measure.Detail;
 import readback.assistant.measure.Measurement;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.grammar.Grammar;
 
 /** How well recordings are heard and understood. */
@@ -29,7 +33,8 @@ import readback.grammar.Grammar;
             "words heard in unrelated speech, confusions, speed; at several noise levels.",
             "",
             "FOLDER holds WAV files and expected.tsv, tab separated with a header line: file, kind, words, and if wished",
-            "step (a quantity). Kinds: number and digit are values, unrelated is speech not meant for us, others commands.",
+            "step (a quantity), value and unit (what is meant), speaker. Kinds: reading, number and digit are values,",
+            "unrelated is speech not meant for us, others are commands.",
             ""
         })
 public final class MeasureCommand implements Callable<Integer> {
@@ -46,6 +51,12 @@ public final class MeasureCommand implements Callable<Integer> {
             description = "Fan noise at these signal-to-noise ratios besides clean. Default: none.")
     private List<Double> noise = new ArrayList<>();
 
+    @Option(
+            names = "--details",
+            paramLabel = "FILE",
+            description = "Writes each value at each noise level as a line: said, meant, heard, done.")
+    private Optional<Path> details = Optional.empty();
+
     @Mixin
     private EarOptions ear = new EarOptions();
 
@@ -59,12 +70,22 @@ public final class MeasureCommand implements Callable<Integer> {
         Grammar grammar = Grammar.standard();
         List<Double> levels = new ArrayList<>(List.of(Measurement.NO_NOISE));
         levels.addAll(noise);
+        List<String> table = new ArrayList<>(List.of(Detail.HEADER));
         try (Ear listening = ear.open(grammar, console)) {
-            Measurement measurement = new Measurement(listening, grammar);
+            Measurement measurement = new Measurement(listening, grammar, table::add);
             measurement.measure(clips, levels, this::sound, console.err()::println);
             measurement.lines().forEach(console.out()::println);
         }
+        details.ifPresent(file -> write(file, table));
         return 0;
+    }
+
+    private static void write(Path file, List<String> table) {
+        try {
+            Files.write(file, table);
+        } catch (IOException e) {
+            throw new CommandFailure("The details cannot be written to '" + file + "'.");
+        }
     }
 
     private Optional<Samples> sound(Clip clip) {
@@ -87,6 +108,9 @@ public final class MeasureCommand implements Callable<Integer> {
         int kind = header.indexOf("kind");
         int words = header.indexOf("words");
         int step = header.indexOf("step");
+        int speaker = header.indexOf("speaker");
+        int value = header.indexOf("value");
+        int unit = header.indexOf("unit");
         if (file < 0 || kind < 0 || words < 0) {
             throw new CommandFailure("'" + list
                     + "' begins with a header line that names file, kind and words; this one is " + header + ".");
@@ -95,17 +119,32 @@ public final class MeasureCommand implements Callable<Integer> {
         for (String line : lines.subList(1, lines.size())) {
             String[] fields = line.split("\t", -1);
             if (fields.length >= header.size()) {
+                String quantity = step < 0 ? "" : quantity(fields[step]);
                 clips.add(new Clip(
                         folder.resolve(fields[file]),
+                        speaker < 0 ? "" : fields[speaker],
                         fields[kind],
-                        step < 0 ? "" : quantity(fields[step]),
-                        fields[words].strip().toLowerCase(Locale.ROOT)));
+                        quantity,
+                        fields[words].strip().toLowerCase(Locale.ROOT),
+                        value < 0 || unit < 0 ? Optional.empty() : meant(quantity, fields[value], fields[unit])));
             }
         }
         if (clips.isEmpty()) {
             throw new CommandFailure("'" + list + "' lists no recordings.");
         }
         return clips;
+    }
+
+    private static Optional<Reading> meant(String quantity, String value, String unit) {
+        if (quantity.isEmpty() || value.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(
+                    new Reading(Quantity.valueOf(quantity), new BigDecimal(value.strip()), Unit.valueOf(unit.strip())));
+        } catch (IllegalArgumentException e) {
+            throw new CommandFailure("'" + value + "' in '" + unit + "' is not a value of " + quantity + ".");
+        }
     }
 
     private static String quantity(String step) {

@@ -14,12 +14,11 @@ import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
 import readback.assistant.sound.Samples;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Decision;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
-import readback.grammar.Hypothesis;
-import readback.grammar.Interpretation;
 import readback.grammar.Meaning;
 import readback.grammar.Prior;
 
@@ -33,18 +32,24 @@ public final class Measurement {
     /** Clean. */
     public static final double NO_NOISE = Double.POSITIVE_INFINITY;
 
+    /** Eight pounds are 128 ounces: more than the rounding of a conversion, less than the last digit of any reading. */
+    private static final double SAME = 1e-6;
+
     private static final long SEED = 20_261_125;
 
     private final Ear ear;
     private final Grammar grammar;
+    private final Consumer<String> details;
     private final Map<String, Tally> tallies = new TreeMap<>();
     private final Map<String, Integer> confusions = new TreeMap<>();
     private double audioSeconds;
     private double processorSeconds;
 
-    public Measurement(Ear ear, Grammar grammar) {
+    /** @param details told of each value at each level as a line of {@link Detail#HEADER} */
+    public Measurement(Ear ear, Grammar grammar, Consumer<String> details) {
         this.ear = ear;
         this.grammar = grammar;
+        this.details = details;
     }
 
     /** A clip and how to get its sound. */
@@ -101,7 +106,7 @@ public final class Measurement {
         if (clip.unrelated()) {
             unrelated(tally, utterances, expectation);
         } else {
-            said(tally, clip, utterances, expectation);
+            said(tally, clip, utterances, expectation, level);
         }
     }
 
@@ -110,15 +115,14 @@ public final class Measurement {
             tally.falseWords += known(utterance.words()).size();
             Decision decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
             if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
-                boolean value =
-                        accept.meaning() instanceof Meaning.Values || accept.meaning() instanceof Meaning.Correction;
+                boolean value = value(accept.meaning());
                 tally.falseValues += value ? 1 : 0;
                 tally.falseCommands += value ? 0 : 1;
             }
         }
     }
 
-    private void said(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation) {
+    private void said(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation, double level) {
         List<String> said = List.of(clip.words().split(" ", -1));
         List<String> heard = utterances.stream()
                 .flatMap(utterance -> known(utterance.words()).stream())
@@ -134,26 +138,63 @@ public final class Measurement {
             }
         }
         if (clip.value()) {
-            judge(tally, clip, utterances, expectation);
+            judge(tally, clip, utterances, expectation, level);
         }
     }
 
     /** How the value would have gone into the sheet with nobody listening to the read-back. */
-    private void judge(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation) {
-        Meaning meant = grammar.understand(clip.words(), expectation).stream()
-                .findFirst()
-                .map(Interpretation::meaning)
-                .orElse(new Meaning.NotUnderstood("", ""));
-        List<Hypothesis> alternatives =
-                utterances.size() == 1 ? utterances.get(0).alternatives() : List.of();
-        Decision decision = grammar.decide(alternatives, expectation, Prior.indifferent());
-        if (!(decision instanceof Decision.Accept accept) || accept.doubtful()) {
+    private void judge(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation, double level) {
+        Decision decision = first(utterances, expectation);
+        String outcome;
+        if (decision instanceof Decision.Accept order && !value(order.meaning())) {
+            // an order in place of a value: nothing goes into the sheet
+            tally.again++;
+            outcome = "again";
+        } else if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
+            boolean right = right(accept.meaning(), clip, expectation);
+            tally.understood += right ? 1 : 0;
+            tally.wrong += right ? 0 : 1;
+            outcome = right ? "understood" : "wrong";
+        } else if (decision instanceof Decision.AskBetween || decision instanceof Decision.Accept) {
             tally.doubted++;
-        } else if (accept.meaning().equals(meant)) {
-            tally.understood++;
+            outcome = "doubted";
         } else {
-            tally.wrong++;
+            tally.again++;
+            outcome = "again";
         }
+        details.accept(Detail.of(clip, name(level), expectation.step(), utterances, outcome, decision));
+    }
+
+    /** What is done at the first utterance that is not ignored: the dialogue then goes on to another step. */
+    private Decision first(List<Utterance> utterances, Expectation expectation) {
+        Decision decision = new Decision.Ignore("Nothing was heard.");
+        for (Utterance utterance : utterances) {
+            decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
+            if (!(decision instanceof Decision.Ignore)) {
+                return decision;
+            }
+        }
+        return decision;
+    }
+
+    private static boolean value(Meaning meaning) {
+        return meaning instanceof Meaning.Values || meaning instanceof Meaning.Correction;
+    }
+
+    private boolean right(Meaning taken, Clip clip, Expectation expectation) {
+        if (clip.meant().isEmpty()) {
+            return grammar.understand(clip.words(), expectation)
+                    .get(0)
+                    .meaning()
+                    .equals(taken);
+        }
+        Reading meant = clip.meant().get();
+        return taken instanceof Meaning.Values values
+                && values.readings().size() == 1
+                && values.readings().get(0).quantity() == meant.quantity()
+                && Math.abs(values.readings().get(0).in(meant.unit())
+                                - meant.value().doubleValue())
+                        < SAME;
     }
 
     private static List<String> known(String words) {
@@ -165,15 +206,17 @@ public final class Measurement {
     /** The result as lines of text: a table, the commonest confusions, the speed. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
+        lines.add("Shares of values with the interval that holds the true share about 95 times in 100.");
         lines.add(String.format(
                 Locale.ROOT,
-                "%-22s %6s %9s %7s %7s %7s %7s",
+                "%-22s %6s %9s %10s %19s %7s %7s %19s",
                 "kind, noise",
                 "clips",
                 "whole %",
                 "word err %",
                 "taken %",
                 "asked %",
+                "again %",
                 "wrong %"));
         tallies.forEach((key, tally) -> {
             if (!key.startsWith(Clip.UNRELATED)) {
@@ -206,17 +249,29 @@ public final class Measurement {
     }
 
     private static String line(String key, Tally tally) {
-        boolean values = tally.understood + tally.doubted + tally.wrong > 0;
-        return String.format(
+        String heard = String.format(
                 Locale.ROOT,
-                "%-22s %6d %9.1f %10.1f %7s %7s %7s",
+                "%-22s %6d %9.1f %10.1f",
                 key,
                 tally.clips,
                 percent(tally.right, tally.clips),
-                percent(tally.wordErrors, tally.words),
-                values ? String.format(Locale.ROOT, "%.1f", percent(tally.understood, tally.clips)) : "",
-                values ? String.format(Locale.ROOT, "%.1f", percent(tally.doubted, tally.clips)) : "",
-                values ? String.format(Locale.ROOT, "%.1f", percent(tally.wrong, tally.clips)) : "");
+                percent(tally.wordErrors, tally.words));
+        if (tally.values() == 0) {
+            return heard;
+        }
+        return heard
+                + String.format(
+                        Locale.ROOT,
+                        " %19s %7.1f %7.1f %19s",
+                        withInterval(tally.understood, tally.clips),
+                        percent(tally.doubted, tally.clips),
+                        percent(tally.again, tally.clips),
+                        withInterval(tally.wrong, tally.clips));
+    }
+
+    private static String withInterval(int part, int whole) {
+        double[] interval = Tally.interval(part, whole);
+        return String.format(Locale.ROOT, "%.1f (%.1f to %.1f)", percent(part, whole), interval[0], interval[1]);
     }
 
     private static double percent(int part, int whole) {

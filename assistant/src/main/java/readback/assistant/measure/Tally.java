@@ -12,8 +12,10 @@ final class Tally {
     int wordErrors;
     /** Taken at once with the right meaning. */
     int understood;
-    /** Asked about, or asked to say again. */
+    /** A value was found, and asked about. */
     int doubted;
+    /** Nothing was taken: asked to say again, or not noticed. */
+    int again;
     /** Taken at once with a wrong meaning: the worst that can happen. */
     int wrong;
     /** Words heard in speech that was not meant for us. */
@@ -22,6 +24,26 @@ final class Tally {
     int falseCommands;
     int falseValues;
     double seconds;
+
+    int values() {
+        return understood + doubted + again + wrong;
+    }
+
+    /**
+     * The interval that holds the true share about 95 times in 100, in percent: lowest, highest. Wilson's score interval
+     * (E. B. Wilson, Journal of the American Statistical Association 22, 1927).
+     */
+    static double[] interval(int part, int whole) {
+        if (whole == 0) {
+            return new double[] {0, 100};
+        }
+        double z = 1.959964;
+        double share = (double) part / whole;
+        double scale = 1 + z * z / whole;
+        double middle = (share + z * z / (2 * whole)) / scale;
+        double half = z * Math.sqrt(share * (1 - share) / whole + z * z / (4.0 * whole * whole)) / scale;
+        return new double[] {100 * Math.max(0, middle - half), 100 * Math.min(1, middle + half)};
+    }
 
     /** Fewest insertions, deletions and substitutions that make the words heard of the words said. */
     static int distance(List<String> said, List<String> heard) {
