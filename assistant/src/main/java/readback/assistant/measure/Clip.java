@@ -13,7 +13,8 @@ public record Clip(Path file, String kind, String step, String words) {
 
     static final String UNRELATED = "unrelated";
 
-    boolean unrelated() {
+    /** Whether it is speech that is not meant for us. */
+    public boolean unrelated() {
         return kind.equals(UNRELATED);
     }
 
