@@ -86,8 +86,8 @@ public enum PhraseList {
         return clip.kind().equals("digit") ? List.of(DIGITS) : List.of(NUMBERS, STEP);
     }
 
-    @Override
-    public String toString() {
+    /** The name in a table. */
+    String label() {
         return name().toLowerCase(Locale.ROOT);
     }
 }

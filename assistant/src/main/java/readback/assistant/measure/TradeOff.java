@@ -59,7 +59,7 @@ final class TradeOff {
         }
         lines.add("trade-off, all levels: false words a minute of unrelated speech / heard words missed in percent");
         StringBuilder head = new StringBuilder("  limit");
-        sides.keySet().forEach(list -> head.append(String.format(Locale.ROOT, "%20s", list)));
+        sides.keySet().forEach(list -> head.append(String.format(Locale.ROOT, "%20s", list.label())));
         lines.add(head.toString());
         for (int i = 0; i < LIMITS.length; i++) {
             StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%7.2f", LIMITS[i]));
