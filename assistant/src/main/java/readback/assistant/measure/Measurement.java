@@ -103,7 +103,8 @@ public final class Measurement {
         }
         processorSeconds += (System.nanoTime() - start) * 1e-9;
         audioSeconds += sound.seconds();
-        Tally tally = tallies.computeIfAbsent(clip.kind() + ", " + list.label() + ", " + name(level), key -> new Tally());
+        Tally tally =
+                tallies.computeIfAbsent(clip.kind() + ", " + list.label() + ", " + name(level), key -> new Tally());
         tally.clips++;
         tally.seconds += sound.seconds();
         if (clip.unrelated()) {
