@@ -2,6 +2,7 @@ package readback.assistant.measure;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
 import readback.assistant.sound.Samples;
+import readback.calc.quantity.Quantity;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 
@@ -49,8 +51,8 @@ public final class Idle {
      *
      * @param utterances in which a word was heard
      * @param answered asked again or asked about: the assistant spoke although nobody spoke to it
-     * @param commands taken, in whatever way
-     * @param values that changed the sheet; choices are among them
+     * @param commands orders, choices and answers that were taken, in whatever way
+     * @param values readings that came into the sheet or changed in it
      */
     public record Counts(String sound, double minutes, int utterances, int answered, int commands, int values) {
 
@@ -111,10 +113,10 @@ public final class Idle {
                 value.values() + question.values());
     }
 
-    private Counts session(String name, Samples sound, List<String> before) {
+    private Counts session(String name, Samples sound, List<String> introduction) {
         State state =
                 dialogue.begin(new Event.Started(MORNING, Settings.STANDARD)).state();
-        for (String line : before) {
+        for (String line : introduction) {
             state = heard(state, 0, Event.Source.KEYS, List.of(Hypothesis.typed(line)))
                     .state();
         }
@@ -135,7 +137,10 @@ public final class Idle {
                 utterances += utterance.get().onlyUnknown() ? 0 : 1;
                 String understood = turn.outcome().understood();
                 boolean asked = understood.startsWith("not understood") || understood.startsWith("between");
-                boolean changed = !turn.outcome().changes().isEmpty();
+                State before = state;
+                boolean changed = Arrays.stream(Quantity.values()).anyMatch(quantity -> !before.sheet()
+                        .reading(quantity)
+                        .equals(turn.state().sheet().reading(quantity)));
                 boolean ignored = understood.startsWith("ignored") || understood.equals("held");
                 answered += asked ? 1 : 0;
                 values += changed ? 1 : 0;
