@@ -138,9 +138,10 @@ public final class Idle {
                 String understood = turn.outcome().understood();
                 boolean asked = understood.startsWith("not understood") || understood.startsWith("between");
                 State before = state;
-                boolean changed = Arrays.stream(Quantity.values()).anyMatch(quantity -> !before.sheet()
-                        .reading(quantity)
-                        .equals(turn.state().sheet().reading(quantity)));
+                boolean changed = Arrays.stream(Quantity.values())
+                        .anyMatch(quantity -> !before.sheet()
+                                .reading(quantity)
+                                .equals(turn.state().sheet().reading(quantity)));
                 boolean ignored = understood.startsWith("ignored") || understood.equals("held");
                 answered += asked ? 1 : 0;
                 values += changed ? 1 : 0;
