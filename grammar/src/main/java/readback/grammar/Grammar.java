@@ -49,12 +49,16 @@ public final class Grammar {
     }
 
     /**
-     * What to do with an utterance: its alternatives, how sure the recogniser is of each word, and what can be.
+     * What to do with an utterance: whether it was meant for us at all, its alternatives, how sure the recogniser is of
+     * each word, and what can be.
      *
      * @param hypotheses best first
      */
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior) {
-        return new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
+        Decision decision = new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
+        boolean heeded =
+                decision instanceof Decision.Ignore || Acceptance.of(hypotheses).granted();
+        return heeded ? decision : new Decision.Ignore("It did not sound as if it was meant for us.");
     }
 
     /** What to listen for; the same for the same expectation, always. */

@@ -33,7 +33,7 @@ public record Vocabulary(String step, List<String> phrases, SortedSet<String> wo
     }
 
     /** The phrases with unknown speech among them; half of it in pairs, so that talk goes on after one unknown word. */
-    static List<String> withUnknown(List<String> phrases) {
+    public static List<String> withUnknown(List<String> phrases) {
         int total = 0;
         for (String phrase : phrases) {
             total += phrase.split(" ", -1).length + 1;

@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -16,7 +18,9 @@ import picocli.CommandLine.Parameters;
 import readback.assistant.ear.Ear;
 import readback.assistant.measure.Clip;
 import readback.assistant.measure.Detail;
+import readback.assistant.measure.Idle;
 import readback.assistant.measure.Measurement;
+import readback.assistant.measure.PhraseList;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.calc.quantity.Quantity;
@@ -30,11 +34,15 @@ import readback.grammar.Grammar;
         mixinStandardHelpOptions = true,
         description = {
             "Measures how well recordings are heard: word and utterance errors, values taken, asked about and taken wrong,",
-            "words heard in unrelated speech, confusions, speed; at several noise levels.",
+            "words accepted from unrelated speech and the trade-off of the acceptance rule, confusions, latency, speed; at",
+            "several noise levels, with the phrases of a dialogue step and with short lists of words.",
             "",
             "FOLDER holds WAV files and expected.tsv, tab separated with a header line: file, kind, words, and if wished",
             "step (a quantity), value and unit (what is meant), speaker. Kinds: reading, number and digit are values,",
             "unrelated is speech not meant for us, others are commands.",
+            "",
+            "With --idle, instead: so many minutes each of silence, a fan and the unrelated speech of FOLDER go through a",
+            "session to which nobody speaks; what it answers and takes is counted.",
             ""
         })
 public final class MeasureCommand implements Callable<Integer> {
@@ -57,6 +65,28 @@ public final class MeasureCommand implements Callable<Integer> {
             description = "Writes each value at each noise level as a line: said, meant, heard, done.")
     private Optional<Path> details = Optional.empty();
 
+    @Option(
+            names = "--lists",
+            split = ",",
+            paramLabel = "LIST",
+            description = "Hear with these phrase lists only: ${COMPLETION-CANDIDATES}. Default: all.")
+    private List<PhraseList> lists = new ArrayList<>(List.of(PhraseList.values()));
+
+    @Option(
+            names = "--every",
+            paramLabel = "N",
+            description = "Measure one clip of every so many, to choose on some and report on others. Default: each.")
+    private int every = 1;
+
+    @Option(names = "--from", paramLabel = "I", description = "The first clip to measure, counted from 0. Default: 0.")
+    private int from;
+
+    @Option(
+            names = "--idle",
+            paramLabel = "MINUTES",
+            description = "Nobody speaks to a session for so many minutes each of silence, fan and unrelated speech.")
+    private double idle;
+
     @Mixin
     private EarOptions ear = new EarOptions();
 
@@ -67,13 +97,25 @@ public final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Clip> clips = clips();
-        Grammar grammar = Grammar.standard();
+        if (every < 1 || from < 0 || idle < 0) {
+            throw new CommandFailure("--every is 1 or more, --from and --idle are 0 or more.");
+        }
+        clips = IntStream.range(0, clips.size())
+                .filter(i -> i >= from && (i - from) % every == 0)
+                .mapToObj(clips::get)
+                .toList();
+        Desk desk = Desk.standard();
+        Grammar grammar = desk.grammar();
+        if (idle > 0) {
+            idle(desk, clips);
+            return 0;
+        }
         List<Double> levels = new ArrayList<>(List.of(Measurement.NO_NOISE));
         levels.addAll(noise);
         List<String> table = new ArrayList<>(List.of(Detail.HEADER));
         try (Ear listening = ear.open(grammar, console)) {
             Measurement measurement = new Measurement(listening, grammar, table::add);
-            measurement.measure(clips, levels, this::sound, console.err()::println);
+            measurement.measure(clips, levels, Set.copyOf(lists), this::sound, console.err()::println);
             measurement.lines().forEach(console.out()::println);
         }
         details.ifPresent(file -> write(file, table));
@@ -85,6 +127,23 @@ public final class MeasureCommand implements Callable<Integer> {
             Files.write(file, table);
         } catch (IOException e) {
             throw new CommandFailure("The details cannot be written to '" + file + "'.");
+        }
+    }
+
+    private void idle(Desk desk, List<Clip> clips) {
+        List<Samples> talk = clips.stream()
+                .filter(Clip::unrelated)
+                .flatMap(clip -> sound(clip).stream())
+                .toList();
+        try (Ear listening = ear.open(desk.grammar(), console)) {
+            Idle nobody = new Idle(listening, desk.grammar(), desk.dialogue());
+            console.out().println(nobody.silence(idle).line());
+            console.out().println(nobody.fan(idle).line());
+            nobody.talk(talk, idle)
+                    .map(Idle.Counts::line)
+                    .ifPresentOrElse(
+                            console.out()::println,
+                            () -> console.complain("'" + folder + "' lists no unrelated speech: none was measured."));
         }
     }
 

@@ -28,7 +28,7 @@ public record Sheet(Map<String, Answer> answers, History history) {
         return Optional.ofNullable(answers.get(slot));
     }
 
-    Optional<Reading> reading(Quantity quantity) {
+    public Optional<Reading> reading(Quantity quantity) {
         return answer(Step.slotOf(quantity)).flatMap(Sheet::readingOf);
     }
 

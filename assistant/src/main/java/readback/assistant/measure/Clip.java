@@ -18,7 +18,8 @@ public record Clip(Path file, String speaker, String kind, String step, String w
 
     static final String UNRELATED = "unrelated";
 
-    boolean unrelated() {
+    /** Whether it is speech that is not meant for us. */
+    public boolean unrelated() {
         return kind.equals(UNRELATED);
     }
 

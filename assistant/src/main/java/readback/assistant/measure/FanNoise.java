@@ -1,6 +1,7 @@
 package readback.assistant.measure;
 
 import java.util.SplittableRandom;
+import readback.assistant.ear.Ear;
 import readback.assistant.sound.Samples;
 
 /**
@@ -27,6 +28,16 @@ final class FanNoise {
             mixed[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(sum)));
         }
         return Samples.of(mixed, sound.rate());
+    }
+
+    /** Only the fan, at 16 kHz, with this root mean square on the scale of 16-bit samples. */
+    static Samples alone(double seconds, double level, long seed) {
+        double[] noise = noise((int) Math.round(seconds * Ear.RATE), Ear.RATE, seed);
+        short[] pcm = new short[noise.length];
+        for (int i = 0; i < pcm.length; i++) {
+            pcm[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(level * noise[i])));
+        }
+        return Samples.of(pcm, Ear.RATE);
     }
 
     private static double speechLevel(short[] pcm) {

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import readback.assistant.ear.AudioFileFeed;
@@ -16,6 +19,7 @@ import readback.assistant.sound.Samples;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
+import readback.grammar.Acceptance;
 import readback.grammar.Decision;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
@@ -23,9 +27,10 @@ import readback.grammar.Meaning;
 import readback.grammar.Prior;
 
 /**
- * Hears clips as the dialogue would at their step, at several noise levels, and compares with what was said. Values are
- * heard where a suction pressure is asked for, commands where one of the commands of the list is expected, unrelated speech
- * with the vocabulary of a value step. One thread, that of the ear.
+ * Hears clips with the phrase lists that suit them, at several noise levels, and compares with what was said: values as
+ * the dialogue hears them where a suction pressure is asked for and with short lists, commands with a short list, unrelated
+ * speech with every list. Words count as heard when the {@linkplain Acceptance acceptance rule} grants the utterance. One
+ * thread, that of the ear.
  */
 public final class Measurement {
 
@@ -42,6 +47,8 @@ public final class Measurement {
     private final Consumer<String> details;
     private final Map<String, Tally> tallies = new TreeMap<>();
     private final Map<String, Integer> confusions = new TreeMap<>();
+    private final TradeOff tradeOff = new TradeOff();
+    private final Latency latency = new Latency();
     private double audioSeconds;
     private double processorSeconds;
 
@@ -61,21 +68,23 @@ public final class Measurement {
      * Measures all clips at all levels.
      *
      * @param levels signal-to-noise ratios in decibels, {@link #NO_NOISE} for the clips as they are
+     * @param wanted the phrase lists to hear them with; a clip is heard with those of them that suit it
      * @param progress told after each level
      */
-    public void measure(List<Clip> clips, List<Double> levels, Source source, Consumer<String> progress) {
-        List<String> commands = clips.stream()
+    public void measure(
+            List<Clip> clips, List<Double> levels, Set<PhraseList> wanted, Source source, Consumer<String> progress) {
+        SortedSet<String> commands = clips.stream()
                 .filter(clip -> !clip.unrelated() && !clip.value())
                 .map(Clip::words)
-                .distinct()
-                .sorted()
-                .collect(Collectors.toCollection(ArrayList::new));
-        commands.add(Ear.UNKNOWN);
+                .collect(Collectors.toCollection(TreeSet::new));
         for (double level : levels) {
             for (Clip clip : clips) {
-                source.sound(clip)
-                        .ifPresent(sound -> hear(
-                                clip, level == NO_NOISE ? sound : FanNoise.mixed(sound, level, SEED), level, commands));
+                Optional<Samples> sound = source.sound(clip);
+                for (PhraseList list : PhraseList.of(clip)) {
+                    if (sound.isPresent() && wanted.contains(list)) {
+                        hear(clip, list, sound.get(), level, commands);
+                    }
+                }
             }
             progress.accept(name(level) + " done");
         }
@@ -85,13 +94,12 @@ public final class Measurement {
         return level == NO_NOISE ? "clean" : String.format(Locale.ROOT, "%.0f dB", level);
     }
 
-    private void hear(Clip clip, Samples sound, double level, List<String> commands) {
+    private void hear(Clip clip, PhraseList list, Samples clean, double level, SortedSet<String> commands) {
         Expectation expectation = clip.step().isEmpty()
                 ? Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US)
                 : Expectation.of(Quantity.valueOf(clip.step()), UnitSetting.US);
-        boolean command = !clip.value() && !clip.unrelated();
-        List<String> phrases =
-                command ? commands : grammar.vocabulary(expectation).phrases();
+        List<String> phrases = list.phrases(grammar, expectation, commands);
+        Samples sound = level == NO_NOISE ? clean : FanNoise.mixed(clean, level, SEED);
         long start = System.nanoTime();
         List<Utterance> utterances = new ArrayList<>();
         AudioFileFeed feed = new AudioFileFeed(ear, sound);
@@ -100,19 +108,29 @@ public final class Measurement {
         }
         processorSeconds += (System.nanoTime() - start) * 1e-9;
         audioSeconds += sound.seconds();
-        Tally tally = tallies.computeIfAbsent(clip.kind() + ", " + name(level), key -> new Tally());
+        Tally tally =
+                tallies.computeIfAbsent(clip.kind() + ", " + list.label() + ", " + name(level), key -> new Tally());
         tally.clips++;
         tally.seconds += sound.seconds();
         if (clip.unrelated()) {
-            unrelated(tally, utterances, expectation);
+            unrelated(tally, list, sound.seconds(), utterances, expectation);
         } else {
-            said(tally, clip, utterances, expectation, level);
+            said(tally, clip, list, utterances, expectation, level);
+            if (level == NO_NOISE && list == PhraseList.of(clip).get(0)) {
+                latency.measure(ear, sound.at(Ear.RATE), phrases);
+            }
         }
     }
 
-    private void unrelated(Tally tally, List<Utterance> utterances, Expectation expectation) {
+    private void unrelated(
+            Tally tally, PhraseList list, double seconds, List<Utterance> utterances, Expectation expectation) {
+        tradeOff.listened(list, seconds);
         for (Utterance utterance : utterances) {
-            tally.falseWords += known(utterance.words()).size();
+            Acceptance acceptance = Acceptance.of(utterance.alternatives());
+            int words = known(utterance.words()).size();
+            tradeOff.heardInTalk(list, acceptance, words);
+            tally.falseWordsWithoutRule += words;
+            tally.falseWords += acceptance.granted() ? words : 0;
             Decision decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
             if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
                 boolean value = value(accept.meaning());
@@ -122,22 +140,35 @@ public final class Measurement {
         }
     }
 
-    private void said(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation, double level) {
+    private void said(
+            Tally tally,
+            Clip clip,
+            PhraseList list,
+            List<Utterance> utterances,
+            Expectation expectation,
+            double level) {
         List<String> said = List.of(clip.words().split(" ", -1));
-        List<String> heard = utterances.stream()
-                .flatMap(utterance -> known(utterance.words()).stream())
-                .toList();
+        List<String> heard = new ArrayList<>();
+        List<String> accepted = new ArrayList<>();
+        for (Utterance utterance : utterances) {
+            List<String> words = known(utterance.words());
+            Acceptance acceptance = Acceptance.of(utterance.alternatives());
+            heard.addAll(words);
+            accepted.addAll(acceptance.granted() ? words : List.of());
+            tradeOff.heardInSpeech(list, acceptance, words.size());
+        }
         tally.words += said.size();
-        tally.wordErrors += Tally.distance(said, heard);
-        tally.right += said.equals(heard) ? 1 : 0;
-        if (said.size() == heard.size()) {
+        tally.wordErrors += Tally.distance(said, accepted);
+        tally.right += said.equals(accepted) ? 1 : 0;
+        tally.rightWithoutRule += said.equals(heard) ? 1 : 0;
+        if (said.size() == accepted.size()) {
             for (int i = 0; i < said.size(); i++) {
-                if (!said.get(i).equals(heard.get(i))) {
-                    confusions.merge(said.get(i) + " heard as " + heard.get(i), 1, Integer::sum);
+                if (!said.get(i).equals(accepted.get(i))) {
+                    confusions.merge(said.get(i) + " heard as " + accepted.get(i), 1, Integer::sum);
                 }
             }
         }
-        if (clip.value()) {
+        if (clip.value() && list == PhraseList.STEP) {
             judge(tally, clip, utterances, expectation, level);
         }
     }
@@ -203,16 +234,17 @@ public final class Measurement {
         return known;
     }
 
-    /** The result as lines of text: a table, the commonest confusions, the speed. */
+    /** The result as lines of text: tables, the trade-off, the commonest confusions, latency and speed. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("Shares of values with the interval that holds the true share about 95 times in 100.");
         lines.add(String.format(
                 Locale.ROOT,
-                "%-22s %6s %9s %10s %19s %7s %7s %19s",
-                "kind, noise",
+                "%-28s %6s %8s %9s %11s %19s %7s %7s %19s",
+                "kind, list, noise",
                 "clips",
                 "whole %",
+                "no rule %",
                 "word err %",
                 "taken %",
                 "asked %",
@@ -227,19 +259,23 @@ public final class Measurement {
             if (key.startsWith(Clip.UNRELATED)) {
                 lines.add(String.format(
                         Locale.ROOT,
-                        "%-22s %6d clips, %.1f min: %d words heard, taken without a question: %d commands, %d values",
+                        "%-28s %6d clips, %.1f min: %d words accepted, %d without the rule; taken without a question:"
+                                + " %d commands, %d values",
                         key,
                         tally.clips,
                         tally.seconds / 60,
                         tally.falseWords,
+                        tally.falseWordsWithoutRule,
                         tally.falseCommands,
                         tally.falseValues));
             }
         });
+        lines.addAll(tradeOff.lines());
         confusions.entrySet().stream()
                 .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
                 .limit(12)
                 .forEach(entry -> lines.add(entry.getValue() + " x " + entry.getKey()));
+        lines.add(latency.line());
         lines.add(String.format(
                 Locale.ROOT,
                 "real-time factor %.3f (%.0f s of sound, wall time of this process)",
@@ -251,10 +287,11 @@ public final class Measurement {
     private static String line(String key, Tally tally) {
         String heard = String.format(
                 Locale.ROOT,
-                "%-22s %6d %9.1f %10.1f",
+                "%-28s %6d %8.1f %9.1f %11.1f",
                 key,
                 tally.clips,
                 percent(tally.right, tally.clips),
+                percent(tally.rightWithoutRule, tally.clips),
                 percent(tally.wordErrors, tally.words));
         if (tally.values() == 0) {
             return heard;

@@ -8,6 +8,9 @@ final class Tally {
 
     int clips;
     int right;
+    /** Right before any acceptance rule. */
+    int rightWithoutRule;
+
     int words;
     int wordErrors;
     /** Taken at once with the right meaning. */
@@ -18,8 +21,10 @@ final class Tally {
     int again;
     /** Taken at once with a wrong meaning: the worst that can happen. */
     int wrong;
-    /** Words heard in speech that was not meant for us. */
+    /** Words accepted in speech that was not meant for us. */
     int falseWords;
+    /** The same before any acceptance rule. */
+    int falseWordsWithoutRule;
 
     int falseCommands;
     int falseValues;

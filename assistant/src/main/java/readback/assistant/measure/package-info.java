@@ -1,6 +1,6 @@
 /**
  * How well the ear and the grammar do on recordings with known words: error rates by kind and noise level, silent errors,
- * confusions, speed. Open {@link readback.assistant.measure.Measurement} first.
+ * words accepted from unrelated speech, confusions, latency, speed; and what a session takes while nobody speaks to it. Open {@link readback.assistant.measure.Measurement} first.
  */
 @org.jspecify.annotations.NullMarked
 package readback.assistant.measure;

@@ -275,11 +275,37 @@ class CommandLineTest {
 
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
-                .contains("0 words heard")
-                .contains("number, clean")
+                .contains("0 words accepted")
+                .contains("number, step, clean")
+                .contains("number, numbers, clean")
+                .contains("trade-off")
+                .contains("latency")
                 .contains("real-time factor");
         assertThat(Ran.of("", "measure", folder.resolve("nowhere").toString()).err())
                 .contains("There is no readable list");
+    }
+
+    @Test
+    void measure_can_be_told_to_hear_with_one_list_only() throws IOException {
+        Files.write(folder.resolve("quiet.wav"), silence());
+        Files.writeString(folder.resolve("expected.tsv"), "file\tkind\twords\nquiet.wav\tnumber\tone\n");
+
+        Ran ran = Ran.of("", "measure", folder.toString(), "--lists", "NUMBERS");
+
+        assertThat(ran.out()).contains("number, numbers, clean").doesNotContain("number, step");
+    }
+
+    @Test
+    void nothing_is_taken_from_silence_and_a_fan_and_missing_talk_is_told() throws IOException {
+        Files.write(folder.resolve("quiet.wav"), silence());
+        Files.writeString(folder.resolve("expected.tsv"), "file\tkind\twords\nquiet.wav\tnumber\tone\n");
+
+        Ran ran = Ran.of("", "measure", folder.toString(), "--idle", "0.1");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out().lines().filter(line -> line.contains("taken: 0 commands") && line.contains("0 values")))
+                .hasSize(2);
+        assertThat(ran.err()).contains("no unrelated speech");
     }
 
     @Test

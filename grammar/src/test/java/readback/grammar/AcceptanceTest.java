@@ -1,0 +1,61 @@
+package readback.grammar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.UnitSetting;
+
+class AcceptanceTest {
+
+    private static final Grammar GRAMMAR = Grammar.standard();
+    private static final Expectation SUCTION = Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US);
+
+    private static Hypothesis heard(double confidence, String words) {
+        return new Hypothesis(words, confidence, List.of());
+    }
+
+    private static Decision decided(Hypothesis... hypotheses) {
+        return GRAMMAR.decide(List.of(hypotheses), SUCTION, Prior.indifferent());
+    }
+
+    @Test
+    void a_value_that_fills_the_whole_utterance_is_taken() {
+        assertThat(decided(heard(0.97, "one eighteen"))).isInstanceOf(Decision.Accept.class);
+    }
+
+    @Test
+    void a_word_of_ours_among_unknown_ones_is_ignored() {
+        assertThat(decided(heard(0.97, "[unk] yes [unk]"))).isInstanceOf(Decision.Ignore.class);
+        assertThat(decided(heard(0.97, "[unk] [unk] one eighteen"))).isInstanceOf(Decision.Ignore.class);
+    }
+
+    @Test
+    void words_of_ours_are_ignored_where_unknown_ones_are_likelier_on_the_whole() {
+        assertThat(decided(heard(0.36, "one eighteen"), heard(0.33, "[unk] eighteen"), heard(0.31, "[unk]")))
+                .isInstanceOf(Decision.Ignore.class);
+    }
+
+    @Test
+    void doubt_between_words_of_ours_does_not_speak_against_it_but_doubt_whether_anything_was_said_does() {
+        assertThat(Acceptance.of(List.of(heard(0.6, "yes"), heard(0.4, "no"))).belief())
+                .isCloseTo(1, within(1e-12));
+        assertThat(Acceptance.of(List.of(heard(0.6, "yes"), heard(0.4, "[unk]")))
+                        .belief())
+                .isCloseTo(0.6, within(1e-12));
+        assertThat(Acceptance.of(List.of(heard(0.6, "yes"))).belief()).isCloseTo(0.6, within(1e-12));
+    }
+
+    @Test
+    void an_utterance_of_unknown_words_only_is_not_believed() {
+        assertThat(Acceptance.of(List.of(heard(0.9, "[unk] [unk]"))).belief()).isZero();
+    }
+
+    @Test
+    void typed_words_are_always_looked_at() {
+        assertThat(Acceptance.of(List.of(Hypothesis.typed("one eighteen"))).belief())
+                .isEqualTo(1);
+    }
+}
