@@ -12,8 +12,8 @@ FEATURES = """--use-energy=false
 --high-freq=-400
 --dither=0.0
 """
-# The pauses that end an utterance (endpoint rules) are short, for commands; a listener with its own speech detector
-# may ask for the final result earlier.
+# The pauses that end an utterance (endpoint rules) are long: a listener with its own speech detector asks for the final
+# result earlier, and these ends remain for speech that hardly stands out of the noise.
 DECODER = """--min-active=200
 --max-active=3000
 --beam=13.0
