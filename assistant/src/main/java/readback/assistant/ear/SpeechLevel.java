@@ -28,6 +28,9 @@ final class SpeechLevel {
     /** Shorter loud sounds, in frames, are clicks. */
     private static final int CLICK = 3;
 
+    /** Rise of the loudest sound above the noise, in decibels, from which soft consonants stand out as well. */
+    private static final double CLEAR = 24;
+
     private static final double PRE_EMPHASIS = 0.97;
 
     private final double[] powers = new double[AVERAGED];
@@ -36,6 +39,7 @@ final class SpeechLevel {
     private int inFrame;
     private short previous;
     private long frames;
+    private double rise;
     private double loudest = Double.NEGATIVE_INFINITY;
     private int loudRun;
     private int quiet;
@@ -75,7 +79,8 @@ final class SpeechLevel {
             noise = Math.min(noise, each);
         }
         loudest = Math.max(level, loudest - FORGETTING);
-        if (level > noise + Math.max(LEAST_RISE, PART_OF_RISE * (loudest - noise))) {
+        rise = loudest - noise;
+        if (level > noise + Math.max(LEAST_RISE, PART_OF_RISE * rise)) {
             loudRun++;
             quiet++;
             if (loudRun >= CLICK) {
@@ -86,6 +91,11 @@ final class SpeechLevel {
             loudRun = 0;
             quiet++;
         }
+    }
+
+    /** Whether speech stands out of the noise so far that its soft parts are seen too, not only its loud vowels. */
+    boolean clear() {
+        return rise >= CLEAR;
     }
 
     /** Whether anything stood out of the noise yet. */

@@ -62,4 +62,10 @@ class SpeechLevelTest {
 
         assertThat(level.quietSeconds()).isCloseTo(0.3, within(0.031));
     }
+
+    @Test
+    void onlySpeechFarAboveTheNoiseIsClear() {
+        assertThat(heard(30, 2.3, 1, 2).clear()).isTrue();
+        assertThat(heard(LOUD / Math.sqrt(10), 2.3, 1, 2).clear()).isFalse();
+    }
 }
