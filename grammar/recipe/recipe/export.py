@@ -12,8 +12,8 @@ FEATURES = """--use-energy=false
 --high-freq=-400
 --dither=0.0
 """
-# The pauses that end an utterance (endpoint rules) are short, for commands; a listener with its own speech detector
-# may ask for the final result earlier.
+# The pauses that end an utterance (endpoint rules) are long: a listener with its own speech detector asks for the final
+# result earlier, and these ends remain for speech that hardly stands out of the noise.
 DECODER = """--min-active=200
 --max-active=3000
 --beam=13.0
@@ -23,9 +23,9 @@ DECODER = """--min-active=200
 --frames-per-chunk=12
 --endpoint.silence-phones=1
 --endpoint.rule1.min-trailing-silence=5.0
---endpoint.rule2.min-trailing-silence=0.3
---endpoint.rule3.min-trailing-silence=0.45
---endpoint.rule4.min-trailing-silence=0.8
+--endpoint.rule2.min-trailing-silence=0.8
+--endpoint.rule3.min-trailing-silence=0.8
+--endpoint.rule4.min-trailing-silence=1.0
 """
 
 

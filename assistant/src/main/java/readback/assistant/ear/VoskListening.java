@@ -3,33 +3,72 @@ package readback.assistant.ear;
 import java.util.Optional;
 import org.vosk.Recognizer;
 
-/** A recogniser over the phrases of one step. */
+/**
+ * A recogniser over the phrases of one step, with an end of utterance of our own: nobody has been speaking for
+ * {@link #PAUSE}, or for {@link #PAUSE_WITHIN} where the words so far are only the beginning of what is expected. The
+ * recogniser's own ends, which wait longer, remain for speech that does not stand out of the noise.
+ */
 final class VoskListening implements Listening {
+    /** Seconds of silence that end an utterance. */
+    private static final double PAUSE = 0.26;
+    /** The same in noise that hides the soft parts of speech. */
+    private static final double PAUSE_IN_NOISE = 0.65;
+    /** Seconds of silence that end one that seems to go on. */
+    private static final double PAUSE_WITHIN = 0.6;
+    /** Words become visible up to so many seconds after they were spoken; later ones were spoken too softly to be seen. */
+    private static final double WORDS_LATE = 0.5;
+
     private final Recognizer recogniser;
+    private final PhraseEnds ends;
+    private final SpeechLevel level = new SpeechLevel();
+    private String words = "";
+    private double softlySpokenAt = Double.NEGATIVE_INFINITY;
     private long samples;
     private boolean closed;
 
-    VoskListening(Recognizer recogniser) {
+    VoskListening(Recognizer recogniser, PhraseEnds ends) {
         this.recogniser = recogniser;
+        this.ends = ends;
     }
 
     @Override
     public Optional<Utterance> hear(short[] chunk) {
         samples += chunk.length;
-        if (!recogniser.acceptWaveForm(chunk, chunk.length)) {
+        level.hear(chunk);
+        if (recogniser.acceptWaveForm(chunk, chunk.length)) {
+            return over(recogniser.getResult());
+        }
+        String now = VoskResult.partial(recogniser.getPartialResult());
+        if (!now.equals(words)) {
+            words = now;
+            if (level.quietSeconds() > WORDS_LATE) {
+                softlySpokenAt = seconds();
+            }
+        }
+        if (words.isEmpty() || !level.spoken()) {
             return Optional.empty();
         }
-        return VoskResult.utterance(recogniser.getResult());
+        double quiet = Math.min(level.quietSeconds(), seconds() - softlySpokenAt);
+        if (quiet < (level.clear() ? PAUSE : PAUSE_IN_NOISE) || (quiet < PAUSE_WITHIN && ends.open(words))) {
+            return Optional.empty();
+        }
+        return finish();
     }
 
     @Override
     public Optional<Utterance> finish() {
-        return VoskResult.utterance(recogniser.getFinalResult());
+        return over(recogniser.getFinalResult());
+    }
+
+    private Optional<Utterance> over(String result) {
+        words = "";
+        softlySpokenAt = Double.NEGATIVE_INFINITY;
+        return VoskResult.utterance(result);
     }
 
     @Override
     public String partial() {
-        return VoskResult.partial(recogniser.getPartialResult());
+        return words;
     }
 
     @Override
