@@ -45,7 +45,7 @@ final class Weighing {
     /** Ways of saying a value that are odder than this are asked about. */
     private static final double NATURAL = 0.45;
 
-    /** A value that was heard this often beside the best one leaves doubt, however odd its words are. */
+    /** A value with this share of the best one's weight beside it leaves doubt, however odd its words are. */
     private static final double HEARD_BESIDE = 0.25;
     /** How natural a number is that seems to lack a digit. */
     private static final double CUT = 0.4;
@@ -241,15 +241,13 @@ final class Weighing {
         return new Decision.Accept(best.meaning(), Math.min(confidence, best.heard()), !sure || asked || confused);
     }
 
-    /** An unusual value beside a typical one leaves no doubt: it would not be taken without a yes either. */
     private static boolean heardBeside(List<Candidate> possible) {
         Candidate best = possible.get(0);
         return possible.stream()
                 .skip(1)
-                .filter(other -> other.grade() == Grade.TYPICAL || best.grade() == Grade.UNUSUAL)
                 .anyMatch(other -> !readings(other.meaning()).isEmpty()
                         && !readings(best.meaning()).isEmpty()
-                        && other.heard() >= HEARD_BESIDE * best.heard());
+                        && other.weight() >= HEARD_BESIDE * best.weight());
     }
 
     /** The values that are near the best one in weight, with it; only it when the best is not a value. */
