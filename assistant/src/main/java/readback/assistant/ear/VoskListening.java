@@ -12,7 +12,7 @@ final class VoskListening implements Listening {
     /** Seconds of silence that end an utterance. */
     private static final double PAUSE = 0.26;
     /** The same in noise that hides the soft parts of speech. */
-    private static final double PAUSE_IN_NOISE = 0.65;
+    private static final double PAUSE_IN_NOISE = 0.45;
     /** Seconds of silence that end one that seems to go on. */
     private static final double PAUSE_WITHIN = 0.6;
     /** Words become visible up to so many seconds after they were spoken; later ones were spoken too softly to be seen. */
