@@ -43,7 +43,7 @@ def readings(parser):
 def confusions(parser):
     parser.add_argument("details", nargs="+", help="files that readback measure --details wrote")
     parser.add_argument("--out", default="../src/main/resources/readback/grammar/confusions.csv")
-    parser.add_argument("--model", default="readback-en-3")
+    parser.add_argument("--model", default="readback-en-4")
 
     def run(a):
         from recipe import confusions as confused
@@ -78,6 +78,24 @@ def train(parser):
 
         if not training.main(Settings.of(a)):
             sys.exit(3)
+
+    return run
+
+
+def average(parser):
+    parser.add_argument("network", help="network.pt that was trained on from the model")
+    parser.add_argument("model", help="model folder that it started from")
+    parser.add_argument("out", help="network.pt to write")
+    parser.add_argument("--share", type=float, default=0.8, help="weight of the trained network; the rest is the model's")
+
+    def run(a):
+        import pathlib
+
+        from recipe import kaldi, network
+
+        trained, layout = network.load(pathlib.Path(a.network))
+        layers = kaldi.read_layers(pathlib.Path(a.model) / "am/final.mdl")
+        network.save(network.averaged(trained, layers, a.share), pathlib.Path(a.out), layout)
 
     return run
 
@@ -204,6 +222,7 @@ STAGES = {
     "readings": (readings, "spoken readings to measure with, each with its step and value"),
     "pack": (pack, "a corpus as a small pack to carry"),
     "train": (train, "packs to a network"),
+    "average": (average, "a network trained on from a model, drawn back towards it"),
     "export": (export, "a network to the recogniser's files"),
     "graph": (graph, "words and fillers to the graph; no training, seconds"),
     "verify": (verify, "does the recogniser compute what was trained"),

@@ -5,6 +5,7 @@ little sound after a word is needed. Two heads share the trunk: one is trained b
 cross entropy to the numerator's alignment, as a regulariser, and is thrown away.
 """
 
+import copy
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -152,3 +153,20 @@ def load(path, device="cpu"):
     network = Network(**stored["settings"]).to(device)
     network.load_state_dict(stored["state"])
     return network.eval(), stored["layout"]
+
+
+@torch.no_grad()
+def averaged(network, layers, share):
+    """The network drawn towards the exported layers it was trained on from: `share` of its own weights, the rest of theirs.
+
+    Training on with little data teaches that data and forgets some of the rest; the average keeps most of both.
+    """
+    before = copy.deepcopy(network)
+    before.take(layers)
+    theirs = before.state_dict()
+    mixed = {
+        name: share * own + (1 - share) * theirs[name] if own.is_floating_point() else own
+        for name, own in network.state_dict().items()
+    }
+    network.load_state_dict(mixed)
+    return network
