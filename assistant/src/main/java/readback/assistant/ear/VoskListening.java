@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.vosk.Recognizer;
 
 /**
-  * A recogniser over the phrases of one step, with an end of utterance of our own: nobody has been speaking for
+ * A recogniser over the phrases of one step, with an end of utterance of our own: nobody has been speaking for
  * {@link #PAUSE}, or for {@link #PAUSE_WITHIN} where the words so far are only the beginning of what is expected. In noise that
  * hides the soft parts of speech, a "point" say, the recogniser knows better than the level whether someone speaks: there its
  * own ends count, which wait longer.
@@ -12,7 +12,7 @@ import org.vosk.Recognizer;
 final class VoskListening implements Listening {
     /** Seconds of silence that end an utterance. */
     private static final double PAUSE = 0.26;
-    
+
     /** Seconds of silence that end one that seems to go on. */
     private static final double PAUSE_WITHIN = 0.6;
     /** Words become visible up to so many seconds after they were spoken; later ones were spoken too softly to be seen. */
@@ -45,11 +45,11 @@ final class VoskListening implements Listening {
                 softlySpokenAt = seconds();
             }
         }
-                if (words.isEmpty() || !level.spoken() || !level.clear()) {
+        if (words.isEmpty() || !level.spoken() || !level.clear()) {
             return Optional.empty();
         }
         double quiet = Math.min(level.quietSeconds(), seconds() - softlySpokenAt);
-                if (quiet < PAUSE || (quiet < PAUSE_WITHIN && ends.open(words))) {
+        if (quiet < PAUSE || (quiet < PAUSE_WITHIN && ends.open(words))) {
             return Optional.empty();
         }
         return finish();
