@@ -46,7 +46,7 @@ final class Weighing {
     private static final double NATURAL = 0.45;
 
     /** A value with this share of the best one's weight beside it leaves doubt, however odd its words are. */
-    private static final double HEARD_BESIDE = 0.25;
+    private static final double BESIDE = 0.25;
     /** How natural a number is that seems to lack a digit. */
     private static final double CUT = 0.4;
 
@@ -231,7 +231,7 @@ final class Weighing {
         boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
         boolean sure = confidence >= needed(best.meaning())
                 && best.heard() >= (bestIsMeant ? HEARD : HEARD_SECOND)
-                && !heardBeside(possible);
+                && rivals(possible, BESIDE).size() <= 1;
         if (!sure || asked || confused) {
             List<Meaning> rivals = rivals(possible, confused ? CONFUSED : RIVAL);
             if (rivals.size() > 1) {
@@ -241,16 +241,7 @@ final class Weighing {
         return new Decision.Accept(best.meaning(), Math.min(confidence, best.heard()), !sure || asked || confused);
     }
 
-    private static boolean heardBeside(List<Candidate> possible) {
-        Candidate best = possible.get(0);
-        return possible.stream()
-                .skip(1)
-                .anyMatch(other -> !readings(other.meaning()).isEmpty()
-                        && !readings(best.meaning()).isEmpty()
-                        && other.weight() >= HEARD_BESIDE * best.weight());
-    }
-
-    /** The values that are near the best one in weight, with it; only it when the best is not a value. */
+    /** The values that are near the best one in weight, with it; none when the best is not a value. */
     private static List<Meaning> rivals(List<Candidate> possible, double least) {
         Candidate best = possible.get(0);
         List<Meaning> rivals = new ArrayList<>();

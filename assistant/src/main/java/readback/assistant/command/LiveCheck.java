@@ -230,10 +230,7 @@ final class LiveCheck {
                         .orElseGet(() -> Session.open(
                                 desk.dialogue(), desk.wording(), record, audiences, ready.settings(), start));
             });
-            runner.rescue(record);
-            if (record.waiting() == 0) {
-                ready.out().accept("Record: " + record.folder().resolve(SessionRecord.FILE));
-            }
+            runner.settled(record).ifPresent(ready.out());
             if (!session.closed()) {
                 ready.out().accept("It was left open. To go on: readback check --resume " + record.folder());
             }

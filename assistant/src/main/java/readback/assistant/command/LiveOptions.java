@@ -4,12 +4,12 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.live.ListeningMode;
 import readback.assistant.live.LiveSession;
 import readback.assistant.microphone.Microphones;
 import readback.assistant.screen.Palette;
-import readback.assistant.voice.LineLoudspeaker;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Mouth;
 
@@ -22,11 +22,8 @@ final class LiveOptions {
             description = "Part of the microphone's name. Default: the system's choice.")
     private @Nullable String microphone;
 
-    @Option(
-            names = "--loudspeaker",
-            paramLabel = "NAME",
-            description = "Part of the loudspeaker's name. Default: the system's choice.")
-    private @Nullable String loudspeaker;
+    @Mixin
+    private LoudspeakerOption loudspeaker = new LoudspeakerOption();
 
     @Option(
             names = "--listen",
@@ -88,7 +85,7 @@ final class LiveOptions {
     }
 
     Loudspeaker loudspeaker() {
-        return new LineLoudspeaker(Optional.ofNullable(loudspeaker));
+        return loudspeaker.loudspeaker();
     }
 
     boolean plain() {

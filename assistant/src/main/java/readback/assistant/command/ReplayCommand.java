@@ -26,7 +26,6 @@ import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Line;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
-import readback.assistant.voice.LineLoudspeaker;
 
 /** Shows a recorded conversation again, or checks it. */
 @Command(
@@ -73,11 +72,8 @@ public final class ReplayCommand implements Callable<Integer> {
                     + " answers.")
     private boolean aloud;
 
-    @Option(
-            names = "--loudspeaker",
-            paramLabel = "NAME",
-            description = "Part of the loudspeaker's name. Default: the system's choice.")
-    private @Nullable String loudspeaker;
+    @Mixin
+    private LoudspeakerOption loudspeaker = new LoudspeakerOption();
 
     @Mixin
     private VoiceOptions voice = new VoiceOptions();
@@ -146,8 +142,7 @@ public final class ReplayCommand implements Callable<Integer> {
         List<Teller> tellers = new ArrayList<>();
         voice.open(console).ifPresent(tellers::add);
         if (aloud) {
-            tellers.add(
-                    new LoudTeller(voice.live(), new LineLoudspeaker(Optional.ofNullable(loudspeaker)), speed == null));
+            tellers.add(new LoudTeller(voice.live(), loudspeaker.loudspeaker(), speed == null));
         }
         return tellers;
     }

@@ -40,8 +40,6 @@ final class SessionRunner {
     private static final DateTimeFormatter NAME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
-    private static final double MARGIN_SECONDS = 0.2;
-
     private static final List<String> REHEARSED = List.of(
             "four ten a",
             "piston",
@@ -140,8 +138,8 @@ final class SessionRunner {
 
     /** The sound of an utterance with a little before and after it. */
     private static Samples stretch(Samples sound, Utterance utterance) {
-        int from = (int) Math.round(Math.max(0, utterance.startSeconds() - MARGIN_SECONDS) * sound.rate());
-        int to = (int) Math.round((utterance.endSeconds() + MARGIN_SECONDS) * sound.rate());
+        int from = (int) Math.round(Math.max(0, utterance.startSeconds() - Utterance.MARGIN_SECONDS) * sound.rate());
+        int to = (int) Math.round((utterance.endSeconds() + Utterance.MARGIN_SECONDS) * sound.rate());
         return Samples.of(sound.slice(from, Math.max(from, to)), sound.rate());
     }
 
@@ -170,7 +168,6 @@ final class SessionRunner {
                         plan.speaker().map(VoiceOptions.Speaker::name),
                         plan.keeping(),
                         start))) {
-            record.keepAudio(plan.keeping().audio());
             run(
                     plan,
                     input,
@@ -188,7 +185,6 @@ final class SessionRunner {
         Instant start = clock.instant();
         SessionRecord.Resumption resumption = reopened(session);
         try (SessionRecord record = resumption.record()) {
-            record.keepAudio(plan.keeping().audio());
             run(
                     plan,
                     input,
@@ -220,6 +216,7 @@ final class SessionRunner {
 
     private void run(
             Plan plan, Input input, SessionRecord record, Instant start, Function<List<Audience>, Session> opening) {
+        record.keepAudio(plan.keeping().audio());
         List<Audience> audiences = new ArrayList<>();
         Alarm alarm = new Alarm();
         audiences.add(alarm);
@@ -234,10 +231,7 @@ final class SessionRunner {
         if (!finished) {
             session.on(new Event.Ended(clock.instant()));
         }
-        rescue(record);
-        if (record.waiting() == 0) {
-            console.out().println("Record: " + record.folder().resolve(SessionRecord.FILE));
-        }
+        settled(record).ifPresent(console.out()::println);
         plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
         if (plan.json()) {
             console.out().println(Result.json(session.assessment(), finished));
@@ -245,14 +239,22 @@ final class SessionRunner {
     }
 
     /** Why a record has not begun on the disk yet, and what to do. */
-    static String notKept(SessionRecord record) {
+    private static String notKept(SessionRecord record) {
         return "the record cannot be written to '" + record.folder() + "' ("
                 + record.flush().orElse("it works again") + "): the session is in memory only until it can. Make that"
                 + " folder writable, or begin again with another one named by --sessions.";
     }
 
+    /** Where the record of a session that is over lies, for the user; empty when the disk did not take all of it. */
+    Optional<String> settled(SessionRecord record) {
+        rescue(record);
+        return record.waiting() == 0
+                ? Optional.of("Record: " + record.folder().resolve(SessionRecord.FILE))
+                : Optional.empty();
+    }
+
     /** Lines that the disk did not take to the very end go where there may be room. */
-    void rescue(SessionRecord record) {
+    private void rescue(SessionRecord record) {
         if (record.waiting() == 0 || record.flush().isEmpty()) {
             return;
         }

@@ -1,6 +1,5 @@
 package readback.assistant.dialogue;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,12 +27,6 @@ import readback.prompts.text.Message;
  * same states, effects and outcomes; an instance holds only the immutable grammar and checklists and may be shared.
  */
 public final class Dialogue {
-
-    /** How long nothing may be said before it is asked again, and then before it is told once more where the work stands. */
-    private static final List<Duration> PATIENCE = List.of(Duration.ofMinutes(3), Duration.ofMinutes(10));
-
-    /** Whoever was away for so long is told where the work stands. */
-    private static final Duration AWAY = Duration.ofMinutes(10);
 
     /** After so many failures in a row another way to answer is offered. */
     private static final int FAILURES_BEFORE_ANOTHER_WAY = 3;
@@ -82,9 +75,7 @@ public final class Dialogue {
             return draft.turn(Optional.empty());
         }
         if (event instanceof Event.Heard heard) {
-            boolean away = state.waits().isEmpty()
-                    && Duration.between(state.at(), event.at()).compareTo(AWAY) >= 0;
-            return heard(draft, heard, away);
+            return heard(draft, heard, Patience.away(state, event.at()));
         }
         if (event instanceof Event.TimerElapsed elapsed) {
             return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
@@ -146,7 +137,7 @@ public final class Dialogue {
     /** The question is asked again, then once more with where the work stands; after that nobody is nagged. */
     private Turn silence(Draft draft) {
         draft.understoodAs("silence");
-        if (patience(draft).isEmpty()) {
+        if (Patience.of(draft.state()).isEmpty()) {
             return draft.turn(Optional.of(listen(draft)));
         }
         if (draft.conversation().silences() == 0) {
@@ -156,14 +147,6 @@ public final class Dialogue {
         }
         draft.become(draft.conversation().silentAgain());
         return proceed(draft);
-    }
-
-    /** Nobody is hurried who said "hold on" or waits for time to pass. */
-    private static Optional<Duration> patience(Draft draft) {
-        int silences = draft.conversation().silences();
-        return draft.state().held() || !draft.state().waits().isEmpty() || silences >= PATIENCE.size()
-                ? Optional.empty()
-                : Optional.of(PATIENCE.get(silences));
     }
 
     private Turn elapsed(Draft draft, String timer) {
@@ -405,6 +388,6 @@ public final class Dialogue {
     }
 
     private Effect.Listen listen(Draft draft) {
-        return new Effect.Listen(flow.expectation(draft.state()), patience(draft));
+        return new Effect.Listen(flow.expectation(draft.state()), Patience.of(draft.state()));
     }
 }

@@ -11,6 +11,9 @@ import readback.grammar.Hypothesis;
  * @param endSeconds where its last word ends
  */
 public record Utterance(List<Hypothesis> alternatives, double startSeconds, double endSeconds) {
+    /** Seconds before its first and after its last word that belong to the sound of an utterance. */
+    public static final double MARGIN_SECONDS = 0.2;
+
     public Utterance {
         alternatives = List.copyOf(alternatives);
         if (alternatives.isEmpty()) {

@@ -45,9 +45,6 @@ final class Hearing implements AutoCloseable {
     /** Words in sound that nowhere stood out of the noise for this long were made up from noise. */
     private static final double SPEECH_SECONDS = 0.04;
 
-    /** Kept before the first and after the last word of an utterance. */
-    private static final double MARGIN_SECONDS = 0.2;
-
     private final Ear ear;
     private final BooleanSupplier deaf;
     private final boolean interrupts;
@@ -201,8 +198,8 @@ final class Hearing implements AutoCloseable {
         boolean speech = longestOpen >= SPEECH_SECONDS;
         double aboveNoise = loudest - level.noise();
         Samples sound = memory.stretch(
-                now.seconds() - utterance.startSeconds() + MARGIN_SECONDS,
-                now.seconds() - utterance.endSeconds() - MARGIN_SECONDS);
+                now.seconds() - utterance.startSeconds() + Utterance.MARGIN_SECONDS,
+                now.seconds() - utterance.endSeconds() - Utterance.MARGIN_SECONDS);
         forget();
         if (speech) {
             out.accept(new LiveInput.Spoken(utterance, at - Math.round(silence * 1e9), aboveNoise, sound));

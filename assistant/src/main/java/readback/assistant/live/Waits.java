@@ -18,12 +18,9 @@ final class Waits implements Audience {
 
     @Override
     public void happened(Event event, Turn turn) {
+        timers.follow(event, turn);
         for (Effect effect : turn.effects()) {
-            if (effect instanceof Effect.StartTimer timer) {
-                timers.start(timer.timer(), event.at(), timer.duration());
-            } else if (effect instanceof Effect.StopTimer timer) {
-                timers.stop(timer.timer());
-            } else if (effect instanceof Effect.Listen listen) {
+            if (effect instanceof Effect.Listen listen) {
                 silence.bear(listen.patience());
             }
         }

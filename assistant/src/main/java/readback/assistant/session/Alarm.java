@@ -1,7 +1,6 @@
 package readback.assistant.session;
 
 import java.time.Instant;
-import readback.assistant.dialogue.Effect;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Turn;
 
@@ -15,13 +14,7 @@ public final class Alarm implements Audience {
 
     @Override
     public void happened(Event event, Turn turn) {
-        for (Effect effect : turn.effects()) {
-            if (effect instanceof Effect.StartTimer start) {
-                timers.start(start.timer(), event.at(), start.duration());
-            } else if (effect instanceof Effect.StopTimer stop) {
-                timers.stop(stop.timer());
-            }
-        }
+        timers.follow(event, turn);
     }
 
     /** Tells the session of every timer that has run out by now. */

@@ -7,11 +7,25 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import readback.assistant.dialogue.Effect;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Turn;
 
 /** The timers that the dialogue started and that have not run out. Owned by one thread; knows no clock. */
 public final class Timers {
 
     private final Map<String, Instant> due = new TreeMap<>();
+
+    /** Begins and forgets the timers that a turn wants begun and forgotten. */
+    public void follow(Event event, Turn turn) {
+        for (Effect effect : turn.effects()) {
+            if (effect instanceof Effect.StartTimer start) {
+                start(start.timer(), event.at(), start.duration());
+            } else if (effect instanceof Effect.StopTimer stop) {
+                stop(stop.timer());
+            }
+        }
+    }
 
     /** Begins a timer; an earlier one of the name is replaced. */
     public void start(String timer, Instant now, Duration duration) {
