@@ -130,16 +130,21 @@ final class Orders {
         Assessment assessment = draft.assessment();
         List<String> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
-        boolean judged = assessment.recorded().isPresent()
-                && assessment.recorded().equals(draft.state().announced(Assessment.CHARGE));
+
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
-        } else if (about.isEmpty() && judged && meansTheVerdict(draft, asked)) {
+        } else if (about.isEmpty() && judged(draft) && meansTheVerdict(draft, asked)) {
             draft.say(new Findings(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
         }
+    }
+
+    /** Whether the verdict was announced as it stands now. */
+    private static boolean judged(Draft draft) {
+        Optional<String> due = draft.assessment().recorded();
+        return due.isPresent() && due.equals(draft.state().announced(Assessment.CHARGE));
     }
 
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
@@ -300,8 +305,10 @@ final class Orders {
                                     Mass.kilograms(Math.abs(moved.kilograms())),
                                     draft.state().settings().units())));
         }
+        // What was worked out but never said, because a condition was not confirmed, is no verdict.
         draft.say(assessment
                 .verdict()
+                .filter(verdict -> judged(draft))
                 .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
                 .orElseGet(() -> Message.of(
                         draft.state().announced().isEmpty()
