@@ -16,12 +16,13 @@ def synthesise(parser):
     parser.add_argument("--count", type=int, default=5500)
     parser.add_argument("--seed", type=int, default=11)
     parser.add_argument("--talk", type=float, default=0.2, help="share of small talk")
+    parser.add_argument("--readings", type=float, default=0.0, help="share of readings as they are called out at the steps")
     parser.add_argument("--held-out", action="store_true", help="voices that are never trained on, to measure with")
 
     def run(a):
         from recipe import synthesis
 
-        print(len(synthesis.synthesise(a.out, a.count, a.seed, a.held_out, a.talk)), "clips made in", a.out)
+        print(len(synthesis.synthesise(a.out, a.count, a.seed, a.held_out, a.talk, a.readings)), "clips made in", a.out)
 
     return run
 

@@ -5,7 +5,7 @@ import random
 import subprocess
 import tempfile
 
-from recipe import corpora, lexicon, phrases
+from recipe import callouts, corpora, lexicon, phrases
 
 # Accents and speakers of espeak-ng, voices of flite and festival (Debian: espeak-ng, flite, festival,
 # festvox-kallpc16k, festvox-kdlpc16k, festvox-us-slt-hts). Their output is free of the programs' own licences.
@@ -100,16 +100,20 @@ def say_festival(jobs, voice, r):
     run(["festival", "--pipe"], "\n".join(script).encode())
 
 
-def synthesise(out, count, seed, held_out=False, talk=0.2):
-    """Makes `count` clips in folder `out` with a manifest, a share `talk` of them small talk; returns the clips made."""
+def synthesise(out, count, seed, held_out=False, talk=0.2, readings=0.0):
+    """Makes `count` clips in folder `out` with a manifest; returns the clips made.
+
+    A share `talk` of them is small talk, a share `readings` what is called out at the steps, the rest phrases of all kinds."""
     out = pathlib.Path(out)
     out.mkdir(parents=True, exist_ok=True)
     r = random.Random(seed)
     common = sorted(lexicon.read(lexicon.COMMON))
     job = iter(phrases.phrases(count, seed, lexicon.read(lexicon.WORDS)))
+    called = callouts.texts(seed)
     clips, batches = [], {}
     for i in range(count):
-        words = small_talk(r, common) if r.random() < talk else next(job)
+        kind = r.random()
+        words = small_talk(r, common) if kind < talk else next(called) if kind < talk + readings else next(job)
         text, target = spoken_text(words, r), out / f"{seed}_{i:05d}.wav"
         engine = r.random()
         if held_out:

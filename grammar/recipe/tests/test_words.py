@@ -2,7 +2,7 @@ import pathlib
 import tempfile
 import unittest
 
-from recipe import confusions, corpora, evaluate, filler, graph, lexicon, phones, phrases, readings, synthesis
+from recipe import callouts, confusions, corpora, evaluate, filler, graph, lexicon, phones, phrases, readings, synthesis
 
 
 class Lexicon(unittest.TestCase):
@@ -41,21 +41,21 @@ class Readings(unittest.TestCase):
         import random
 
         r = random.Random(1)
-        self.assertEqual("one eighteen", " ".join(readings.grouped(118, r)))
-        self.assertEqual("twelve fifty", " ".join(readings.grouped(1250, r)))
-        self.assertEqual("thirty five hundred", " ".join(readings.grouped(3500, r)))
-        self.assertIn(" ".join(readings.grouped(105, r)), ("one oh five", "one zero five"))
+        self.assertEqual("one eighteen", " ".join(callouts.grouped(118, r)))
+        self.assertEqual("twelve fifty", " ".join(callouts.grouped(1250, r)))
+        self.assertEqual("thirty five hundred", " ".join(callouts.grouped(3500, r)))
+        self.assertIn(" ".join(callouts.grouped(105, r)), ("one oh five", "one zero five"))
         for said_otherwise in (2480, 7, 3012, 10000):
-            self.assertEqual([], readings.grouped(said_otherwise, r), said_otherwise)
+            self.assertEqual([], callouts.grouped(said_otherwise, r), said_otherwise)
 
     def test_every_word_can_be_heard_and_every_value_is_a_number(self):
         import random
         from decimal import Decimal
 
         words, r = lexicon.read(lexicon.WORDS), random.Random(7)
-        for step in readings.STEPS:
+        for step in callouts.STEPS:
             for _ in range(200):
-                said, value, _unit = readings.reading(step, r)
+                said, value, _unit = callouts.reading(step, r)
                 self.assertEqual([], [w for w in said if w not in words], said)
                 self.assertIsInstance(value, Decimal)
 

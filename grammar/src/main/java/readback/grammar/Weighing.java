@@ -34,6 +34,8 @@ final class Weighing {
     private static final double HEARD = 0.35;
     /** The same where the best hypothesis is not understood or cannot be. */
     private static final double HEARD_SECOND = 0.5;
+    /** The same for the order that ends the session: a record that was closed by a misheard word is lost for the job. */
+    private static final double HEARD_END = 0.7;
     /** Below this share of everything heard, nothing is taken. */
     private static final double FAINT = 0.2;
     /** A second value with at least this share of the first one's weight is asked about. */
@@ -230,7 +232,7 @@ final class Weighing {
         double confidence = best.weight() / sum;
         boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
         boolean sure = confidence >= needed(best.meaning())
-                && best.heard() >= (bestIsMeant ? HEARD : HEARD_SECOND)
+                && best.heard() >= heardNeeded(best.meaning())
                 && rivals(possible, BESIDE).size() <= 1;
         if (!sure || asked || confused) {
             List<Meaning> rivals = rivals(possible, confused ? CONFUSED : RIVAL);
@@ -253,6 +255,11 @@ final class Weighing {
             }
         }
         return rivals;
+    }
+
+    private double heardNeeded(Meaning meaning) {
+        boolean end = meaning instanceof Meaning.Ordered ordered && ordered.command() == Command.FINISH;
+        return end ? HEARD_END : bestIsMeant ? HEARD : HEARD_SECOND;
     }
 
     private static double needed(Meaning meaning) {

@@ -96,6 +96,16 @@ class AnswersTest {
     }
 
     @Test
+    void theOrderThatEndsTheSessionIsAskedAgainWhereItWasHeardFaintlyEvenAlone() {
+        assertThat(decide(STEP, heard("exit", 0.58)))
+                .isEqualTo(new Decision.Accept(ordered(Command.FINISH), 0.58, true));
+        assertThat(decide(STEP, heard("exit", 0.7)))
+                .isEqualTo(new Decision.Accept(ordered(Command.FINISH), 0.7, false));
+        assertThat(decide(STEP, heard("skip", 0.58)))
+                .isEqualTo(new Decision.Accept(ordered(Command.SKIP), 0.58, false));
+    }
+
+    @Test
     void whatOnlyMakesUsSpeakNeedsLess() {
         assertThat(decide(STEP, heard("help", 0.7), heard("no", 0.3)))
                 .isEqualTo(new Decision.Accept(ordered(Command.HELP), 0.7, false));

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Caution;
 import readback.calc.caution.Cautions;
@@ -69,6 +70,9 @@ public final class Assessment implements Situation {
 
     /** Worked out when it is first asked for: most questions about a state need no advice. */
     private @Nullable Advice advice;
+
+    /** The same for the outcome of each job; a step is looked for several times in one turn. */
+    private final Map<String, Optional<Report>> reports = new ConcurrentHashMap<>();
 
     /**
      * @param settings as at the start, but for the units, which can be changed by voice
@@ -179,6 +183,11 @@ public final class Assessment implements Situation {
 
     public Optional<SystemUnderTest> system() {
         return system;
+    }
+
+    /** What came of the measurements that a job asks to judge; empty while something that it needs is missing. */
+    Optional<Report> report(String name) {
+        return reports.computeIfAbsent(name, new Reports(this)::of);
     }
 
     private Optional<Advice> advice() {

@@ -113,7 +113,7 @@ public final class Dialogue {
         Assessment assessment = state.assessment();
         UnitSetting units = state.settings().units();
         List<Message> messages = new ArrayList<>();
-        new Reports(assessment).of(Assessment.CHARGE).ifPresent(report -> {
+        assessment.report(Assessment.CHARGE).ifPresent(report -> {
             messages.addAll(report.messages());
             assessment
                     .judgement()
@@ -346,7 +346,7 @@ public final class Dialogue {
     /** Speaks a report; false when readings that it needs are still missing. */
     private static boolean announce(Draft draft, String name) {
         Assessment assessment = draft.assessment();
-        Optional<Report> report = new Reports(assessment).of(name);
+        Optional<Report> report = assessment.report(name);
         if (report.isEmpty()) {
             List<Fact> missing = assessment.judgement().stream()
                     .flatMap(each -> each.missing().stream())

@@ -52,8 +52,7 @@ final class Flow {
     private static boolean filled(Step step, State state) {
         Task task = step.task();
         if (task instanceof Task.Judge judge) {
-            Optional<String> due =
-                    new Reports(state.assessment()).of(judge.report()).map(Report::recorded);
+            Optional<String> due = state.assessment().report(judge.report()).map(Report::recorded);
             return due.isPresent() && due.equals(state.announced(judge.report()));
         }
         if (task instanceof Task.Question question && question.mustBeYes()) {

@@ -277,9 +277,8 @@ final class Orders {
 
     /** Whether everything that the job comes to by measurement was announced and still holds. */
     private boolean reached(Draft draft) {
-        Reports reports = new Reports(draft.assessment());
         return outcomes(draft).allMatch(report -> {
-            Optional<String> due = reports.of(report).map(Report::recorded);
+            Optional<String> due = draft.assessment().report(report).map(Report::recorded);
             return due.isPresent() && due.equals(draft.state().announced(report));
         });
     }

@@ -47,8 +47,7 @@ final class Lines {
         return write(line);
     }
 
-    static Header header(String text) {
-        JsonNode line = read(text);
+    static Header header(JsonNode line) {
         if (!"header".equals(line.path("type").asText())) {
             throw new IllegalArgumentException("the first line is no header");
         }
@@ -87,8 +86,7 @@ final class Lines {
         return write(line);
     }
 
-    static Entry entry(String text) {
-        JsonNode line = read(text);
+    static Entry entry(JsonNode line) {
         JsonNode outcome = line.path("outcome");
         return new Entry(
                 line.path("n").asInt(),
@@ -105,8 +103,8 @@ final class Lines {
     }
 
     /** The hash of the line before, as this line states it. */
-    static String previous(String text) {
-        return read(text).path("prev").asText();
+    static String previous(JsonNode line) {
+        return line.path("prev").asText();
     }
 
     private static ObjectNode event(Event event) {

@@ -1,5 +1,6 @@
 package readback.assistant.record;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -144,12 +145,12 @@ public record RecordedSession(
             if (found.isEmpty()) {
                 // A header that still can be read names the session whose record was changed.
                 if (line == 1) {
-                    read(line, text);
+                    follow(line, text, false);
                 }
                 return Optional.of(new Fault(
                         line, Fault.Kind.CHANGED, "was changed or damaged: its hash does not fit its content"));
             }
-            Optional<Fault> fault = follow(line, text);
+            Optional<Fault> fault = follow(line, text, true);
             if (fault.isEmpty()) {
                 hash = found.get();
                 trusted = end + 1;
@@ -157,22 +158,16 @@ public record RecordedSession(
             return fault;
         }
 
-        private Optional<Fault> follow(int line, String text) {
+        private Optional<Fault> follow(int line, String text, boolean chained) {
             try {
-                return Lines.previous(text).equals(hash)
-                        ? read(line, text)
-                        : Optional.of(new Fault(line, Fault.Kind.MISPLACED, "does not follow the line before it"));
-            } catch (IllegalArgumentException e) {
-                return Optional.of(unreadable(line, e));
-            }
-        }
-
-        private Optional<Fault> read(int line, String text) {
-            try {
+                JsonNode node = Lines.read(text);
+                if (chained && !Lines.previous(node).equals(hash)) {
+                    return Optional.of(new Fault(line, Fault.Kind.MISPLACED, "does not follow the line before it"));
+                }
                 if (line == 1) {
-                    header = Lines.header(text);
+                    header = Lines.header(node);
                 } else {
-                    entries.add(Lines.entry(text));
+                    entries.add(Lines.entry(node));
                 }
                 return Optional.empty();
             } catch (RuntimeException e) {

@@ -59,9 +59,7 @@ public record Verification(
     }
 
     private static Optional<Difference> inWords(Scene scene, Wording wording) {
-        return Difference.inWords(
-                scene.entry(),
-                Line.of(scene.turn(), wording).stream().map(Line::shown).toList());
+        return Difference.inWords(scene.entry(), Line.shown(scene.turn(), wording));
     }
 
     public boolean identical() {

@@ -21,14 +21,30 @@ public record Line(Message message, String spoken, String shown) {
         boolean brief = turn.state().brief();
         UnitSetting units = turn.state().settings().units();
         List<Line> lines = new ArrayList<>();
-        for (Effect effect : turn.effects()) {
-            if (effect instanceof Effect.Say say) {
-                for (Message message : say.messages()) {
-                    String spoken = wording.silent(message, brief) ? "" : wording.spoken(message, brief, units);
-                    lines.add(new Line(message, spoken, wording.shown(message, units)));
-                }
-            }
+        for (Message message : messages(turn)) {
+            String spoken = wording.silent(message, brief) ? "" : wording.spoken(message, brief, units);
+            lines.add(new Line(message, spoken, wording.shown(message, units)));
         }
         return lines;
+    }
+
+    /** What a turn shows, in order. */
+    public static List<String> shown(Turn turn, Wording wording) {
+        UnitSetting units = turn.state().settings().units();
+        List<String> lines = new ArrayList<>();
+        for (Message message : messages(turn)) {
+            lines.add(wording.shown(message, units));
+        }
+        return lines;
+    }
+
+    private static List<Message> messages(Turn turn) {
+        List<Message> messages = new ArrayList<>();
+        for (Effect effect : turn.effects()) {
+            if (effect instanceof Effect.Say say) {
+                messages.addAll(say.messages());
+            }
+        }
+        return messages;
     }
 }

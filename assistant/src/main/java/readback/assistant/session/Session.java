@@ -145,7 +145,7 @@ public final class Session {
     /** Records the turn; the loss or the return of the disk is an event that follows. */
     private Optional<Event> keep(Event event, Turn turn) {
         events++;
-        List<String> shown = Line.of(turn, wording).stream().map(Line::shown).toList();
+        List<String> shown = Line.shown(turn, wording);
         Optional<String> trouble = record.append(Entry.of(events, event, turn, shown));
         if (trouble.isPresent() == recordLost) {
             return Optional.empty();
