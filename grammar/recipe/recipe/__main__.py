@@ -44,7 +44,7 @@ def readings(parser):
 def confusions(parser):
     parser.add_argument("details", nargs="+", help="files that readback measure --details wrote")
     parser.add_argument("--out", default="../src/main/resources/readback/grammar/confusions.csv")
-    parser.add_argument("--model", default="readback-en-4")
+    parser.add_argument("--model", default="readback-en-5")
 
     def run(a):
         from recipe import confusions as confused
@@ -84,19 +84,21 @@ def train(parser):
 
 
 def average(parser):
-    parser.add_argument("network", help="network.pt that was trained on from the model")
-    parser.add_argument("model", help="model folder that it started from")
-    parser.add_argument("out", help="network.pt to write")
-    parser.add_argument("--share", type=float, default=0.8, help="weight of the trained network; the rest is the model's")
+    parser.add_argument("networks", nargs="+", help="network.pt of several trainings that went on from the same network")
+    parser.add_argument("--out", required=True, help="network.pt to write")
+    parser.add_argument("--towards", default="", help="model folder that they started from, to draw the average back to")
+    parser.add_argument("--share", type=float, default=0.8, help="with --towards: weight of what was trained")
 
     def run(a):
         import pathlib
 
         from recipe import kaldi, network
 
-        trained, layout = network.load(pathlib.Path(a.network))
-        layers = kaldi.read_layers(pathlib.Path(a.model) / "am/final.mdl")
-        network.save(network.averaged(trained, layers, a.share), pathlib.Path(a.out), layout)
+        loaded = [network.load(pathlib.Path(path)) for path in a.networks]
+        mixed = network.averaged([net for net, _ in loaded])
+        if a.towards:
+            mixed = network.drawn_back(mixed, kaldi.read_layers(pathlib.Path(a.towards) / "am/final.mdl"), a.share)
+        network.save(mixed, pathlib.Path(a.out), loaded[0][1])
 
     return run
 
@@ -223,7 +225,7 @@ STAGES = {
     "readings": (readings, "spoken readings to measure with, each with its step and value"),
     "pack": (pack, "a corpus as a small pack to carry"),
     "train": (train, "packs to a network"),
-    "average": (average, "a network trained on from a model, drawn back towards it"),
+    "average": (average, "the average of networks trained on from the same one"),
     "export": (export, "a network to the recogniser's files"),
     "graph": (graph, "words and fillers to the graph; no training, seconds"),
     "verify": (verify, "does the recogniser compute what was trained"),

@@ -136,6 +136,15 @@ def best_path(start, arcs, finals, pdf_of, outputs):
     return total[end] + finals[end] - graph_cost, graph_cost, history[end]
 
 
+def acoustic_scale(model):
+    """Weight of the network's scores against the graph's costs, as the recogniser is told."""
+    for line in (pathlib.Path(model) / "conf/model.conf").read_text().splitlines():
+        name, _, value = line.partition("=")
+        if name == "--acoustic-scale":
+            return float(value)
+    return 1.0
+
+
 def check(model, sound, listed, layout_name="broad", words=lexicon.WORDS, common=lexicon.COMMON, costs=filler.Costs()):
     """Our score and words, and the recogniser's, of one recording with one grammar."""
     layout = phones.layout(layout_name)
@@ -143,7 +152,7 @@ def check(model, sound, listed, layout_name="broad", words=lexicon.WORDS, common
     builder = graph.acoustic(layout, lexicon.read(words), lexicon.read(common), numbers, costs)
     sentences = [[numbers[word] for word in phrase.split()] for phrase in listed]
     start, arcs, finals = composed(builder, *graph.grammar(sentences))
-    outputs = scores(kaldi.read_layers(pathlib.Path(model) / "am/final.mdl"), mfcc(sound))
+    outputs = acoustic_scale(model) * scores(kaldi.read_layers(pathlib.Path(model) / "am/final.mdl"), mfcc(sound))
     acoustic, graph_cost, path = best_path(start, arcs, finals, layout.pdf_of_transition(), outputs)
     names = {number: word for word, number in numbers.items()}
     recogniser = vosk.Model(model)

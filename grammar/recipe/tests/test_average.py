@@ -22,12 +22,24 @@ class Average(unittest.TestCase):
             network.save(fresh(1), folder / "before.pt", "mono")
             export.export(str(folder / "before.pt"), str(folder / "model"))
             layers = kaldi.read_layers(folder / "model/am/final.mdl")
-            trained, before, mixed = fresh(2), fresh(2), fresh(2)
+            trained, before = fresh(2), fresh(2)
             before.take(layers)
-            network.averaged(mixed, layers, 0.75)
+            mixed = network.drawn_back(trained, layers, 0.75)
             expected = 0.75 * trained.head.widen.weight + 0.25 * before.head.widen.weight
             self.assertLess(float((mixed.head.widen.weight - expected).abs().max()), 1e-6)
             self.assertGreater(float((mixed.head.widen.weight - trained.head.widen.weight).abs().max()), 1e-3)
+
+    def test_of_several_networks_has_the_mean_of_each_weight(self):
+        from recipe import network
+
+        torch.manual_seed(3)
+        three = [network.Network(80, width=32, bottleneck=16).eval() for _ in range(3)]
+        kept = [net.head.widen.weight.clone() for net in three]
+
+        mean = network.averaged(three)
+
+        self.assertLess(float((mean.head.widen.weight - sum(kept) / 3).abs().max()), 1e-6)
+        self.assertTrue(all(torch.equal(net.head.widen.weight, own) for net, own in zip(three, kept)))
 
 
 if __name__ == "__main__":

@@ -29,7 +29,7 @@ final class SpeechLevel {
     private static final int CLICK = 3;
 
     /** Rise of the loudest sound above the noise, in decibels, from which soft consonants stand out as well. */
-    private static final double CLEAR = 24;
+    private static final double CLEAR = 30;
 
     private static final double PRE_EMPHASIS = 0.97;
 

@@ -65,12 +65,11 @@ public final class VoskEar implements Ear {
     public Listening listen(Collection<String> phrases) {
         List<String> known = new ArrayList<>();
         for (String phrase : phrases) {
-            boolean words = !phrase.isBlank() && !phrase.equals(UNKNOWN);
-            if (words && missing(Arrays.asList(phrase.split(" "))).isEmpty()) {
+            if (!phrase.isBlank() && missing(Arrays.asList(phrase.split(" "))).isEmpty()) {
                 known.add(phrase);
             }
         }
-        if (folder.words().contains(UNKNOWN)) {
+        if (folder.words().contains(UNKNOWN) && !known.contains(UNKNOWN)) {
             known.add(UNKNOWN);
         }
         if (known.isEmpty()) {
