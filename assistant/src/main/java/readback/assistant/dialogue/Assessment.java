@@ -36,6 +36,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
+import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Situation;
 
 /**
@@ -73,6 +74,9 @@ public final class Assessment implements Situation {
 
     /** The same for the outcome of each job; a step is looked for several times in one turn. */
     private final Map<String, Optional<Report>> reports = new ConcurrentHashMap<>();
+
+    /** The same for the steps that apply, by job. */
+    private final Map<String, List<Job.Placed>> steps = new ConcurrentHashMap<>();
 
     /**
      * @param settings as at the start, but for the units, which can be changed by voice
@@ -188,6 +192,11 @@ public final class Assessment implements Situation {
     /** What came of the measurements that a job asks to judge; empty while something that it needs is missing. */
     Optional<Report> report(String name) {
         return reports.computeIfAbsent(name, new Reports(this)::of);
+    }
+
+    /** The steps of a job that apply now, in order, each with its checklist. */
+    List<Job.Placed> steps(Job job) {
+        return steps.computeIfAbsent(job.id(), id -> job.applicable(this).toList());
     }
 
     private Optional<Advice> advice() {

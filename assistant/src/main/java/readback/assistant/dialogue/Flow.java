@@ -46,7 +46,7 @@ final class Flow {
 
     /** The applicable steps that are not filled, in order. */
     Stream<Job.Placed> open(State state) {
-        return job(state).applicable(state.assessment()).filter(placed -> !filled(placed.step(), state));
+        return state.assessment().steps(job(state)).stream().filter(placed -> !filled(placed.step(), state));
     }
 
     private static boolean filled(Step step, State state) {
@@ -64,8 +64,7 @@ final class Flow {
 
     /** The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled one. */
     String slotFor(State state, Quantity quantity) {
-        List<Step> measuring = job(state)
-                .applicable(state.assessment())
+        List<Step> measuring = state.assessment().steps(job(state)).stream()
                 .map(Job.Placed::step)
                 .filter(step -> measured(step).filter(quantity::equals).isPresent())
                 .toList();

@@ -161,8 +161,7 @@ final class Orders {
     }
 
     private Optional<Step> stepOf(Draft draft, String slot) {
-        return flow.job(draft.state())
-                .applicable(draft.assessment())
+        return draft.assessment().steps(flow.job(draft.state())).stream()
                 .map(Job.Placed::step)
                 .filter(step -> step.slot().equals(slot))
                 .findFirst();
