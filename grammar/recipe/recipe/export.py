@@ -12,15 +12,13 @@ FEATURES = """--use-energy=false
 --high-freq=-400
 --dither=0.0
 """
-# The language of a phrase list weighs more than the network's scores as they are: a network is too sure of itself in noise.
-# 0.8 takes more readings in a fan than 1; below that, a digit said twice ("nine nine") is heard as one.
 # The pauses that end an utterance (endpoint rules) are long: a listener with its own speech detector asks for the final
 # result earlier, and these ends remain for speech that hardly stands out of the noise.
 DECODER = """--min-active=200
 --max-active=3000
 --beam=13.0
 --lattice-beam=6.0
---acoustic-scale=0.8
+--acoustic-scale=1.0
 --frame-subsampling-factor=3
 --frames-per-chunk=12
 --endpoint.silence-phones=1

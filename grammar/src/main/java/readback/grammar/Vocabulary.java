@@ -21,27 +21,27 @@ public record Vocabulary(String step, List<String> phrases, SortedSet<String> wo
     public static final String UNKNOWN = "[unk]";
 
     /**
-     * Pairs of unknown words to all words and phrase ends. The recogniser counts phrases: listed once among thousands,
-     * {@value #UNKNOWN} would cost so much that talk turns into numbers; listed oftener, it takes the place of soft digits.
-     * Measured with the bundled model on unrelated speech and on spoken readings; figures in the recipe's README.
+     * Unknown speech makes up so much of all words and phrase ends. The recogniser counts phrases: listed once among
+     * thousands, {@value #UNKNOWN} would cost so much that talk turns into numbers. Measured with the bundled model on
+     * unrelated speech and on spoken numbers; figures in the recipe's README.
      */
-    private static final double UNKNOWN_PAIRS = 0.005;
+    private static final double UNKNOWN_SHARE = 0.02;
 
     public Vocabulary {
         phrases = List.copyOf(phrases);
         words = Collections.unmodifiableSortedSet(new TreeSet<>(words));
     }
 
-    /** The phrases with unknown speech among them, mostly in pairs, so that talk goes on after one unknown word. */
+    /** The phrases with unknown speech among them; half of it in pairs, so that talk goes on after one unknown word. */
     public static List<String> withUnknown(List<String> phrases) {
         int total = 0;
         for (String phrase : phrases) {
             total += phrase.split(" ", -1).length + 1;
         }
-        int pairs = (int) Math.round(UNKNOWN_PAIRS * total);
+        int times = (int) Math.max(1, Math.round(UNKNOWN_SHARE * total));
         List<String> all = new ArrayList<>(phrases);
-        all.addAll(Collections.nCopies(pairs, UNKNOWN + " " + UNKNOWN));
-        all.add(UNKNOWN);
+        all.addAll(Collections.nCopies(times / 2, UNKNOWN + " " + UNKNOWN));
+        all.addAll(Collections.nCopies(times - times / 2, UNKNOWN));
         return all;
     }
 

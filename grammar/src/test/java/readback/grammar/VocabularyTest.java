@@ -70,14 +70,16 @@ class VocabularyTest {
     }
 
     @Test
-    void unknownSpeechIsListedInPairsOneToTwoHundredWordsAndPhraseEnds() {
+    void unknownSpeechMakesUpTwoPercentOfWordsAndPhraseEnds() {
         List<String> phrases = new ArrayList<>(Collections.nCopies(100, "suction one eighteen"));
 
         List<String> all = Vocabulary.withUnknown(phrases);
 
-        // 300 words and 100 ends: two pairs
+        // 300 words and 100 ends: eight times unknown, half of them in pairs
         assertThat(all.subList(0, 100)).isEqualTo(phrases);
-        assertThat(all.subList(100, all.size())).containsExactly("[unk] [unk]", "[unk] [unk]", "[unk]");
+        assertThat(all.subList(100, all.size()))
+                .containsExactly(
+                        "[unk] [unk]", "[unk] [unk]", "[unk] [unk]", "[unk] [unk]", "[unk]", "[unk]", "[unk]", "[unk]");
     }
 
     @Test

@@ -2,14 +2,15 @@ package readback.assistant.dialogue;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Caution;
 import readback.calc.caution.Cautions;
@@ -73,10 +74,10 @@ public final class Assessment implements Situation {
     private @Nullable Advice advice;
 
     /** The same for the outcome of each job; a step is looked for several times in one turn. */
-    private final Map<String, Optional<Report>> reports = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Report>> reports = Collections.synchronizedMap(new HashMap<>());
 
     /** The same for the steps that apply, by job. */
-    private final Map<String, List<Job.Placed>> steps = new ConcurrentHashMap<>();
+    private final Map<String, List<Job.Placed>> steps = Collections.synchronizedMap(new HashMap<>());
 
     /**
      * @param settings as at the start, but for the units, which can be changed by voice

@@ -65,11 +65,12 @@ public final class VoskEar implements Ear {
     public Listening listen(Collection<String> phrases) {
         List<String> known = new ArrayList<>();
         for (String phrase : phrases) {
-            if (!phrase.isBlank() && missing(Arrays.asList(phrase.split(" "))).isEmpty()) {
+            boolean words = !phrase.isBlank() && !phrase.equals(UNKNOWN);
+            if (words && missing(Arrays.asList(phrase.split(" "))).isEmpty()) {
                 known.add(phrase);
             }
         }
-        if (folder.words().contains(UNKNOWN) && !known.contains(UNKNOWN)) {
+        if (folder.words().contains(UNKNOWN)) {
             known.add(UNKNOWN);
         }
         if (known.isEmpty()) {
