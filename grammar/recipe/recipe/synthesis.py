@@ -113,7 +113,10 @@ def synthesise(out, count, seed, held_out=False, talk=0.2, readings=0.0):
     clips, batches = [], {}
     for i in range(count):
         kind = r.random()
-        words = small_talk(r, common) if kind < talk else next(called) if kind < talk + readings else next(job)
+        if kind < talk:
+            words = small_talk(r, common)
+        else:
+            words = next(called if kind < talk + readings else job)
         text, target = spoken_text(words, r), out / f"{seed}_{i:05d}.wav"
         engine = r.random()
         if held_out:

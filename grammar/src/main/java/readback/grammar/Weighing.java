@@ -34,7 +34,7 @@ final class Weighing {
     private static final double HEARD = 0.35;
     /** The same where the best hypothesis is not understood or cannot be. */
     private static final double HEARD_SECOND = 0.5;
-    /** The same for the order that ends the session: a record that was closed by a misheard word is lost for the job. */
+    /** The same for the order that ends the session: what a misheard word closed is over. */
     private static final double HEARD_END = 0.7;
     /** Below this share of everything heard, nothing is taken. */
     private static final double FAINT = 0.2;

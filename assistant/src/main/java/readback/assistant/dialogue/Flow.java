@@ -44,16 +44,20 @@ final class Flow {
         return revisited.or(() -> open(state).map(Job.Placed::step).findFirst());
     }
 
+    /** The steps of the job under way that apply now, in order. */
+    Stream<Job.Placed> applicable(State state) {
+        return state.assessment().steps(job(state)).stream();
+    }
+
     /** The applicable steps that are not filled, in order. */
     Stream<Job.Placed> open(State state) {
-        return state.assessment().steps(job(state)).stream().filter(placed -> !filled(placed.step(), state));
+        return applicable(state).filter(placed -> !filled(placed.step(), state));
     }
 
     private static boolean filled(Step step, State state) {
         Task task = step.task();
         if (task instanceof Task.Judge judge) {
-            Optional<String> due = state.assessment().report(judge.report()).map(Report::recorded);
-            return due.isPresent() && due.equals(state.announced(judge.report()));
+            return state.told(judge.report());
         }
         if (task instanceof Task.Question question && question.mustBeYes()) {
             return state.sheet().option(step.slot()).filter(Intake.NO::equals).isEmpty()
@@ -64,7 +68,7 @@ final class Flow {
 
     /** The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled one. */
     String slotFor(State state, Quantity quantity) {
-        List<Step> measuring = state.assessment().steps(job(state)).stream()
+        List<Step> measuring = applicable(state)
                 .map(Job.Placed::step)
                 .filter(step -> measured(step).filter(quantity::equals).isPresent())
                 .toList();

@@ -161,7 +161,7 @@ final class Orders {
     }
 
     private Optional<Step> stepOf(Draft draft, String slot) {
-        return draft.assessment().steps(flow.job(draft.state())).stream()
+        return flow.applicable(draft.state())
                 .map(Job.Placed::step)
                 .filter(step -> step.slot().equals(slot))
                 .findFirst();
@@ -276,10 +276,7 @@ final class Orders {
 
     /** Whether everything that the job comes to by measurement was announced and still holds. */
     private boolean reached(Draft draft) {
-        return outcomes(draft).allMatch(report -> {
-            Optional<String> due = draft.assessment().report(report).map(Report::recorded);
-            return due.isPresent() && due.equals(draft.state().announced(report));
-        });
+        return outcomes(draft).allMatch(draft.state()::told);
     }
 
     /** The reports of the job; none where it comes to no outcome by measurement. */

@@ -102,6 +102,12 @@ public record State(
         return Optional.ofNullable(announced.get(report));
     }
 
+    /** Whether a report has an outcome, and it was spoken as it is now. */
+    boolean told(String report) {
+        Optional<String> due = assessment.report(report).map(Report::recorded);
+        return due.isPresent() && due.equals(announced(report));
+    }
+
     /** Everything announced, the charge verdict first, in one line; empty while nothing was. */
     public Optional<String> verdict() {
         List<String> all = new ArrayList<>();

@@ -137,15 +137,16 @@ public final class Session {
     }
 
     private void take(Event event, Turn turn) {
-        Optional<Event> disk = keep(event, turn);
-        carryOut(event, turn);
+        List<Line> lines = Line.of(turn, wording);
+        Optional<Event> disk = keep(event, turn, lines);
+        carryOut(event, turn, lines);
         disk.ifPresent(this::on);
     }
 
     /** Records the turn; the loss or the return of the disk is an event that follows. */
-    private Optional<Event> keep(Event event, Turn turn) {
+    private Optional<Event> keep(Event event, Turn turn, List<Line> lines) {
         events++;
-        List<String> shown = Line.shown(turn, wording);
+        List<String> shown = lines.stream().map(Line::shown).toList();
         Optional<String> trouble = record.append(Entry.of(events, event, turn, shown));
         if (trouble.isPresent() == recordLost) {
             return Optional.empty();
@@ -157,11 +158,10 @@ public final class Session {
                         : new Event.DeviceFound(event.at(), Event.RECORD));
     }
 
-    private void carryOut(Event event, Turn turn) {
+    private void carryOut(Event event, Turn turn, List<Line> lines) {
         audiences.forEach(audience -> audience.happened(event, turn));
         for (Effect effect : turn.effects()) {
             if (effect instanceof Effect.Say) {
-                List<Line> lines = Line.of(turn, wording);
                 audiences.forEach(audience -> audience.says(lines));
             } else if (effect instanceof Effect.Hush) {
                 audiences.forEach(Audience::hush);

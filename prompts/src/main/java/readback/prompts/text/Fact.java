@@ -1,6 +1,7 @@
 package readback.prompts.text;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -11,9 +12,6 @@ import readback.calc.quantity.UnitSetting;
 
 /** Something that a text has a place for. Typed, so that the ear and the eye each get their own form. */
 public sealed interface Fact {
-
-    /** Tenths in one. */
-    int TENTHS = 10;
 
     /** A value with its name: "suction, one one eight, p s i". */
     record Stated(Reading reading) implements Fact {}
@@ -67,7 +65,8 @@ public sealed interface Fact {
 
     /** A number to one decimal, without a trailing zero and without a negative zero. */
     public static BigDecimal rounded(double value) {
-        long tenths = Math.round(Math.abs(value) * TENTHS) * (value < 0 ? -1 : 1);
-        return tenths % TENTHS == 0 ? BigDecimal.valueOf(tenths / TENTHS) : BigDecimal.valueOf(tenths, 1);
+        BigDecimal tenths = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP);
+        BigDecimal plain = tenths.stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0, RoundingMode.UNNECESSARY) : plain;
     }
 }
