@@ -104,13 +104,16 @@ def average(parser):
 
 
 def export(parser):
-    parser.add_argument("network", help="network.pt of the stage train")
+    parser.add_argument("networks", nargs="+", help="network.pt of the stage train, or a model folder; of two the scores add up")
     parser.add_argument("model", help="model folder to write")
+    parser.add_argument("--shares", default="", help="of two networks: the weight of each one's scores, '0.3,0.7'")
+    parser.add_argument("--acoustic-scale", type=float, default=1.0, help="weight of the scores against the graph's costs")
 
     def run(a):
         from recipe import export as exporting
 
-        exporting.export(a.network, a.model)
+        shares = [float(x) for x in a.shares.split(",")] if a.shares else [1.0 / len(a.networks)] * len(a.networks)
+        exporting.export(a.networks, a.model, shares, a.acoustic_scale)
 
     return run
 
@@ -212,7 +215,7 @@ def full(parser):
 
         if not training.main(Settings.of(a)):
             sys.exit(3)
-        exporting.export(f"{a.out}/network.pt", a.model)
+        exporting.export([f"{a.out}/network.pt"], a.model)
         graphs.build(a.model, a.layout)
         if a.test:
             evaluation.main(a.model, a.test, f"{a.model}/evaluation.txt")

@@ -143,7 +143,9 @@ def disturb(wave, inside, dice):
     bins = points // 2 + 1
     hertz = torch.linspace(0, RATE / 2, bins, device=dice.device)[None]
 
-    response = curve(dice, batch, bins, ripple=6.0)
+    # Half of the speakers sound muffled, by a hood, a cover or a hand before the microphone, or thin.
+    tilt = torch.where(dice.chance(batch, 0.5), dice.uniform(batch, low=-5.0, high=4.0), 0.0)
+    response = curve(dice, batch, bins, ripple=6.0, slope=tilt)
     top = torch.where(dice.chance(batch, 0.15), dice.uniform(batch, low=3300, high=7000), 9000.0)
     response = response / (1 + (hertz / top[:, None]) ** 12).sqrt()
     floor = torch.where(dice.chance(batch, 0.3), dice.uniform(batch, low=80, high=320), 1e-3)

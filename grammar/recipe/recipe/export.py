@@ -1,4 +1,4 @@
-"""A trained network as the files that the recogniser reads: am/final.mdl and conf/."""
+"""A trained network, or two that decide together, as the files that the recogniser reads: am/final.mdl and conf/."""
 
 import pathlib
 
@@ -18,23 +18,35 @@ DECODER = """--min-active=200
 --max-active=3000
 --beam=13.0
 --lattice-beam=6.0
---acoustic-scale=1.0
+--acoustic-scale={acoustic_scale}
 --frame-subsampling-factor=3
---frames-per-chunk=12
+--frames-per-chunk=6
 --endpoint.silence-phones=1
 --endpoint.rule1.min-trailing-silence=5.0
---endpoint.rule2.min-trailing-silence=0.45
+--endpoint.rule2.min-trailing-silence=0.36
 --endpoint.rule3.min-trailing-silence=0.6
 --endpoint.rule4.min-trailing-silence=1.0
 """
 
 
-def export(trained, model):
-    """Writes network file `trained` into model folder `model`; the graph is written by the stage `graph`."""
-    net, layout = network.load(trained)
+def export(sources, model, shares=(1.0,), acoustic_scale=1.0):
+    """Writes networks, the scores of which are added up with these shares, into folder `model`; the stage `graph` adds the graph.
+
+    A source is a network file or a model folder of one network.
+    """
+    if len(sources) != len(shares):
+        raise ValueError(f"{len(sources)} networks and {len(shares)} shares")
     model = pathlib.Path(model)
+    branches, layout = [], "broad"
+    for source, share in zip(map(pathlib.Path, sources), shares):
+        if source.is_dir():
+            layers = kaldi.read_layers(source / "am/final.mdl")
+        else:
+            net, layout = network.load(source)
+            layers = net.folded()
+        branches.append(network.Branch(share, layers))
     for folder in ("am", "conf", "graph"):
         (model / folder).mkdir(parents=True, exist_ok=True)
-    kaldi.write_model(model / "am/final.mdl", phones.layout(layout), net.folded())
+    kaldi.write_model(model / "am/final.mdl", phones.layout(layout), branches)
     (model / "conf/mfcc.conf").write_text(FEATURES)
-    (model / "conf/model.conf").write_text(DECODER)
+    (model / "conf/model.conf").write_text(DECODER.format(acoustic_scale=acoustic_scale))

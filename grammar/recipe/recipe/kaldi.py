@@ -5,6 +5,7 @@ a vector is "FV ", its length and float32 values; a matrix "FM ", rows, columns 
 the byte 4, its length and int32 values. The file is a transition model, the network, and the class priors (empty).
 """
 
+import re
 import struct
 
 import numpy as np
@@ -83,33 +84,46 @@ def spliced(node, offsets):
     return parts[0] if len(parts) == 1 else f"Append({', '.join(parts)})"
 
 
-def configuration(layers, features=40):
-    """The network as the recogniser's configuration lines and its components (name, type, content)."""
-    lines, components = [f"input-node name=input dim={features}"], []
+def chain(layers, prefix):
+    """Layers one after the other: configuration lines, components (name, type, content) and the name of the last node."""
+    lines, components = [], []
     current = block = "input"
     for layer in layers:
-        node = layer.name + ".affine"
+        name = prefix + layer.name
+        node = name + ".affine"
         components.append((node, "FixedAffineComponent", layer))
         lines.append(f"component-node name={node} component={node} input={spliced(current, layer.offsets)}")
         current = node
         if layer.relu:
-            node = layer.name + ".relu"
+            node = name + ".relu"
             components.append((node, "RectifiedLinearComponent", layer))
             lines.append(f"component-node name={node} component={node} input={current}")
             current = node
             if layer.residual:
-                node = layer.name + ".sum"
+                node = name + ".sum"
                 components.append((node, "NoOpComponent", layer))
                 total = f"Sum(Scale({layer.residual}, {block}), {current})"
                 lines.append(f"component-node name={node} component={node} input={total}")
                 current = node
             block = current
-    lines.append(f"output-node name=output input={current} objective=linear")
+    return lines, components, current
+
+
+def configuration(branches, features=40):
+    """Networks whose scores are added up as the recogniser's configuration lines, and their components."""
+    lines, components, scores = [f"input-node name=input dim={features}"], [], []
+    for i, branch in enumerate(branches):
+        own_lines, own_components, last = chain(branch.layers, f"branch{i + 1}." if len(branches) > 1 else "")
+        lines += own_lines
+        components += own_components
+        scores.append(f"Scale({branch.share}, {last})" if len(branches) > 1 else last)
+    total = f"Sum({', '.join(scores)})" if len(scores) > 1 else scores[0]
+    lines.append(f"output-node name=output input={total} objective=linear")
     return lines, components
 
 
-def write_network(out, layers):
-    lines, components = configuration(layers)
+def write_network(out, branches):
+    lines, components = configuration(branches)
     out.token("<Nnet3>")
     out.out.write(b"\n" + "".join(line + "\n" for line in lines).encode() + b"\n")
     out.token("<NumComponents>")
@@ -141,15 +155,18 @@ def write_network(out, layers):
     out.token("</Nnet3>")
 
 
-def write_model(path, layout, layers):
+def write_model(path, layout, branches):
+    """Writes one network, or two whose scores are added up: the recogniser's sum takes two."""
+    if len(branches) > 2:
+        raise ValueError(f"{len(branches)} networks; the scores of two can be added up")
     with open(path, "wb") as file:
         file.write(b"\0B")
         out = Writer(file)
         write_transitions(out, layout)
-        write_network(out, layers)
+        write_network(out, branches)
         for name, side in (("<LeftContext>", 0), ("<RightContext>", 1)):
             out.token(name)
-            out.integer(sum(layer.context[side] for layer in layers))
+            out.integer(max(sum(layer.context[side] for layer in branch.layers) for branch in branches))
         out.token("<Priors>")
         out.vector([])
 
@@ -185,8 +202,8 @@ class Reader:
         return self.values(self.integer())
 
 
-def read_layers(path):
-    """The layers of an acoustic model file that this recipe (or its predecessor, with the same node types) wrote."""
+def read_branches(path):
+    """The networks of an acoustic model file that this recipe (or its predecessor, with the same node types) wrote."""
     with open(path, "rb") as file:
         reader = Reader(file.read())
     reader.find("<Nnet3>")
@@ -207,7 +224,7 @@ def read_layers(path):
     nodes = [dict(part.split("=", 1) for part in line.split(" ", 3)[1:]) for line in lines if line.startswith("component")]
     rectified = {node["name"].rsplit(".", 1)[0] for node in nodes if node["name"].endswith(".relu")}
     summed = {node["name"].rsplit(".", 1)[0] for node in nodes if node["input"].startswith("Sum(")}
-    layers = []
+    layers = {}
     for node in nodes:
         if node["name"] not in affine:
             continue
@@ -219,5 +236,18 @@ def read_layers(path):
             offsets.append(int(number))
         weight, bias = affine[node["name"]]
         residual = network.RESIDUAL if name in summed else 0.0
-        layers.append(network.Layer(name, tuple(offsets), weight, bias, name in rectified, residual))
-    return layers
+        branch = re.match(r"branch\d+\.", name)
+        prefix = branch.group() if branch else ""
+        layer = network.Layer(name.removeprefix(prefix), tuple(offsets), weight, bias, name in rectified, residual)
+        layers.setdefault(prefix, []).append(layer)
+    output = next(line for line in lines if line.startswith("output-node"))
+    shares = [float(share) for share in re.findall(r"Scale\(([^,]+),", output)] or [1.0]
+    return [network.Branch(share, own) for share, own in zip(shares, layers.values())]
+
+
+def read_layers(path):
+    """The layers of a model file of one network."""
+    branches = read_branches(path)
+    if len(branches) > 1:
+        raise ValueError(f"{path} holds {len(branches)} networks; start from one of those that it was made of")
+    return branches[0].layers

@@ -34,6 +34,14 @@ class Layer:
         self.context = (max(0, -min(self.offsets)), max(0, max(self.offsets)))
 
 
+@dataclass
+class Branch:
+    """One of several exported networks whose scores are added up, each with its share."""
+
+    share: float
+    layers: list
+
+
 class Delay(nn.Module):
     """Splices neighbouring frames, squeezes them through a bottleneck, widens, normalises, rectifies, adds the input."""
 

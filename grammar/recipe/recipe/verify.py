@@ -45,8 +45,13 @@ def mfcc(sound):
     return logs @ (transform * (1 + 11 * np.sin(np.pi * order / 22))[:, None]).T
 
 
-def scores(layers, features):
-    """Network outputs [ceil(frames / 3), pdfs]: every layer at every frame, edges of the input repeated."""
+def scores(branches, features):
+    """Network outputs [ceil(frames / 3), pdfs], those of several added up, each with its share."""
+    return sum(branch.share * branch_scores(branch.layers, features) for branch in branches)
+
+
+def branch_scores(layers, features):
+    """Outputs of one network: every layer at every frame, edges of the input repeated."""
     frames = len(features)
     left = sum(layer.context[0] for layer in layers)
     right = sum(layer.context[1] for layer in layers)
@@ -152,7 +157,7 @@ def check(model, sound, listed, layout_name="broad", words=lexicon.WORDS, common
     builder = graph.acoustic(layout, lexicon.read(words), lexicon.read(common), numbers, costs)
     sentences = [[numbers[word] for word in phrase.split()] for phrase in listed]
     start, arcs, finals = composed(builder, *graph.grammar(sentences))
-    outputs = acoustic_scale(model) * scores(kaldi.read_layers(pathlib.Path(model) / "am/final.mdl"), mfcc(sound))
+    outputs = acoustic_scale(model) * scores(kaldi.read_branches(pathlib.Path(model) / "am/final.mdl"), mfcc(sound))
     acoustic, graph_cost, path = best_path(start, arcs, finals, layout.pdf_of_transition(), outputs)
     names = {number: word for word, number in numbers.items()}
     recogniser = vosk.Model(model)
@@ -173,7 +178,7 @@ def trained_difference(trained, model, sound):
     x = features.Mfcc()(samples)
     with torch.no_grad():
         ours = net(x, torch.tensor([x.shape[1]]))[0][0].numpy()
-    theirs = scores(kaldi.read_layers(pathlib.Path(model) / "am/final.mdl"), mfcc(sound))
+    theirs = scores(kaldi.read_branches(pathlib.Path(model) / "am/final.mdl"), mfcc(sound))
     return float(np.abs(ours - theirs).max())
 
 

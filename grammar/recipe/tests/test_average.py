@@ -20,7 +20,7 @@ class Average(unittest.TestCase):
         with tempfile.TemporaryDirectory() as place:
             folder = pathlib.Path(place)
             network.save(fresh(1), folder / "before.pt", "mono")
-            export.export(str(folder / "before.pt"), str(folder / "model"))
+            export.export([folder / "before.pt"], folder / "model")
             layers = kaldi.read_layers(folder / "model/am/final.mdl")
             trained, before = fresh(2), fresh(2)
             before.take(layers)

@@ -52,8 +52,19 @@ class TinyRun(unittest.TestCase):
             cls.complete = train.main(cls.settings)
         cls.said = said.getvalue()
         cls.model = folder / "model"
-        export.export(folder / "out/network.pt", cls.model)
-        cls.heard = graph.build(cls.model, "mono", cls.words, cls.common, cls.COSTS, sentences=0)
+        export.export([folder / "out/network.pt"], cls.model)
+        cls.heard = cls.with_graph(cls.model)
+
+    @classmethod
+    def with_graph(cls, model):
+        return graph.build(model, "mono", cls.words, cls.common, cls.COSTS, sentences=0)
+
+    def assert_recogniser_agrees(self, model, words, rng):
+        ours, path, theirs, text = verify.check(
+            model, synthetic.say(words, rng), self.LISTED, "mono", self.words, self.common, self.COSTS
+        )
+        self.assertEqual(text, path)
+        self.assertAlmostEqual(ours, theirs, delta=verify.TOLERANCE)
 
     def test_every_clip_is_packed_and_the_training_completes(self):
         self.assertEqual((60, 0), self.kept)
@@ -80,11 +91,27 @@ class TinyRun(unittest.TestCase):
     def test_the_recogniser_finds_the_path_and_the_score_that_we_compute(self):
         rng = np.random.default_rng(3)
         for words in (["yes"], ["two", "mother", "no"]):
-            ours, path, theirs, text = verify.check(
-                self.model, synthetic.say(words, rng), self.LISTED, "mono", self.words, self.common, self.COSTS
-            )
-            self.assertEqual(text, path)
-            self.assertAlmostEqual(ours, theirs, delta=verify.TOLERANCE)
+            self.assert_recogniser_agrees(self.model, words, rng)
+
+    @unittest.skipUnless(vosk.find(), "no Vosk library in the local Maven repository")
+    def test_two_networks_decide_together_with_their_shares(self):
+        import torch
+
+        from recipe import export, kaldi, network
+
+        trained, layout = network.load(pathlib.Path(self.settings.out) / "network.pt")
+        other = pathlib.Path(self.scratch.name, "other.pt")
+        with torch.no_grad():
+            trained.out.weight.mul_(0.5)
+        network.save(trained, other, layout)
+        both = pathlib.Path(self.scratch.name, "both")
+        export.export([self.model, other], both, (0.25, 0.75), 0.8)
+        self.with_graph(both)
+
+        one, two = kaldi.read_branches(both / "am/final.mdl")
+        self.assertEqual((0.25, 0.75), (one.share, two.share))
+        self.assertTrue(np.allclose(0.5 * one.layers[-1].weight, two.layers[-1].weight))
+        self.assert_recogniser_agrees(both, ["two", "mother", "no"], np.random.default_rng(4))
 
 
 if __name__ == "__main__":
