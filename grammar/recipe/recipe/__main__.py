@@ -44,7 +44,7 @@ def readings(parser):
 def confusions(parser):
     parser.add_argument("details", nargs="+", help="files that readback measure --details wrote")
     parser.add_argument("--out", default="../src/main/resources/readback/grammar/confusions.csv")
-    parser.add_argument("--model", default="readback-en-4")
+    parser.add_argument("--model", default="readback-en-5")
 
     def run(a):
         from recipe import confusions as confused

@@ -23,7 +23,7 @@ DECODER = """--min-active=200
 --frames-per-chunk=6
 --endpoint.silence-phones=1
 --endpoint.rule1.min-trailing-silence=5.0
---endpoint.rule2.min-trailing-silence=0.36
+--endpoint.rule2.min-trailing-silence=0.39
 --endpoint.rule3.min-trailing-silence=0.6
 --endpoint.rule4.min-trailing-silence=1.0
 """

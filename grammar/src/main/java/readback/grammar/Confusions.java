@@ -81,6 +81,15 @@ final class Confusions {
      * question, the smaller the share.
      */
     List<Alternative> alternatives(Hypothesis hypothesis) {
+        return alternatives(hypothesis, true);
+    }
+
+    /** The same for a hypothesis that means nothing: something else was said, however sure the recogniser is of its words. */
+    List<Alternative> instead(Hypothesis hypothesis) {
+        return alternatives(hypothesis, false);
+    }
+
+    private List<Alternative> alternatives(Hypothesis hypothesis, boolean believed) {
         List<String> words = words(hypothesis.words());
         List<Alternative> alternatives = new ArrayList<>();
         for (int at = 0; at < words.size(); at++) {
@@ -90,8 +99,8 @@ final class Confusions {
                     List<String> said = new ArrayList<>(words.subList(0, at));
                     said.addAll(confusion.said());
                     said.addAll(words.subList(end, words.size()));
-                    alternatives.add(
-                            new Alternative(String.join(" ", said), confusion.share() * doubt(hypothesis, at, end)));
+                    double doubt = believed ? doubt(hypothesis, at, end) : 1;
+                    alternatives.add(new Alternative(String.join(" ", said), confusion.share() * doubt));
                 }
             }
         }

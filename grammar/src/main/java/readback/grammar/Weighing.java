@@ -25,13 +25,13 @@ import readback.grammar.number.SpokenNumbers;
 final class Weighing {
 
     /** The least share among all meanings with which a value is taken without a question. */
-    private static final double SURE = 0.82;
+    private static final double SURE = 0.75;
     /** The same for an order that changes or ends something. */
     private static final double SURE_ORDER = 0.8;
     /** The same for an order that only makes us speak or wait. */
     private static final double HARMLESS = 0.55;
     /** The least share of everything heard, understood or not, with which a meaning is taken without a question. */
-    private static final double HEARD = 0.35;
+    private static final double HEARD = 0.42;
     /** The same where the best hypothesis is not understood or cannot be. */
     private static final double HEARD_SECOND = 0.5;
     /** The same for the order that ends the session: what a misheard word closed is over. */
@@ -42,6 +42,8 @@ final class Weighing {
     private static final double RIVAL = 0.1;
     /** A value that the recogniser is known to confuse with the best one is asked about from this share on. */
     private static final double CONFUSED = 0.02;
+    /** Confusions that make up less of what was heard do not explain it alone. */
+    private static final double CONFUSED_ENOUGH = 0.2;
     /** How much rarer an unusual value is than a typical one. */
     private static final double UNUSUAL = 0.4;
     /** Ways of saying a value that are odder than this are asked about. */
@@ -106,10 +108,10 @@ final class Weighing {
         typed = said.size() == 1
                 && said.get(0).details().isEmpty()
                 && said.get(0).confidence() >= 1;
-        hear(said.get(0).words(), said.get(0).confidence() / total);
+        hear(said.get(0), said.get(0).confidence() / total);
         bestIsMeant = candidates.values().stream().anyMatch(candidate -> candidate.grade() != Grade.IMPOSSIBLE);
         for (Hypothesis hypothesis : said.subList(1, said.size())) {
-            hear(hypothesis.words(), hypothesis.confidence() / total);
+            hear(hypothesis, hypothesis.confidence() / total);
         }
         if (candidates.isEmpty()) {
             return mostlyUnknown(said.get(0))
@@ -131,8 +133,12 @@ final class Weighing {
         return 2 * unknown >= words.length;
     }
 
-    private void hear(String words, double share) {
+    private void hear(Hypothesis hypothesis, double share) {
+        String words = hypothesis.words();
         List<Interpretation> meanings = grammar.understand(words, expectation);
+        if (!typed && meanings.stream().allMatch(each -> each.meaning() instanceof Meaning.NotUnderstood)) {
+            hearInstead(hypothesis, share);
+        }
         double sum = 0;
         for (Interpretation interpretation : meanings) {
             sum += interpretation.score();
@@ -143,18 +149,37 @@ final class Weighing {
                 refused = refused.or(() -> Optional.of(reason));
             } else {
                 double heard = share * interpretation.score() / sum;
-                double natural = Math.min(most, interpretation.score());
+                boolean value = !readings(interpretation.meaning()).isEmpty();
+                double natural = value ? Math.min(most, interpretation.score()) : interpretation.score();
                 add(new Interpretation(interpretation.meaning(), natural), heard, true);
             }
         }
     }
 
+    /** Words that mean nothing were not said: what the model is known to take for them shares their weight. */
+    private void hearInstead(Hypothesis hypothesis, double share) {
+        Map<Interpretation, Double> possible = new LinkedHashMap<>();
+        for (Confusions.Alternative alternative : confusions.instead(hypothesis)) {
+            Interpretation other =
+                    grammar.understand(alternative.words(), expectation).get(0);
+            if (!readings(other.meaning()).isEmpty()) {
+                possible.merge(other, alternative.share(), Double::sum);
+            }
+        }
+        double sum = possible.values().stream().mapToDouble(Double::doubleValue).sum();
+        possible.forEach((other, often) -> add(other, share * often / Math.max(sum, CONFUSED_ENOUGH), true));
+    }
+
     /**
      * Whether a digit may have been lost: two digits alone, which are rather said as a cardinal ("six nine" may be all that
-     * was heard of "six nine nine"), or "a" before a number, which "eight" is heard as.
+     * was heard of "six nine nine"), "a" before a number, which "eight" is heard as, or nothing behind "a" or "and".
      */
     private static boolean seemsCut(String words) {
         List<String> tokens = List.of(words.split(" ", -1));
+        String last = tokens.get(tokens.size() - 1);
+        if (last.equals("a") || last.equals("and")) {
+            return true;
+        }
         int at = 0;
         while (at < tokens.size()) {
             int end = SpokenNumbers.endOfRun(tokens, at);
@@ -188,25 +213,43 @@ final class Weighing {
 
     private void add(Interpretation interpretation, double heard, boolean sums) {
         Meaning meaning = asAnswer(interpretation.meaning());
-        Candidate before = candidates.get(meaning);
+        Candidate before = candidates.get(said(meaning));
         if (before == null) {
-            candidates.put(meaning, new Candidate(meaning, heard, interpretation.score(), grade(meaning)));
+            candidates.put(said(meaning), new Candidate(meaning, heard, interpretation.score(), grade(meaning)));
         } else {
             double both = sums ? before.heard() + heard : Math.max(before.heard(), heard);
             double natural = Math.max(before.natural(), interpretation.score());
-            candidates.put(meaning, new Candidate(meaning, both, natural, before.grade()));
+            candidates.put(said(meaning), new Candidate(before.meaning(), both, natural, before.grade()));
         }
+    }
+
+    /** What candidates are told apart by: 50.7 and 50.70 are one value. */
+    private static Meaning said(Meaning meaning) {
+        if (meaning instanceof Meaning.Values values) {
+            return new Meaning.Values(withoutZeros(values.readings()));
+        }
+        return meaning instanceof Meaning.Correction correction
+                ? new Meaning.Correction(withoutZeros(correction.readings()))
+                : meaning;
+    }
+
+    private static List<Reading> withoutZeros(List<Reading> readings) {
+        return readings.stream()
+                .map(reading -> new Reading(reading.quantity(), reading.value().stripTrailingZeros(), reading.unit()))
+                .toList();
     }
 
     /** Adds what the model is known to take for the words of the best hypothesis, where it is a value too. */
     private void suspect(Hypothesis best, double total) {
-        Meaning meant = grammar.understand(best.words(), expectation).get(0).meaning();
+        Meaning meant =
+                said(grammar.understand(best.words(), expectation).get(0).meaning());
         for (Confusions.Alternative alternative : confusions.alternatives(best)) {
             Interpretation other =
                     grammar.understand(alternative.words(), expectation).get(0);
             if (!readings(other.meaning()).isEmpty()) {
-                Candidate offered = candidates.get(other.meaning());
-                if (offered != null && !other.meaning().equals(meant)) {
+                Meaning alternate = said(other.meaning());
+                Candidate offered = candidates.get(alternate);
+                if (offered != null && !alternate.equals(meant)) {
                     confused |= offered.heard() >= CONFUSED && offered.grade() == Grade.TYPICAL;
                 }
                 add(other, best.confidence() / total * alternative.share(), false);

@@ -7,6 +7,7 @@ import static readback.calc.quantity.Quantity.RUN_TIME;
 import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +55,40 @@ class WeighingTest {
     void aValueHeardWithoutRivalIsTakenAtOnce() {
         assertThat(decide(heard("fifty two", 0.96), heard("fifty three", 0.04)))
                 .isEqualTo(new Decision.Accept(minutes("52"), 0.96, false));
+    }
+
+    @Test
+    void aNumberAndTheSameWithAZeroBehindItAreOneValue() {
+        assertThat(decide(heard("nine point five", 0.6), heard("nine point fifty", 0.4)))
+                .isEqualTo(new Decision.Accept(minutes("9.5"), 1, false));
+    }
+
+    @Test
+    void nothingBehindAndMayBeALostDigit() {
+        assertThat(decide(heard("a hundred and a", 0.98))).isEqualTo(new Decision.Accept(minutes("100"), 0.98, true));
+    }
+
+    @Test
+    void aRefrigerantMayEndOnALetter() {
+        Expectation plate = new Expectation(
+                "refrigerant", Optional.empty(), Optional.of("refrigerant"), Optional.empty(), UnitSetting.US);
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), NONE, plate, Prior.indifferent())
+                        .decide(List.of(heard("four ten a", 0.98))))
+                .isEqualTo(new Decision.Accept(new Meaning.Choice("refrigerant", "R-410A"), 0.98, false));
+    }
+
+    @Test
+    void wordsThatMeanNothingAreTakenForWhatTheyAreKnownToBeHeardForAndAskedAbout() {
+        Confusions known = new Confusions(List.of(new Confusion(List.of("a"), List.of("eight"), 0.1)));
+        Hypothesis nonsense = heard("a hundred and a minutes", 0.98);
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), known, STEP, Prior.indifferent()).decide(List.of(nonsense)))
+                .isInstanceOfSatisfying(Decision.Accept.class, accepted -> {
+                    assertThat(accepted.meaning()).isEqualTo(minutes("108"));
+                    assertThat(accepted.doubtful()).isTrue();
+                });
+        assertThat(decide(nonsense)).isInstanceOf(Decision.AskAgain.class);
     }
 
     @Test
