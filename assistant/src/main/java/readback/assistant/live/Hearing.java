@@ -152,6 +152,9 @@ final class Hearing implements AutoCloseable {
         }
         if (!open || (deafNow && !interrupts)) {
             if (!wasDeaf) {
+                if (!partial.isEmpty()) {
+                    out.accept(new LiveInput.Partial(""));
+                }
                 forget();
             }
             wasDeaf = true;

@@ -82,6 +82,7 @@ public final class LiveSession {
     private final Waits waits = new Waits();
     private final AnswerTimes answerTimes = new AnswerTimes();
     private final Foresight foresight = new Foresight();
+    private final Welcome welcome = new Welcome();
     private final Condition condition;
     private final Mouth mouth;
     private final Hearing hearing;
@@ -184,6 +185,8 @@ public final class LiveSession {
             waits.over(listening(open) && !foresight.speaking(), clock.instant())
                     .forEach(this::on);
             foresight.due(System.nanoTime()).ifPresent(words -> foresee(open, words));
+            boolean someoneSpeaks = foresight.speaking() || hearing.meter().open();
+            welcome.due(someoneSpeaks, System.nanoTime()).ifPresent(mouth::say);
         }
     }
 
@@ -219,6 +222,7 @@ public final class LiveSession {
 
     void spoken(LiveInput.Spoken spoken) {
         long understoodAt = System.nanoTime();
+        welcome.drop();
         talking = false;
         foresight.partial("", understoodAt);
         if (condition.spoken(spoken.aboveNoise(), clock.instant())) {
@@ -289,6 +293,7 @@ public final class LiveSession {
     }
 
     private void act(Action action) {
+        welcome.drop();
         if (action instanceof Action.Utter utter) {
             mouth.hush();
             on(new Event.Heard(clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(utter.words()))));
@@ -336,7 +341,13 @@ public final class LiveSession {
     private final class Speaker implements Audience {
         @Override
         public void says(List<Line> lines) {
-            mouth.say(lines.stream().map(Line::spoken).toList());
+            List<String> texts = lines.stream().map(Line::spoken).toList();
+            if (session == null && !settings.headset()) {
+                mouth.expect(texts);
+                welcome.hold(texts);
+            } else {
+                mouth.say(texts);
+            }
         }
 
         @Override

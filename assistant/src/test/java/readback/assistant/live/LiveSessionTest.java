@@ -251,7 +251,11 @@ class LiveSessionTest {
         return view.readings().stream().anyMatch(row -> row.value().equals(value));
     }
 
+    /** Loud sound after a little quiet, which a level needs to tell the one from the other. */
     private void loud(double seconds) {
+        for (int chunk = 0; chunk < 10; chunk++) {
+            sound.add(Optional.of(new short[CHUNK]));
+        }
         for (int chunk = 0; chunk < Math.round(seconds * 50); chunk++) {
             short[] tone = new short[CHUNK];
             for (int i = 0; i < CHUNK; i++) {
