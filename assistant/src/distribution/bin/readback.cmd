@@ -18,5 +18,7 @@ if not errorlevel 1 goto start
 echo readback: no Java found. Install a Java runtime 17 or newer, or set JAVA_HOME to one. 1>&2
 exit /b 69
 :start
-"%READBACK_JAVA%" -XX:+UseSerialGC "-Dreadback.home=%READBACK_HOME%" %READBACK_OPTS% -jar "%READBACK_HOME%\lib\readback-assistant-${project.version}.jar" %*
+set "quick="
+if "%~1"=="replay" set "quick=-XX:TieredStopAtLevel=1"
+"%READBACK_JAVA%" -XX:+UseSerialGC %quick% "-Dreadback.home=%READBACK_HOME%" %READBACK_OPTS% -jar "%READBACK_HOME%\lib\readback-assistant-${project.version}.jar" %*
 exit /b %ERRORLEVEL%
