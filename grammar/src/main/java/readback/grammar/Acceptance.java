@@ -20,7 +20,7 @@ public record Acceptance(double belief) {
      * 0.6 lost 9 and left 62. {@code readback measure} prints the trade-off for any recordings; figures of the other half
      * are in the model card.
      */
-    public static final double LEAST = 0.45;
+    public static final double LEAST = 0.5;
 
     /** What speaks for an utterance with these alternatives, best first. */
     public static Acceptance of(List<Hypothesis> hypotheses) {

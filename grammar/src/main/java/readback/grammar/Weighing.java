@@ -31,7 +31,7 @@ final class Weighing {
     /** The same for an order that only makes us speak or wait. */
     private static final double HARMLESS = 0.55;
     /** The least share of everything heard, understood or not, with which a meaning is taken without a question. */
-    private static final double HEARD = 0.42;
+    private static final double HEARD = 0.5;
     /** The same where the best hypothesis is not understood or cannot be. */
     private static final double HEARD_SECOND = 0.5;
     /** The same for the order that ends the session: what a misheard word closed is over. */

@@ -137,12 +137,12 @@ public final class MeasureCommand implements Callable<Integer> {
                 .toList();
         try (Ear listening = ear.open(desk.grammar(), console)) {
             Idle nobody = new Idle(listening, desk.grammar(), desk.dialogue());
-            console.out().println(nobody.silence(idle).line());
-            console.out().println(nobody.fan(idle).line());
+            nobody.silence(idle).lines().forEach(console.out()::println);
+            nobody.fan(idle).lines().forEach(console.out()::println);
             nobody.talk(talk, idle)
-                    .map(Idle.Counts::line)
+                    .map(Idle.Counts::lines)
                     .ifPresentOrElse(
-                            console.out()::println,
+                            lines -> lines.forEach(console.out()::println),
                             () -> console.complain("'" + folder + "' lists no unrelated speech: none was measured."));
         }
     }

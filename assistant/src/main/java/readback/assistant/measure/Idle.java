@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
@@ -53,10 +54,23 @@ public final class Idle {
      * @param answered asked again or asked about: the assistant spoke although nobody spoke to it
      * @param commands orders, choices and answers that were taken, in whatever way
      * @param values readings that came into the sheet or changed in it
+     * @param taken the words of these orders and readings and what they were understood as
      */
-    public record Counts(String sound, double minutes, int utterances, int answered, int commands, int values) {
+    public record Counts(
+            String sound, double minutes, int utterances, int answered, int commands, int values, List<String> taken) {
+        public Counts {
+            taken = List.copyOf(taken);
+        }
 
-        public String line() {
+        /** The counts, then what was taken, a line each. */
+        public List<String> lines() {
+            List<String> lines = new ArrayList<>();
+            lines.add(line());
+            taken.forEach(each -> lines.add("           " + each));
+            return lines;
+        }
+
+        private String line() {
             return String.format(
                     Locale.ROOT,
                     "%-10s %5.1f min: %3d utterances heard, %d answered with a question, taken: %d commands (%.2f a"
@@ -110,7 +124,8 @@ public final class Idle {
                 value.utterances() + question.utterances(),
                 value.answered() + question.answered(),
                 value.commands() + question.commands(),
-                value.values() + question.values());
+                value.values() + question.values(),
+                Stream.concat(value.taken().stream(), question.taken().stream()).toList());
     }
 
     private Counts session(String name, Samples sound, List<String> introduction) {
@@ -124,6 +139,7 @@ public final class Idle {
         int answered = 0;
         int commands = 0;
         int values = 0;
+        List<String> taken = new ArrayList<>();
         AudioFileFeed feed = new AudioFileFeed(ear, sound);
         while (!feed.ended() && !state.closed()) {
             Optional<Utterance> utterance =
@@ -146,10 +162,15 @@ public final class Idle {
                 answered += asked ? 1 : 0;
                 values += changed ? 1 : 0;
                 commands += asked || changed || ignored ? 0 : 1;
+                if (changed || !(asked || ignored)) {
+                    Hypothesis best = utterance.get().alternatives().get(0);
+                    taken.add(String.format(
+                            Locale.ROOT, "\"%s\" (%.2f): %s", best.words(), best.confidence(), understood));
+                }
                 state = turn.state();
             }
         }
-        return new Counts(name, sound.seconds() / 60, utterances, answered, commands, values);
+        return new Counts(name, sound.seconds() / 60, utterances, answered, commands, values, taken);
     }
 
     private Turn heard(State state, double seconds, Event.Source source, List<Hypothesis> hypotheses) {

@@ -37,8 +37,8 @@ class IdleTest {
     }
 
     private static void staysAsItIs(Idle.Counts counts) {
-        assertThat(counts.values()).as(counts.line()).isZero();
-        assertThat(counts.commands()).as(counts.line()).isLessThanOrEqualTo((int) counts.minutes());
+        assertThat(counts.values()).as("%s", counts.lines()).isZero();
+        assertThat(counts.commands()).as("%s", counts.lines()).isLessThanOrEqualTo((int) counts.minutes());
     }
 
     @Test
@@ -73,6 +73,9 @@ class IdleTest {
 
         assertThat(counts.values()).isGreaterThan(3);
         assertThat(counts.utterances()).isGreaterThan(counts.values());
+        assertThat(counts.taken())
+                .hasSize(counts.values() + counts.commands())
+                .anySatisfy(taken -> assertThat(taken).startsWith("\"").contains("110 psig"));
     }
 
     @Test
