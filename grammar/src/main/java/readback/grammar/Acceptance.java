@@ -14,11 +14,11 @@ import java.util.List;
 public record Acceptance(double belief) {
 
     /**
-     * The least belief with which an utterance is looked at. Chosen on one half of a set of spoken digits, numbers,
-     * commands and unrelated read speech, clean and with noise, 2026-11-25: the largest that loses fewer than one in a
-     * hundred utterances heard rightly (3 of 394), with 77 of 292 words left in unrelated speech; 0.4 lost 2 and left 83,
-     * 0.6 lost 9 and left 62. {@code readback measure} prints the trade-off for any recordings; figures of the other half
-     * are in the model card.
+     * The least belief with which an utterance is looked at. Chosen with readback-en-5 on one half of a set of spoken
+     * digits, numbers, commands and unrelated read speech, clean and with noise, 2026-11-25: the largest of ten steps
+     * that loses fewer than one in a hundred utterances of any kind heard rightly; the next, 0.6, lost two in a hundred
+     * digits. {@code readback measure} prints the trade-off for any recordings; figures of the other half are in the
+     * model card.
      */
     public static final double LEAST = 0.5;
 
