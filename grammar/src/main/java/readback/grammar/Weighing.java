@@ -32,8 +32,6 @@ final class Weighing {
     private static final double HARMLESS = 0.55;
     /** The least share of everything heard, understood or not, with which a meaning is taken without a question. */
     private static final double HEARD = 0.5;
-    /** The same where the best hypothesis is not understood or cannot be. */
-    private static final double HEARD_SECOND = 0.5;
     /** The same for the order that ends the session: what a misheard word closed is over. */
     private static final double HEARD_END = 0.7;
     /** Below this share of everything heard, nothing is taken. */
@@ -67,8 +65,6 @@ final class Weighing {
     private boolean confused;
     /** Whether there is no doubt about the words. */
     private boolean typed;
-    /** Whether the best hypothesis has a meaning, and one that can be. */
-    private boolean bestIsMeant;
 
     /**
      * @param heard share of everything heard
@@ -108,9 +104,7 @@ final class Weighing {
         typed = said.size() == 1
                 && said.get(0).details().isEmpty()
                 && said.get(0).confidence() >= 1;
-        hear(said.get(0), said.get(0).confidence() / total);
-        bestIsMeant = candidates.values().stream().anyMatch(candidate -> candidate.grade() != Grade.IMPOSSIBLE);
-        for (Hypothesis hypothesis : said.subList(1, said.size())) {
+        for (Hypothesis hypothesis : said) {
             hear(hypothesis, hypothesis.confidence() / total);
         }
         if (candidates.isEmpty()) {
@@ -302,7 +296,7 @@ final class Weighing {
 
     private double heardNeeded(Meaning meaning) {
         boolean end = meaning instanceof Meaning.Ordered ordered && ordered.command() == Command.FINISH;
-        return end ? HEARD_END : bestIsMeant ? HEARD : HEARD_SECOND;
+        return end ? HEARD_END : HEARD;
     }
 
     private static double needed(Meaning meaning) {

@@ -116,13 +116,13 @@ class WeighingTest {
     }
 
     @Test
-    void aValueBehindWordsThatWereNotUnderstoodNeedsAYes() {
+    void aValueThatIsLessThanHalfOfWhatWasHeardNeedsAYes() {
         assertThat(decide(heard("fifty fifteen", 0.52), heard("fifty", 0.48)))
                 .isEqualTo(new Decision.Accept(minutes("50"), 0.48, true));
         assertThat(decide(heard("fifty", 0.48), heard("fifty fifteen", 0.47)))
-                .isEqualTo(new Decision.Accept(minutes("50"), 0.48, false));
-        assertThat(decide(heard("fifty", 0.34), heard("fifty fifteen", 0.33)))
-                .isEqualTo(new Decision.Accept(minutes("50"), 0.34, true));
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.48, true));
+        assertThat(decide(heard("fifty", 0.52), heard("fifty fifteen", 0.48)))
+                .isEqualTo(new Decision.Accept(minutes("50"), 0.52, false));
     }
 
     @Test
