@@ -18,11 +18,15 @@ def synthesise(parser):
     parser.add_argument("--talk", type=float, default=0.2, help="share of small talk")
     parser.add_argument("--readings", type=float, default=0.0, help="share of readings as they are called out at the steps")
     parser.add_argument("--held-out", action="store_true", help="voices that are never trained on, to measure with")
+    parser.add_argument("--workers", type=int, default=1, help="programs at a time, for the voices that speak in batches")
 
     def run(a):
         from recipe import synthesis
 
-        print(len(synthesis.synthesise(a.out, a.count, a.seed, a.held_out, a.talk, a.readings)), "clips made in", a.out)
+        if lacking := synthesis.missing(a.held_out):
+            sys.exit("please install what the voices need: " + ", ".join(lacking))
+        made = synthesis.synthesise(a.out, a.count, a.seed, a.held_out, a.talk, a.readings, a.workers)
+        print(len(made), "clips made in", a.out)
 
     return run
 
@@ -97,14 +101,15 @@ def average(parser):
         loaded = [network.load(pathlib.Path(path)) for path in a.networks]
         mixed = network.averaged([net for net, _ in loaded])
         if a.towards:
-            mixed = network.drawn_back(mixed, kaldi.read_layers(pathlib.Path(a.towards) / "am/final.mdl"), a.share)
+            mixed = network.drawn_back(mixed, kaldi.layers_in(a.towards), a.share)
         network.save(mixed, pathlib.Path(a.out), loaded[0][1])
 
     return run
 
 
 def export(parser):
-    parser.add_argument("networks", nargs="+", help="network.pt of the stage train, or a model folder; of two the scores add up")
+    sources = "network.pt of the stage train, or a model folder (FOLDER@2: its second network); of two the scores add up"
+    parser.add_argument("networks", nargs="+", help=sources)
     parser.add_argument("model", help="model folder to write")
     parser.add_argument("--shares", default="", help="of two networks: the weight of each one's scores, '0.3,0.7'")
     parser.add_argument("--acoustic-scale", type=float, default=1.0, help="weight of the scores against the graph's costs")

@@ -1,4 +1,4 @@
-"""Which words the bundled model takes for number words: the table that grammar weighs doubts with.
+"""Which words the bundled model takes for number words and those before them: the table that grammar weighs doubts with.
 
 Input are the details that `readback measure FOLDER --noise ... --details FILE` writes for readings.
 """
@@ -9,12 +9,13 @@ from collections import Counter
 
 from recipe.phrases import DIGITS, TEENS, TENS
 
-NUMBERS = {*DIGITS, *TEENS, *TENS, "oh", "niner", "hundred", "thousand", "point", "half", "quarter", "quarters", "eighth",
-           "eighths", "sixteenths", "and", "a"}  # fmt: skip
+# Number words, and what stands between a name and its number.
+MISSED = {*DIGITS, *TEENS, *TENS, "oh", "niner", "hundred", "thousand", "point", "half", "quarter", "quarters", "eighth",
+           "eighths", "sixteenths", "and", "a", "at", "is"}  # fmt: skip
 LONGEST = 3
 RARE = 2
-HEAD = """# Words that the model {model} takes for number words: what was heard, what had been said instead, how often, and how
-# often it was heard at all. Measured on {count} utterances of readings at {noises} fan noise (computed), run-time
+HEAD = """# Words that the model {model} takes for words in and before numbers: what was heard, what had been said instead, how
+# often, and how often it was heard at all. Measured on {count} utterances of readings at {noises} fan noise (computed), run-time
 # grammar of the asked step, synthetic voices not used in training: {voices}.
 # Pairs seen once are left out. Made by: python3 -m recipe confusions DETAILS... (grammar/recipe/README.md).
 """
@@ -54,7 +55,7 @@ def table(paths):
         for n in range(1, LONGEST + 1):
             heard_at_all.update(tuple(heard[i : i + n]) for i in range(len(heard) - n + 1))
         for h, s in pairs(said, heard):
-            if len(h) <= LONGEST and len(s) <= LONGEST and "[unk]" not in h and NUMBERS.issuperset(s):
+            if len(h) <= LONGEST and len(s) <= LONGEST and "[unk]" not in h and MISSED.issuperset(s):
                 found[h, s] += 1
     rows = [(h, s, times, heard_at_all[h]) for (h, s), times in found.items() if times >= RARE]
     rows.sort(key=lambda row: (-row[2], row[0], row[1]))

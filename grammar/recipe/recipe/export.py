@@ -32,17 +32,17 @@ DECODER = """--min-active=200
 def export(sources, model, shares=(1.0,), acoustic_scale=1.0):
     """Writes networks, the scores of which are added up with these shares, into folder `model`; the stage `graph` adds the graph.
 
-    A source is a network file or a model folder of one network.
+    A source is a network file or a network in a model folder (`kaldi.layers_in`).
     """
     if len(sources) != len(shares):
         raise ValueError(f"{len(sources)} networks and {len(shares)} shares")
     model = pathlib.Path(model)
     branches, layout = [], "broad"
-    for source, share in zip(map(pathlib.Path, sources), shares):
-        if source.is_dir():
-            layers = kaldi.read_layers(source / "am/final.mdl")
+    for source, share in zip(sources, shares):
+        if kaldi.is_folder(source):
+            layers = kaldi.layers_in(source)
         else:
-            net, layout = network.load(source)
+            net, layout = network.load(pathlib.Path(source))
             layers = net.folded()
         branches.append(network.Branch(share, layers))
     for folder in ("am", "conf", "graph"):

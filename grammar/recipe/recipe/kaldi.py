@@ -5,6 +5,7 @@ a vector is "FV ", its length and float32 values; a matrix "FM ", rows, columns 
 the byte 4, its length and int32 values. The file is a transition model, the network, and the class priors (empty).
 """
 
+import pathlib
 import re
 import struct
 
@@ -245,9 +246,15 @@ def read_branches(path):
     return [network.Branch(share, own) for share, own in zip(shares, layers.values())]
 
 
-def read_layers(path):
-    """The layers of a model file of one network."""
-    branches = read_branches(path)
-    if len(branches) > 1:
-        raise ValueError(f"{path} holds {len(branches)} networks; start from one of those that it was made of")
-    return branches[0].layers
+def layers_in(source):
+    """The layers of a network in a model folder: of its only one, or of the second of `FOLDER@2`."""
+    folder, _, number = str(source).partition("@")
+    branches = read_branches(pathlib.Path(folder) / "am/final.mdl")
+    if not number and len(branches) > 1:
+        raise ValueError(f"{folder} holds {len(branches)} networks; name one, as in {folder}@1")
+    return branches[int(number or 1) - 1].layers
+
+
+def is_folder(source):
+    """Whether a network is named by a model folder, and not by a file."""
+    return pathlib.Path(str(source).partition("@")[0]).is_dir()

@@ -42,7 +42,7 @@ class Settings:
         parser.add_argument("--batch-seconds", type=float, default=320.0, help="sound in one batch")
         parser.add_argument("--silent", type=float, default=0.04, help="share of noise without speech")
         parser.add_argument("--dropout", type=float, default=0.1)
-        parser.add_argument("--start", default="", help="go on from network.pt or from a model folder")
+        parser.add_argument("--start", default="", help="go on from network.pt, a model folder, or its second network: FOLDER@2")
         parser.add_argument("--dictionary", default="", help="CMU dictionary, for words that a pack does not pronounce")
         parser.add_argument("--undisturbed", dest="disturbed", action="store_false", help="as recorded (tests)")
         parser.add_argument("--steps", type=int, default=0, help="stop after so many steps instead (tests)")

@@ -189,7 +189,7 @@ class Trainer:
         self.model = network.Network(self.material.layout.pdfs, **sizes).to(device)
         self.step, self.elapsed, self.held = 0, 0.0, False
         if settings.start:
-            self.go_on_from(pathlib.Path(settings.start))
+            self.go_on_from(settings.start)
         self.optimiser = torch.optim.AdamW(
             self.model.parameters(), lr=settings.rate, weight_decay=1e-2, betas=(0.9, 0.98)
         )
@@ -199,10 +199,10 @@ class Trainer:
 
     def go_on_from(self, start):
         """Takes over a trained network; a model folder holds it without the head that is not exported."""
-        if start.is_dir():
-            self.model.take(kaldi.read_layers(start / "am/final.mdl"))
+        if kaldi.is_folder(start):
+            self.model.take(kaldi.layers_in(start))
         else:
-            started, _ = network.load(start, self.device)
+            started, _ = network.load(pathlib.Path(start), self.device)
             self.model.load_state_dict(started.state_dict())
         self.held = True
 

@@ -21,7 +21,7 @@ class Average(unittest.TestCase):
             folder = pathlib.Path(place)
             network.save(fresh(1), folder / "before.pt", "mono")
             export.export([folder / "before.pt"], folder / "model")
-            layers = kaldi.read_layers(folder / "model/am/final.mdl")
+            layers = kaldi.layers_in(folder / "model")
             trained, before = fresh(2), fresh(2)
             before.take(layers)
             mixed = network.drawn_back(trained, layers, 0.75)

@@ -111,6 +111,9 @@ class TinyRun(unittest.TestCase):
         one, two = kaldi.read_branches(both / "am/final.mdl")
         self.assertEqual((0.25, 0.75), (one.share, two.share))
         self.assertTrue(np.allclose(0.5 * one.layers[-1].weight, two.layers[-1].weight))
+        self.assertTrue(np.array_equal(two.layers[-1].weight, kaldi.layers_in(f"{both}@2")[-1].weight))
+        with self.assertRaisesRegex(ValueError, "holds 2 networks"):
+            kaldi.layers_in(both)
         self.assert_recogniser_agrees(both, ["two", "mother", "no"], np.random.default_rng(4))
 
 

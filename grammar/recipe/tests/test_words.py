@@ -2,7 +2,7 @@ import pathlib
 import tempfile
 import unittest
 
-from recipe import callouts, confusions, corpora, evaluate, filler, graph, lexicon, phones, phrases, readings, synthesis
+from recipe import borrowed, callouts, confusions, corpora, evaluate, filler, graph, lexicon, phones, phrases, readings, synthesis
 
 
 class Lexicon(unittest.TestCase):
@@ -65,6 +65,43 @@ class Readings(unittest.TestCase):
         test = {v for _, voices in readings.TEST.values() for v in voices}
         self.assertEqual(set(), (development | test) & trained)
         self.assertEqual(set(), development & test)
+
+
+class Voices(unittest.TestCase):
+    """Voices that are lent by other languages or drawn; the diphones are made up."""
+
+    def test_every_english_phone_has_one_of_each_borrowed_voice(self):
+        for name, voice in borrowed.VOICES.items():
+            self.assertEqual({"AX", *phones.SPOKEN}, set(voice.phones), name)
+
+    def test_a_missing_diphone_is_avoided_or_bridged(self):
+        voice = borrowed.Voice("", "", {"AX": [("e",)], "Y": [("j",)], "D": [("d",), ("t",)], "L": [("l",)]}, 100)
+        known = {("#", "e"), ("e", "d"), ("e", "t"), ("t", "#"), ("e", "l"), ("d", "e"), ("l", "#")}
+        pause = ("PAU", 0.2, [])
+        ended = borrowed.segments([pause, ("AX", 0.1, [(0.5, borrowed.ENGLISH_PITCH)]), ("D", 0.1, []), pause], voice, known, 90, 1)
+        self.assertEqual(["#", "e", "t", "#"], [phone for phone, _, _ in ended])
+        self.assertEqual([(0.05, 90.0)], ended[1][2])
+        joined = borrowed.segments([pause, ("AX", 0.1, []), ("D", 0.1, []), ("L", 0.1, []), pause], voice, known, 90, 1)
+        self.assertEqual(["#", "e", "d", "e", "l", "#"], [phone for phone, _, _ in joined])
+
+    def test_a_drawn_speaker_lies_in_the_ranges_and_a_long_tract_speaks_low(self):
+        import random
+
+        r = random.Random(3)
+        drawn = [synthesis.tube_speaker(r) for _ in range(300)]
+        for speaker in drawn:
+            for part, spans in (("voice", synthesis.TUBE_VOICE), ("control", synthesis.TUBE_CONTROL)):
+                self.assertEqual(set(spans), set(speaker[part]))
+                self.assertEqual([], [n for n, (low, high) in spans.items() if not low <= speaker[part][n] <= high])
+
+        def mean_pitch(speakers):
+            return sum(s["voice"]["reference_glottal_pitch"] for s in speakers) / len(speakers)
+
+        drawn.sort(key=lambda s: s["voice"]["vocal_tract_length"])
+        self.assertGreater(mean_pitch(drawn[:100]), mean_pitch(drawn[200:]) + 6)
+
+    def test_the_shares_of_the_programs_are_all(self):
+        self.assertAlmostEqual(1, sum(synthesis.SHARES.values()))
 
 
 class Confusions(unittest.TestCase):

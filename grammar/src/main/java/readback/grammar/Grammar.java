@@ -14,6 +14,9 @@ import readback.grammar.lexicon.Lexicon;
  */
 public final class Grammar {
 
+    /** Seconds since the last talk of others where there was none. */
+    public static final double NO_TALK = Double.POSITIVE_INFINITY;
+
     /** Any seed serves; this one is the date of the first phrases. */
     private static final long SEED = 20_261_125;
 
@@ -53,12 +56,19 @@ public final class Grammar {
      * each word, and what can be.
      *
      * @param hypotheses best first
+     * @param sinceTalk seconds of quiet between talk that was not meant for us and this utterance; {@link #NO_TALK} where
+     *     something else came before it
      */
-    public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior) {
+    public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
         Decision decision = new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
         boolean heeded =
-                decision instanceof Decision.Ignore || Acceptance.of(hypotheses).granted();
+                decision instanceof Decision.Ignore || Acceptance.of(hypotheses).granted(Acceptance.needed(sinceTalk));
         return heeded ? decision : new Decision.Ignore("It did not sound as if it was meant for us.");
+    }
+
+    /** The same where nobody was talking before. */
+    public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior) {
+        return decide(hypotheses, expectation, prior, NO_TALK);
     }
 
     /** What to listen for; the same for the same expectation, always. */

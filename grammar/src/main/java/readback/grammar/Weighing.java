@@ -237,6 +237,9 @@ final class Weighing {
     private void suspect(Hypothesis best, double total) {
         Meaning meant =
                 said(grammar.understand(best.words(), expectation).get(0).meaning());
+        if (meant instanceof Meaning.NotUnderstood) {
+            return;
+        }
         for (Confusions.Alternative alternative : confusions.alternatives(best)) {
             Interpretation other =
                     grammar.understand(alternative.words(), expectation).get(0);

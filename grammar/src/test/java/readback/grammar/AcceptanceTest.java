@@ -54,6 +54,16 @@ class AcceptanceTest {
     }
 
     @Test
+    void what_follows_on_the_heels_of_talk_needs_more() {
+        List<Hypothesis> likely = List.of(heard(0.7, "one eighteen"), heard(0.29, "[unk] eighteen"));
+
+        assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 1.9)).isInstanceOf(Decision.Ignore.class);
+        assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 2.1)).isInstanceOf(Decision.Accept.class);
+        assertThat(GRAMMAR.decide(List.of(heard(0.9, "one eighteen")), SUCTION, Prior.indifferent(), 0.1))
+                .isInstanceOf(Decision.Accept.class);
+    }
+
+    @Test
     void typed_words_are_always_looked_at() {
         assertThat(Acceptance.of(List.of(Hypothesis.typed("one eighteen"))).belief())
                 .isEqualTo(1);

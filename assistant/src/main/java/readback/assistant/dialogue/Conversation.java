@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import readback.prompts.text.Message;
  * @param revisited a step that is asked again although it is filled
  * @param said what was said last, for "say again"
  * @param silences how often nothing was heard for long since the last words
+ * @param talk when talk was heard that was not meant for us, if that was the last thing heard
  */
 public record Conversation(
         Mode mode,
@@ -28,7 +30,8 @@ public record Conversation(
         Optional<Pending> pending,
         Optional<String> revisited,
         List<Message> said,
-        int silences) {
+        int silences,
+        Optional<Instant> talk) {
 
     /** Whether words are acted on. */
     enum Mode {
@@ -45,51 +48,66 @@ public record Conversation(
 
     static Conversation opened(boolean brief) {
         return new Conversation(
-                Mode.LISTENING, brief, Optional.empty(), Map.of(), 0, Optional.empty(), Optional.empty(), List.of(), 0);
+                Mode.LISTENING,
+                brief,
+                Optional.empty(),
+                Map.of(),
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                0,
+                Optional.empty());
     }
 
     Conversation in(Mode next) {
-        return new Conversation(next, brief, asked, asks, failures, pending, revisited, said, silences);
+        return new Conversation(next, brief, asked, asks, failures, pending, revisited, said, silences, talk);
     }
 
     Conversation speaking(boolean briefly) {
-        return new Conversation(mode, briefly, asked, asks, failures, pending, revisited, said, silences);
+        return new Conversation(mode, briefly, asked, asks, failures, pending, revisited, said, silences, talk);
     }
 
     Conversation asking(String step) {
         Map<String, Integer> counted = new TreeMap<>(asks);
         counted.merge(step, 1, Integer::sum);
-        return new Conversation(mode, brief, Optional.of(step), counted, failures, pending, revisited, said, silences);
+        return new Conversation(
+                mode, brief, Optional.of(step), counted, failures, pending, revisited, said, silences, talk);
     }
 
     Conversation failedAgain() {
-        return new Conversation(mode, brief, asked, asks, failures + 1, pending, revisited, said, silences);
+        return new Conversation(mode, brief, asked, asks, failures + 1, pending, revisited, said, silences, talk);
     }
 
     Conversation understood() {
-        return new Conversation(mode, brief, asked, asks, 0, pending, revisited, said, silences);
+        return new Conversation(mode, brief, asked, asks, 0, pending, revisited, said, silences, talk);
     }
 
     Conversation with(Optional<Pending> question) {
-        return new Conversation(mode, brief, asked, asks, failures, question, revisited, said, silences);
+        return new Conversation(mode, brief, asked, asks, failures, question, revisited, said, silences, talk);
     }
 
     Conversation revisiting(Optional<String> step) {
-        return new Conversation(mode, brief, asked, asks, failures, pending, step, said, silences);
+        return new Conversation(mode, brief, asked, asks, failures, pending, step, said, silences, talk);
     }
 
     Conversation having(List<Message> lastSaid) {
-        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, lastSaid, silences);
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, lastSaid, silences, talk);
     }
 
     /** Nothing was heard for long, once more. */
     Conversation silentAgain() {
-        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, silences + 1);
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, silences + 1, talk);
     }
 
     /** Something was heard. */
     Conversation spokenTo() {
-        return silences == 0 ? this : new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, 0);
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, 0, talk);
+    }
+
+    /** What was heard last was talk that ended at this moment, or was meant for us. */
+    Conversation overhearing(Optional<Instant> ended) {
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, silences, ended);
     }
 
     int asksOf(String step) {

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -165,7 +166,10 @@ public final class Dialogue {
         draft.become(draft.conversation().spokenTo());
         Assessment known = draft.assessment();
         List<Hypothesis> hypotheses = heard.hypotheses();
-        Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known));
+        double sinceTalk = sinceTalk(draft.conversation(), heard);
+        Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
+        boolean talk = decision instanceof Decision.Ignore;
+        draft.become(draft.conversation().overhearing(talk ? Optional.of(heard.at()) : Optional.empty()));
         if (draft.state().held()) {
             return held(draft, decision);
         }
@@ -191,6 +195,14 @@ public final class Dialogue {
         }
         draft.understoodAs("ignored: " + ((Decision.Ignore) decision).why());
         return draft.turn(Optional.of(listen(draft)));
+    }
+
+    /** Seconds of quiet between talk that was not meant for us and the first of these words; without end if there was none. */
+    private static double sinceTalk(Conversation conversation, Event.Heard heard) {
+        return conversation
+                .talk()
+                .map(ended -> Duration.between(ended, heard.at()).toMillis() * 1e-3 - heard.seconds())
+                .orElse(Grammar.NO_TALK);
     }
 
     private static Prior prior(Assessment known) {

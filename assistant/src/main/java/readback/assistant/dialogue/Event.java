@@ -30,6 +30,15 @@ public sealed interface Event {
         public Heard {
             hypotheses = List.copyOf(hypotheses);
         }
+
+        /** Seconds from the first word of the likeliest to its last, where the recogniser tells; else zero. */
+        double seconds() {
+            List<Hypothesis.Word> words =
+                    hypotheses.isEmpty() ? List.of() : hypotheses.get(0).details();
+            return words.isEmpty()
+                    ? 0
+                    : words.get(words.size() - 1).end() - words.get(0).start();
+        }
     }
 
     /** A timer that the dialogue started has run out. */

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
@@ -125,19 +126,25 @@ public final class Measurement {
     private void unrelated(
             Tally tally, PhraseList list, double seconds, List<Utterance> utterances, Expectation expectation) {
         tradeOff.listened(list, seconds);
+        tradeOff.heardInTalk(list, utterances);
+        tally.falseWordsWithoutRule += words(utterances).size();
+        tally.falseWords += words(Talk.asInDialogue().lookedAt(utterances)).size();
+        Talk talk = Talk.asInDialogue();
         for (Utterance utterance : utterances) {
-            Acceptance acceptance = Acceptance.of(utterance.alternatives());
-            int words = known(utterance.words()).size();
-            tradeOff.heardInTalk(list, acceptance, words);
-            tally.falseWordsWithoutRule += words;
-            tally.falseWords += acceptance.granted() ? words : 0;
-            Decision decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
+            Decision decision = decided(talk, utterance, expectation);
             if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
                 boolean value = value(accept.meaning());
                 tally.falseValues += value ? 1 : 0;
                 tally.falseCommands += value ? 0 : 1;
             }
         }
+    }
+
+    private Decision decided(Talk talk, Utterance utterance, Expectation expectation) {
+        Decision decision =
+                grammar.decide(utterance.alternatives(), expectation, Prior.indifferent(), talk.sinceTalk(utterance));
+        talk.heard(utterance, !(decision instanceof Decision.Ignore));
+        return decision;
     }
 
     private void said(
@@ -148,15 +155,9 @@ public final class Measurement {
             Expectation expectation,
             double level) {
         List<String> said = List.of(clip.words().split(" ", -1));
-        List<String> heard = new ArrayList<>();
-        List<String> accepted = new ArrayList<>();
-        for (Utterance utterance : utterances) {
-            List<String> words = known(utterance.words());
-            Acceptance acceptance = Acceptance.of(utterance.alternatives());
-            heard.addAll(words);
-            accepted.addAll(acceptance.granted() ? words : List.of());
-            tradeOff.heardInSpeech(list, acceptance, words.size());
-        }
+        List<String> heard = words(utterances);
+        List<String> accepted = words(Talk.asInDialogue().lookedAt(utterances));
+        tradeOff.heardInSpeech(list, utterances);
         tally.words += said.size();
         tally.wordErrors += Tally.distance(said, accepted);
         tally.right += said.equals(accepted) ? 1 : 0;
@@ -199,8 +200,9 @@ public final class Measurement {
     /** What is done at the first utterance that is not ignored: the dialogue then goes on to another step. */
     private Decision first(List<Utterance> utterances, Expectation expectation) {
         Decision decision = new Decision.Ignore("Nothing was heard.");
+        Talk talk = Talk.asInDialogue();
         for (Utterance utterance : utterances) {
-            decision = grammar.decide(utterance.alternatives(), expectation, Prior.indifferent());
+            decision = decided(talk, utterance, expectation);
             if (!(decision instanceof Decision.Ignore)) {
                 return decision;
             }
@@ -228,10 +230,12 @@ public final class Measurement {
                         < SAME;
     }
 
-    private static List<String> known(String words) {
-        List<String> known = new ArrayList<>(List.of(words.split(" ", -1)));
-        known.removeIf(word -> word.isEmpty() || word.equals(Ear.UNKNOWN));
-        return known;
+    /** The words of ours in these utterances. */
+    static List<String> words(List<Utterance> utterances) {
+        return utterances.stream()
+                .flatMap(utterance -> Stream.of(utterance.words().split(" ", -1)))
+                .filter(word -> !word.isEmpty() && !word.equals(Ear.UNKNOWN))
+                .toList();
     }
 
     /** The result as lines of text: tables, the trade-off, the commonest confusions, latency and speed. */

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import readback.assistant.ear.Utterance;
 import readback.grammar.Acceptance;
 
 /**
@@ -17,12 +18,27 @@ final class TradeOff {
 
     private final Map<PhraseList, Side> sides = new EnumMap<>(PhraseList.class);
 
-    /** One phrase list: what was heard in unrelated speech and what was said to us, by limit. */
+    /** One phrase list: what was heard in unrelated speech and what was said to us, clip by clip. */
     private static final class Side {
-        final int[] falseWords = new int[LIMITS.length];
-        final int[] missed = new int[LIMITS.length];
+        final List<List<Utterance>> talk = new ArrayList<>();
+        final List<List<Utterance>> speech = new ArrayList<>();
         double minutes;
-        int said;
+
+        double falseWordsAMinute(double least, double amidTalk) {
+            return passing(talk, least, amidTalk) / Math.max(1e-9, minutes);
+        }
+
+        double missedPercent(double least, double amidTalk) {
+            int said = passing(speech, 0, 0);
+            return 100.0 * (said - passing(speech, least, amidTalk)) / Math.max(1, said);
+        }
+
+        private static int passing(List<List<Utterance>> clips, double least, double amidTalk) {
+            return clips.stream()
+                    .mapToInt(clip -> Measurement.words(new Talk(least, amidTalk).lookedAt(clip))
+                            .size())
+                    .sum();
+        }
     }
 
     private Side side(PhraseList list) {
@@ -34,24 +50,17 @@ final class TradeOff {
         side(list).minutes += seconds / 60;
     }
 
-    /** These words were heard in unrelated speech. */
-    void heardInTalk(PhraseList list, Acceptance acceptance, int words) {
-        Side side = side(list);
-        for (int i = 0; i < LIMITS.length; i++) {
-            side.falseWords[i] += acceptance.granted(LIMITS[i]) ? words : 0;
-        }
+    /** This was heard in a clip of unrelated speech. */
+    void heardInTalk(PhraseList list, List<Utterance> utterances) {
+        side(list).talk.add(List.copyOf(utterances));
     }
 
-    /** These words were said to us and heard. */
-    void heardInSpeech(PhraseList list, Acceptance acceptance, int words) {
-        Side side = side(list);
-        side.said += words;
-        for (int i = 0; i < LIMITS.length; i++) {
-            side.missed[i] += acceptance.granted(LIMITS[i]) ? 0 : words;
-        }
+    /** This was heard in a clip that was said to us. */
+    void heardInSpeech(PhraseList list, List<Utterance> utterances) {
+        side(list).speech.add(List.copyOf(utterances));
     }
 
-    /** A table, a row a limit; empty if there was no unrelated speech. */
+    /** Two tables, a row a limit; empty if there was no unrelated speech. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         if (sides.values().stream().noneMatch(side -> side.minutes > 0)) {
@@ -61,18 +70,30 @@ final class TradeOff {
         StringBuilder head = new StringBuilder("  limit");
         sides.keySet().forEach(list -> head.append(String.format(Locale.ROOT, "%20s", list.label())));
         lines.add(head.toString());
-        for (int i = 0; i < LIMITS.length; i++) {
-            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%7.2f", LIMITS[i]));
-            for (Side side : sides.values()) {
-                row.append(String.format(
-                        Locale.ROOT,
-                        "%10.1f /%7.1f%%",
-                        side.falseWords[i] / Math.max(1e-9, side.minutes),
-                        100.0 * side.missed[i] / Math.max(1, side.said)));
-            }
-            lines.add(row.toString());
+        for (double limit : LIMITS) {
+            lines.add(row(limit, limit, limit));
         }
-        lines.add(String.format(Locale.ROOT, "chosen limit %.2f", Acceptance.LEAST));
+        lines.add(String.format(
+                Locale.ROOT, "limit within %.0f s of talk, %.2f elsewhere", Acceptance.TALK_LASTS, Acceptance.LEAST));
+        for (double limit : LIMITS) {
+            if (limit >= Acceptance.LEAST) {
+                lines.add(row(limit, Acceptance.LEAST, limit));
+            }
+        }
+        lines.add(String.format(
+                Locale.ROOT, "chosen limits %.2f and %.2f", Acceptance.LEAST, Acceptance.LEAST_AMID_TALK));
         return lines;
+    }
+
+    private String row(double limit, double least, double amidTalk) {
+        StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%7.2f", limit));
+        for (Side side : sides.values()) {
+            row.append(String.format(
+                    Locale.ROOT,
+                    "%10.1f /%7.1f%%",
+                    side.falseWordsAMinute(least, amidTalk),
+                    side.missedPercent(least, amidTalk)));
+        }
+        return row.toString();
     }
 }
