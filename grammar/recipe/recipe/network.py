@@ -140,6 +140,9 @@ class Network(nn.Module):
         for norm in [m for m in self.modules() if isinstance(m, nn.BatchNorm1d)]:
             norm.running_mean.zero_()
             norm.running_var.fill_(1 - norm.eps)
+            if norm.affine:
+                norm.weight.fill_(1)
+                norm.bias.zero_()
         for delay in [*self.trunk, self.head]:
             if delay.squeeze is not None:
                 delay.squeeze.weight.copy_(torch.from_numpy(next(exported).weight.copy()))

@@ -24,9 +24,13 @@ class Average(unittest.TestCase):
             layers = kaldi.layers_in(folder / "model")
             trained, before = fresh(2), fresh(2)
             before.take(layers)
+            with torch.no_grad():
+                trained.trunk[0].norm.weight.mul_(0.5)
+                trained.trunk[0].norm.bias.add_(0.1)
             mixed = network.drawn_back(trained, layers, 0.75)
             expected = 0.75 * trained.head.widen.weight + 0.25 * before.head.widen.weight
             self.assertLess(float((mixed.head.widen.weight - expected).abs().max()), 1e-6)
+            self.assertLess(float((mixed.trunk[0].norm.weight - (0.75 * 0.5 + 0.25)).abs().max()), 1e-6)
             self.assertGreater(float((mixed.head.widen.weight - trained.head.widen.weight).abs().max()), 1e-3)
 
     def test_of_several_networks_has_the_mean_of_each_weight(self):

@@ -39,7 +39,7 @@ final class Weighing {
     /** A second value with at least this share of the first one's weight is asked about. */
     private static final double RIVAL = 0.1;
     /** A value that the recogniser is known to confuse with the best one is asked about from this share on. */
-    private static final double CONFUSED = 0.02;
+    private static final double CONFUSED = 0.005;
     /** Confusions that make up less of what was heard do not explain it alone. */
     private static final double CONFUSED_ENOUGH = 0.2;
     /** How much rarer an unusual value is than a typical one. */

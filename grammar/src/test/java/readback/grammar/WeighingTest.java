@@ -258,6 +258,19 @@ class WeighingTest {
     }
 
     @Test
+    void aWordHeardWrongBeforeTheNumberLeavesNoDoubtAboutTheNumber() {
+        Confusions at = new Confusions(List.of(new Confusion(List.of("f"), List.of("at"), 1)));
+        Hypothesis[] heard = {heard("run time f thirty", 0.87), heard("run time at thirty", 0.12)};
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), at, STEP, Prior.indifferent()).decide(List.of(heard)))
+                .isInstanceOfSatisfying(Decision.Accept.class, accept -> {
+                    assertThat(accept.meaning()).isEqualTo(minutes("30"));
+                    assertThat(accept.doubtful()).isFalse();
+                });
+        assertThat(decide(heard)).isInstanceOf(Decision.AskAgain.class);
+    }
+
+    @Test
     void everyConfusionOfTheWordsGivesAnAlternative() {
         Confusions confusions = new Confusions(List.of(
                 new Confusion(List.of("one"), List.of("nine"), 0.1),
