@@ -59,7 +59,7 @@ class AcceptanceTest {
 
         assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 1.9)).isInstanceOf(Decision.Ignore.class);
         assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 2.1)).isInstanceOf(Decision.Accept.class);
-        assertThat(GRAMMAR.decide(List.of(heard(0.9, "one eighteen")), SUCTION, Prior.indifferent(), 0.1))
+        assertThat(GRAMMAR.decide(List.of(heard(0.95, "one eighteen")), SUCTION, Prior.indifferent(), 0.1))
                 .isInstanceOf(Decision.Accept.class);
     }
 
