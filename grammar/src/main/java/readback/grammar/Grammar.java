@@ -61,9 +61,14 @@ public final class Grammar {
      */
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
         Decision decision = new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
-        boolean heeded =
-                decision instanceof Decision.Ignore || Acceptance.of(hypotheses).granted(Acceptance.needed(sinceTalk));
-        return heeded ? decision : new Decision.Ignore("It did not sound as if it was meant for us.");
+        Acceptance acceptance = Acceptance.of(hypotheses);
+        if (decision instanceof Decision.Ignore || acceptance.granted(Acceptance.needed(sinceTalk))) {
+            return decision;
+        }
+        return new Decision.Ignore(
+                acceptance.granted(Acceptance.LEAST)
+                        ? "It seemed to go on with talk that was not meant for us."
+                        : "It did not sound as if it was meant for us.");
     }
 
     /** The same where nobody was talking before. */

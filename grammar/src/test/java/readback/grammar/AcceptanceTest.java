@@ -57,7 +57,8 @@ class AcceptanceTest {
     void what_follows_on_the_heels_of_talk_needs_more() {
         List<Hypothesis> likely = List.of(heard(0.7, "one eighteen"), heard(0.29, "[unk] eighteen"));
 
-        assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 1.9)).isInstanceOf(Decision.Ignore.class);
+        assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 1.9))
+                .isEqualTo(new Decision.Ignore("It seemed to go on with talk that was not meant for us."));
         assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 2.1)).isInstanceOf(Decision.Accept.class);
         assertThat(GRAMMAR.decide(List.of(heard(0.95, "one eighteen")), SUCTION, Prior.indifferent(), 0.1))
                 .isInstanceOf(Decision.Accept.class);
