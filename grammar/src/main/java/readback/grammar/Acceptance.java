@@ -34,7 +34,12 @@ public record Acceptance(double belief) {
 
     /** The least belief for an utterance that began so many seconds after talk that was not meant for us. */
     public static double needed(double sinceTalk) {
-        return sinceTalk < TALK_LASTS ? LEAST_AMID_TALK : LEAST;
+        return needed(sinceTalk, LEAST, LEAST_AMID_TALK);
+    }
+
+    /** The same with other limits. */
+    public static double needed(double sinceTalk, double least, double leastAmidTalk) {
+        return sinceTalk < TALK_LASTS ? leastAmidTalk : least;
     }
 
     /** What speaks for an utterance with these alternatives, best first. */

@@ -1,10 +1,12 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import readback.grammar.Grammar;
 import readback.prompts.text.Message;
 
 /**
@@ -100,14 +102,15 @@ public record Conversation(
         return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, silences + 1, talk);
     }
 
-    /** Something was heard. */
-    Conversation spokenTo() {
-        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, 0, talk);
+    /** Something was heard: talk that ended at this moment, or words meant for us. */
+    Conversation spokenTo(Optional<Instant> talkEnded) {
+        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, 0, talkEnded);
     }
 
-    /** What was heard last was talk that ended at this moment, or was meant for us. */
-    Conversation overhearing(Optional<Instant> ended) {
-        return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, silences, ended);
+    /** Seconds of quiet between talk that was not meant for us and the first of these words; without end if there was none. */
+    double secondsSinceTalk(Event.Heard heard) {
+        return talk.map(ended -> Duration.between(ended, heard.at()).toMillis() * 1e-3 - heard.seconds())
+                .orElse(Grammar.NO_TALK);
     }
 
     int asksOf(String step) {

@@ -1,6 +1,5 @@
 package readback.assistant.dialogue;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -163,13 +162,12 @@ public final class Dialogue {
     }
 
     private Turn heard(Draft draft, Event.Heard heard, boolean away) {
-        draft.become(draft.conversation().spokenTo());
         Assessment known = draft.assessment();
         List<Hypothesis> hypotheses = heard.hypotheses();
-        double sinceTalk = sinceTalk(draft.conversation(), heard);
+        double sinceTalk = draft.conversation().secondsSinceTalk(heard);
         Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
         boolean talk = decision instanceof Decision.Ignore;
-        draft.become(draft.conversation().overhearing(talk ? Optional.of(heard.at()) : Optional.empty()));
+        draft.become(draft.conversation().spokenTo(talk ? Optional.of(heard.at()) : Optional.empty()));
         if (draft.state().held()) {
             return held(draft, decision);
         }
@@ -195,14 +193,6 @@ public final class Dialogue {
         }
         draft.understoodAs("ignored: " + ((Decision.Ignore) decision).why());
         return draft.turn(Optional.of(listen(draft)));
-    }
-
-    /** Seconds of quiet between talk that was not meant for us and the first of these words; without end if there was none. */
-    private static double sinceTalk(Conversation conversation, Event.Heard heard) {
-        return conversation
-                .talk()
-                .map(ended -> Duration.between(ended, heard.at()).toMillis() * 1e-3 - heard.seconds())
-                .orElse(Grammar.NO_TALK);
     }
 
     private static Prior prior(Assessment known) {

@@ -37,8 +37,8 @@ final class Talk {
     }
 
     private boolean granted(Utterance utterance) {
-        boolean amid = sinceTalk(utterance) < Acceptance.TALK_LASTS;
-        boolean granted = Acceptance.of(utterance.alternatives()).granted(amid ? leastAmidTalk : least);
+        double needed = Acceptance.needed(sinceTalk(utterance), least, leastAmidTalk);
+        boolean granted = Acceptance.of(utterance.alternatives()).granted(needed);
         heard(utterance, granted);
         return granted;
     }
