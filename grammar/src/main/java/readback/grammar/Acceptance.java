@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * Whether a whole utterance sounds as if it was meant for us, before anything is made of its words.
  *
- * <p>Talk of others, a radio or a knock come out of the recogniser as a few words of ours among unknown ones, or as words
- * of ours beside alternatives that have unknown ones there. So the evidence is the share of everything heard in which every
- * word is ours: the sum of the confidences of those alternatives that hold no unknown word.
+ * <p>Talk of others, a radio or a knock come out of the recogniser as a few words of ours among unknown ones, or as
+ * words of ours beside alternatives that have unknown ones there. So the evidence is the share of everything heard in
+ * which every word is ours: the sum of the confidences of those alternatives that hold no unknown word.
  *
  * @param belief 0 (certainly not for us) to 1; 1 for typed words
  */
@@ -23,9 +23,10 @@ public record Acceptance(double belief) {
     public static final double LEAST = 0.5;
 
     /**
-     * The same for an utterance on the heels of talk: it rather goes on with that talk. Of readings heard rightly with 10 dB of
-     * noise one in twenty has less; the speaker then says it again. Chosen 2026-11-28 with a view of all the recordings: the
-     * step that lets least talk pass, since none loses an utterance of them. They begin and end in quiet.
+     * The same for an utterance on the heels of talk: it rather goes on with that talk. Of readings heard rightly with
+     * 10 dB of noise one in twenty has less; the speaker then says it again. Chosen 2026-11-28 with a view of all the
+     * recordings: the step that lets least talk pass, since none loses an utterance of them. They begin and end in
+     * quiet.
      */
     public static final double LEAST_AMID_TALK = 0.9;
 

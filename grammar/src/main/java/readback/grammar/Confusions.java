@@ -84,7 +84,10 @@ final class Confusions {
         return alternatives(hypothesis, true);
     }
 
-    /** The same for a hypothesis that means nothing: something else was said, however sure the recogniser is of its words. */
+    /**
+     * The same for a hypothesis that means nothing: something else was said, however sure the recogniser is of its
+     * words.
+     */
     List<Alternative> instead(Hypothesis hypothesis) {
         return alternatives(hypothesis, false);
     }

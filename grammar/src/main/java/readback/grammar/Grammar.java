@@ -7,8 +7,8 @@ import java.util.Random;
 import readback.grammar.lexicon.Lexicon;
 
 /**
- * What words mean in a situation, and what should be listened for in it. Both come from the same definitions, so whatever
- * is listened for is understood.
+ * What words mean in a situation, and what should be listened for in it. Both come from the same definitions, so
+ * whatever is listened for is understood.
  *
  * <p>Pure: no clock, no sound, no memory of earlier utterances. Immutable and safe for any thread.
  */
@@ -56,8 +56,8 @@ public final class Grammar {
      * each word, and what can be.
      *
      * @param hypotheses best first
-     * @param sinceTalk seconds of quiet between talk that was not meant for us and this utterance; {@link #NO_TALK} where
-     *     something else came before it
+     * @param sinceTalk seconds of quiet between talk that was not meant for us and this utterance; {@link #NO_TALK}
+     *     where something else came before it
      */
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
         Decision decision = new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);

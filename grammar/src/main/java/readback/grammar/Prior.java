@@ -3,8 +3,8 @@ package readback.grammar;
 import readback.calc.quantity.Reading;
 
 /**
- * What physics and experience say about a value before anyone has heard it: for this refrigerant, step and weather. Pure:
- * the same reading always gets the same grade within one decision.
+ * What physics and experience say about a value before anyone has heard it: for this refrigerant, step and weather.
+ * Pure: the same reading always gets the same grade within one decision.
  */
 @FunctionalInterface
 public interface Prior {

@@ -17,8 +17,8 @@ import readback.grammar.lexicon.QuantityWords;
 import readback.grammar.number.NumberStyle;
 
 /**
- * Readings as people say them, sampled from the definitions: name, link, number in one of its styles, unit. Each comes with
- * what it means, so that what is listened for is checked against what is understood.
+ * Readings as people say them, sampled from the definitions: name, link, number in one of its styles, unit. Each comes
+ * with what it means, so that what is listened for is checked against what is understood.
  *
  * <p>Not thread-safe: holds a random generator.
  */

@@ -12,8 +12,8 @@ import readback.grammar.lexicon.Phrase;
 import readback.grammar.lexicon.QuantityWords;
 
 /**
- * The phrases of one dialogue step with what each means. The asked quantity and the asked choice come most often, because
- * the recogniser counts; everything that can be said at any moment is there.
+ * The phrases of one dialogue step with what each means. The asked quantity and the asked choice come most often,
+ * because the recogniser counts; everything that can be said at any moment is there.
  */
 final class StepPhrases {
 

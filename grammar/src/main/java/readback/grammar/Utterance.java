@@ -11,8 +11,8 @@ import readback.grammar.number.SpokenNumber;
 import readback.grammar.number.SpokenNumbers;
 
 /**
- * The words of one utterance and what each place of it can be. Finds what starts at a place once and remembers it. Used by
- * one thread, for one call.
+ * The words of one utterance and what each place of it can be. Finds what starts at a place once and remembers it. Used
+ * by one thread, for one call.
  */
 final class Utterance {
 

@@ -10,8 +10,8 @@ import readback.calc.quantity.Reading;
 import readback.grammar.lexicon.QuantityWords;
 
 /**
- * Every way to understand a whole utterance as readings: names and numbers in either order, units, several in one breath,
- * corrections inside. A word that has no place refuses the way it is on; nothing is skipped but small words.
+ * Every way to understand a whole utterance as readings: names and numbers in either order, units, several in one
+ * breath, corrections inside. A word that has no place refuses the way it is on; nothing is skipped but small words.
  *
  * <p>Used by one thread, for one call.
  */

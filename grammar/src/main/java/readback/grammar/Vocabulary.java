@@ -7,9 +7,9 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * What the recogniser should listen for at one step. The phrases are sampled as people say them, because the
- * recogniser learns from them which words follow each other; a phrase may stand there more than once, and then counts
- * more. Every phrase is understood at the same step.
+ * What the recogniser should listen for at one step. The phrases are sampled as people say them, because the recogniser
+ * learns from them which words follow each other; a phrase may stand there more than once, and then counts more. Every
+ * phrase is understood at the same step.
  *
  * @param step the step of the expectation
  * @param phrases as they go to the recogniser, with {@value #UNKNOWN} last

@@ -15,12 +15,12 @@ import readback.grammar.lexicon.QuantityWords;
 import readback.grammar.number.SpokenNumbers;
 
 /**
- * Weighs what may have been meant by one utterance: the recogniser's alternatives by their confidence, what the model is
- * known to confuse with the best one, how natural it is to say the meaning so, and whether its values can be. Used by one
- * thread, for one call.
+ * Weighs what may have been meant by one utterance: the recogniser's alternatives by their confidence, what the model
+ * is known to confuse with the best one, how natural it is to say the meaning so, and whether its values can be. Used
+ * by one thread, for one call.
  *
- * <p>The limits were chosen on synthetic speech with fan noise and on digits of real speakers so that a wrong value taken
- * without a question is rare, and the share of readings taken at once as large as that allows.
+ * <p>The limits were chosen on synthetic speech with fan noise and on digits of real speakers so that a wrong value
+ * taken without a question is rare, and the share of readings taken at once as large as that allows.
  */
 final class Weighing {
 
@@ -165,8 +165,9 @@ final class Weighing {
     }
 
     /**
-     * Whether a digit may have been lost: two digits alone, which are rather said as a cardinal ("six nine" may be all that
-     * was heard of "six nine nine"), "a" before a number, which "eight" is heard as, or nothing behind "a" or "and".
+     * Whether a digit may have been lost: two digits alone, which are rather said as a cardinal ("six nine" may be all
+     * that was heard of "six nine nine"), "a" before a number, which "eight" is heard as, or nothing behind "a" or
+     * "and".
      */
     private static boolean seemsCut(String words) {
         List<String> tokens = List.of(words.split(" ", -1));

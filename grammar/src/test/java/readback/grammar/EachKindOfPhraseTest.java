@@ -17,7 +17,8 @@ import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.QuantityWords;
 
 /**
- * A grammar that was just made knows every kind of phrase of its definitions. Ways of saying: common practice, no source.
+ * A grammar that was just made knows every kind of phrase of its definitions. Ways of saying: common practice, no
+ * source.
  */
 class EachKindOfPhraseTest {
 

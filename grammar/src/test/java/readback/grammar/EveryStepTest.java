@@ -18,7 +18,9 @@ class EveryStepTest {
     private static final Grammar GRAMMAR = Grammar.standard();
     private static final long SEEDS = 2;
 
-    /** Every situation that a dialogue can ask in: each quantity, each set of choices, nothing; in both unit settings. */
+    /**
+     * Every situation that a dialogue can ask in: each quantity, each set of choices, nothing; in both unit settings.
+     */
     static List<Expectation> steps() {
         List<Expectation> steps = new ArrayList<>();
         for (UnitSetting units : List.of(UnitSetting.US, UnitSetting.METRIC)) {
@@ -55,7 +57,9 @@ class EveryStepTest {
         }
     }
 
-    /** Where a phrase has a second meaning, it is asked about: no phrase is taken for something else without a question. */
+    /**
+     * Where a phrase has a second meaning, it is asked about: no phrase is taken for something else without a question.
+     */
     @ParameterizedTest
     @MethodSource("steps")
     void noPhraseIsTakenForAnythingElseWithoutAQuestion(Expectation step) {

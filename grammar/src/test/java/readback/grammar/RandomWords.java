@@ -12,7 +12,8 @@ import readback.calc.quantity.UnitSetting;
  * Random sequences of the vocabulary's words, understood and weighed. Run with a count and a seed:
  *
  * <pre>mvn -q -B -pl .,calc,grammar test-compile
- * java -cp grammar/target/test-classes:grammar/target/classes:calc/target/classes readback.grammar.RandomWords 10000000 1</pre>
+ * java -cp grammar/target/test-classes:grammar/target/classes:calc/target/classes readback.grammar.RandomWords 10000000 1
+ * </pre>
  */
 final class RandomWords {
 

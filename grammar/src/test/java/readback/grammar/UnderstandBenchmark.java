@@ -22,7 +22,8 @@ import readback.calc.quantity.UnitSetting;
  * Utterances understood a second on one core: the phrases of a step, and making the phrases themselves.
  *
  * <pre>mvn -q -B -pl .,calc,grammar test-compile dependency:build-classpath -Dmdep.outputFile=target/classpath
- * java -cp grammar/target/test-classes:grammar/target/classes:$(cat grammar/target/classpath) org.openjdk.jmh.Main UnderstandBenchmark</pre>
+ * java -cp grammar/target/test-classes:grammar/target/classes:$(cat grammar/target/classpath) org.openjdk.jmh.Main UnderstandBenchmark
+ * </pre>
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.Throughput)

@@ -14,9 +14,9 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Summaries kept beside the sessions, so that a record is read again only when its size or its time of change differ. Sorted
- * by folder name, read and rewritten in one pass. It only saves time: it can be deleted, and nothing is believed because of
- * it that the records do not say. One thread.
+ * Summaries kept beside the sessions, so that a record is read again only when its size or its time of change differ.
+ * Sorted by folder name, read and rewritten in one pass. It only saves time: it can be deleted, and nothing is believed
+ * because of it that the records do not say. One thread.
  */
 final class SummaryIndex implements Closeable {
 

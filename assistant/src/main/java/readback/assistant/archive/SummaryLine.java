@@ -12,11 +12,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A summary as one line of JSON, the form that is exported and kept in the index. Its columns, in order: {@code session},
- * {@code started} (ISO 8601, UTC), {@code minutes}, {@code refrigerant}, {@code metering_device}, {@code technician},
- * {@code appliance}, {@code place}, {@code verdict}, {@code borderline}, {@code doubts}, {@code cautions} (array),
- * {@code added_kg}, {@code recovered_kg}, {@code cylinders} (array of {@code cylinder}, {@code added_kg},
- * {@code recovered_kg}), {@code events}, {@code closed}, {@code hash}, {@code fault}.
+ * A summary as one line of JSON, the form that is exported and kept in the index. Its columns, in order:
+ * {@code session}, {@code started} (ISO 8601, UTC), {@code minutes}, {@code refrigerant}, {@code metering_device},
+ * {@code technician}, {@code appliance}, {@code place}, {@code verdict}, {@code borderline}, {@code doubts},
+ * {@code cautions} (array), {@code added_kg}, {@code recovered_kg}, {@code cylinders} (array of {@code cylinder},
+ * {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash}, {@code fault}.
  */
 public final class SummaryLine {
 

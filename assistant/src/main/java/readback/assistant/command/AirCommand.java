@@ -98,7 +98,9 @@ public final class AirCommand implements Callable<Integer> {
         return line.toString();
     }
 
-    /** In the I-P convention enthalpy counts from air at 0 °F: ASHRAE Handbook of Fundamentals, chapter 1 (from memory). */
+    /**
+     * In the I-P convention enthalpy counts from air at 0 °F: ASHRAE Handbook of Fundamentals, chapter 1 (from memory).
+     */
     private static double enthalpyBtu(MoistAir air) {
         double fahrenheit = air.dryBulb().fahrenheit();
         return 0.240 * fahrenheit + air.humidityRatio() * (1061 + 0.444 * fahrenheit);

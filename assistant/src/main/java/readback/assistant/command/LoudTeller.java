@@ -15,9 +15,7 @@ final class LoudTeller implements Teller {
     private final Loudspeaker loudspeaker;
     private final boolean pauses;
 
-    /**
-     * @param pauses whether to wait between what is heard; false where the pauses pass otherwise
-     */
+    /** @param pauses whether to wait between what is heard; false where the pauses pass otherwise */
     LoudTeller(Voice voice, Loudspeaker loudspeaker, boolean pauses) {
         this.pauses = pauses;
         this.voice = voice;

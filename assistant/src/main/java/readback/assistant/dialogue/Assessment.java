@@ -41,8 +41,9 @@ import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Situation;
 
 /**
- * What is known, and what calc makes of it: the answers so far, what was set and done, and the judgement that follows. The
- * one place where answers become typed readings. Immutable; the judgement is worked out once, when it is first asked for.
+ * What is known, and what calc makes of it: the answers so far, what was set and done, and the judgement that follows.
+ * The one place where answers become typed readings. Immutable; the judgement is worked out once, when it is first
+ * asked for.
  */
 public final class Assessment implements Situation {
 

@@ -107,7 +107,10 @@ public record Conversation(
         return new Conversation(mode, brief, asked, asks, failures, pending, revisited, said, 0, talkEnded);
     }
 
-    /** Seconds of quiet between talk that was not meant for us and the first of these words; without end if there was none. */
+    /**
+     * Seconds of quiet between talk that was not meant for us and the first of these words; without end if there was
+     * none.
+     */
     double secondsSinceTalk(Event.Heard heard) {
         return talk.map(ended -> Duration.between(ended, heard.at()).toMillis() * 1e-3 - heard.seconds())
                 .orElse(Grammar.NO_TALK);

@@ -22,8 +22,8 @@ public sealed interface Effect {
     /**
      * Listen with the vocabulary of this situation.
      *
-     * @param patience where someone is listened to as they speak: send {@link Event.TimerElapsed} of {@link Event#SILENCE}
-     *     when nothing happened for so long; empty when silence is as good as words
+     * @param patience where someone is listened to as they speak: send {@link Event.TimerElapsed} of
+     *     {@link Event#SILENCE} when nothing happened for so long; empty when silence is as good as words
      */
     record Listen(Expectation expectation, Optional<Duration> patience) implements Effect {}
 

@@ -66,7 +66,10 @@ final class Flow {
         return state.sheet().answer(step.slot()).isPresent();
     }
 
-    /** The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled one. */
+    /**
+     * The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled
+     * one.
+     */
     String slotFor(State state, Quantity quantity) {
         List<Step> measuring = applicable(state)
                 .map(Job.Placed::step)

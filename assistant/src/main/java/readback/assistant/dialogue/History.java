@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The changes of a {@link Sheet}, the latest first in hand. Immutable; a longer history shares the shorter one, so that a
- * session of ten thousand answers does not copy all of them at each.
+ * The changes of a {@link Sheet}, the latest first in hand. Immutable; a longer history shares the shorter one, so that
+ * a session of ten thousand answers does not copy all of them at each.
  */
 public final class History {
 

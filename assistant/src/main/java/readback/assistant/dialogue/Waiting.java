@@ -68,7 +68,9 @@ final class Waiting {
         draft.say(Message.of("step." + step.id() + ".over"));
     }
 
-    /** Waits of the current job whose reason was taken back, as when an amount was scratched: their timers are stopped. */
+    /**
+     * Waits of the current job whose reason was taken back, as when an amount was scratched: their timers are stopped.
+     */
     void giveUp(Draft draft) {
         for (String id : draft.state().waits().keySet()) {
             Optional<Job.Placed> placed = flow.job(draft.state()).step(id);

@@ -1,6 +1,6 @@
 /**
- * The dialogue: a pure function from a state and an event to a new state and effects. No clock, thread, sound or file is
- * touched here; live, recorded, typed and replayed sessions all use this one function. Open
+ * The dialogue: a pure function from a state and an event to a new state and effects. No clock, thread, sound or file
+ * is touched here; live, recorded, typed and replayed sessions all use this one function. Open
  * {@link readback.assistant.dialogue.Dialogue} first.
  */
 @org.jspecify.annotations.NullMarked

@@ -23,9 +23,9 @@ public interface Ear extends AutoCloseable {
      * A listening that expects these phrases. They shape what is heard, they do not limit it: any sequence of their
      * words can come out, word pairs that occur in the phrases more readily, {@link #UNKNOWN} for anything else.
      *
-     * @param phrases words in lower case, separated by single spaces, as a {@link Vocabulary} has them; repeated phrases weigh more; phrases with words
-     *     that the model lacks are left out (ask {@link #missing} first); none means that nothing is expected and all
-     *     speech is unknown
+     * @param phrases words in lower case, separated by single spaces, as a {@link Vocabulary} has them; repeated
+     *     phrases weigh more; phrases with words that the model lacks are left out (ask {@link #missing} first); none
+     *     means that nothing is expected and all speech is unknown
      */
     Listening listen(Collection<String> phrases);
 

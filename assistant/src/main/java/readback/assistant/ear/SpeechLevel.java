@@ -3,9 +3,10 @@ package readback.assistant.ear;
 import java.util.Arrays;
 
 /**
- * Follows the level of the sound and tells how long nobody has been speaking. Levels are those of the differences between
- * samples, in which hum and the low tone of a fan weigh little. The noise is the least level of the last seconds; speech
- * stands out of it by a part of what the loudest speech does, so that neither breath in a quiet room nor a fan counts.
+ * Follows the level of the sound and tells how long nobody has been speaking. Levels are those of the differences
+ * between samples, in which hum and the low tone of a fan weigh little. The noise is the least level of the last
+ * seconds; speech stands out of it by a part of what the loudest speech does, so that neither breath in a quiet room
+ * nor a fan counts.
  *
  * <p>One thread.
  */
@@ -19,7 +20,9 @@ final class SpeechLevel {
     private static final int BLOCK = 20;
 
     private static final int BLOCKS = 10;
-    /** Speech stands at least so many decibels above the least level of the noise, whose mean lies about 2 dB above it. */
+    /**
+     * Speech stands at least so many decibels above the least level of the noise, whose mean lies about 2 dB above it.
+     */
     private static final double LEAST_RISE = 5.5;
     /** Of what the loudest sound rises above the noise, in decibels, speech reaches this part. */
     private static final double PART_OF_RISE = 0.35;

@@ -20,8 +20,8 @@ import readback.grammar.AcousticModel;
 import readback.grammar.AcousticModel.ModelFile;
 
 /**
- * The bundled model as files on disk, which the native recogniser needs. It is unpacked once into a cache folder: into a
- * folder of another name first, which gets its own name when every file is there and has its hash, so that a program
+ * The bundled model as files on disk, which the native recogniser needs. It is unpacked once into a cache folder: into
+ * a folder of another name first, which gets its own name when every file is there and has its hash, so that a program
  * killed in between leaves nothing that could be taken for a model. Every start checks the hashes again and repairs.
  * Processes that start together wait for each other.
  */

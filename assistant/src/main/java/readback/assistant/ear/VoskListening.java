@@ -5,9 +5,9 @@ import org.vosk.Recognizer;
 
 /**
  * A recogniser over the phrases of one step, with an end of utterance of our own: nobody has been speaking for
- * {@link #PAUSE}, or for {@link #PAUSE_WITHIN} where the words so far are only the beginning of what is expected. In noise that
- * hides the soft parts of speech, a "point" say, the recogniser knows better than the level whether someone speaks: there its
- * own ends count, which wait longer.
+ * {@link #PAUSE}, or for {@link #PAUSE_WITHIN} where the words so far are only the beginning of what is expected. In
+ * noise that hides the soft parts of speech, a "point" say, the recogniser knows better than the level whether someone
+ * speaks: there its own ends count, which wait longer.
  */
 final class VoskListening implements Listening {
     /** Seconds of silence that end an utterance. */
@@ -15,7 +15,9 @@ final class VoskListening implements Listening {
 
     /** Seconds of silence that end one that seems to go on. */
     private static final double PAUSE_WITHIN = 0.6;
-    /** Words become visible up to so many seconds after they were spoken; later ones were spoken too softly to be seen. */
+    /**
+     * Words become visible up to so many seconds after they were spoken; later ones were spoken too softly to be seen.
+     */
     private static final double WORDS_LATE = 0.5;
 
     private final Recognizer recogniser;

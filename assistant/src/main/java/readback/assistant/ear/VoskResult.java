@@ -15,9 +15,9 @@ import readback.grammar.Hypothesis;
  * Reads what the recogniser writes.
  *
  * <p>Its alternatives carry unnormalised log scores, larger for better. They become confidences by the softmax at
- * {@link #TEMPERATURE}; alternatives that differ only in the timing of their words are one, with their confidences added.
- * The confidence of a word is the sum of the confidences of all alternatives that have this word at this time. What the
- * recogniser left out of its list is not counted, so confidences lean high.
+ * {@link #TEMPERATURE}; alternatives that differ only in the timing of their words are one, with their confidences
+ * added. The confidence of a word is the sum of the confidences of all alternatives that have this word at this time.
+ * What the recogniser left out of its list is not counted, so confidences lean high.
  */
 final class VoskResult {
     /**

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
- * From the end of what was said to the first sound of the answer, turn by turn, and what the time went into. Owned by one
- * thread.
+ * From the end of what was said to the first sound of the answer, turn by turn, and what the time went into. Owned by
+ * one thread.
  */
 final class AnswerTimes {
 

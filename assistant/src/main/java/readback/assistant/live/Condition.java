@@ -5,8 +5,8 @@ import readback.assistant.screen.ScreenTexts;
 import readback.assistant.screen.View;
 
 /**
- * How microphone, voice and room are, and what to do about trouble with them, as a screen shows it. Owned by the session's
- * thread.
+ * How microphone, voice and room are, and what to do about trouble with them, as a screen shows it. Owned by the
+ * session's thread.
  */
 final class Condition {
 

@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.Optional;
 
 /**
- * Tells which words should be answered in advance while someone is still speaking: words that stood still for a moment may
- * be all that is said. Owned by one thread; time comes from {@link System#nanoTime}.
+ * Tells which words should be answered in advance while someone is still speaking: words that stood still for a moment
+ * may be all that is said. Owned by one thread; time comes from {@link System#nanoTime}.
  */
 final class Foresight {
 

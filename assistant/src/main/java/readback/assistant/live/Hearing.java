@@ -16,9 +16,9 @@ import readback.assistant.microphone.LevelMeter;
 import readback.assistant.sound.Samples;
 
 /**
- * Listens live, on the one thread that uses the ear. Sound comes in from the microphone's thread; what was said goes out
- * as inputs of the session. When the dialogue goes on to another step while someone is speaking already, what was heard
- * since the last utterance is heard again with the new phrases: nothing is lost.
+ * Listens live, on the one thread that uses the ear. Sound comes in from the microphone's thread; what was said goes
+ * out as inputs of the session. When the dialogue goes on to another step while someone is speaking already, what was
+ * heard since the last utterance is heard again with the new phrases: nothing is lost.
  */
 final class Hearing implements AutoCloseable {
 

@@ -11,9 +11,7 @@ final class SoundMemory {
     private short[] sound = new short[1 << 14];
     private int length;
 
-    /**
-     * @param limit samples to keep at most; the oldest go first
-     */
+    /** @param limit samples to keep at most; the oldest go first */
     SoundMemory(int limit) {
         this.limit = limit;
     }

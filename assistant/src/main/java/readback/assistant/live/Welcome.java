@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * Holds back what a session says first. Nobody is heard while Readback speaks into the room, and who knows the job begins at
- * once: so it listens for a moment before it speaks, and says nothing of this when someone was quicker. Owned by one thread;
- * time comes from {@link System#nanoTime}.
+ * Holds back what a session says first. Nobody is heard while Readback speaks into the room, and who knows the job
+ * begins at once: so it listens for a moment before it speaks, and says nothing of this when someone was quicker. Owned
+ * by one thread; time comes from {@link System#nanoTime}.
  */
 final class Welcome {
 

@@ -5,9 +5,9 @@ import readback.assistant.ear.Ear;
 import readback.assistant.sound.Samples;
 
 /**
- * The noise of a condenser fan: broadband and falling, with the blade-pass tone of a three-blade fan at 1,075 revolutions a
- * minute and the hum of a transformer. Computed from a seed, so the same every time; a stand-in for recordings of real
- * condensing units, which it resembles without being one.
+ * The noise of a condenser fan: broadband and falling, with the blade-pass tone of a three-blade fan at 1,075
+ * revolutions a minute and the hum of a transformer. Computed from a seed, so the same every time; a stand-in for
+ * recordings of real condensing units, which it resembles without being one.
  */
 final class FanNoise {
 

@@ -21,9 +21,9 @@ import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 
 /**
- * Whether a session stays as it is while nobody speaks to it: silence, a fan, talk of others go through ear, grammar and
- * dialogue as in a live session. Half of the time the session waits for a value, half for the answer to a first question.
- * One thread, that of the ear.
+ * Whether a session stays as it is while nobody speaks to it: silence, a fan, talk of others go through ear, grammar
+ * and dialogue as in a live session. Half of the time the session waits for a value, half for the answer to a first
+ * question. One thread, that of the ear.
  */
 public final class Idle {
 

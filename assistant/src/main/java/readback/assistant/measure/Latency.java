@@ -13,8 +13,8 @@ import readback.assistant.sound.Samples;
 
 /**
  * How long after the last word the utterance is given: the sound that the ear waits for, which is the same on every
- * machine, and the work on the piece of sound that ended it. After the clip comes a second of faint hiss, as silence is in
- * a microphone. Owned by one thread.
+ * machine, and the work on the piece of sound that ended it. After the clip comes a second of faint hiss, as silence is
+ * in a microphone. Owned by one thread.
  */
 final class Latency {
 

@@ -29,9 +29,9 @@ import readback.grammar.Prior;
 
 /**
  * Hears clips with the phrase lists that suit them, at several noise levels, and compares with what was said: values as
- * the dialogue hears them where a suction pressure is asked for and with short lists, commands with a short list, unrelated
- * speech with every list. Words count as heard when the {@linkplain Acceptance acceptance rule} grants the utterance. One
- * thread, that of the ear.
+ * the dialogue hears them where a suction pressure is asked for and with short lists, commands with a short list,
+ * unrelated speech with every list. Words count as heard when the {@linkplain Acceptance acceptance rule} grants the
+ * utterance. One thread, that of the ear.
  */
 public final class Measurement {
 

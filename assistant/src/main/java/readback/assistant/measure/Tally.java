@@ -35,8 +35,8 @@ final class Tally {
     }
 
     /**
-     * The interval that holds the true share about 95 times in 100, in percent: lowest, highest. Wilson's score interval
-     * (E. B. Wilson, Journal of the American Statistical Association 22, 1927).
+     * The interval that holds the true share about 95 times in 100, in percent: lowest, highest. Wilson's score
+     * interval (E. B. Wilson, Journal of the American Statistical Association 22, 1927).
      */
     static double[] interval(int part, int whole) {
         if (whole == 0) {

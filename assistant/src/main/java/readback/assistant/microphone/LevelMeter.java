@@ -1,10 +1,10 @@
 package readback.assistant.microphone;
 
 /**
- * Follows how loud the sound is and how loud the noise under it. The noise is the quietest tenth of a second of the last
- * two to four seconds (minimum statistics; R. Martin, "Noise power spectral density estimation based on optimal smoothing
- * and minimum statistics", 2001, here without its spectral part), so a long word does not count as noise. One thread at a
- * time.
+ * Follows how loud the sound is and how loud the noise under it. The noise is the quietest tenth of a second of the
+ * last two to four seconds (minimum statistics; R. Martin, "Noise power spectral density estimation based on optimal
+ * smoothing and minimum statistics", 2001, here without its spectral part), so a long word does not count as noise. One
+ * thread at a time.
  */
 public final class LevelMeter {
 

@@ -10,8 +10,8 @@ import readback.assistant.sound.Resampler;
 /**
  * A microphone over a line of the Java platform, converted to our rate and one channel where the device has another.
  *
- * <p>A line whose device is gone may block in a read for ever. So nothing is read that is not there yet, and a device that
- * gives nothing for {@link #PATIENCE} counts as lost.
+ * <p>A line whose device is gone may block in a read for ever. So nothing is read that is not there yet, and a device
+ * that gives nothing for {@link #PATIENCE} counts as lost.
  */
 final class LineMicrophone implements Microphone {
 

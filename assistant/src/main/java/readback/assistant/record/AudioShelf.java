@@ -9,7 +9,9 @@ import java.util.stream.Stream;
 import readback.assistant.sound.Samples;
 import readback.assistant.sound.WaveWriter;
 
-/** The utterances of one session as wave files, as many as the budget allows. Owned by the thread that runs the session. */
+/**
+ * The utterances of one session as wave files, as many as the budget allows. Owned by the thread that runs the session.
+ */
 final class AudioShelf {
 
     private static final int WAVE_HEADER_BYTES = 44;

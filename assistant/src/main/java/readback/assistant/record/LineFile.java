@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
 interface LineFile extends Closeable {
 
     /**
-     * Makes the bytes the end of the file, from a position on; what lay behind that position is gone. Returns when they are
-     * on disk.
+     * Makes the bytes the end of the file, from a position on; what lay behind that position is gone. Returns when they
+     * are on disk.
      *
      * @throws IOException when that failed; some of the bytes may lie in the file then
      */

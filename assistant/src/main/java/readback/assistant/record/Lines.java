@@ -23,7 +23,9 @@ import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Hypothesis;
 
-/** The JSON form of header and entries, both ways. A line that cannot be read gives an {@link IllegalArgumentException}. */
+/**
+ * The JSON form of header and entries, both ways. A line that cannot be read gives an {@link IllegalArgumentException}.
+ */
 final class Lines {
 
     private static final ObjectMapper JSON = new ObjectMapper();

@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The remarks on a session, in a file of their own beside it: the session's record never changes. Each line names the hash
- * of the session that the writer had seen, and is chained to the line before.
+ * The remarks on a session, in a file of their own beside it: the session's record never changes. Each line names the
+ * hash of the session that the writer had seen, and is chained to the line before.
  *
  * @param all oldest first, up to the first line that could not be trusted
  * @param fault what is wrong with the file

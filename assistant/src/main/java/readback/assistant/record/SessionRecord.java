@@ -45,8 +45,8 @@ public final class SessionRecord implements AutoCloseable {
     }
 
     /**
-     * Begins a record in a new folder named after the session, readable by its owner alone. When the disk does not take it,
-     * it begins in memory, as after a failure in mid-session: {@link #waiting} tells.
+     * Begins a record in a new folder named after the session, readable by its owner alone. When the disk does not take
+     * it, it begins in memory, as after a failure in mid-session: {@link #waiting} tells.
      *
      * @throws RecordUnavailableException when something that is no folder lies where the folder should be
      */
@@ -81,7 +81,8 @@ public final class SessionRecord implements AutoCloseable {
     /**
      * Opens a session's folder again. A torn last line is dropped.
      *
-     * @throws RecordUnavailableException when the record is damaged elsewhere, finished, or being written by another process
+     * @throws RecordUnavailableException when the record is damaged elsewhere, finished, or being written by another
+     *     process
      */
     public static Resumption resume(Path session) throws RecordUnavailableException {
         LineFile file = null;
@@ -201,8 +202,8 @@ public final class SessionRecord implements AutoCloseable {
     }
 
     /**
-     * Writes the lines that are in memory only to another place, so that they outlive the process. Put behind the lines of
-     * {@link #FILE} they make the record whole.
+     * Writes the lines that are in memory only to another place, so that they outlive the process. Put behind the lines
+     * of {@link #FILE} they make the record whole.
      *
      * @throws IOException when that place fails too
      */

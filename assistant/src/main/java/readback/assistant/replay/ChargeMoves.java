@@ -13,9 +13,9 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 
 /**
- * Follows a session's record and keeps every movement of refrigerant, as the dialogue counts them: one amount in and one out
- * between two measurements, where an amount stated again replaces the one before, and a scratched one is dropped. What was
- * moved stays when the next round of measurements clears the slots. One thread.
+ * Follows a session's record and keeps every movement of refrigerant, as the dialogue counts them: one amount in and
+ * one out between two measurements, where an amount stated again replaces the one before, and a scratched one is
+ * dropped. What was moved stays when the next round of measurements clears the slots. One thread.
  */
 public final class ChargeMoves {
 

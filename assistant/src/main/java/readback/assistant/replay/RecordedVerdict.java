@@ -6,7 +6,8 @@ import java.util.Locale;
 import readback.calc.charge.Verdict;
 
 /**
- * The recorded form of what was announced: outcomes separated by semicolons, the charge verdict first, each with its numbers.
+ * The recorded form of what was announced: outcomes separated by semicolons, the charge verdict first, each with its
+ * numbers.
  *
  * @param charge the charge verdict in one word, as in "add"; empty while there is none
  * @param borderline whether the charge verdict is

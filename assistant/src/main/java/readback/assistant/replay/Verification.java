@@ -14,8 +14,8 @@ import readback.assistant.session.Line;
 import readback.prompts.text.Wording;
 
 /**
- * Whether a record is what it claims to be: its chain is whole, and the same dialogue reaches the same readings, verdicts
- * and cautions from its events.
+ * Whether a record is what it claims to be: its chain is whole, and the same dialogue reaches the same readings,
+ * verdicts and cautions from its events.
  *
  * @param events compared
  * @param fault in the chain

@@ -10,8 +10,8 @@ public final class Visible {
     private Visible() {}
 
     /**
-     * The text with every character visible that could move a cursor, change a direction of writing or break an encoding:
-     * control characters become their pictures, others their code point in brackets.
+     * The text with every character visible that could move a cursor, change a direction of writing or break an
+     * encoding: control characters become their pictures, others their code point in brackets.
      */
     public static String text(String text) {
         StringBuilder visible = new StringBuilder(text.length());

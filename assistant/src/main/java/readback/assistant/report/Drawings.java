@@ -145,8 +145,8 @@ final class Drawings {
     }
 
     /**
-     * The verdicts that stand for a measurement: while readings are renewed one after the other each gives a verdict, and
-     * only the last of them rests on readings of one time.
+     * The verdicts that stand for a measurement: while readings are renewed one after the other each gives a verdict,
+     * and only the last of them rests on readings of one time.
      */
     static List<JobReport.Round> measurements(List<JobReport.Round> rounds) {
         List<JobReport.Round> measurements = new ArrayList<>();

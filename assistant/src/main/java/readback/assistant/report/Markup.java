@@ -6,8 +6,8 @@ import java.util.Set;
 import readback.assistant.replay.Visible;
 
 /**
- * HTML or SVG while it is being written: elements are balanced, and every text and attribute value is made inert. The one
- * place where text becomes markup. One thread.
+ * HTML or SVG while it is being written: elements are balanced, and every text and attribute value is made inert. The
+ * one place where text becomes markup. One thread.
  */
 final class Markup {
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A drawing with two axes, as SVG inside a page. Everything is told by shape, hatching and words, never by colour alone, so
- * that it can be read in black and white. One thread.
+ * A drawing with two axes, as SVG inside a page. Everything is told by shape, hatching and words, never by colour
+ * alone, so that it can be read in black and white. One thread.
  */
 final class Plot {
 

@@ -15,9 +15,9 @@ import readback.calc.quantity.TemperatureDifference;
 /**
  * A report as one JSON object: {@code session}, {@code startedAt}, {@code program}, {@code parts}, {@code about},
  * {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference}, {@code refrigerant},
- * {@code meteringDevice}, {@code answers}, {@code rounds}, {@code results}, {@code moves}, {@code addedKg}, {@code recoveredKg},
- * {@code cautions}, {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in kelvins, masses in
- * kilograms, moments in ISO 8601; what is not known is null.
+ * {@code meteringDevice}, {@code answers}, {@code rounds}, {@code results}, {@code moves}, {@code addedKg},
+ * {@code recoveredKg}, {@code cautions}, {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in
+ * kelvins, masses in kilograms, moments in ISO 8601; what is not known is null.
  */
 public final class ReportJson {
 

@@ -9,7 +9,9 @@ import readback.assistant.replay.Content;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Reading;
 
-/** A report as a table: one row for every answer, correction, taken back answer, verdict and caution, in their order. */
+/**
+ * A report as a table: one row for every answer, correction, taken back answer, verdict and caution, in their order.
+ */
 public final class ReportTable {
 
     /** The columns and what they hold. */

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/**
- * Letters and digits that can be read from afar, made of blocks on a grid of 3 by 5. Our own drawing.
- */
+/** Letters and digits that can be read from afar, made of blocks on a grid of 3 by 5. Our own drawing. */
 final class BlockLetters {
 
     /** How large a dot of the grid is. */

@@ -29,8 +29,8 @@ import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
 
 /**
- * Follows a session and makes its {@link View}: what was said and heard last, and everything that the state knows. Owned
- * by the session's thread.
+ * Follows a session and makes its {@link View}: what was said and heard last, and everything that the state knows.
+ * Owned by the session's thread.
  */
 public final class Board implements Audience {
 

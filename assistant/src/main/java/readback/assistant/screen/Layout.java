@@ -27,9 +27,7 @@ public final class Layout {
     private final ScreenTexts texts;
     private final boolean unicode;
 
-    /**
-     * @param unicode whether the terminal shows block characters
-     */
+    /** @param unicode whether the terminal shows block characters */
     public Layout(Palette palette, ScreenTexts texts, boolean unicode) {
         this.palette = palette;
         this.texts = texts;

@@ -24,8 +24,8 @@ final class Pages {
     }
 
     /**
-     * The things of a page: all of them where they fit, else as many as fit before one more that leads on. After the last
-     * page comes the first.
+     * The things of a page: all of them where they fit, else as many as fit before one more that leads on. After the
+     * last page comes the first.
      */
     static <T> List<T> of(List<T> all, int page, T more, Predicate<List<T>> fits) {
         if (fits.test(all)) {

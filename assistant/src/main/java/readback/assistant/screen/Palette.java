@@ -3,8 +3,8 @@ package readback.assistant.screen;
 import org.jline.utils.AttributedStyle;
 
 /**
- * The colours, from the fixed part of the xterm palette (16 to 255). Every pair has a contrast of 7:1 or more (WCAG 2.2,
- * 1.4.6), and nothing is told by colour alone.
+ * The colours, from the fixed part of the xterm palette (16 to 255). Every pair has a contrast of 7:1 or more (WCAG
+ * 2.2, 1.4.6), and nothing is told by colour alone.
  */
 public enum Palette {
     /** Black on white: for sunlight. */

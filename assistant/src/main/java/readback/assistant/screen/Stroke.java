@@ -41,7 +41,9 @@ public sealed interface Stroke {
         /** Control and C: leave. */
         INTERRUPT;
 
-        /** Whether the key writes or edits nothing, so that it can serve as the key to talk; clickers send such keys. */
+        /**
+         * Whether the key writes or edits nothing, so that it can serve as the key to talk; clickers send such keys.
+         */
         boolean free() {
             return switch (this) {
                 case TAB, UP, DOWN, LEFT, RIGHT, HOME, END, PAGE_UP, PAGE_DOWN, F11, F12 -> true;

@@ -9,8 +9,8 @@ import org.jline.terminal.Terminal;
 import org.jline.utils.NonBlockingReader;
 
 /**
- * Reads keys and touches from a terminal on a thread of its own. Key sequences are those of xterm and the terminals that
- * follow it; touches come as mouse reports in SGR form (xterm control sequences, "Mouse Tracking").
+ * Reads keys and touches from a terminal on a thread of its own. Key sequences are those of xterm and the terminals
+ * that follow it; touches come as mouse reports in SGR form (xterm control sequences, "Mouse Tracking").
  */
 public final class Strokes implements AutoCloseable {
 

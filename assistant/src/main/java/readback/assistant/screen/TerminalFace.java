@@ -9,7 +9,9 @@ import org.jline.utils.Display;
 import org.jline.utils.InfoCmp.Capability;
 import org.jspecify.annotations.Nullable;
 
-/** The screen on a terminal: the alternate buffer, drawn whole from the view, only when something changed. One thread. */
+/**
+ * The screen on a terminal: the alternate buffer, drawn whole from the view, only when something changed. One thread.
+ */
 public final class TerminalFace implements Face {
 
     private final Terminal terminal;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.StringJoiner;
 
 /**
- * What the hands have done so far: the line being typed and the page of options looked at. Turns strokes into actions. A
- * typed line is an utterance; one key says what is said most. Owned by one thread.
+ * What the hands have done so far: the line being typed and the page of options looked at. Turns strokes into actions.
+ * A typed line is an utterance; one key says what is said most. Owned by one thread.
  */
 final class Typing {
 

@@ -5,8 +5,8 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Turn;
 
 /**
- * Keeps the dialogue's timers in a session whose time comes with its input: typed lines, recordings. A timer that has run
- * out rings before the next input. One thread.
+ * Keeps the dialogue's timers in a session whose time comes with its input: typed lines, recordings. A timer that has
+ * run out rings before the next input. One thread.
  */
 public final class Alarm implements Audience {
 

@@ -5,8 +5,8 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Turn;
 
 /**
- * Someone who follows a session: a screen, a voice. Called on the session's thread, after the record has kept the event;
- * must not call back into the session and must not fail: trouble of its own stays its own.
+ * Someone who follows a session: a screen, a voice. Called on the session's thread, after the record has kept the
+ * event; must not call back into the session and must not fail: trouble of its own stays its own.
  */
 public interface Audience {
 

@@ -14,9 +14,7 @@ public final class PlainAudience implements Audience {
     private final PrintStream out;
     private final boolean echo;
 
-    /**
-     * @param echo whether the technician's words are printed too
-     */
+    /** @param echo whether the technician's words are printed too */
     public PlainAudience(PrintStream out, boolean echo) {
         this.out = out;
         this.echo = echo;

@@ -16,9 +16,7 @@ import readback.assistant.sound.Samples;
 import readback.grammar.Expectation;
 import readback.prompts.text.Wording;
 
-/**
- * Runs the dialogue over events as they come: records each, then carries out what it led to. Owned by one thread.
- */
+/** Runs the dialogue over events as they come: records each, then carries out what it led to. Owned by one thread. */
 public final class Session {
 
     private final Dialogue dialogue;
@@ -62,7 +60,8 @@ public final class Session {
     }
 
     /**
-     * Goes on with a session that was left without an end: brings the dialogue to where it was, then says where that is.
+     * Goes on with a session that was left without an end: brings the dialogue to where it was, then says where that
+     * is.
      *
      * @throws IllegalArgumentException when the recorded session was already closed
      */

@@ -11,7 +11,9 @@ import readback.assistant.voice.SpokenConversation;
 import readback.assistant.voice.Voice;
 import readback.assistant.voice.VoiceFailedException;
 
-/** Speaks a session into a sound file. Trouble with voice or file is told once and ends the speaking, not the session. */
+/**
+ * Speaks a session into a sound file. Trouble with voice or file is told once and ends the speaking, not the session.
+ */
 public final class SpeakingAudience implements Audience {
 
     private final Voice voice;
@@ -20,9 +22,7 @@ public final class SpeakingAudience implements Audience {
     private double heardUntil;
     private boolean failed;
 
-    /**
-     * @param complaints gets one sentence when speaking fails
-     */
+    /** @param complaints gets one sentence when speaking fails */
     public SpeakingAudience(Voice voice, SpokenConversation conversation, Consumer<String> complaints) {
         this.voice = voice;
         this.conversation = conversation;

@@ -53,8 +53,8 @@ public sealed interface Recording {
     }
 
     /**
-     * What the wave file holds: PCM of 8, 16 or 24 bits, one channel or two (their mean), 8 to 48 kHz, at most an
-     * hour. Anything else gives an {@link Unreadable} that says what it is instead.
+     * What the wave file holds: PCM of 8, 16 or 24 bits, one channel or two (their mean), 8 to 48 kHz, at most an hour.
+     * Anything else gives an {@link Unreadable} that says what it is instead.
      */
     static Recording read(Path file) {
         return WaveReader.read(file);

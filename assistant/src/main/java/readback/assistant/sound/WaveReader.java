@@ -17,8 +17,8 @@ import readback.assistant.sound.Recording.Whole;
 
 /**
  * Reads RIFF wave files (IBM and Microsoft, "Multimedia Programming Interface and Data Specifications 1.0", 1991, with
- * the extensible format of 2001). Chunks other than {@code fmt} and {@code data} are passed over; a {@code data} chunk of
- * size 0 or 0xFFFFFFFF, as written by programs that did not know the length yet, reaches to the end of the file.
+ * the extensible format of 2001). Chunks other than {@code fmt} and {@code data} are passed over; a {@code data} chunk
+ * of size 0 or 0xFFFFFFFF, as written by programs that did not know the length yet, reaches to the end of the file.
  */
 final class WaveReader {
     private static final String WANTED =

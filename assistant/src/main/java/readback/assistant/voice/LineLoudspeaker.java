@@ -116,8 +116,9 @@ public final class LineLoudspeaker implements Loudspeaker {
     }
 
     /**
-     * Waits for something to be done with the line, or for {@code stop}. Everything is done on threads that can be given
-     * up, because a device that is gone may block for ever, and asking first how much it takes makes some of them run dry.
+     * Waits for something to be done with the line, or for {@code stop}. Everything is done on threads that can be
+     * given up, because a device that is gone may block for ever, and asking first how much it takes makes some of them
+     * run dry.
      */
     private void patiently(Future<?> done, BooleanSupplier stop) throws LoudspeakerLostException {
         long patience = System.nanoTime() + PATIENCE.toNanos();

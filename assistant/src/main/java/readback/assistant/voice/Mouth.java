@@ -18,8 +18,8 @@ import readback.assistant.sound.Tempo;
 import readback.assistant.sound.Tone;
 
 /**
- * Speaks live: makes phrases with a voice, on one thread, and plays them in order, on another, so that the next phrase is
- * made while one is heard. Any thread may call; calls never wait.
+ * Speaks live: makes phrases with a voice, on one thread, and plays them in order, on another, so that the next phrase
+ * is made while one is heard. Any thread may call; calls never wait.
  */
 public final class Mouth implements AutoCloseable {
 
@@ -118,8 +118,8 @@ public final class Mouth implements AutoCloseable {
     }
 
     /**
-     * Says these, one after the other, after what is being said; nothing once it is closed. A phrase that is still waiting
-     * to be said is not repeated.
+     * Says these, one after the other, after what is being said; nothing once it is closed. A phrase that is still
+     * waiting to be said is not repeated.
      */
     public synchronized void say(List<String> texts) {
         forgetExpected(texts);

@@ -36,8 +36,8 @@ public enum VoiceChoice {
     };
 
     /**
-     * The first voice that can be had: an installed program, which was understood best, then the operating system's, then
-     * the embedded one; without any, none.
+     * The first voice that can be had: an installed program, which was understood best, then the operating system's,
+     * then the embedded one; without any, none.
      *
      * @param home folder of the distribution, the one that holds {@code lib}
      */

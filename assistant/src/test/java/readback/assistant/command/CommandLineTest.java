@@ -33,8 +33,8 @@ class CommandLineTest {
     }
 
     /**
-     * California Energy Commission Reference Appendices RA3.2.2.6.1 (rule read; table of target superheat recalled), and
-     * the R-410A pressure-temperature table: 118 psig is 40 °F.
+     * California Energy Commission Reference Appendices RA3.2.2.6.1 (rule read; table of target superheat recalled),
+     * and the R-410A pressure-temperature table: 118 psig is 40 °F.
      */
     @ParameterizedTest
     @CsvSource({"52, 12, in-tolerance", "62, 22, add", "45, 5, recover"})

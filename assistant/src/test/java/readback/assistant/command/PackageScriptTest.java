@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The script that makes the zip for a tablet: what it refuses, and what lies in the zip. Linking a runtime and packing are
- * the work of other programs; here they are stood in for by scripts that leave the files behind which those leave.
+ * The script that makes the zip for a tablet: what it refuses, and what lies in the zip. Linking a runtime and packing
+ * are the work of other programs; here they are stood in for by scripts that leave the files behind which those leave.
  */
 class PackageScriptTest {
 

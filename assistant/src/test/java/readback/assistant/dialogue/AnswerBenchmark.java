@@ -16,8 +16,8 @@ import readback.grammar.Expectation;
 import readback.grammar.Hypothesis;
 
 /**
- * How long the dialogue takes from an event to its effects, beside the two things next to it in a turn: understanding the
- * words alone, and the phrases for the next step.
+ * How long the dialogue takes from an event to its effects, beside the two things next to it in a turn: understanding
+ * the words alone, and the phrases for the next step.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

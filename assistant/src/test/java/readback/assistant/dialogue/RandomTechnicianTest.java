@@ -25,9 +25,9 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 
 /**
- * A technician who mishears nothing but speaks in random order, corrects, interrupts, asks why, goes away and comes back.
- * Whatever he does, the session must end with the verdict that his readings deserve, and no caution may be missed. Run with
- * {@code -Drandom.conversations=20000} for the long run.
+ * A technician who mishears nothing but speaks in random order, corrects, interrupts, asks why, goes away and comes
+ * back. Whatever he does, the session must end with the verdict that his readings deserve, and no caution may be
+ * missed. Run with {@code -Drandom.conversations=20000} for the long run.
  */
 class RandomTechnicianTest {
 

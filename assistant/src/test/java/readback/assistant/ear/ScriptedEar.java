@@ -10,8 +10,8 @@ import java.util.TreeSet;
 import readback.grammar.Hypothesis;
 
 /**
- * An ear that hears loud and quiet only: each stretch of loud sound is taken for the next line of its script, and its end
- * is found a third of a second after it, as with the real one.
+ * An ear that hears loud and quiet only: each stretch of loud sound is taken for the next line of its script, and its
+ * end is found a third of a second after it, as with the real one.
  */
 public final class ScriptedEar implements Ear {
     private static final double LOUD = 1200;

@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Sound with known beginnings and ends: bursts of noise as loud as speech over steadier noise, signal to noise as stated. */
+/**
+ * Sound with known beginnings and ends: bursts of noise as loud as speech over steadier noise, signal to noise as
+ * stated.
+ */
 class SpeechLevelTest {
     private static final long SEED = 11;
     private static final double LOUD = 3000;

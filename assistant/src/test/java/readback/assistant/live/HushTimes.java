@@ -27,10 +27,10 @@ import readback.assistant.voice.VoiceChoice;
  * How soon the voice begins and falls silent, measured where it sounds: {@code .ci/with-sound java ... HushTimes [VOICE
  * [TIMES]]}, flite and 20 times when nothing is said. Run from the folder assistant.
  *
- * <p>A whole live session with microphone, ear, dialogue and record. Beginning: from a typed question to the first sound at
- * the loudspeaker's monitor, with a phrase that is ready and with one that must be made. Falling silent: from a key, and,
- * with a headset, from the first sound of a technician at the microphone, to the last sound at the monitor. Both monitors
- * are read in pieces of 10 ms as they come, so every figure is late by that or a little more.
+ * <p>A whole live session with microphone, ear, dialogue and record. Beginning: from a typed question to the first
+ * sound at the loudspeaker's monitor, with a phrase that is ready and with one that must be made. Falling silent: from
+ * a key, and, with a headset, from the first sound of a technician at the microphone, to the last sound at the monitor.
+ * Both monitors are read in pieces of 10 ms as they come, so every figure is late by that or a little more.
  */
 public final class HushTimes {
 

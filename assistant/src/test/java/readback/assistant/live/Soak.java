@@ -35,14 +35,14 @@ import readback.assistant.voice.Mouth;
 import readback.assistant.voice.VoiceChoice;
 
 /**
- * A live session for hours, in a fraction of the time: {@code Soak [MINUTES [TIMES FASTER [VOICE]]]}, 120 minutes, eight
- * times faster and flite when nothing is said. Run from the folder assistant.
+ * A live session for hours, in a fraction of the time: {@code Soak [MINUTES [TIMES FASTER [VOICE]]]}, 120 minutes,
+ * eight times faster and flite when nothing is said. Run from the folder assistant.
  *
- * <p>A caller speaks the lines of the demonstration again and again whenever he is listened to; microphone, loudspeaker and
- * clock run so many times faster, or as fast as the ear can follow. Everything else is the program's own: ear, dialogue, voice, screen, record on disk. Every
- * five minutes of the session memory and processor are shown: the heap after a collection, what the process keeps in memory
- * (Linux), processor seconds a second of the session, the voice's own processes not counted. It ends badly when something
- * was said that is not in the record.
+ * <p>A caller speaks the lines of the demonstration again and again whenever he is listened to; microphone, loudspeaker
+ * and clock run so many times faster, or as fast as the ear can follow. Everything else is the program's own: ear,
+ * dialogue, voice, screen, record on disk. Every five minutes of the session memory and processor are shown: the heap
+ * after a collection, what the process keeps in memory (Linux), processor seconds a second of the session, the voice's
+ * own processes not counted. It ends badly when something was said that is not in the record.
  */
 public final class Soak {
 

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 class LineMicrophoneTest {
     private static final int BUFFER = 6400;
 
-    /** A line that always has so many bytes, all pairs of samples 100 and 300; nothing can be read when it is broken. */
+    /**
+     * A line that always has so many bytes, all pairs of samples 100 and 300; nothing can be read when it is broken.
+     */
     private static TargetDataLine line(AudioFormat format, int available, boolean broken) {
         return (TargetDataLine) Proxy.newProxyInstance(
                 LineMicrophoneTest.class.getClassLoader(),

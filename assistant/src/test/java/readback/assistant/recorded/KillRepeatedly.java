@@ -20,8 +20,8 @@ import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 
 /**
- * Kills the real program (SIGKILL) at random moments of a typed session, checks that nothing it had answered is missing in
- * the record, and lets the next process resume where the last one stopped. {@code KillRepeatedly KILLS [SEED]}.
+ * Kills the real program (SIGKILL) at random moments of a typed session, checks that nothing it had answered is missing
+ * in the record, and lets the next process resume where the last one stopped. {@code KillRepeatedly KILLS [SEED]}.
  */
 public final class KillRepeatedly {
 

@@ -26,8 +26,8 @@ import readback.assistant.session.Session;
 import readback.grammar.Hypothesis;
 
 /**
- * Measures listing many sessions and verifying a long one. {@code ManySessions FOLDER COUNT} makes the sessions it lacks and
- * lists them; {@code ManySessions FOLDER long EVENTS} records a long session and verifies it.
+ * Measures listing many sessions and verifying a long one. {@code ManySessions FOLDER COUNT} makes the sessions it
+ * lacks and lists them; {@code ManySessions FOLDER long EVENTS} records a long session and verifies it.
  */
 public final class ManySessions {
 

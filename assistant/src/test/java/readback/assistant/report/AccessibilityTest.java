@@ -22,8 +22,8 @@ import readback.assistant.recorded.Scripted;
 
 /**
  * The pages in a real browser against the rules of axe-core (WCAG 2.2 A and AA). Needs Chromium on the path and
- * {@code npm ci} in {@code src/test/accessibility}; where either is missing a line says that the check was left out, and the
- * checks in {@link ReportPageTest} stand alone.
+ * {@code npm ci} in {@code src/test/accessibility}; where either is missing a line says that the check was left out,
+ * and the checks in {@link ReportPageTest} stand alone.
  */
 class AccessibilityTest {
 

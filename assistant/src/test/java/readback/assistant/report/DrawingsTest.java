@@ -26,8 +26,8 @@ import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Temperature;
 
 /**
- * The drawings measured with a ruler: places in the picture are turned back into values by the labels of the axes alone and
- * compared with what the equation of state gives.
+ * The drawings measured with a ruler: places in the picture are turned back into values by the labels of the axes alone
+ * and compared with what the equation of state gives.
  */
 class DrawingsTest {
 

@@ -225,8 +225,8 @@ public final class MoistAir {
     }
 
     /**
-     * The wet bulb in K. Just around 0 °C the equations over ice and over water overlap by a few tenths of a kelvin; water
-     * is preferred there, since a wick freezes late.
+     * The wet bulb in K. Just around 0 °C the equations over ice and over water overlap by a few tenths of a kelvin;
+     * water is preferred there, since a wick freezes late.
      */
     private static double wetBulb(double dry, double humidityRatio, double pressure) {
         if (humidityRatio >= saturationRatio(dry, pressure) * (1 - 1e-12)) {

@@ -3,8 +3,8 @@ package readback.calc.air;
 import readback.calc.numeric.Roots;
 
 /**
- * The pressure of water vapour over ice or liquid water: Hyland and Wexler, ASHRAE Trans. 89(2A), 500 (1983), as equations
- * 5 and 6 of ASHRAE Handbook of Fundamentals 2017, chapter 1. Kelvin and pascals.
+ * The pressure of water vapour over ice or liquid water: Hyland and Wexler, ASHRAE Trans. 89(2A), 500 (1983), as
+ * equations 5 and 6 of ASHRAE Handbook of Fundamentals 2017, chapter 1. Kelvin and pascals.
  */
 final class WaterVapour {
 

@@ -19,7 +19,9 @@ public enum CautionRule {
     CYLINDER_OVERFILL(Signal.WARNING, true, Authority.CYLINDER_REGULATION, Authority.TOOL_MAKER),
     /** A2L burns slowly, but burns: R-32 from 0.307, R-454B from 0.296 kg/m³. ISO 817, from memory. */
     FLAMMABLE_A2L(Signal.WARNING, true, Authority.SAFETY_STANDARD, Authority.EQUIPMENT_MAKER, Authority.LOCAL_CODE),
-    /** Vapour is heavier than air and displaces it; below 19.5 % oxygen is deficient. 29 CFR 1910.134(b), from memory. */
+    /**
+     * Vapour is heavier than air and displaces it; below 19.5 % oxygen is deficient. 29 CFR 1910.134(b), from memory.
+     */
     ASPHYXIATION(Signal.WARNING, false, Authority.WORKPLACE_SAFETY),
     /** The condensing side nears what the cut-out switch allows. */
     NEAR_HIGH_PRESSURE_CUT_OUT(Signal.WARNING, false, Authority.EQUIPMENT_MAKER),

@@ -24,7 +24,9 @@ public final class Cautions {
      */
     public static final Temperature NEAR_CUT_OUT = Temperature.fahrenheit(140);
 
-    /** 225 °F on the discharge line; inside, the valves are some 50 °F hotter and the oil breaks down. Common practice. */
+    /**
+     * 225 °F on the discharge line; inside, the valves are some 50 °F hotter and the oil breaks down. Common practice.
+     */
     public static final Temperature HOTTEST_DISCHARGE_LINE = Temperature.fahrenheit(225);
 
     /** Water on the coil freezes. */

@@ -3,16 +3,16 @@ package readback.calc.charge;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
- * How sure a comparison with limits is (JCGM 106:2012, 7): the probability that the true value lies on the side where the
- * measured one lies, for a normal distribution of the combined uncertainty.
+ * How sure a comparison with limits is (JCGM 106:2012, 7): the probability that the true value lies on the side where
+ * the measured one lies, for a normal distribution of the combined uncertainty.
  */
 final class Conformity {
 
     /**
-     * A comparison is firm when the probability is 90 % or more, that is when the one-sided 90 % interval (1.28 standard
-     * uncertainties) does not reach across the limit. The usual 95 % two-sided interval is what is reported; as a rule of
-     * decision it would leave a third of a degree of the installer's subcooling band with ordinary instruments, and every
-     * verdict would be borderline.
+     * A comparison is firm when the probability is 90 % or more, that is when the one-sided 90 % interval (1.28
+     * standard uncertainties) does not reach across the limit. The usual 95 % two-sided interval is what is reported;
+     * as a rule of decision it would leave a third of a degree of the installer's subcooling band with ordinary
+     * instruments, and every verdict would be borderline.
      */
     static final double FIRM = 0.90;
 

@@ -13,9 +13,7 @@ import readback.calc.quantity.TemperatureDifference;
  */
 public record Estimate(TemperatureDifference value, List<Contribution> contributions) {
 
-    /**
-     * JCGM 100:2008, 6.2 and G.6.6: a coverage factor of 2 states an interval of about 95 % for inputs like these.
-     */
+    /** JCGM 100:2008, 6.2 and G.6.6: a coverage factor of 2 states an interval of about 95 % for inputs like these. */
     public static final double COVERAGE_FACTOR = 2;
 
     /** One instrument's share, as a standard uncertainty of the result. */

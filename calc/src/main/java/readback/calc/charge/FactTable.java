@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Lines of a fact file that ships inside the module: words separated by blanks; a line that starts with # is a source or a
- * remark, an empty line nothing.
+ * Lines of a fact file that ships inside the module: words separated by blanks; a line that starts with # is a source
+ * or a remark, an empty line nothing.
  */
 public final class FactTable {
 

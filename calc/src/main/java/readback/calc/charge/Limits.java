@@ -1,11 +1,11 @@
 package readback.calc.charge;
 
 /**
- * Who judges, and therefore how far a measured value may lie from its target. The verifier's limits are wider because he
- * repeats the installer's measurement with other instruments.
+ * Who judges, and therefore how far a measured value may lie from its target. The verifier's limits are wider because
+ * he repeats the installer's measurement with other instruments.
  *
- * <p>Both ends count as inside. (The 2008 wording for subcooling already says "add" at exactly −3 °F; a value on a limit is
- * reported as borderline either way.)
+ * <p>Both ends count as inside. (The 2008 wording for subcooling already says "add" at exactly −3 °F; a value on a
+ * limit is reported as borderline either way.)
  *
  * <p>Source: California Energy Commission Reference Appendices RA3.2.2.6.1 (superheat), RA3.2.2.6.2 (subcooling and
  * metering device), RA3.2.2.7 (temperature split), 2008 edition; the verifier's subcooling limit from memory. The

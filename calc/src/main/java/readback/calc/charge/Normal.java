@@ -6,8 +6,8 @@ public final class Normal {
     private Normal() {}
 
     /**
-     * The probability of a value below z standard deviations, to 7.5e-8: Abramowitz and Stegun, Handbook of Mathematical
-     * Functions, 26.2.17.
+     * The probability of a value below z standard deviations, to 7.5e-8: Abramowitz and Stegun, Handbook of
+     * Mathematical Functions, 26.2.17.
      */
     public static double below(double z) {
         if (z < 0) {

@@ -17,8 +17,8 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
- * The readings taken so far, at most one for each quantity, and the quantities that the technician said cannot be known.
- * Immutable.
+ * The readings taken so far, at most one for each quantity, and the quantities that the technician said cannot be
+ * known. Immutable.
  */
 public final class Readings {
 
@@ -108,7 +108,9 @@ public final class Readings {
         return find(quantity).map(Reading::gaugePressure);
     }
 
-    /** The pressure above a perfect vacuum read for the quantity, from a gauge in the given air or from a vacuum gauge. */
+    /**
+     * The pressure above a perfect vacuum read for the quantity, from a gauge in the given air or from a vacuum gauge.
+     */
     public Optional<AbsolutePressure> absolutePressure(Quantity quantity, AbsolutePressure atmosphere) {
         return find(quantity).map(reading -> switch (quantity.dimension()) {
             case GAUGE_PRESSURE -> reading.gaugePressure().absoluteIn(atmosphere);

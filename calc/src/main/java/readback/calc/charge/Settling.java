@@ -20,8 +20,8 @@ public record Settling(
         TemperatureDifference scatter) {
 
     /**
-     * 0.1 °F a minute, 1.5 °F through the fifteen minutes that California Energy Commission RA3.2.2.5 has the system run:
-     * half the narrowest tolerance. The figure is ours.
+     * 0.1 °F a minute, 1.5 °F through the fifteen minutes that California Energy Commission RA3.2.2.5 has the system
+     * run: half the narrowest tolerance. The figure is ours.
      */
     private static final double STEADY_PER_MINUTE =
             TemperatureDifference.fahrenheit(0.1).kelvins();

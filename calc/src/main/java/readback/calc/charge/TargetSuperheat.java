@@ -12,9 +12,9 @@ public final class TargetSuperheat {
     /**
      * The estimate (3 × wet bulb − 80 − outdoor) / 2 in °F; absent where it must not be used.
      *
-     * <p>Trade lore without a defining standard. Held against the published charging grid it is within 3 °F at 94 % of the
-     * points, but 3.5 to 6.5 °F low when hot and humid, and blind to the region where no test is valid. So it is given
-     * only from 65 to 100 °F outdoors and 58 to 72 °F wet bulb, and never where the table forbids the test.
+     * <p>Trade lore without a defining standard. Held against the published charging grid it is within 3 °F at 94 % of
+     * the points, but 3.5 to 6.5 °F low when hot and humid, and blind to the region where no test is valid. So it is
+     * given only from 65 to 100 °F outdoors and 58 to 72 °F wet bulb, and never where the table forbids the test.
      */
     public static Optional<Target> closedFormEstimate(Temperature wetBulb, Temperature outdoor) {
         double wet = wetBulb.fahrenheit();

@@ -19,8 +19,8 @@ public final class TemperatureSplit {
      * The target split, from 70 to 84 °F return dry bulb and 50 to 76 °F return wet bulb; absent outside, and where the
      * wet bulb lies above the dry bulb.
      *
-     * <p>−70.0386 + 0.544231 DB + 2.1969 WB − 0.0228199 WB², °F: computed as the one quadratic that gives all 357 values of
-     * California Energy Commission table RA3.2-3 (recalled from memory) within 0.053 °F.
+     * <p>−70.0386 + 0.544231 DB + 2.1969 WB − 0.0228199 WB², °F: computed as the one quadratic that gives all 357
+     * values of California Energy Commission table RA3.2-3 (recalled from memory) within 0.053 °F.
      */
     public static Optional<TemperatureDifference> target(Temperature returnDryBulb, Temperature returnWetBulb) {
         double dryBulb = returnDryBulb.fahrenheit();

@@ -11,10 +11,10 @@ public final class Cycle {
     private Cycle() {}
 
     /**
-     * The share by mass of the refrigerant that has evaporated by the time it leaves the metering device: throttled without
-     * heat, its enthalpy between those of bubble and dew point at the evaporating pressure. For a blend that is its quality
-     * to first order, since the phases' own compositions are not followed. Negative if the liquid arrives colder than it
-     * would boil.
+     * The share by mass of the refrigerant that has evaporated by the time it leaves the metering device: throttled
+     * without heat, its enthalpy between those of bubble and dew point at the evaporating pressure. For a blend that is
+     * its quality to first order, since the phases' own compositions are not followed. Negative if the liquid arrives
+     * colder than it would boil.
      *
      * @param liquidTemperature entering the metering device, subcooled
      * @param liquidPressure at the same place

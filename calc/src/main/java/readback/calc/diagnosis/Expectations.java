@@ -22,7 +22,9 @@ final class Expectations {
     /** Evaporating 35 °F below return air at 400 cfm a ton, 40 at 350: service training texts. */
     private static final Expectation COIL_BELOW_RETURN = Expectation.fahrenheit(-35, 3.5);
 
-    /** Evaporating at 36 to 48 °F, stated from freezing, when the return air is not known. Common practice, no source. */
+    /**
+     * Evaporating at 36 to 48 °F, stated from freezing, when the return air is not known. Common practice, no source.
+     */
     private static final Expectation COIL_ABOVE_FREEZING = Expectation.fahrenheit(10, 3);
 
     /** Condensing 12 to 30 °F over outdoor air, old units more, new ones less. Common practice, no source. */

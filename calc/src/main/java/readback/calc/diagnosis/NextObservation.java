@@ -13,8 +13,8 @@ public sealed interface NextObservation {
     /**
      * Take readings.
      *
-     * @param missing the readings still needed for the symptom; empty when one of those taken contradicts another and must
-     *     be taken again
+     * @param missing the readings still needed for the symptom; empty when one of those taken contradicts another and
+     *     must be taken again
      */
     record Measure(Symptom symptom, List<Quantity> missing) implements NextObservation {
         public Measure {

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * How well an observation would tell two faults apart: Jeffreys' divergence, the expected weight of evidence for the true
- * one over the other, summed over both.
+ * How well an observation would tell two faults apart: Jeffreys' divergence, the expected weight of evidence for the
+ * true one over the other, summed over both.
  */
 final class Separation {
 
@@ -17,7 +17,10 @@ final class Separation {
     /** Below this an observation is not worth the walk. */
     private static final double WORTH_IT = 0.1;
 
-    /** By the two expectations, which tell nothing when they are alike: the same few numbers are needed at every reading. */
+    /**
+     * By the two expectations, which tell nothing when they are alike: the same few numbers are needed at every
+     * reading.
+     */
     private static final Map<Pair, Double> OF_SYMPTOMS = ofSymptoms();
 
     private record Pair(Expected first, Expected second) {}

@@ -1,8 +1,8 @@
 package readback.calc.fluid;
 
 /**
- * The reduced residual Helmholtz energy and its derivatives, each multiplied by the variables it is derived by. Mutable;
- * owned by the one computation that created it.
+ * The reduced residual Helmholtz energy and its derivatives, each multiplied by the variables it is derived by.
+ * Mutable; owned by the one computation that created it.
  */
 final class Derivatives {
     /** The energy itself. */

@@ -5,13 +5,13 @@ import readback.calc.numeric.LinearSystem;
 import readback.calc.numeric.Roots;
 
 /**
- * Bubble and dew points of a mixture: equal fugacities of every component and equal pressure in the phase as charged and
- * the phase that just appears.
+ * Bubble and dew points of a mixture: equal fugacities of every component and equal pressure in the phase as charged
+ * and the phase that just appears.
  *
  * <p>Newton's method on the logarithms of temperature, of the density of the charged phase and of the partial densities
- * of the other, started from Raoult's law. A result counts only if it is converged, both phases are mechanically stable,
- * and one is clearly denser than the other, so the trivial solution and spurious roots cannot pass. If the direct start
- * fails, the solution is continued from a colder one in steps that shorten on failure.
+ * of the other, started from Raoult's law. A result counts only if it is converged, both phases are mechanically
+ * stable, and one is clearly denser than the other, so the trivial solution and spurious roots cannot pass. If the
+ * direct start fails, the solution is continued from a colder one in steps that shorten on failure.
  */
 final class MixtureSaturation implements SaturationModel {
 
@@ -195,8 +195,8 @@ final class MixtureSaturation implements SaturationModel {
     }
 
     /**
-     * Solves from a start, with either the temperature or the pressure given and the other NaN; empty if the result does
-     * not pass.
+     * Solves from a start, with either the temperature or the pressure given and the other NaN; empty if the result
+     * does not pass.
      */
     private Optional<Solution> newton(Solution start, double kelvin, double pascals) {
         Solution at = new Solution(start.side, start.y.clone());

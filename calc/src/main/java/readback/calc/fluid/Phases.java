@@ -44,7 +44,8 @@ final class Phases {
     }
 
     /**
-     * The density of the liquid in mol/m³: the first density that falls to the pressure when coming from the dense liquid.
+     * The density of the liquid in mol/m³: the first density that falls to the pressure when coming from the dense
+     * liquid.
      *
      * @throws ArithmeticException if the liquid becomes unstable before it falls to the pressure
      */

@@ -67,7 +67,9 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
         return newton(kelvin).orElseGet(() -> bracketed(kelvin));
     }
 
-    /** The equilibrium by Newton's method from the ancillary densities; empty if that does not end in two stable phases. */
+    /**
+     * The equilibrium by Newton's method from the ancillary densities; empty if that does not end in two stable phases.
+     */
     Optional<Equilibrium> newton(double kelvin) {
         double rt = fluid.gasConstant() * kelvin;
         double liquid = fluid.ancillary("liquid-density").at(kelvin);
@@ -100,7 +102,10 @@ record PureSaturation(PureFluid fluid) implements SaturationModel {
         return Optional.empty();
     }
 
-    /** The same equilibrium by a bracketed search for the pressure of equal Gibbs energies: slower, but cannot go astray. */
+    /**
+     * The same equilibrium by a bracketed search for the pressure of equal Gibbs energies: slower, but cannot go
+     * astray.
+     */
     Equilibrium bracketed(double kelvin) {
         double estimate = fluid.ancillary("vapour-pressure").at(kelvin);
         double low = estimate / FIRST_BRACKET;

@@ -10,12 +10,12 @@ import readback.calc.quantity.TemperatureDifference;
  * A refrigerant of nominal composition, with its saturation temperatures and properties. Immutable and shared freely
  * between threads.
  *
- * <p>Saturation values follow the equation of state within 0.001 K from 200 K to 0.985 of the critical temperature, take
- * nanoseconds and allocate only their result. Properties of single phases solve the equation of state and take
+ * <p>Saturation values follow the equation of state within 0.001 K from 200 K to 0.985 of the critical temperature,
+ * take nanoseconds and allocate only their result. Properties of single phases solve the equation of state and take
  * microseconds.
  *
- * <p>Every method that takes a temperature or a pressure throws {@link OutOfRangeException} where the refrigerant has no
- * such state, naming the value, its unit and the limit.
+ * <p>Every method that takes a temperature or a pressure throws {@link OutOfRangeException} where the refrigerant has
+ * no such state, naming the value, its unit and the limit.
  */
 public final class Refrigerant {
 
@@ -73,7 +73,9 @@ public final class Refrigerant {
         return facts.composition();
     }
 
-    /** Whether it is mixed of several refrigerants, so that it must be charged as liquid and may fractionate in a leak. */
+    /**
+     * Whether it is mixed of several refrigerants, so that it must be charged as liquid and may fractionate in a leak.
+     */
     public boolean blend() {
         return facts.composition().size() > 1;
     }
@@ -167,8 +169,8 @@ public final class Refrigerant {
     }
 
     /**
-     * How much warmer the dew point is than the bubble point at a pressure. Zero for pure refrigerants; a hair below zero
-     * is possible beside an azeotrope.
+     * How much warmer the dew point is than the bubble point at a pressure. Zero for pure refrigerants; a hair below
+     * zero is possible beside an azeotrope.
      */
     public TemperatureDifference glide(AbsolutePressure pressure) {
         return dewTemperature(pressure).minus(bubbleTemperature(pressure));

@@ -3,9 +3,9 @@ package readback.calc.fluid;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A function of one variable as Chebyshev series on equal pieces of its range. Neighbouring pieces share their end value,
- * because each interpolates at the Chebyshev points of the second kind, which include the ends. Immutable; evaluation
- * allocates nothing.
+ * A function of one variable as Chebyshev series on equal pieces of its range. Neighbouring pieces share their end
+ * value, because each interpolates at the Chebyshev points of the second kind, which include the ends. Immutable;
+ * evaluation allocates nothing.
  */
 final class SaturationCurve {
 

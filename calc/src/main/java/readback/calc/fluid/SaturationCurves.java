@@ -7,12 +7,14 @@ package readback.calc.fluid;
 record SaturationCurves(SaturationCurve temperature, SaturationCurve lnPressure) {
 
     /**
-     * The lowest saturation temperature of every refrigerant here, K. Reaches below the -40 °F where charts begin, since
-     * R-410A boils colder than that already at 0 psig.
+     * The lowest saturation temperature of every refrigerant here, K. Reaches below the -40 °F where charts begin,
+     * since R-410A boils colder than that already at 0 psig.
      */
     static final double LOWEST_TEMPERATURE = 200;
 
-    /** The highest saturation temperature, as a share of the critical one: closer, bubble and dew lines bend together. */
+    /**
+     * The highest saturation temperature, as a share of the critical one: closer, bubble and dew lines bend together.
+     */
     static final double HIGHEST_SHARE = 0.985;
 
     private static final int PIECES = 8;

@@ -10,8 +10,8 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.Unit;
 
 /**
- * Pressure-temperature tables as a gauge reads them at the local air pressure, in even steps of the reader's own unit. The
- * values are bare numbers in the units that were asked for; layout is up to whoever prints them.
+ * Pressure-temperature tables as a gauge reads them at the local air pressure, in even steps of the reader's own unit.
+ * The values are bare numbers in the units that were asked for; layout is up to whoever prints them.
  */
 public final class SaturationTable {
 

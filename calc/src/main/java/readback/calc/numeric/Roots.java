@@ -10,9 +10,9 @@ public final class Roots {
     private Roots() {}
 
     /**
-     * A zero of the function between two points where its signs differ, by the Illinois variant of false position, which
-     * never leaves the bracket (Dowell and Jarratt, BIT 11, 168 (1971), doi 10.1007/BF01934364), with bisection whenever
-     * the bracket shrinks too slowly.
+     * A zero of the function between two points where its signs differ, by the Illinois variant of false position,
+     * which never leaves the bracket (Dowell and Jarratt, BIT 11, 168 (1971), doi 10.1007/BF01934364), with bisection
+     * whenever the bracket shrinks too slowly.
      *
      * @param relativeTolerance width of the final bracket, as a share of the zero
      * @throws IllegalArgumentException if the signs do not differ

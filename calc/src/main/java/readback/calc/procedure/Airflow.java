@@ -8,8 +8,9 @@ import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.Unit;
 
 /**
- * Air over the indoor coil, from the heat put into or taken out of it. Standard air of 0.075 lb/ft³ and 0.24 Btu/(lb °F)
- * gives the trade's factors: 1.08 for sensible heat, 4.5 for total heat, at sea level; both follow the air pressure.
+ * Air over the indoor coil, from the heat put into or taken out of it. Standard air of 0.075 lb/ft³ and 0.24 Btu/(lb
+ * °F) gives the trade's factors: 1.08 for sensible heat, 4.5 for total heat, at sea level; both follow the air
+ * pressure.
  *
  * @param cubicMetresPerSecond zero or more
  */
@@ -29,8 +30,8 @@ public record Airflow(double cubicMetresPerSecond) {
     }
 
     /**
-     * The airflow that warms by the given rise when it takes up the heat: electric strip heat, or sensible cooling with a
-     * drop stated as a positive rise.
+     * The airflow that warms by the given rise when it takes up the heat: electric strip heat, or sensible cooling with
+     * a drop stated as a positive rise.
      *
      * @param watts of heat into the air; for strip heaters volts times amperes
      * @throws OutOfRangeException for heat or rise not above zero
@@ -59,8 +60,8 @@ public record Airflow(double cubicMetresPerSecond) {
     }
 
     /**
-     * Cubic feet a minute for each ton of refrigeration: 300 is the floor for a charge test, 350 for new systems, 400 the
-     * usual design.
+     * Cubic feet a minute for each ton of refrigeration: 300 is the floor for a charge test, 350 for new systems, 400
+     * the usual design.
      *
      * @throws OutOfRangeException for a capacity not above zero
      */

@@ -6,8 +6,8 @@ import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 
 /**
- * Leak rate as U.S. 40 CFR 82.152 and 84.102 define it (from memory; to be checked against the current text), and whether
- * the leak-repair rules apply at all.
+ * Leak rate as U.S. 40 CFR 82.152 and 84.102 define it (from memory; to be checked against the current text), and
+ * whether the leak-repair rules apply at all.
  */
 public final class LeakRate {
 
@@ -95,8 +95,8 @@ public final class LeakRate {
     }
 
     /**
-     * Rolling-average method: share of the full charge added in the last 365 days, or since the last successful follow-up
-     * verification if that is sooner.
+     * Rolling-average method: share of the full charge added in the last 365 days, or since the last successful
+     * follow-up verification if that is sooner.
      *
      * @param daysSinceVerification empty when there was none
      * @throws OutOfRangeException for a full charge not above zero or a negative addition

@@ -12,8 +12,9 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.Unit;
 
 /**
- * How much charge a line set needs beyond what the nameplate covers: mass a foot times length, less the same for the line
- * that the nameplate includes. The maker's figure comes before those here; figures and standing in line-charge.txt.
+ * How much charge a line set needs beyond what the nameplate covers: mass a foot times length, less the same for the
+ * line that the nameplate includes. The maker's figure comes before those here; figures and standing in
+ * line-charge.txt.
  */
 public final class LineCharge {
 
@@ -61,9 +62,9 @@ public final class LineCharge {
     }
 
     /**
-     * What the bores hold, in kilograms a metre: saturated liquid of 100 °F in the liquid line, saturated vapour of 40 °F in
-     * the suction line. For refrigerants and sizes without a published figure; announce it as computed. ASTM B280 bores
-     * and the equation of state; the two temperatures are usual ones.
+     * What the bores hold, in kilograms a metre: saturated liquid of 100 °F in the liquid line, saturated vapour of 40
+     * °F in the suction line. For refrigerants and sizes without a published figure; announce it as computed. ASTM B280
+     * bores and the equation of state; the two temperatures are usual ones.
      */
     public static double computedKilogramsPerMetre(Refrigerant refrigerant, TubeSize liquid, TubeSize suction) {
         return LineSet.massPerMetre(liquid, refrigerant.saturatedLiquid(USUAL_LIQUID))

@@ -4,8 +4,8 @@ import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 
 /**
- * A recovery cylinder on the scale. Net limit = 0.8 × water capacity × specific gravity of the liquid: 49 CFR 173.304a and
- * AHRI Guideline K (from memory).
+ * A recovery cylinder on the scale. Net limit = 0.8 × water capacity × specific gravity of the liquid: 49 CFR 173.304a
+ * and AHRI Guideline K (from memory).
  *
  * @param waterCapacity stamped WC, above zero
  * @param tare stamped TW, above zero

@@ -38,7 +38,8 @@ public final class RestingPressure {
      *
      * @param gaugeLimit accuracy of the gauge, plus or minus
      * @param probeLimit accuracy of the probe, plus or minus
-     * @throws readback.calc.quantity.OutOfRangeException if the refrigerant has no saturation pressure at the temperature
+     * @throws readback.calc.quantity.OutOfRangeException if the refrigerant has no saturation pressure at the
+     *     temperature
      */
     public static Result judge(
             Refrigerant refrigerant,

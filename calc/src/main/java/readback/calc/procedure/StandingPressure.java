@@ -8,9 +8,9 @@ import readback.calc.quantity.TemperatureDifference;
 /**
  * A circuit filled with nitrogen and left standing: does it lose gas, or did the gas only cool?
  *
- * <p>At constant volume the absolute pressure follows the absolute temperature of the gas: P2 = P1 T2 / T1. The fixed 0.3 psi
- * a degree Fahrenheit of older guide specifications (UFGS 15652A, 15182 3.3.2) is right near 150 psig only. The temperature
- * is that of the line, not of the air, and must have settled.
+ * <p>At constant volume the absolute pressure follows the absolute temperature of the gas: P2 = P1 T2 / T1. The fixed
+ * 0.3 psi a degree Fahrenheit of older guide specifications (UFGS 15652A, 15182 3.3.2) is right near 150 psig only. The
+ * temperature is that of the line, not of the air, and must have settled.
  */
 public final class StandingPressure {
 

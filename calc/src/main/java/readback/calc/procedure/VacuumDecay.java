@@ -9,8 +9,8 @@ import readback.calc.quantity.AbsolutePressure;
 public final class VacuumDecay {
 
     /**
-     * A rise that slows to less than half is levelling off: water or refrigerant boils out until its own vapour pressure
-     * is reached, while a leak from the air climbs evenly. Common practice, no source for the figure.
+     * A rise that slows to less than half is levelling off: water or refrigerant boils out until its own vapour
+     * pressure is reached, while a leak from the air climbs evenly. Common practice, no source for the figure.
      */
     private static final double LEVELLING = 0.5;
 

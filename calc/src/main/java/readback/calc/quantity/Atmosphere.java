@@ -28,8 +28,8 @@ public final class Atmosphere {
     /**
      * The standard-atmosphere pressure at a height above sea level.
      *
-     * <p>p = 101325 (1 - 2.25577e-5 h)^5.2559, h in metres: ASHRAE Handbook of Fundamentals, chapter 1, equation 3, after
-     * the U.S. Standard Atmosphere 1976 (from memory).
+     * <p>p = 101325 (1 - 2.25577e-5 h)^5.2559, h in metres: ASHRAE Handbook of Fundamentals, chapter 1, equation 3,
+     * after the U.S. Standard Atmosphere 1976 (from memory).
      *
      * @param metres -500 to 6,000
      * @throws OutOfRangeException outside that range
@@ -55,8 +55,8 @@ public final class Atmosphere {
     }
 
     /**
-     * The local pressure from the barometer of a weather report, which is corrected to sea level. Taking such a reading as
-     * it is would ignore the altitude.
+     * The local pressure from the barometer of a weather report, which is corrected to sea level. Taking such a reading
+     * as it is would ignore the altitude.
      *
      * <p>The correction runs along the standard atmosphere, as for an altimeter setting: with x = p/101325 to the power
      * 1/5.2559, the local x is the reported x less 2.25577e-5 h (ICAO Doc 7488, from memory).

@@ -1,8 +1,8 @@
 package readback.calc.quantity;
 
 /**
- * A distance between two temperatures: superheat, subcooling, a tolerance. One kelvin is 1.8 Fahrenheit degrees, with no
- * offset.
+ * A distance between two temperatures: superheat, subcooling, a tolerance. One kelvin is 1.8 Fahrenheit degrees, with
+ * no offset.
  *
  * @param kelvins any finite number
  */

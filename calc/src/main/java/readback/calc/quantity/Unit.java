@@ -3,8 +3,9 @@ package readback.calc.quantity;
 /**
  * Units in which a technician states a value. {@link #toBase(double)} gives the SI base unit of the {@link Dimension}.
  *
- * <p>Factors: psi 6894.757293168 Pa, inch of mercury 3386.389 Pa (at 32 °F), pound 0.45359237 kg, foot 0.3048 m, Btu(IT)
- * 1055.05585262 J: NIST SP 811 (2008), appendix B. Micron of mercury 0.1333224 Pa: same source, millimetre of mercury.
+ * <p>Factors: psi 6894.757293168 Pa, inch of mercury 3386.389 Pa (at 32 °F), pound 0.45359237 kg, foot 0.3048 m,
+ * Btu(IT) 1055.05585262 J: NIST SP 811 (2008), appendix B. Micron of mercury 0.1333224 Pa: same source, millimetre of
+ * mercury.
  */
 public enum Unit {
     PSIG(Dimension.GAUGE_PRESSURE, "psig", 6894.757293168, 0),

@@ -10,7 +10,9 @@ import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Temperature;
 
-/** Worked states of the ASHRAE Handbook of Fundamentals, chapter 1 (from memory), computed with its ideal-gas relations. */
+/**
+ * Worked states of the ASHRAE Handbook of Fundamentals, chapter 1 (from memory), computed with its ideal-gas relations.
+ */
 class PsychrometricCasesTest {
 
     private static final double BTU_PER_POUND = 2326;

@@ -13,7 +13,10 @@ import readback.calc.quantity.Unit;
 
 class WaterTest {
 
-    /** ASHRAE Fundamentals, chapter 1, saturation pressure over ice and water, computed; 760,000 microns are one atmosphere. */
+    /**
+     * ASHRAE Fundamentals, chapter 1, saturation pressure over ice and water, computed; 760,000 microns are one
+     * atmosphere.
+     */
     @ParameterizedTest
     @CsvSource({"50, -50.2", "500, -12.1", "1000, 0.8", "4579, 32.0", "20000, 71.8", "760000, 212.0"})
     void boils_in_a_vacuum_at_the_saturation_temperature(double microns, double fahrenheit) {

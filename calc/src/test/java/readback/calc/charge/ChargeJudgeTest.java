@@ -16,9 +16,9 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
- * Worked cases. Saturation from a printed R-410A pressure-temperature table (40 °F at 118.0 psig, 110 °F at 365.0 psig),
- * which lies up to 0.3 °F from the equation of Lemmon 2003 used here; targets and limits from California Energy Commission
- * RA3.2.
+ * Worked cases. Saturation from a printed R-410A pressure-temperature table (40 °F at 118.0 psig, 110 °F at 365.0
+ * psig), which lies up to 0.3 °F from the equation of Lemmon 2003 used here; targets and limits from California Energy
+ * Commission RA3.2.
  */
 class ChargeJudgeTest {
 

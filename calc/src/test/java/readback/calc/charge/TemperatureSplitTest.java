@@ -15,7 +15,9 @@ import readback.calc.quantity.TemperatureDifference;
 
 class TemperatureSplitTest {
 
-    /** California Energy Commission RA3.2, table of target temperature split, 2008, from memory: temperature-split.txt. */
+    /**
+     * California Energy Commission RA3.2, table of target temperature split, 2008, from memory: temperature-split.txt.
+     */
     @Test
     void reproduces_every_value_of_the_printed_table_within_its_rounding() {
         List<List<String>> table = FactTable.lines(TemperatureSplitTest.class, "temperature-split.txt");

@@ -167,9 +167,9 @@ class AdvisorTest {
     }
 
     /**
-     * Deviations by hand, °F: coil 39.8 against 80 − 35 with 3.5; superheat 22.2 against 12.0 with 1.37 (instruments) and
-     * 2.05 (target); condensing 109.7 − 95 against 21 with 4.5; subcooling 9.7 against 11 with 1.32 and 2.5; discharge 170 −
-     * 109.7 against 60 with 12; split 80 − 60 against 18.3 with 1.5 and 1.8 √(2/3).
+     * Deviations by hand, °F: coil 39.8 against 80 − 35 with 3.5; superheat 22.2 against 12.0 with 1.37 (instruments)
+     * and 2.05 (target); condensing 109.7 − 95 against 21 with 4.5; subcooling 9.7 against 11 with 1.32 and 2.5;
+     * discharge 170 − 109.7 against 60 with 12; split 80 − 60 against 18.3 with 1.5 and 1.8 √(2/3).
      */
     @Test
     void evidence_is_the_deviation_in_units_of_its_uncertainty() {
@@ -188,7 +188,9 @@ class AdvisorTest {
                 .isCloseTo(1.7 / Math.hypot(1.5, 1.8 * Math.sqrt(2.0 / 3)), within(0.03));
     }
 
-    /** Coil 39.8 against 32 + 10 with 3; superheat 8.2 against 10 with 1.37 and 3; subcooling 9.7 against 10 with 1.5. */
+    /**
+     * Coil 39.8 against 32 + 10 with 3; superheat 8.2 against 10 with 1.37 and 3; subcooling 9.7 against 10 with 1.5.
+     */
     @Test
     void a_valve_system_is_held_against_its_plate_and_the_usual_valve_superheat() {
         Map<Symptom, Double> deviations = deviations(VALVE, valveWithLineAt(100));

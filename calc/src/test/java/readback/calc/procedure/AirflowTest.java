@@ -39,8 +39,8 @@ class AirflowTest {
     }
 
     /**
-     * 36,000 Btu/h over 4.5 × 8.2 Btu/lb: enthalpy 31.45 at 80 °F dry and 67 °F wet bulb, 23.22 at 56 °F dry and 55 °F wet
-     * bulb. ASHRAE Fundamentals, chapter 1, computed.
+     * 36,000 Btu/h over 4.5 × 8.2 Btu/lb: enthalpy 31.45 at 80 °F dry and 67 °F wet bulb, 23.22 at 56 °F dry and 55 °F
+     * wet bulb. ASHRAE Fundamentals, chapter 1, computed.
      */
     @Test
     void three_tons_between_usual_return_and_supply_air_are_about_970_cfm() {

@@ -46,8 +46,8 @@ class LineChargeTest {
     }
 
     /**
-     * ASTM B280: 3/8 in. type A has 0.311 in. bore, 3/4 in. 0.680. Saturated R-410A liquid at 100 °F weighs 61.9 lb/ft³,
-     * vapour in the suction line about 2.0 (from memory): 0.522 + 0.08 oz/ft.
+     * ASTM B280: 3/8 in. type A has 0.311 in. bore, 3/4 in. 0.680. Saturated R-410A liquid at 100 °F weighs 61.9
+     * lb/ft³, vapour in the suction line about 2.0 (from memory): 0.522 + 0.08 oz/ft.
      */
     @Test
     void the_published_rate_is_what_the_bore_of_the_tubes_holds() {
@@ -60,7 +60,10 @@ class LineChargeTest {
         assertThat(computed).isCloseTo(rate(Known.R410A, 0.375), within(perMetre(0.05)));
     }
 
-    /** Liquid at 100 °F of 56.4 and 58.4 lb/ft³ (from memory): 0.476 and 0.493 oz/ft in 3/8 in., and the vapour beside it. */
+    /**
+     * Liquid at 100 °F of 56.4 and 58.4 lb/ft³ (from memory): 0.476 and 0.493 oz/ft in 3/8 in., and the vapour beside
+     * it.
+     */
     @ParameterizedTest
     @CsvSource({"R-32, 0.476, 0.05", "R-454B, 0.493, 0.07"})
     void refrigerants_without_a_published_rate_get_a_computed_one(

@@ -4,8 +4,8 @@ package readback.grammar.lexicon;
  * Words that mean something together.
  *
  * @param words lower case, single spaces
- * @param heard whether the recogniser listens for it; false when the acoustic model lacks a word, so that only typed words
- *     can match
+ * @param heard whether the recogniser listens for it; false when the acoustic model lacks a word, so that only typed
+ *     words can match
  */
 public record Phrase(String words, boolean heard) {
 

@@ -7,9 +7,7 @@ import org.jspecify.annotations.Nullable;
 import readback.grammar.number.NumberWord.Kind;
 import readback.grammar.number.SpokenNumber.Value;
 
-/**
- * The values of one unbroken run of number words. Used once, by one thread.
- */
+/** The values of one unbroken run of number words. Used once, by one thread. */
 final class NumberRun {
 
     private static final int MOST_DIGITS = 5;

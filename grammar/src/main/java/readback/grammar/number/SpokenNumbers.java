@@ -22,8 +22,8 @@ public final class SpokenNumbers {
     private SpokenNumbers() {}
 
     /**
-     * Where the run of number words that starts at a position ends, exclusive; the position itself if none starts there.
-     * "And" and "a" belong to the run only where a number can go on after them.
+     * Where the run of number words that starts at a position ends, exclusive; the position itself if none starts
+     * there. "And" and "a" belong to the run only where a number can go on after them.
      */
     public static int endOfRun(List<String> words, int from) {
         if (!startsAt(words, from)) {
@@ -74,8 +74,8 @@ public final class SpokenNumbers {
     }
 
     /**
-     * The values that the words from one position to another admit, most natural first; none where {@link #read} refuses,
-     * at a fraction of its cost.
+     * The values that the words from one position to another admit, most natural first; none where {@link #read}
+     * refuses, at a fraction of its cost.
      */
     public static List<Value> values(List<String> words, int from, int to) {
         if (from >= to || to - from > MOST_WORDS) {

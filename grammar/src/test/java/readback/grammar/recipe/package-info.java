@@ -1,4 +1,6 @@
-/** Keeps the recipe of the acoustic model working: its own tests, run from here. Needs Python; nothing else lives here. */
+/**
+ * Keeps the recipe of the acoustic model working: its own tests, run from here. Needs Python; nothing else lives here.
+ */
 @NullMarked
 package readback.grammar.recipe;
 

@@ -22,8 +22,8 @@ import readback.calc.quantity.UnitSetting;
 /**
  * The catalogue of texts in one language and the two forms of each message: for the ear and for the eye. Immutable.
  *
- * <p>A text has places like {@code {value}}. A key may have a shorter sibling {@code key.brief}, used in the brief voice,
- * and an ear-only sibling {@code key.spoken}.
+ * <p>A text has places like {@code {value}}. A key may have a shorter sibling {@code key.brief}, used in the brief
+ * voice, and an ear-only sibling {@code key.spoken}.
  */
 public final class Wording {
 

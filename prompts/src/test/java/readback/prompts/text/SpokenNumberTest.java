@@ -7,7 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Spoken forms against FAA Aeronautical Information Manual 4-2-8 (figures) and 4-2-9 (altitudes), in plain spelling. */
+/**
+ * Spoken forms against FAA Aeronautical Information Manual 4-2-8 (figures) and 4-2-9 (altitudes), in plain spelling.
+ */
 class SpokenNumberTest {
 
     @ParameterizedTest
