@@ -195,15 +195,12 @@ final class Weighing {
                 .anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
-    /** Where "yes" or "done" answers what was asked, both say the same. */
+    /** Where "done" answers what was asked, "yes" says the same; but "understood" is never a yes. */
     private Meaning asAnswer(Meaning meaning) {
         boolean agreement = meaning instanceof Meaning.Ordered ordered
                 && ordered.about().isEmpty()
                 && (ordered.command() == Command.YES || ordered.command() == Command.DONE);
-        if (agreement && expectation.answers().contains(Command.DONE)) {
-            return new Meaning.Ordered(Command.DONE);
-        }
-        return agreement && expectation.answers().contains(Command.YES) ? new Meaning.Ordered(Command.YES) : meaning;
+        return agreement && expectation.answers().contains(Command.DONE) ? new Meaning.Ordered(Command.DONE) : meaning;
     }
 
     private void add(Interpretation interpretation, double heard, boolean sums) {

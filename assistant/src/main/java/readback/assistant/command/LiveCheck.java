@@ -231,9 +231,7 @@ final class LiveCheck {
                                 desk.dialogue(), desk.wording(), record, audiences, ready.settings(), start));
             });
             runner.settled(record).ifPresent(ready.out());
-            if (!session.closed()) {
-                ready.out().accept("It was left open. To go on: readback check --resume " + record.folder());
-            }
+            SessionRunner.leftOpen(session, record).ifPresent(ready.out());
             running.summary().forEach(ready.out());
             if (ready.wishes().json()) {
                 ready.out().accept(Result.json(session.assessment(), session.closed()));

@@ -227,14 +227,11 @@ final class SessionRunner {
         }
         Session session = opening.apply(audiences);
         input.feed(session, alarm, start);
-        boolean finished = session.closed();
-        if (!finished) {
-            session.on(new Event.Ended(clock.instant()));
-        }
         settled(record).ifPresent(console.out()::println);
+        leftOpen(session, record).ifPresent(console.out()::println);
         plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
         if (plan.json()) {
-            console.out().println(Result.json(session.assessment(), finished));
+            console.out().println(Result.json(session.assessment(), session.closed()));
         }
     }
 
@@ -251,6 +248,13 @@ final class SessionRunner {
         return record.waiting() == 0
                 ? Optional.of("Record: " + record.folder().resolve(SessionRecord.FILE))
                 : Optional.empty();
+    }
+
+    /** How to go on with a session that ended without the order to finish; empty when it was closed. */
+    static Optional<String> leftOpen(Session session, SessionRecord record) {
+        return session.closed()
+                ? Optional.empty()
+                : Optional.of("It was left open. To go on: readback check --resume " + record.folder());
     }
 
     /** Lines that the disk did not take to the very end go where there may be room. */

@@ -34,6 +34,7 @@ public final class Dialogue {
     private final Grammar grammar;
     private final Flow flow;
     private final Waiting waiting;
+    private final Doubts doubts;
     private final Intake intake;
     private final Orders orders;
 
@@ -41,7 +42,8 @@ public final class Dialogue {
         this.grammar = grammar;
         this.flow = new Flow(checklists);
         this.waiting = new Waiting(flow);
-        this.intake = new Intake(flow, waiting);
+        this.doubts = new Doubts(flow);
+        this.intake = new Intake(flow, waiting, doubts);
         this.orders = new Orders(flow, intake);
     }
 
@@ -205,18 +207,22 @@ public final class Dialogue {
         };
     }
 
-    /** While held only "carry on" is acted on, and "hold on" is told that it is heard. */
+    /** While held only "carry on" is acted on; what was clearly said is told that it waits, and nothing is taken. */
     private Turn held(Draft draft, Decision decision) {
-        boolean carryOn =
-                decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON);
-        if (!carryOn) {
-            draft.understoodAs("held");
-            return draft.turn(Optional.of(listen(draft)));
+        if (decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON)) {
+            draft.understoodAs("carry-on");
+            draft.become(draft.conversation().in(Conversation.Mode.LISTENING));
+            draft.say(Message.of("held.over"));
+            return proceed(draft);
         }
-        draft.understoodAs("carry-on");
-        draft.become(draft.conversation().in(Conversation.Mode.LISTENING));
-        draft.say(Message.of("held.over"));
-        return proceed(draft);
+        draft.understoodAs("held");
+        if (decision instanceof Decision.Accept accept
+                && !accept.doubtful()
+                && !(accept.meaning() instanceof Meaning.NotUnderstood)) {
+            boolean again = Intake.isOrder(accept.meaning(), Command.HOLD_ON);
+            draft.say(Message.of(again ? "held" : "held.first"));
+        }
+        return draft.turn(Optional.of(listen(draft)));
     }
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
@@ -266,7 +272,9 @@ public final class Dialogue {
                 .with("name", Fact.name(candidates.get(0).quantity()))
                 .with("first", Fact.amount(candidates.get(0)))
                 .with("second", Fact.amount(candidates.get(1)));
-        draft.become(draft.conversation().with(Optional.of(new Pending.Between(candidates, question))));
+        List<Pending> questions = doubts.stillOpen(draft, candidates, 0);
+        questions.add(0, Pending.Between.of(candidates, question));
+        draft.become(draft.conversation().questioning(questions));
         return proceed(draft);
     }
 
@@ -275,8 +283,9 @@ public final class Dialogue {
         return proceed(draft);
     }
 
-    private static void complain(Draft draft, Meaning.NotUnderstood reason) {
+    private void complain(Draft draft, Meaning.NotUnderstood reason) {
         draft.become(draft.conversation().failedAgain());
+        doubts.failed(draft);
         draft.say(
                 reason.why().isBlank()
                         ? Message.of("again.plain")

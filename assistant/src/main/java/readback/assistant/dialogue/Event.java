@@ -59,6 +59,6 @@ public sealed interface Event {
     /** The process was started again on a recorded session. */
     record Resumed(Instant at) implements Event {}
 
-    /** The input ended: end of the recording, of the typed lines, or the program was told to stop. */
+    /** The input ended, which closed a session in earlier versions; it stands in their records only. */
     record Ended(Instant at) implements Event {}
 }

@@ -101,13 +101,13 @@ final class Flow {
         Optional<Quantity> last = state.sheet().lastQuantity();
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
-            return new Expectation(
-                            "confirm",
-                            pending.get().inDoubt(),
-                            Optional.empty(),
-                            last,
-                            state.settings().units())
-                    .answeredBy(Command.YES, Command.NO);
+            Expectation answer = new Expectation(
+                    "confirm",
+                    pending.get().inDoubt(),
+                    pending.get().choice(),
+                    last,
+                    state.settings().units());
+            return pending.get().choice().isPresent() ? answer : answer.answeredBy(Command.YES, Command.NO);
         }
         Optional<Step> step = next(state);
         Expectation asked = new Expectation(
@@ -129,7 +129,10 @@ final class Flow {
         if (task instanceof Task.Prepare) {
             return new Command[] {Command.DONE, Command.YES};
         }
-        return task instanceof Task.Acknowledge ? new Command[] {Command.DONE, Command.FINISH} : new Command[0];
+        if (task instanceof Task.SignOff) {
+            return new Command[] {Command.FINISH};
+        }
+        return task instanceof Task.Acknowledge ? new Command[] {Command.DONE, Command.YES} : new Command[0];
     }
 
     /** Whether a value was asked for in this session, whatever the job. */

@@ -1,11 +1,14 @@
 package readback.assistant.dialogue;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.charge.Grade;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
@@ -21,18 +24,23 @@ final class Intake {
     static final String NO = "no";
     static final String DONE = "done";
 
+    /** What is moved between two measurements adds up; of everything else the latest value counts. */
+    private static final Set<Quantity> ADDS_UP = EnumSet.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED);
+
     private final Flow flow;
     private final Waiting waiting;
+    private final Doubts doubts;
 
-    Intake(Flow flow, Waiting waiting) {
+    Intake(Flow flow, Waiting waiting, Doubts doubts) {
         this.flow = flow;
         this.waiting = waiting;
+        this.doubts = doubts;
     }
 
     /** Values that were stated; doubtful ones were weakly heard. */
     void values(Draft draft, List<Reading> readings, boolean doubtful, boolean correction) {
-        List<Reading> taken = new ArrayList<>();
-        List<Pending.Confirm> questions = new ArrayList<>();
+        List<Fact> taken = new ArrayList<>();
+        List<Pending> questions = new ArrayList<>();
         Objections objections = new Objections(draft.state().settings().units());
         for (Reading reading : readings) {
             Assessment assessment = draft.assessment();
@@ -45,22 +53,21 @@ final class Intake {
             } else if (grade instanceof Grade.Impossible impossible) {
                 draft.say(objections.refusal(reading, impossible.refusal()));
             } else if (saidBefore(draft, reading)) {
-                taken.add(reading);
-                fill(draft, reading, true);
+                take(draft, reading, true, taken, questions);
             } else if (grade instanceof Grade.Unusual unusual) {
-                questions.add(new Pending.Confirm(reading, objections.question(reading, unusual.doubt()), List.of()));
+                questions.add(Pending.Confirm.of(reading, objections.question(reading, unusual.doubt())));
             } else if (doubtful) {
-                questions.add(new Pending.Confirm(reading, Objections.weaklyHeard(reading), List.of()));
-            } else {
-                taken.add(reading);
+                questions.add(Pending.Confirm.of(reading, Objections.weaklyHeard(reading)));
+            } else if (correction) {
                 fill(draft, reading, false);
+                taken.add(new Fact.Stated(reading));
+            } else {
+                take(draft, reading, false, taken, questions);
             }
         }
         readBack(draft, taken, correction);
-        questions.addAll(stillOpen(draft, readings));
-        if (!otherQuestion(draft, readings)) {
-            ask(draft, questions);
-        }
+        questions.addAll(doubts.stillOpen(draft, readings, taken.size()));
+        draft.become(draft.conversation().questioning(questions));
     }
 
     /** Repeating a value that is being asked about confirms it. */
@@ -72,42 +79,39 @@ final class Intake {
         return pending instanceof Pending.Confirm confirm && confirm.reading().equals(reading);
     }
 
-    /** Questions about other quantities than these stay open; nothing asked is lost because something else was said. */
-    private static List<Pending.Confirm> stillOpen(Draft draft, List<Reading> readings) {
-        if (!(draft.conversation().pending().orElse(null) instanceof Pending.Confirm confirm)) {
-            return List.of();
+    /**
+     * Fills the slot and says so, with the value that had to go; or asks, where a second amount may add to the first.
+     */
+    private void take(Draft draft, Reading reading, boolean confirmed, List<Fact> taken, List<Pending> questions) {
+        Optional<Reading> before = standing(draft, reading);
+        if (before.isPresent() && ADDS_UP.contains(reading.quantity())) {
+            questions.add(new Pending.MovedAgain(
+                    before.get(),
+                    reading,
+                    Message.of("moved-again.ask")
+                            .with("again", new Fact.Stated(reading))
+                            .with("before", Fact.amount(before.get()))));
+            return;
         }
-        List<Pending.Confirm> open = new ArrayList<>();
-        open.add(confirm);
-        open.addAll(confirm.waiting());
-        open.removeIf(each -> readings.stream()
-                .anyMatch(reading -> reading.quantity() == each.reading().quantity()));
-        return open;
+        fill(draft, reading, confirmed);
+        taken.add(before.filter(old -> !old.equals(reading))
+                .<Fact>map(old -> new Fact.Text(Message.of("readback.instead")
+                        .with("value", new Fact.Stated(reading))
+                        .with("before", Fact.amount(old))))
+                .orElseGet(() -> new Fact.Stated(reading)));
     }
 
-    private static boolean otherQuestion(Draft draft, List<Reading> readings) {
-        return draft.conversation().pending().orElse(null) instanceof Pending.Between between
-                && readings.stream()
-                        .noneMatch(each ->
-                                each.quantity() == between.candidates().get(0).quantity());
+    /** What fills the slot of the reading now. */
+    private Optional<Reading> standing(Draft draft, Reading reading) {
+        return draft.sheet()
+                .answer(flow.slotFor(draft.state(), reading.quantity()))
+                .flatMap(Sheet::readingOf);
     }
 
-    private static void ask(Draft draft, List<Pending.Confirm> questions) {
-        draft.become(draft.conversation()
-                .with(
-                        questions.isEmpty()
-                                ? Optional.empty()
-                                : Optional.of(new Pending.Confirm(
-                                        questions.get(0).reading(),
-                                        questions.get(0).question(),
-                                        questions.subList(1, questions.size())))));
-    }
-
-    private static void readBack(Draft draft, List<Reading> taken, boolean correction) {
+    private static void readBack(Draft draft, List<Fact> taken, boolean correction) {
         if (!taken.isEmpty()) {
-            List<Fact> stated = taken.stream().<Fact>map(Fact.Stated::new).toList();
-            draft.say(Message.of(correction ? "readback.corrected" : "readback")
-                    .with("values", new Fact.Listing(stated)));
+            draft.say(
+                    Message.of(correction ? "readback.corrected" : "readback").with("values", new Fact.Listing(taken)));
         }
     }
 
@@ -152,29 +156,49 @@ final class Intake {
 
     /** The answer to our own question; false when the meaning is no answer to it. */
     boolean answered(Draft draft, Pending pending, Meaning meaning) {
+        doubts.passBy(draft, meaning);
+        if (!draft.conversation().pending().equals(Optional.of(pending))) {
+            return false;
+        }
         boolean no = isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT);
-        if (pending instanceof Pending.Confirm confirm) {
-            if (isOrder(meaning, Command.YES) || isOrder(meaning, Command.DONE)) {
-                fill(draft, confirm.reading(), true);
-                readBack(draft, List.of(confirm.reading()), false);
-                ask(draft, confirm.waiting());
-                return true;
-            }
-            if (no) {
-                dropped(draft, confirm.reading());
-                ask(draft, confirm.waiting());
-                return true;
-            }
-        } else if (pending instanceof Pending.Between between && no) {
-            dropped(draft, between.candidates().get(0));
-            draft.become(draft.conversation().with(Optional.empty()));
+        if (pending instanceof Pending.MovedAgain moved) {
+            return movedAgain(draft, moved, meaning);
+        }
+        if (pending instanceof Pending.Doubt doubt && (no || isOrder(meaning, Command.SKIP))) {
+            draft.say(Message.of("confirm.dropped")
+                    .with("name", Fact.name(doubt.reading().quantity())));
+            draft.become(draft.conversation().answered());
             return true;
         }
-        return false;
+        if (pending instanceof Pending.Confirm confirm && isOrder(meaning, Command.YES)) {
+            draft.become(draft.conversation().answered());
+            List<Fact> taken = new ArrayList<>();
+            List<Pending> questions = new ArrayList<>();
+            take(draft, confirm.reading(), true, taken, questions);
+            readBack(draft, taken, false);
+            questions.forEach(question -> draft.become(draft.conversation().questioningFirst(question)));
+            return true;
+        }
+        // "Understood" says that words were heard, not that a value is right: the question is asked again.
+        return pending instanceof Pending.Doubt
+                && isOrder(meaning, Command.DONE)
+                && draft.state().warnings().unheeded().isEmpty();
     }
 
-    private static void dropped(Draft draft, Reading reading) {
-        draft.say(Message.of("confirm.dropped").with("name", Fact.name(reading.quantity())));
+    /** The second amount adds to the first, takes its place, or is dropped; only these settle the question. */
+    private boolean movedAgain(Draft draft, Pending.MovedAgain moved, Meaning meaning) {
+        if (meaning instanceof Meaning.Choice choice && choice.choice().equals(Pending.MovedAgain.CHOICE)) {
+            Reading now = choice.option().equals(Pending.MovedAgain.MORE) ? moved.sum() : moved.again();
+            fill(draft, now, true);
+            draft.say(Message.of("moved-again.in-all").with("value", new Fact.Stated(now)));
+            waiting.startAgain(draft);
+        } else if (isOrder(meaning, Command.SCRATCH_THAT)) {
+            draft.say(Message.of("moved-again.dropped").with("before", new Fact.Stated(moved.before())));
+        } else {
+            return isOrder(meaning, Command.YES) || isOrder(meaning, Command.NO) || isOrder(meaning, Command.SKIP);
+        }
+        draft.become(draft.conversation().answered());
+        return true;
     }
 
     static boolean isOrder(Meaning meaning, Command command) {

@@ -30,6 +30,11 @@ final class Orders {
     /** The choice set of the units meant when none is said. */
     private static final String UNITS = "units";
 
+    private static final Meaning.Choice UNKNOWN_DEVICE = new Meaning.Choice(Assessment.METERING_DEVICE, "unknown");
+
+    /** More than so many open values are not told at once. */
+    private static final int OPEN_TOLD = 3;
+
     private final Flow flow;
     private final Intake intake;
 
@@ -81,27 +86,38 @@ final class Orders {
     }
 
     private void agreed(Draft draft, Optional<Step> asked, String word) {
-        if (draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
-            draft.become(draft.conversation().with(Optional.empty()));
+        boolean leaving = draft.conversation().pending().orElse(null) instanceof Pending.Leave;
+        if (leaving && word.equals(Intake.YES)) {
+            draft.become(draft.conversation().answered());
             close(draft);
+        } else if (leaving) {
+            // "Understood" is no yes: whether to leave is asked again.
+            return;
         } else if (!draft.state().warnings().unheeded().isEmpty()) {
             draft.become(draft.state().with(draft.state().warnings().heeded()));
-        } else if (asked.isPresent() && takesAWord(asked.get())) {
+        } else if (asked.isPresent() && takesAWord(asked.get(), word)) {
             intake.word(draft, asked.get(), word);
-        } else {
+        } else if (asked.isEmpty() || !asksForAWord(asked.get())) {
             draft.say(Message.of("again.nothing-asked"));
         }
     }
 
-    private static boolean takesAWord(Step step) {
-        return step.task() instanceof Task.Question
-                || step.task() instanceof Task.Acknowledge
-                || step.task() instanceof Task.Prepare;
+    private static boolean takesAWord(Step step, String word) {
+        return step.task() instanceof Task.Acknowledge
+                || step.task() instanceof Task.Prepare
+                || step.task() instanceof Task.Question && word.equals(Intake.YES);
+    }
+
+    /**
+     * Steps that are asked again when the word was not theirs: a question takes yes or no, a record closes by "finish".
+     */
+    private static boolean asksForAWord(Step step) {
+        return step.task() instanceof Task.Question || step.task() instanceof Task.SignOff;
     }
 
     private void refused(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
-            draft.become(draft.conversation().with(Optional.empty()));
+            draft.become(draft.conversation().answered());
         } else if (asked.isPresent() && asked.get().task() instanceof Task.Question question) {
             intake.word(draft, asked.get(), Intake.NO);
             if (question.mustBeYes()) {
@@ -152,8 +168,7 @@ final class Orders {
         boolean justSaid = draft.conversation().said().stream()
                 .anyMatch(message -> message.key().startsWith("verdict."));
         return justSaid
-                || asked.filter(step -> !(step.task() instanceof Task.Acknowledge))
-                        .isEmpty();
+                || asked.filter(step -> !(step.task() instanceof Task.SignOff)).isEmpty();
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
@@ -213,13 +228,13 @@ final class Orders {
 
     private void skip(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
-            draft.become(draft.conversation().with(Optional.empty()));
+            draft.become(draft.conversation().answered());
         } else if (asked.isPresent() && asked.get().optional()) {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
             draft.say(Message.of("skip.done"));
-        } else if (asked.isPresent() && asked.get().slot().equals(Assessment.METERING_DEVICE)) {
-            intake.choice(draft, new Meaning.Choice(Assessment.METERING_DEVICE, "unknown"));
+        } else if (asked.isPresent() && asked.get().id().equals(Assessment.METERING_DEVICE)) {
+            intake.choice(draft, UNKNOWN_DEVICE);
         } else {
             draft.say(Message.of("skip.refused"));
             asked.ifPresent(step -> draft.say(Prompts.why(step)));
@@ -266,12 +281,51 @@ final class Orders {
                 : Message.of("readings").with("values", new Fact.Listing(stated));
     }
 
+    /** Ends the session, but asks once where something still waits for an answer. */
     private void finish(Draft draft) {
-        if (reached(draft) || draft.conversation().pending().orElse(null) instanceof Pending.Leave) {
-            close(draft);
+        Optional<Message> objection = draft.conversation().pending().orElse(null) instanceof Pending.Leave
+                ? Optional.empty()
+                : unfinished(draft);
+        if (objection.isPresent()) {
+            draft.become(draft.conversation().questioningFirst(new Pending.Leave(objection.get())));
         } else {
-            draft.become(draft.conversation().with(Optional.of(new Pending.Leave(Message.of("finish.early")))));
+            close(draft);
         }
+    }
+
+    /** What is against closing now. */
+    private Optional<Message> unfinished(Draft draft) {
+        Optional<Step> asked = asked(draft);
+        List<Fact> open = stillOpen(draft, asked);
+        if (!reached(draft)) {
+            return Optional.of(
+                    open.isEmpty()
+                            ? Message.of("finish.early")
+                            : Message.of("finish.early.open").with("open", new Fact.Listing(open)));
+        }
+        if (!open.isEmpty()) {
+            return Optional.of(Message.of("finish.open").with("open", new Fact.Listing(open)));
+        }
+        return asked.filter(step -> step.task() instanceof Task.Await).map(step -> Message.of("finish.waiting"));
+    }
+
+    /** The values in doubt, the value being asked for, and the next that a verdict needs. */
+    private List<Fact> stillOpen(Draft draft, Optional<Step> asked) {
+        Stream<Quantity> doubts =
+                draft.conversation().questions().stream().flatMap(question -> question.inDoubt().stream());
+        Stream<Quantity> question = asked.flatMap(Flow::measured).stream();
+        Stream<Quantity> needed = reached(draft)
+                ? Stream.empty()
+                : flow.open(draft.state())
+                        .map(Job.Placed::step)
+                        .filter(step -> !step.optional())
+                        .flatMap(step -> Flow.measured(step).stream());
+        return Stream.of(doubts, question, needed)
+                .flatMap(each -> each)
+                .distinct()
+                .limit(OPEN_TOLD)
+                .map(Fact::name)
+                .toList();
     }
 
     /** Whether everything that the job comes to by measurement was announced and still holds. */
@@ -326,6 +380,13 @@ final class Orders {
         } else if (choice.choice().equals(Assessment.REFRIGERANT)
                 && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));
+        } else if (choice.equals(UNKNOWN_DEVICE)
+                && draft.sheet()
+                        .option(choice.choice())
+                        .filter(choice.option()::equals)
+                        .isPresent()) {
+            // Looking for it came to nothing: said once more, it does not begin anew.
+            skip(draft, asked(draft));
         } else {
             intake.choice(draft, choice);
         }

@@ -1,5 +1,7 @@
 package readback.assistant.dialogue;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.quantity.Quantity;
@@ -17,34 +19,103 @@ public sealed interface Pending {
         return Optional.empty();
     }
 
-    /**
-     * A value that needs an explicit yes.
-     *
-     * @param waiting further values of the same utterance that need one, in turn
-     */
-    record Confirm(Reading reading, Message question, List<Confirm> waiting) implements Pending {
-        public Confirm {
-            waiting = List.copyOf(waiting);
+    /** The choice set whose options answer it, if it asks for one. */
+    default Optional<String> choice() {
+        return Optional.empty();
+    }
+
+    /** A doubt about what was heard. It lapses when the work goes on without an answer. */
+    sealed interface Doubt extends Pending {
+
+        /** The value in doubt; the likeliest of several. */
+        Reading reading();
+
+        /** How many other values were taken since it was asked about. */
+        int passedOver();
+
+        /** The same doubt after so many more values. */
+        Doubt passedOverBy(int values);
+
+        @Override
+        default Optional<Quantity> inDoubt() {
+            return Optional.of(reading().quantity());
+        }
+    }
+
+    /** A value that needs an explicit yes. */
+    record Confirm(Reading reading, Message question, int passedOver) implements Doubt {
+
+        static Confirm of(Reading reading, Message question) {
+            return new Confirm(reading, question, 0);
         }
 
         @Override
-        public Optional<Quantity> inDoubt() {
-            return Optional.of(reading.quantity());
+        public Confirm passedOverBy(int values) {
+            return new Confirm(reading, question, passedOver + values);
         }
     }
 
     /** Two values sound alike: one of them is meant. */
-    record Between(List<Reading> candidates, Message question) implements Pending {
+    record Between(List<Reading> candidates, Message question, int passedOver) implements Doubt {
         public Between {
             candidates = List.copyOf(candidates);
         }
 
+        static Between of(List<Reading> candidates, Message question) {
+            return new Between(candidates, question, 0);
+        }
+
         @Override
-        public Optional<Quantity> inDoubt() {
-            return Optional.of(candidates.get(0).quantity());
+        public Reading reading() {
+            return candidates.get(0);
+        }
+
+        @Override
+        public Between passedOverBy(int values) {
+            return new Between(candidates, question, passedOver + values);
         }
     }
 
-    /** The session was to be finished before it reached a verdict. */
+    /**
+     * Refrigerant was said to be moved once more before the next measurement: besides the first amount, or in its
+     * place?
+     *
+     * @param before the amount that stands
+     * @param again the amount said now
+     */
+    record MovedAgain(Reading before, Reading again, Message question) implements Pending {
+
+        /** The choice set of the answers. */
+        static final String CHOICE = "moved-again";
+
+        /** The option that adds the amounts up; the other one is {@link #TOTAL}. */
+        static final String MORE = "more";
+
+        /** The option that puts the second amount in the place of the first. */
+        static final String TOTAL = "total";
+
+        /** Both amounts together, in the unit of the second, to the hundredth. */
+        Reading sum() {
+            double first = again.unit().fromBase(before.base());
+            BigDecimal both = BigDecimal.valueOf(first).add(again.value()).setScale(2, RoundingMode.HALF_UP);
+            BigDecimal plain = both.stripTrailingZeros();
+            return new Reading(
+                    again.quantity(),
+                    plain.scale() < 0 ? plain.setScale(0, RoundingMode.UNNECESSARY) : plain,
+                    again.unit());
+        }
+
+        @Override
+        public Optional<Quantity> inDoubt() {
+            return Optional.of(again.quantity());
+        }
+
+        @Override
+        public Optional<String> choice() {
+            return Optional.of(CHOICE);
+        }
+    }
+
+    /** The session was to be finished before everything that was asked has its answer. */
     record Leave(Message question) implements Pending {}
 }

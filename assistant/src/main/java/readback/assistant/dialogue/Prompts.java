@@ -28,12 +28,15 @@ final class Prompts {
         if (task instanceof Task.Measure) {
             return Message.of("help.measure");
         }
-        if (task instanceof Task.Choose) {
-            return Message.of("help.choose." + step.slot());
+        if (task instanceof Task.Choose choose) {
+            return Message.of("help.choose." + choose.choice());
         }
         if (task instanceof Task.Question) {
             return Message.of("help.question");
         }
-        return Message.of("help.acknowledge");
+        if (task instanceof Task.SignOff) {
+            return Message.of("help.sign-off");
+        }
+        return Message.of(task instanceof Task.Await ? "help.await" : "help.acknowledge");
     }
 }

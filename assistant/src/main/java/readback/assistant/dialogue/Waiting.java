@@ -78,9 +78,26 @@ final class Waiting {
                     || flow.open(draft.state())
                             .anyMatch(open -> open.step().id().equals(id));
             if (!needed) {
-                draft.become(draft.state().notWaiting(id));
-                draft.doing(new Effect.StopTimer(id));
-                draft.doing(new Effect.StopTimer(id + REMINDER));
+                stop(draft, id);
+            }
+        }
+    }
+
+    private static void stop(Draft draft, String id) {
+        draft.become(draft.state().notWaiting(id));
+        draft.doing(new Effect.StopTimer(id));
+        draft.doing(new Effect.StopTimer(id + REMINDER));
+    }
+
+    /** Refrigerant was moved again: whatever settles for that reason begins anew. */
+    void startAgain(Draft draft) {
+        for (String id : draft.state().waits().keySet()) {
+            boolean settles = flow.job(draft.state())
+                    .step(id)
+                    .filter(placed -> placed.checklist().repeats())
+                    .isPresent();
+            if (settles) {
+                stop(draft, id);
             }
         }
     }

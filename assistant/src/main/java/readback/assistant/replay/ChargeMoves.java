@@ -1,10 +1,14 @@
 package readback.assistant.replay;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.calc.procedure.RefrigerantBalance;
@@ -14,8 +18,9 @@ import readback.calc.quantity.Reading;
 
 /**
  * Follows a session's record and keeps every movement of refrigerant, as the dialogue counts them: one amount in and
- * one out between two measurements, where an amount stated again replaces the one before, and a scratched one is
- * dropped. What was moved stays when the next round of measurements clears the slots. One thread.
+ * one out between two measurements, where an amount stated again replaces the one before unless it was said to be more,
+ * and a scratched one is dropped. What was moved stays when the next round of measurements clears the slots. One
+ * thread.
  */
 public final class ChargeMoves {
 
@@ -24,9 +29,13 @@ public final class ChargeMoves {
     /** How a meaning begins that takes a value back. */
     private static final String SCRATCH = "scratch";
 
-    private final List<Move> moves = new ArrayList<>();
-    /** Where the amount stands that its slot holds now. */
-    private final Map<Quantity, Integer> open = new EnumMap<>(Quantity.class);
+    /** The meaning that adds an amount to the one before. */
+    private static final String MORE = "moved-again: more";
+
+    /** Moved before the latest measurement. */
+    private final List<Move> settled = new ArrayList<>();
+    /** Moved since: together they are what the slot holds. */
+    private final Map<Quantity, List<Move>> open = new EnumMap<>(Quantity.class);
 
     private String cylinder;
 
@@ -46,6 +55,19 @@ public final class ChargeMoves {
                             ? RefrigerantBalance.Direction.IN
                             : RefrigerantBalance.Direction.OUT,
                     Mass.kilograms(Math.max(0, amount.base())));
+        }
+
+        /** The part of the amount that is left when the others are taken off. */
+        private Move without(List<Move> others) {
+            double rest = amount.base()
+                    - others.stream().mapToDouble(other -> other.amount.base()).sum();
+            BigDecimal value = BigDecimal.valueOf(amount.unit().fromBase(rest)).setScale(2, RoundingMode.HALF_UP);
+            return new Move(event, at, new Reading(amount.quantity(), plain(value), amount.unit()), cylinder);
+        }
+
+        private static BigDecimal plain(BigDecimal value) {
+            BigDecimal stripped = value.stripTrailingZeros();
+            return stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped;
         }
     }
 
@@ -73,35 +95,39 @@ public final class ChargeMoves {
     }
 
     private void change(Quantity quantity, String content, Entry entry) {
-        Integer at = open.get(quantity);
+        String understood = entry.outcome().understood();
         if (content.isEmpty()) {
-            open.remove(quantity);
-            if (at != null && entry.outcome().understood().startsWith(SCRATCH)) {
-                moves.remove((int) at);
-                open.replaceAll((other, index) -> index > at ? index - 1 : index);
+            List<Move> cleared = open.remove(quantity);
+            if (cleared != null && !understood.startsWith(SCRATCH)) {
+                settled.addAll(cleared);
             }
             return;
         }
         Content.reading(quantity.name(), content).ifPresent(amount -> {
+            List<Move> standing = open.computeIfAbsent(quantity, any -> new ArrayList<>());
             Move move = new Move(entry.number(), entry.event().at(), amount, cylinder);
-            if (at != null) {
-                moves.set(at, move);
+            if (understood.equals(MORE)) {
+                standing.add(move.without(standing));
+            } else if (understood.startsWith(SCRATCH) && standing.size() > 1) {
+                standing.remove(standing.size() - 1);
             } else {
-                open.put(quantity, moves.size());
-                moves.add(move);
+                standing.clear();
+                standing.add(move);
             }
         });
     }
 
     /** Every movement so far, in order. */
     public List<Move> moves() {
-        return List.copyOf(moves);
+        return Stream.concat(settled.stream(), open.values().stream().flatMap(List::stream))
+                .sorted(Comparator.comparingInt(Move::event))
+                .toList();
     }
 
     /** The movements as a balance. */
     public RefrigerantBalance balance() {
         RefrigerantBalance balance = RefrigerantBalance.EMPTY;
-        for (Move move : moves) {
+        for (Move move : moves()) {
             balance = balance.with(move.movement());
         }
         return balance;

@@ -2,9 +2,11 @@ package readback.assistant.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.State;
 import readback.assistant.session.Session;
+import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
@@ -39,12 +41,11 @@ final class Options {
         }
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
+            if (pending.get().choice().isPresent()) {
+                return choices(pending.get().choice().get());
+            }
             return pending.get() instanceof Pending.Between between
-                    ? between.candidates().stream()
-                            .map(reading -> new View.Option(
-                                    reading.value().toPlainString() + " "
-                                            + reading.unit().symbol(),
-                                    reading.value().toPlainString()))
+                    ? Stream.concat(between.candidates().stream().map(Options::value), Stream.of(fixed("no")))
                             .toList()
                     : List.of(fixed("yes"), fixed("no"));
         }
@@ -57,6 +58,11 @@ final class Options {
                 : step(state, expectation).map(this::ofTask).orElse(List.of());
     }
 
+    private static View.Option value(Reading reading) {
+        String number = reading.value().toPlainString();
+        return new View.Option(number + " " + reading.unit().symbol(), number);
+    }
+
     private Optional<Step> step(State state, Expectation expectation) {
         return checklists
                 .job(state.job())
@@ -67,6 +73,9 @@ final class Options {
     private List<View.Option> ofTask(Step step) {
         if (step.task() instanceof Task.Question) {
             return List.of(fixed("yes"), fixed("no"));
+        }
+        if (step.task() instanceof Task.SignOff) {
+            return List.of(fixed("finish"));
         }
         return step.task() instanceof Task.Acknowledge || step.task() instanceof Task.Prepare
                 ? List.of(fixed("understood"))

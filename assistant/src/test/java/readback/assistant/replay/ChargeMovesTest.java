@@ -63,6 +63,20 @@ class ChargeMovesTest {
     }
 
     @Test
+    void an_amount_that_was_said_to_be_more_stands_beside_the_first_and_can_be_scratched_alone() {
+        happens("refrigerant-added 4 oz", Map.of("REFRIGERANT_ADDED", "4 oz"));
+        happens("moved-again: more", Map.of("REFRIGERANT_ADDED", "6 oz"));
+        assertThat(amounts()).containsExactly("4 from C-1", "2 from C-1");
+        happens("scratch-that", Map.of("REFRIGERANT_ADDED", "4 oz"));
+        assertThat(amounts()).containsExactly("4 from C-1");
+        happens("moved-again: more", Map.of("REFRIGERANT_ADDED", "5.5 oz"));
+        nextRound();
+        happens("refrigerant-added 1 oz", Map.of("REFRIGERANT_ADDED", "1 oz"));
+        happens("moved-again: total", Map.of("REFRIGERANT_ADDED", "3 oz"));
+        assertThat(amounts()).containsExactly("4 from C-1", "1.5 from C-1", "3 from C-1");
+    }
+
+    @Test
     void what_was_moved_is_what_the_dialogue_counts(@TempDir Path sessions) throws Exception {
         RecordedSession session = Scripted.charging("call").readFrom(sessions);
         ChargeMoves followed = new ChargeMoves(Map.of());

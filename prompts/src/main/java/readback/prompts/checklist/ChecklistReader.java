@@ -114,8 +114,8 @@ final class ChecklistReader {
 
     private Step step(Node node) {
         Map<String, Node> fields = object(node);
-        Set<String> tasks =
-                Set.of("measure", "choose", "question", "acknowledge", "prepare", "judge", "await", "measureAgain");
+        Set<String> tasks = Set.of(
+                "measure", "choose", "question", "acknowledge", "prepare", "judge", "await", "measureAgain", "signOff");
         List<String> given = fields.keySet().stream().filter(tasks::contains).toList();
         if (given.size() != 1) {
             throw fault(
@@ -164,6 +164,7 @@ final class ChecklistReader {
             case "question" -> new Task.Question(answers(value));
             case "measureAgain" -> new Task.MeasureAgain();
             case "acknowledge" -> new Task.Acknowledge();
+            case "signOff" -> new Task.SignOff();
             case "prepare" -> new Task.Prepare(activity(value));
             default -> new Task.Judge(string(value));
         };

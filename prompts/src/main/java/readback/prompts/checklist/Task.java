@@ -38,6 +38,9 @@ public sealed interface Task {
     /** Something is done and said to be. */
     record Acknowledge() implements Task {}
 
+    /** Everything is done; only the order to finish closes the record, and nothing fills this step. */
+    record SignOff() implements Task {}
+
     /** The cautions of an activity are given and said to be understood before it begins. */
     record Prepare(Activity activity) implements Task {}
 
