@@ -55,9 +55,9 @@ class AnswersTest {
     }
 
     @Test
-    void yesAndDoneAreOneAnswerWhereYesIsAskedFor() {
-        assertThat(decide(STEP.answeredBy(Command.YES, Command.NO), heard("done", 0.5), heard("yes", 0.375)))
-                .isEqualTo(new Decision.Accept(ordered(Command.YES), 0.875, false));
+    void doneIsNeverTakenForYesWhereYesIsAskedFor() {
+        assertThat(decide(STEP.answeredBy(Command.YES, Command.NO), heard("done", 0.9), heard("yes", 0.1)))
+                .isEqualTo(new Decision.Accept(ordered(Command.DONE), 0.9, false));
     }
 
     @Test

@@ -232,6 +232,10 @@ final class LiveCheck {
             });
             runner.settled(record).ifPresent(ready.out());
             SessionRunner.leftOpen(session, record).ifPresent(ready.out());
+            if (session.closed() && more.isEmpty()) {
+                // The screen is given back at once; what closed the record stays readable on the terminal.
+                lastWords(session).forEach(ready.out());
+            }
             running.summary().forEach(ready.out());
             if (ready.wishes().json()) {
                 ready.out().accept(Result.json(session.assessment(), session.closed()));
@@ -239,6 +243,13 @@ final class LiveCheck {
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
+    }
+
+    private List<String> lastWords(Session session) {
+        return session.state().conversation().said().stream()
+                .map(message ->
+                        desk.wording().shown(message, session.state().settings().units()))
+                .toList();
     }
 
     /** What the checklist of the job will say, as the voice says it. */
