@@ -13,7 +13,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import readback.assistant.dialogue.Meanings;
+import readback.assistant.dialogue.Understood;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
@@ -79,7 +79,7 @@ public final class UnderstandCommand implements Callable<Integer> {
         ArrayNode all = line.putArray("interpretations");
         for (Interpretation each : interpretations) {
             ObjectNode node = all.addObject();
-            node.put("meaning", Meanings.line(each.meaning()));
+            node.put("meaning", new Understood.Meant(each.meaning()).line());
             node.put("score", BigDecimal.valueOf(each.score()).setScale(3, RoundingMode.HALF_UP));
             detail(node, each.meaning());
         }

@@ -50,7 +50,7 @@ public final class Dialogue {
     /** The first turn of a session. */
     public Turn begin(Event.Started started) {
         Draft draft = new Draft(State.opened(started));
-        draft.understoodAs("started");
+        draft.understoodAs(Understood.Occurrence.STARTED);
         draft.say(Message.of("greeting"));
         settings(draft, started.settings());
         return proceed(draft);
@@ -73,7 +73,7 @@ public final class Dialogue {
     public Turn on(State state, Event event) {
         Draft draft = new Draft(state.at(event.at()));
         if (state.closed()) {
-            draft.understoodAs("ignored: closed");
+            draft.understoodAs(new Understood.Ignored("closed"));
             return draft.turn(Optional.empty());
         }
         if (event instanceof Event.Heard heard) {
@@ -83,7 +83,7 @@ public final class Dialogue {
             return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
         }
         if (event instanceof Event.DeviceLost lost) {
-            draft.understoodAs("device lost");
+            draft.understoodAs(Understood.Occurrence.DEVICE_LOST);
             draft.say(
                     lost.device().equals(Event.RECORD)
                             ? Message.of("record.lost")
@@ -91,7 +91,7 @@ public final class Dialogue {
             return draft.turn(Optional.of(listen(draft)));
         }
         if (event instanceof Event.DeviceFound found) {
-            draft.understoodAs("device found");
+            draft.understoodAs(Understood.Occurrence.DEVICE_FOUND);
             draft.say(
                     found.device().equals(Event.RECORD)
                             ? Message.of("record.found")
@@ -99,7 +99,7 @@ public final class Dialogue {
             return proceed(draft);
         }
         if (event instanceof Event.Resumed) {
-            draft.understoodAs("resumed");
+            draft.understoodAs(Understood.Occurrence.RESUMED);
             draft.say(orders.whereWeAre(draft));
             waiting.resumed(draft);
             return proceed(draft);
@@ -131,14 +131,14 @@ public final class Dialogue {
     }
 
     private Turn ended(Draft draft) {
-        draft.understoodAs("ended");
+        draft.understoodAs(Understood.Occurrence.ENDED);
         orders.close(draft);
         return draft.turn(Optional.empty());
     }
 
     /** The question is asked again, then once more with where the work stands; after that nobody is nagged. */
     private Turn silence(Draft draft) {
-        draft.understoodAs("silence");
+        draft.understoodAs(Understood.Occurrence.SILENCE);
         if (Patience.of(draft.state()).isEmpty()) {
             return draft.turn(Optional.of(listen(draft)));
         }
@@ -152,7 +152,7 @@ public final class Dialogue {
     }
 
     private Turn elapsed(Draft draft, String timer) {
-        draft.understoodAs("timer " + timer);
+        draft.understoodAs(new Understood.Elapsed(timer));
         if (draft.state().held()) {
             waiting.elapsed(draft, timer);
             return draft.turn(Optional.of(listen(draft)));
@@ -174,7 +174,7 @@ public final class Dialogue {
             return held(draft, decision);
         }
         if (decision instanceof Decision.Accept accept) {
-            draft.understoodAs(Meanings.line(accept.meaning()));
+            draft.understoodAs(new Understood.Meant(accept.meaning()));
             accept(draft, accept.meaning(), accept.doubtful());
             if (draft.state().closed()) {
                 return draft.turn(Optional.empty());
@@ -185,15 +185,14 @@ public final class Dialogue {
             return proceed(draft);
         }
         if (decision instanceof Decision.AskBetween between) {
-            draft.understoodAs("between "
-                    + between.candidates().stream().map(Meanings::line).toList());
+            draft.understoodAs(new Understood.Between(between.candidates()));
             return between(draft, between);
         }
         if (decision instanceof Decision.AskAgain again) {
-            draft.understoodAs("not understood: " + again.reason().why());
+            draft.understoodAs(new Understood.Meant(again.reason()));
             return again(draft, again.reason());
         }
-        draft.understoodAs("ignored: " + ((Decision.Ignore) decision).why());
+        draft.understoodAs(new Understood.Ignored(((Decision.Ignore) decision).why()));
         return draft.turn(Optional.of(listen(draft)));
     }
 
@@ -210,12 +209,12 @@ public final class Dialogue {
     /** While held only "carry on" is acted on; what was clearly said is told that it waits, and nothing is taken. */
     private Turn held(Draft draft, Decision decision) {
         if (decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON)) {
-            draft.understoodAs("carry-on");
+            draft.understoodAs(new Understood.Meant(accept.meaning()));
             draft.become(draft.conversation().in(Conversation.Mode.LISTENING));
             draft.say(Message.of("held.over"));
             return proceed(draft);
         }
-        draft.understoodAs("held");
+        draft.understoodAs(Understood.Occurrence.HELD);
         if (decision instanceof Decision.Accept accept
                 && !accept.doubtful()
                 && !(accept.meaning() instanceof Meaning.NotUnderstood)) {

@@ -17,7 +17,7 @@ final class Draft {
     private final List<Message> said = new ArrayList<>();
     private final List<Effect> effects = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
-    private String understood = "";
+    private Understood understood = Understood.Occurrence.STARTED;
 
     Draft(State before) {
         this.before = before;
@@ -64,7 +64,7 @@ final class Draft {
         effects.add(effect);
     }
 
-    void understoodAs(String meaning) {
+    void understoodAs(Understood meaning) {
         understood = meaning;
     }
 

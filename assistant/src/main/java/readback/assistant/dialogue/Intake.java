@@ -187,8 +187,8 @@ final class Intake {
 
     /** The second amount adds to the first, takes its place, or is dropped; only these settle the question. */
     private boolean movedAgain(Draft draft, Pending.MovedAgain moved, Meaning meaning) {
-        if (meaning instanceof Meaning.Choice choice && choice.choice().equals(Pending.MovedAgain.CHOICE)) {
-            Reading now = choice.option().equals(Pending.MovedAgain.MORE) ? moved.sum() : moved.again();
+        if (meaning instanceof Meaning.Choice choice && moved.choice().equals(Optional.of(choice.choice()))) {
+            Reading now = choice.equals(Pending.MovedAgain.SAID_MORE) ? moved.sum() : moved.again();
             fill(draft, now, true);
             draft.say(Message.of("moved-again.in-all").with("value", new Fact.Stated(now)));
             waiting.startAgain(draft);

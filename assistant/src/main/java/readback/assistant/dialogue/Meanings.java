@@ -6,12 +6,12 @@ import readback.calc.quantity.Reading;
 import readback.grammar.Meaning;
 
 /** Meanings in one line, for the record. */
-public final class Meanings {
+final class Meanings {
 
     private Meanings() {}
 
     /** The meaning in words that a supervisor can read, the same for equal meanings. */
-    public static String line(Meaning meaning) {
+    static String line(Meaning meaning) {
         if (meaning instanceof Meaning.Values values) {
             return readings(values.readings());
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.grammar.Meaning;
 import readback.prompts.text.Message;
 
 /** A question of the dialogue's own that comes before the checklist goes on. */
@@ -86,13 +87,12 @@ public sealed interface Pending {
     record MovedAgain(Reading before, Reading again, Message question) implements Pending {
 
         /** The choice set of the answers. */
-        static final String CHOICE = "moved-again";
+        private static final String CHOICE = "moved-again";
 
-        /** The option that adds the amounts up; the other one is {@link #TOTAL}. */
-        static final String MORE = "more";
-
-        /** The option that puts the second amount in the place of the first. */
-        static final String TOTAL = "total";
+        /**
+         * The answer that adds the amounts up; the other option of the set puts the second in the place of the first.
+         */
+        public static final Meaning.Choice SAID_MORE = new Meaning.Choice(CHOICE, "more");
 
         /** Both amounts together, in the unit of the second, to the hundredth. */
         Reading sum() {

@@ -20,13 +20,13 @@ public record Turn(State state, List<Effect> effects, Outcome outcome) {
     /**
      * What the event was taken to mean and what it changed, in the form that is recorded and compared on replay.
      *
-     * @param understood the meaning in one line
+     * @param understood what the event was taken to mean
      * @param changes slots that changed, with their new content; empty content for a removed answer
      * @param verdict the verdict in force after the event
      * @param cautions cautions given in answer to the event
      */
     public record Outcome(
-            String understood, Map<String, String> changes, Optional<String> verdict, List<String> cautions) {
+            Understood understood, Map<String, String> changes, Optional<String> verdict, List<String> cautions) {
         public Outcome {
             changes = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(changes));
             cautions = List.copyOf(cautions);

@@ -12,6 +12,7 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.Understood;
 import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
@@ -151,21 +152,21 @@ public final class Idle {
                         Event.Source.VOICE,
                         utterance.get().alternatives());
                 utterances += utterance.get().onlyUnknown() ? 0 : 1;
-                String understood = turn.outcome().understood();
-                boolean asked = understood.startsWith("not understood") || understood.startsWith("between");
+                Understood understood = turn.outcome().understood();
+                boolean asked = understood.doubtful();
                 State before = state;
                 boolean changed = Arrays.stream(Quantity.values())
                         .anyMatch(quantity -> !before.sheet()
                                 .reading(quantity)
                                 .equals(turn.state().sheet().reading(quantity)));
-                boolean ignored = understood.startsWith("ignored") || understood.equals("held");
+                boolean ignored = understood.ignored();
                 answered += asked ? 1 : 0;
                 values += changed ? 1 : 0;
                 commands += asked || changed || ignored ? 0 : 1;
                 if (changed || !(asked || ignored)) {
                     Hypothesis best = utterance.get().alternatives().get(0);
                     taken.add(String.format(
-                            Locale.ROOT, "\"%s\" (%.2f): %s", best.words(), best.confidence(), understood));
+                            Locale.ROOT, "\"%s\" (%.2f): %s", best.words(), best.confidence(), understood.line()));
                 }
                 state = turn.state();
             }

@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.Understood;
 import readback.calc.charge.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -35,7 +37,7 @@ final class Lines {
     static String header(Header header) {
         ObjectNode line = JSON.createObjectNode();
         line.put("type", "header");
-        line.put("schema", Header.SCHEMA);
+        line.put("schema", header.schema());
         line.put("readback", header.program());
         line.put("session", header.session());
         line.put("startedAt", header.startedAt().toString());
@@ -54,10 +56,11 @@ final class Lines {
             throw new IllegalArgumentException("the first line is no header");
         }
         int schema = line.path("schema").asInt();
-        if (schema != Header.SCHEMA) {
+        if (schema != Header.SCHEMA && schema != FirstSchema.NUMBER) {
             throw new IllegalArgumentException("schema " + schema + " is not known to this version");
         }
         return new Header(
+                schema,
                 text(line, "session"),
                 Instant.parse(text(line, "startedAt")),
                 text(line, "readback"),
@@ -72,7 +75,7 @@ final class Lines {
         line.put("at", entry.event().at().toString());
         line.set("event", event(entry.event()));
         ObjectNode outcome = line.putObject("outcome");
-        outcome.put("understood", entry.outcome().understood());
+        outcome.set("understood", Meant.write(entry.outcome().understood()));
         ObjectNode changes = outcome.putObject("changes");
         entry.outcome().changes().forEach(changes::put);
         entry.outcome().verdict().ifPresent(verdict -> outcome.put("verdict", verdict));
@@ -94,7 +97,7 @@ final class Lines {
                 line.path("n").asInt(),
                 event(line.path("event"), Instant.parse(text(line, "at"))),
                 new Turn.Outcome(
-                        text(outcome, "understood"),
+                        understood(outcome.get("understood")),
                         texts(outcome.path("changes")),
                         Optional.ofNullable(outcome.get("verdict")).map(JsonNode::asText),
                         strings(outcome.path("cautions"))),
@@ -102,6 +105,13 @@ final class Lines {
                 line.path("closed").asBoolean(),
                 Optional.ofNullable(line.get("audio"))
                         .map(audio -> new AudioClip(text(audio, "file"), text(audio, "sha256"))));
+    }
+
+    private static Understood understood(@Nullable JsonNode node) {
+        if (node == null) {
+            throw new IllegalArgumentException("\"understood\" is missing");
+        }
+        return node.isTextual() ? FirstSchema.understood(node.asText()) : Meant.read(node);
     }
 
     /** The hash of the line before, as this line states it. */

@@ -98,6 +98,10 @@ public final class SessionRecord implements AutoCloseable {
                 throw new RecordUnavailableException(
                         "The session '" + session + "' was brought to its end: begin a new one.");
             }
+            if (recorded.header().schema() != Header.SCHEMA) {
+                throw new RecordUnavailableException("The session '" + session
+                        + "' was begun by an earlier version: go on with that version, or begin a new one.");
+            }
             if (recorded.entries().isEmpty()) {
                 throw new RecordUnavailableException(
                         "The session '" + session + "' stopped before its first event: begin a new one.");

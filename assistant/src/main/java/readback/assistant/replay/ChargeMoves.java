@@ -8,13 +8,17 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.Pending;
+import readback.assistant.dialogue.Understood;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.calc.procedure.RefrigerantBalance;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.grammar.Command;
 
 /**
  * Follows a session's record and keeps every movement of refrigerant, as the dialogue counts them: one amount in and
@@ -25,12 +29,6 @@ import readback.calc.quantity.Reading;
 public final class ChargeMoves {
 
     private static final String CYLINDER = "cylinder";
-
-    /** How a meaning begins that takes a value back. */
-    private static final String SCRATCH = "scratch";
-
-    /** The meaning that adds an amount to the one before. */
-    private static final String MORE = "moved-again: more";
 
     /** Moved before the latest measurement. */
     private final List<Move> settled = new ArrayList<>();
@@ -95,10 +93,11 @@ public final class ChargeMoves {
     }
 
     private void change(Quantity quantity, String content, Entry entry) {
-        String understood = entry.outcome().understood();
+        Understood understood = entry.outcome().understood();
+        boolean takenBack = understood.orders(Command.SCRATCH_THAT);
         if (content.isEmpty()) {
             List<Move> cleared = open.remove(quantity);
-            if (cleared != null && !understood.startsWith(SCRATCH)) {
+            if (cleared != null && !takenBack) {
                 settled.addAll(cleared);
             }
             return;
@@ -106,9 +105,9 @@ public final class ChargeMoves {
         Content.reading(quantity.name(), content).ifPresent(amount -> {
             List<Move> standing = open.computeIfAbsent(quantity, any -> new ArrayList<>());
             Move move = new Move(entry.number(), entry.event().at(), amount, cylinder);
-            if (understood.equals(MORE)) {
+            if (understood.meaning().equals(Optional.of(Pending.MovedAgain.SAID_MORE))) {
                 standing.add(move.without(standing));
-            } else if (understood.startsWith(SCRATCH) && standing.size() > 1) {
+            } else if (takenBack && standing.size() > 1) {
                 standing.remove(standing.size() - 1);
             } else {
                 standing.clear();

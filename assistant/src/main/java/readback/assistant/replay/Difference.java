@@ -19,7 +19,11 @@ public record Difference(int event, String what, String recorded, String replaye
     static Optional<Difference> between(Entry entry, Turn turn) {
         Turn.Outcome then = entry.outcome();
         Turn.Outcome now = turn.outcome();
-        return first(entry, "meaning", then.understood(), now.understood())
+        return first(
+                        entry,
+                        "meaning",
+                        then.understood().line(),
+                        now.understood().line())
                 .or(() -> changes(entry, then.changes(), now.changes()))
                 .or(() -> first(
                         entry,

@@ -1,9 +1,6 @@
 package readback.assistant.replay;
 
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import readback.assistant.record.Entry;
 
 /** What a supervisor looks for in a session. Told from the record alone, without replaying it. */
@@ -12,10 +9,7 @@ public enum Moment {
     DOUBT {
         @Override
         public boolean in(Entry entry, Optional<Entry> before) {
-            String understood = entry.outcome().understood();
-            return understood.startsWith("between ")
-                    || understood.startsWith("not understood")
-                    || valueNotTaken(entry, understood);
+            return entry.outcome().understood().doubtful() || valueNotTaken(entry);
         }
     },
     /** A caution was given. */
@@ -36,9 +30,6 @@ public enum Moment {
         }
     };
 
-    /** A reading as a meaning is written: the quantity with hyphens, a number, a unit. */
-    private static final Pattern VALUE = Pattern.compile("(?:^|: |, )([a-z]+(?:-[a-z]+)*) -?[0-9.]+ ");
-
     /**
      * Whether an entry is such a moment.
      *
@@ -56,17 +47,10 @@ public enum Moment {
         return Optional.empty();
     }
 
-    private static boolean valueNotTaken(Entry entry, String understood) {
-        if (understood.startsWith("note: ") || understood.startsWith("saturation at ")) {
-            return false;
-        }
-        Matcher values = VALUE.matcher(understood);
-        while (values.find()) {
-            String slot = values.group(1).toUpperCase(Locale.ROOT).replace('-', '_');
-            if (Content.quantity(slot).isPresent() && !entry.outcome().changes().containsKey(slot)) {
-                return true;
-            }
-        }
-        return false;
+    private static boolean valueNotTaken(Entry entry) {
+        return entry.outcome().understood().stated().stream()
+                .anyMatch(reading -> !entry.outcome()
+                        .changes()
+                        .containsKey(reading.quantity().name()));
     }
 }

@@ -143,7 +143,7 @@ public final class Playback {
         Entry entry = entries.get(at);
         List<String> marks = new java.util.ArrayList<>();
         if (Moment.DOUBT.in(entry, before(entries, at))) {
-            marks.add("doubt: " + entry.outcome().understood());
+            marks.add("doubt: " + entry.outcome().understood().line());
         }
         if (Moment.CAUTION.in(entry, before(entries, at))) {
             marks.add("caution: " + String.join(", ", entry.outcome().cautions()));

@@ -27,12 +27,11 @@ import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
+import readback.grammar.Meaning;
 import readback.prompts.text.Wording;
 
 /** Gathers a report while a session is replayed. For one session, one thread. */
 final class ReportBuilder {
-
-    private static final String NOTE = "note: ";
 
     private final Dialogue dialogue;
     private final Wording wording;
@@ -100,11 +99,8 @@ final class ReportBuilder {
         if (Moment.DOUBT.in(entry, before)) {
             doubt(entry);
         }
-        if (entry.outcome().understood().startsWith(NOTE)) {
-            notes.add(new JobReport.NoteLine(
-                    entry.number(),
-                    entry.event().at(),
-                    entry.outcome().understood().substring(NOTE.length())));
+        if (entry.outcome().understood().meaning().orElse(null) instanceof Meaning.Note note) {
+            notes.add(new JobReport.NoteLine(entry.number(), entry.event().at(), note.words()));
         }
         if (Moment.VERDICT.in(entry, before)) {
             results(entry);
@@ -187,7 +183,7 @@ final class ReportBuilder {
                 entry.number(),
                 entry.event().at(),
                 heard,
-                entry.outcome().understood(),
+                entry.outcome().understood().line(),
                 entry.said().isEmpty() ? "" : entry.said().get(0),
                 Map.of()));
     }

@@ -7,10 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Understood;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Remark;
 import readback.assistant.replay.ChargeMoves;
 import readback.calc.quantity.Mass;
+import readback.grammar.Command;
 
 /** The parts of a report that list what happened, in order. */
 final class Sections {
@@ -55,9 +57,9 @@ final class Sections {
     }
 
     private String value(JobReport.AnswerLine line) {
-        String understood =
+        Understood understood =
                 report.session().entries().get(line.event() - 1).outcome().understood();
-        boolean clearedForNextRound = line.content().isEmpty() && !understood.startsWith("scratch");
+        boolean clearedForNextRound = line.content().isEmpty() && !understood.orders(Command.SCRATCH_THAT);
         return clearedForNextRound ? texts.label("cleared") : texts.content(line.slot(), line.content());
     }
 
@@ -221,7 +223,7 @@ final class Sections {
             table.row(
                     time(entry.event().at()),
                     heard(entry.event()).orElse("–"),
-                    entry.outcome().understood(),
+                    entry.outcome().understood().line(),
                     String.join(" ", entry.said()));
         }
         table.end();

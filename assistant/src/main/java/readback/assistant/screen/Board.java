@@ -72,7 +72,8 @@ public final class Board implements Audience {
             String first = words.hypotheses().isEmpty()
                     ? ""
                     : words.hypotheses().get(0).words();
-            heard = new View.Heard(first, false, turn.outcome().understood().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
+            heard = new View.Heard(
+                    first, false, turn.outcome().understood().line().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
         }
         warnedOf = turn.outcome().cautions();
         asks = !(event instanceof Event.DeviceLost);

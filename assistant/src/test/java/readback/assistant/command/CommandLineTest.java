@@ -139,7 +139,7 @@ class CommandLineTest {
         assertThat(read.fault()).isEmpty();
         assertThat(read.entries()).hasSize(4);
         assertThat(read.closed()).as("the end of the input leaves it open").isFalse();
-        assertThat(read.entries().get(2).outcome().understood()).startsWith("not understood");
+        assertThat(read.entries().get(2).outcome().understood().line()).startsWith("not understood");
         assertThat(read.header().parts()).containsKeys("grammar", "checklists", "texts");
     }
 

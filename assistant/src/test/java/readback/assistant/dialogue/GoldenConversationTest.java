@@ -222,7 +222,7 @@ class GoldenConversationTest {
     }
 
     private static void answer(Rehearsal rehearsal, List<String> out) {
-        out.add("    [" + rehearsal.turn().outcome().understood() + "]");
+        out.add("    [" + rehearsal.turn().outcome().understood().line() + "]");
         for (Message message : rehearsal.messages()) {
             String shown = Rehearsal.WORDING.shown(
                     message, rehearsal.state().settings().units());

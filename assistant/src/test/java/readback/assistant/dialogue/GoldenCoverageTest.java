@@ -49,7 +49,7 @@ class GoldenCoverageTest {
         for (Event event : events.subList(1, events.size())) {
             Set<String> before = checklist(turn.state());
             turn = Rehearsal.DIALOGUE.on(turn.state(), event);
-            String understood = turn.outcome().understood();
+            String understood = turn.outcome().understood().line();
             before.forEach(checklist -> ORDERS.add(agreement(understood.split(" ", 2)[0]) + " in " + checklist));
             CAUTIONS.addAll(turn.outcome().cautions());
             turn.outcome().verdict().ifPresent(verdict -> VERDICTS.add(verdict.split(" ", 2)[0]));

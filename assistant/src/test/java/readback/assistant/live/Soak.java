@@ -172,7 +172,7 @@ public final class Soak {
         for (Entry entry : recorded.entries()) {
             if (entry.event() instanceof Event.Heard each && each.source() == Event.Source.VOICE) {
                 heard.add(each);
-                understood += entry.outcome().understood().startsWith("not ") ? 0 : 1;
+                understood += entry.outcome().understood().doubtful() ? 0 : 1;
             }
         }
         System.out.printf(

@@ -10,6 +10,7 @@ import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -26,10 +27,10 @@ import readback.grammar.Hypothesis;
 /** The written form of records against its schema, by an independent validator of JSON Schema 2020-12. */
 class SchemaTest {
 
-    private static final JsonSchema SCHEMA = schema();
+    private static final JsonSchema SCHEMA = schema(Header.SCHEMA);
 
-    private static JsonSchema schema() {
-        try (InputStream in = SchemaTest.class.getResourceAsStream("session-schema-1.json")) {
+    private static JsonSchema schema(int version) {
+        try (InputStream in = SchemaTest.class.getResourceAsStream("session-schema-" + version + ".json")) {
             return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
                     .getSchema(in);
         } catch (IOException e) {
@@ -39,6 +40,20 @@ class SchemaTest {
 
     private static Set<ValidationMessage> faults(String line) {
         return SCHEMA.validate(line, InputFormat.JSON);
+    }
+
+    @Test
+    void a_record_of_the_first_version_follows_the_schema_of_its_time() throws IOException {
+        JsonSchema first = schema(FirstSchema.NUMBER);
+        try (InputStream in = SchemaTest.class.getResourceAsStream("session-schema-1.jsonl")) {
+            List<String> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
+            assertThat(lines)
+                    .allSatisfy(line ->
+                            assertThat(first.validate(line, InputFormat.JSON)).isEmpty());
+            assertThat(faults(lines.get(0))).isNotEmpty();
+        }
     }
 
     @Test

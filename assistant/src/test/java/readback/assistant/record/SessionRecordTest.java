@@ -17,12 +17,14 @@ import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.Understood;
 import readback.calc.charge.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Hypothesis;
+import readback.grammar.Meaning;
 
 class SessionRecordTest {
 
@@ -46,11 +48,12 @@ class SessionRecordTest {
         Hypothesis heard =
                 new Hypothesis("suction one one eight", 0.75, List.of(new Hypothesis.Word("suction", 0.9, 0.5, 0.875)));
         Turn.Outcome outcome = new Turn.Outcome(
-                "suction-pressure 118 psig",
+                new Understood.Meant(new Meaning.Values(
+                        List.of(new Reading(Quantity.SUCTION_PRESSURE, new BigDecimal("118.0"), Unit.PSIG)))),
                 Map.of("SUCTION_PRESSURE", "118 psig"),
                 Optional.of("in-tolerance"),
                 List.of("high-pressure"));
-        Turn.Outcome nothing = new Turn.Outcome("", Map.of(), Optional.empty(), List.of());
+        Turn.Outcome nothing = new Turn.Outcome(Understood.Occurrence.RESUMED, Map.of(), Optional.empty(), List.of());
         return List.of(
                 new Entry(1, new Event.Started(NINE, settings), nothing, List.of("Hello \"there\" °F — \u2028")),
                 new Entry(2, new Event.Heard(NINE, Event.Source.VOICE, List.of(heard)), outcome, List.of()),

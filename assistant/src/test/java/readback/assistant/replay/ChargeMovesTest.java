@@ -11,19 +11,30 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.Understood;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.recorded.Scripted;
 import readback.calc.quantity.Mass;
+import readback.grammar.Command;
+import readback.grammar.Meaning;
 
 /** What counts as refrigerant moved. */
 class ChargeMovesTest {
 
+    private static final Understood MORE = new Understood.Meant(Pending.MovedAgain.SAID_MORE);
+    private static final Understood SCRATCH = new Understood.Meant(new Meaning.Ordered(Command.SCRATCH_THAT));
+
     private final ChargeMoves moves = new ChargeMoves(Map.of("cylinder", "C-1"));
     private int number;
 
-    private void happens(String understood, Map<String, String> changes) {
+    private void happens(Map<String, String> changes) {
+        happens(Understood.Occurrence.RESUMED, changes);
+    }
+
+    private void happens(Understood understood, Map<String, String> changes) {
         number++;
         moves.follow(new Entry(
                 number,
@@ -41,15 +52,15 @@ class ChargeMovesTest {
     }
 
     private void nextRound() {
-        happens("timer settle", Map.of("REFRIGERANT_ADDED", "", "REFRIGERANT_RECOVERED", "", "SUCTION_PRESSURE", ""));
+        happens(Map.of("REFRIGERANT_ADDED", "", "REFRIGERANT_RECOVERED", "", "SUCTION_PRESSURE", ""));
     }
 
     @Test
     void the_amounts_of_every_round_count() {
-        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "8 oz"));
         nextRound();
-        happens("refrigerant-added 4 oz", Map.of("REFRIGERANT_ADDED", "4 oz"));
-        happens("refrigerant-recovered 2 oz", Map.of("REFRIGERANT_RECOVERED", "2 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "4 oz"));
+        happens(Map.of("REFRIGERANT_RECOVERED", "2 oz"));
         assertThat(amounts()).containsExactly("8 from C-1", "4 from C-1", "2 from C-1");
         // An ounce is 28.349523125 g: NIST SP 811 (2008), appendix B.
         assertThat(moves.balance().net().kilograms()).isEqualTo(10 * 0.028349523125, within(1e-12));
@@ -57,22 +68,22 @@ class ChargeMovesTest {
 
     @Test
     void an_amount_stated_again_in_the_same_round_replaces_the_one_before() {
-        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
-        happens("refrigerant-added 4 oz", Map.of("REFRIGERANT_ADDED", "4 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "8 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "4 oz"));
         assertThat(amounts()).containsExactly("4 from C-1");
     }
 
     @Test
     void an_amount_that_was_said_to_be_more_stands_beside_the_first_and_can_be_scratched_alone() {
-        happens("refrigerant-added 4 oz", Map.of("REFRIGERANT_ADDED", "4 oz"));
-        happens("moved-again: more", Map.of("REFRIGERANT_ADDED", "6 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "4 oz"));
+        happens(MORE, Map.of("REFRIGERANT_ADDED", "6 oz"));
         assertThat(amounts()).containsExactly("4 from C-1", "2 from C-1");
-        happens("scratch-that", Map.of("REFRIGERANT_ADDED", "4 oz"));
+        happens(SCRATCH, Map.of("REFRIGERANT_ADDED", "4 oz"));
         assertThat(amounts()).containsExactly("4 from C-1");
-        happens("moved-again: more", Map.of("REFRIGERANT_ADDED", "5.5 oz"));
+        happens(MORE, Map.of("REFRIGERANT_ADDED", "5.5 oz"));
         nextRound();
-        happens("refrigerant-added 1 oz", Map.of("REFRIGERANT_ADDED", "1 oz"));
-        happens("moved-again: total", Map.of("REFRIGERANT_ADDED", "3 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "1 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "3 oz"));
         assertThat(amounts()).containsExactly("4 from C-1", "1.5 from C-1", "3 from C-1");
     }
 
@@ -93,21 +104,21 @@ class ChargeMovesTest {
 
     @Test
     void a_correction_replaces_and_a_scratch_drops() {
-        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
-        happens("correction: refrigerant-added 6 oz", Map.of("REFRIGERANT_ADDED", "6 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "8 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "6 oz"));
         assertThat(amounts()).containsExactly("6 from C-1");
-        happens("scratch-that", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        happens(SCRATCH, Map.of("REFRIGERANT_ADDED", "8 oz"));
         assertThat(amounts()).containsExactly("8 from C-1");
-        happens("scratch-that", Map.of("REFRIGERANT_ADDED", ""));
+        happens(SCRATCH, Map.of("REFRIGERANT_ADDED", ""));
         assertThat(amounts()).isEmpty();
     }
 
     @Test
     void another_cylinder_counts_from_where_it_is_named() {
-        happens("refrigerant-added 8 oz", Map.of("REFRIGERANT_ADDED", "8 oz"));
+        happens(Map.of("REFRIGERANT_ADDED", "8 oz"));
         nextRound();
-        happens("cylinder: C-2", Map.of("cylinder", "C-2"));
-        happens("refrigerant-added 5 oz", Map.of("REFRIGERANT_ADDED", "5 oz"));
+        happens(Map.of("cylinder", "C-2"));
+        happens(Map.of("REFRIGERANT_ADDED", "5 oz"));
         assertThat(amounts()).containsExactly("8 from C-1", "5 from C-2");
         assertThat(moves.balance().byCylinder()).containsOnlyKeys("C-1", "C-2");
     }

@@ -1,0 +1,121 @@
+package readback.assistant.dialogue;
+
+import java.util.List;
+import java.util.Optional;
+import readback.calc.quantity.Reading;
+import readback.grammar.Command;
+import readback.grammar.Meaning;
+
+/** What an event was taken to mean: made once, in the dialogue, and read by record, screen, report and replay. */
+public sealed interface Understood {
+
+    /** In one line that a supervisor can read, the same for equal meanings. */
+    String line();
+
+    /** The one meaning of the words; empty where there was none or more than one. */
+    default Optional<Meaning> meaning() {
+        return Optional.empty();
+    }
+
+    /** Whether words could not be taken as they were heard. */
+    default boolean doubtful() {
+        return false;
+    }
+
+    /** Whether nothing was to come of it: words that were not for us, or while on hold. */
+    default boolean ignored() {
+        return false;
+    }
+
+    /** Whether it was an order of this kind. */
+    default boolean orders(Command command) {
+        return meaning().filter(meaning -> Intake.isOrder(meaning, command)).isPresent();
+    }
+
+    /** The values that were stated, taken or not. */
+    default List<Reading> stated() {
+        return meaning()
+                .map(meaning -> meaning instanceof Meaning.Values values
+                        ? values.readings()
+                        : meaning instanceof Meaning.Correction correction ? correction.readings() : List.<Reading>of())
+                .orElse(List.of());
+    }
+
+    /** Something happened to the session that nobody said. */
+    enum Occurrence implements Understood {
+        STARTED,
+        RESUMED,
+        ENDED,
+        DEVICE_LOST,
+        DEVICE_FOUND,
+        SILENCE,
+        /** Words while on hold: nothing is taken. */
+        HELD;
+
+        @Override
+        public String line() {
+            return Assessment.nameOf(this).replace('-', ' ');
+        }
+
+        @Override
+        public boolean ignored() {
+            return this == HELD;
+        }
+    }
+
+    /** A timer of the dialogue ran out. */
+    record Elapsed(String timer) implements Understood {
+        @Override
+        public String line() {
+            return "timer " + timer;
+        }
+    }
+
+    /** Words with one meaning. */
+    record Meant(Meaning words) implements Understood {
+        @Override
+        public String line() {
+            return Meanings.line(words);
+        }
+
+        @Override
+        public Optional<Meaning> meaning() {
+            return Optional.of(words);
+        }
+
+        @Override
+        public boolean doubtful() {
+            return words instanceof Meaning.NotUnderstood;
+        }
+    }
+
+    /** Words with several meanings: which one was asked. */
+    record Between(List<Meaning> candidates) implements Understood {
+        public Between {
+            candidates = List.copyOf(candidates);
+        }
+
+        @Override
+        public String line() {
+            return "between " + candidates.stream().map(Meanings::line).toList();
+        }
+
+        @Override
+        public boolean doubtful() {
+            return true;
+        }
+    }
+
+    /** Words that were not for us, or came after the end. */
+    record Ignored(String why) implements Understood {
+        @Override
+        public String line() {
+            return "ignored: " + why;
+        }
+
+        @Override
+        public boolean ignored() {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,133 @@
+package readback.assistant.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.assistant.dialogue.Understood;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.grammar.Command;
+import readback.grammar.Meaning;
+
+/** The JSON form of what an event was taken to mean, both ways. */
+final class Meant {
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private Meant() {}
+
+    static ObjectNode write(Understood understood) {
+        ObjectNode node = NODES.objectNode();
+        if (understood instanceof Understood.Occurrence occurrence) {
+            return node.put("kind", "occurrence").put("what", occurrence.name());
+        }
+        if (understood instanceof Understood.Elapsed elapsed) {
+            return node.put("kind", "elapsed").put("timer", elapsed.timer());
+        }
+        if (understood instanceof Understood.Meant meant) {
+            node.put("kind", "meant").set("meaning", meaning(meant.words()));
+            return node;
+        }
+        if (understood instanceof Understood.Between between) {
+            ArrayNode candidates = node.put("kind", "between").putArray("candidates");
+            between.candidates().forEach(each -> candidates.add(meaning(each)));
+            return node;
+        }
+        return node.put("kind", "ignored").put("why", ((Understood.Ignored) understood).why());
+    }
+
+    static Understood read(JsonNode node) {
+        String kind = Lines.text(node, "kind");
+        return switch (kind) {
+            case "occurrence" -> Understood.Occurrence.valueOf(Lines.text(node, "what"));
+            case "elapsed" -> new Understood.Elapsed(Lines.text(node, "timer"));
+            case "meant" -> new Understood.Meant(meaning(node.path("meaning")));
+            case "between" -> {
+                List<Meaning> candidates = new ArrayList<>();
+                node.path("candidates").forEach(each -> candidates.add(meaning(each)));
+                yield new Understood.Between(candidates);
+            }
+            case "ignored" -> new Understood.Ignored(Lines.text(node, "why"));
+            default -> throw new IllegalArgumentException("nothing is understood as \"" + kind + "\"");
+        };
+    }
+
+    private static ObjectNode meaning(Meaning meaning) {
+        ObjectNode node = NODES.objectNode();
+        if (meaning instanceof Meaning.Values values) {
+            return readings(node.put("kind", "values"), values.readings());
+        }
+        if (meaning instanceof Meaning.Correction correction) {
+            return readings(node.put("kind", "correction"), correction.readings());
+        }
+        if (meaning instanceof Meaning.Choice choice) {
+            return node.put("kind", "choice").put("choice", choice.choice()).put("option", choice.option());
+        }
+        if (meaning instanceof Meaning.Ordered ordered) {
+            node.put("kind", "order").put("command", ordered.command().name());
+            ordered.about().ifPresent(quantity -> node.put("about", quantity.name()));
+            return node;
+        }
+        if (meaning instanceof Meaning.Note note) {
+            return node.put("kind", "note").put("words", note.words());
+        }
+        if (meaning instanceof Meaning.SaturationQuestion question) {
+            node.put("kind", "saturation").set("pressure", reading(question.pressure()));
+            return node;
+        }
+        Meaning.NotUnderstood reason = (Meaning.NotUnderstood) meaning;
+        return node.put("kind", "not-understood").put("where", reason.where()).put("why", reason.why());
+    }
+
+    private static Meaning meaning(JsonNode node) {
+        String kind = Lines.text(node, "kind");
+        return switch (kind) {
+            case "values" -> new Meaning.Values(readings(node));
+            case "correction" -> new Meaning.Correction(readings(node));
+            case "choice" -> new Meaning.Choice(Lines.text(node, "choice"), Lines.text(node, "option"));
+            case "order" ->
+                new Meaning.Ordered(
+                        Command.valueOf(Lines.text(node, "command")),
+                        Optional.ofNullable(node.get("about"))
+                                .map(JsonNode::asText)
+                                .map(Quantity::valueOf));
+            case "note" -> new Meaning.Note(Lines.text(node, "words"));
+            case "saturation" -> new Meaning.SaturationQuestion(reading(node.path("pressure")));
+            case "not-understood" -> new Meaning.NotUnderstood(Lines.text(node, "where"), Lines.text(node, "why"));
+            default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");
+        };
+    }
+
+    private static ObjectNode readings(ObjectNode node, List<Reading> readings) {
+        ArrayNode array = node.putArray("readings");
+        readings.forEach(each -> array.add(reading(each)));
+        return node;
+    }
+
+    private static List<Reading> readings(JsonNode node) {
+        List<Reading> readings = new ArrayList<>();
+        node.path("readings").forEach(each -> readings.add(reading(each)));
+        return readings;
+    }
+
+    /** The value is text: a spoken "50.70" keeps its digits. */
+    private static ObjectNode reading(Reading reading) {
+        return NODES.objectNode()
+                .put("quantity", reading.quantity().name())
+                .put("value", reading.value().toPlainString())
+                .put("unit", reading.unit().name());
+    }
+
+    private static Reading reading(JsonNode node) {
+        return new Reading(
+                Quantity.valueOf(Lines.text(node, "quantity")),
+                new BigDecimal(Lines.text(node, "value")),
+                Unit.valueOf(Lines.text(node, "unit")));
+    }
+}
