@@ -234,7 +234,7 @@ final class SessionRunner {
         settled(record).ifPresent(console.out()::println);
         plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
         if (plan.json()) {
-            console.out().println(Result.json(session.assessment(), finished));
+            console.out().println(Result.json(session.state(), finished));
         }
     }
 
