@@ -21,7 +21,7 @@ import readback.calc.quantity.TemperatureDifference;
 /**
  * A session's result as one JSON object. Temperatures and differences in degrees Fahrenheit, pressures in psig, other
  * values in the quantity's usual unit, all as plain numbers; what is not known is null. The verdict is the one that was
- * announced: what was worked out and never said is none.
+ * announced and still stands: what was worked out and never said is none.
  */
 final class Result {
 
@@ -31,8 +31,8 @@ final class Result {
 
     static String json(State state, boolean complete) {
         Assessment assessment = state.assessment();
-        RecordedVerdict announced =
-                RecordedVerdict.of(state.announced(Assessment.CHARGE).orElse(""));
+        RecordedVerdict announced = RecordedVerdict.of(
+                state.announced(Assessment.CHARGE).filter(said -> state.told(Assessment.CHARGE)).orElse(""));
         ObjectNode result = JSON.createObjectNode();
         Optional<Judgement> judgement = assessment.judgement();
         text(result, "method", judgement.map(each -> name(each.method())));
