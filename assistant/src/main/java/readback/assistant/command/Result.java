@@ -31,8 +31,9 @@ final class Result {
 
     static String json(State state, boolean complete) {
         Assessment assessment = state.assessment();
-        RecordedVerdict announced = RecordedVerdict.of(
-                state.announced(Assessment.CHARGE).filter(said -> state.told(Assessment.CHARGE)).orElse(""));
+        RecordedVerdict announced = RecordedVerdict.of(state.announced(Assessment.CHARGE)
+                .filter(said -> state.told(Assessment.CHARGE))
+                .orElse(""));
         ObjectNode result = JSON.createObjectNode();
         Optional<Judgement> judgement = assessment.judgement();
         text(result, "method", judgement.map(each -> name(each.method())));

@@ -169,7 +169,7 @@ final class Findings {
                 .<Fact>map(evidence -> new Fact.Term("symptom." + Assessment.nameOf(evidence.symptom())
                         + (evidence.deviations() > 0 ? ".above" : ".below")))
                 .toList();
-        return clues.isEmpty()
+        return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
                 ? Optional.empty()
                 : Optional.of(Message.of("why.clues")
                         .with("fault", fault(diagnosis.leader()))

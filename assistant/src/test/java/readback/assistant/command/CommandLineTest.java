@@ -39,8 +39,9 @@ class CommandLineTest {
     @ParameterizedTest
     @CsvSource({"52, 12, in-tolerance", "62, 22, add", "44, 4, recover"})
     void a_piston_is_judged_by_its_superheat(int line, double superheat, String verdict) {
-        JsonNode result = check("four ten a\npiston\nunderstood\nyes\nyes\noutdoor 95, wet bulb 67\nsuction 118, suction line "
-                        + line + "\nunderstood\nten pounds\n")
+        JsonNode result = check(
+                        "four ten a\npiston\nunderstood\nyes\nyes\noutdoor 95, wet bulb 67\nsuction 118, suction line "
+                                + line + "\nunderstood\nten pounds\n")
                 .lastLine();
 
         assertThat(result.path("method").asText()).isEqualTo("total-superheat");
