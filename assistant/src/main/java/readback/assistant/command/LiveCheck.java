@@ -238,7 +238,7 @@ final class LiveCheck {
             }
             running.summary().forEach(ready.out());
             if (ready.wishes().json()) {
-                ready.out().accept(Result.json(session.assessment(), session.closed()));
+                ready.out().accept(Result.json(session.state(), session.closed()));
             }
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);

@@ -8,6 +8,8 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.State;
+import readback.assistant.replay.RecordedVerdict;
 import readback.calc.charge.Estimate;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.SystemUnderTest;
@@ -18,7 +20,8 @@ import readback.calc.quantity.TemperatureDifference;
 
 /**
  * A session's result as one JSON object. Temperatures and differences in degrees Fahrenheit, pressures in psig, other
- * values in the quantity's usual unit, all as plain numbers; what is not known is null.
+ * values in the quantity's usual unit, all as plain numbers; what is not known is null. The verdict is the one that was
+ * announced and still stands: what was worked out and never said is none.
  */
 final class Result {
 
@@ -26,7 +29,11 @@ final class Result {
 
     private Result() {}
 
-    static String json(Assessment assessment, boolean complete) {
+    static String json(State state, boolean complete) {
+        Assessment assessment = state.assessment();
+        RecordedVerdict announced = RecordedVerdict.of(state.announced(Assessment.CHARGE)
+                .filter(said -> state.told(Assessment.CHARGE))
+                .orElse(""));
         ObjectNode result = JSON.createObjectNode();
         Optional<Judgement> judgement = assessment.judgement();
         text(result, "method", judgement.map(each -> name(each.method())));
@@ -49,9 +56,8 @@ final class Result {
         estimate(result, "subcooling", judgement.flatMap(Judgement::subcooling));
         number(result, "target", judgement.flatMap(Judgement::target).map(target -> fahrenheit(target.value())));
         text(result, "targetSource", judgement.flatMap(Judgement::target).map(target -> name(target.source())));
-        text(result, "verdict", judgement.map(each -> name(each.verdict().kind())));
-        result.put(
-                "borderline", judgement.map(each -> each.verdict().borderline()).orElse(false));
+        text(result, "verdict", Optional.of(announced.charge()).filter(kind -> !kind.isEmpty()));
+        result.put("borderline", announced.borderline());
         text(
                 result,
                 "valve",

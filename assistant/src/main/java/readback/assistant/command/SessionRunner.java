@@ -231,7 +231,7 @@ final class SessionRunner {
         leftOpen(session, record).ifPresent(console.out()::println);
         plan.speaker().ifPresent(speaker -> console.out().println(speaker.summary()));
         if (plan.json()) {
-            console.out().println(Result.json(session.assessment(), session.closed()));
+            console.out().println(Result.json(session.state(), session.closed()));
         }
     }
 

@@ -68,7 +68,7 @@ public final class SessionsCommand implements Callable<Integer> {
     @Option(
             names = "--verdict",
             paramLabel = "NAME",
-            description = "in-tolerance, add, recover, no-valid-test, do-not-charge or none.")
+            description = "in-tolerance, add, recover, weigh-in, no-valid-test, do-not-charge or none.")
     private @Nullable String verdict;
 
     @Option(names = "--doubt", description = "With something doubtful.")

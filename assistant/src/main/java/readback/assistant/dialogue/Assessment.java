@@ -4,19 +4,23 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Caution;
 import readback.calc.caution.Cautions;
+import readback.calc.charge.Condition;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Grade;
 import readback.calc.charge.Judgement;
+import readback.calc.charge.LiquidReturn;
 import readback.calc.charge.MeteringDevice;
 import readback.calc.charge.Plausibility;
 import readback.calc.charge.Readings;
@@ -59,7 +63,15 @@ public final class Assessment implements Situation {
     /** Finding that holds while another job was interrupted and goes on when this one is done. */
     private static final String OTHER_JOB_WAITS = "other-job-waits";
 
+    /** Finding that holds for a refrigerant that is mixed of several. */
+    private static final String BLEND = "blend";
+
     private static final String LOOK = "look-";
+
+    /** Questions about the air and the running whose "no" denies a condition. */
+    private static final Map<String, Condition> DENIALS =
+            Map.of("air-path", Condition.AIRFLOW_SUFFICIENT, "steady-running", Condition.RUN_LONG_ENOUGH);
+
     private static final Advisor ADVISOR = new Advisor();
 
     private final Settings settings;
@@ -156,6 +168,13 @@ public final class Assessment implements Situation {
         return findings;
     }
 
+    private static Set<Condition> denied(Sheet sheet) {
+        Set<Condition> denied = EnumSet.noneOf(Condition.class);
+        DENIALS.forEach((slot, condition) ->
+                sheet.option(slot).filter(Intake.NO::equals).ifPresent(no -> denied.add(condition)));
+        return denied;
+    }
+
     private static Optional<Refrigerant> refrigerant(String designation) {
         return Catalogue.standard().find(designation) instanceof Lookup.Found found
                 ? Optional.of(found.refrigerant())
@@ -203,7 +222,7 @@ public final class Assessment implements Situation {
 
     private Optional<Advice> advice() {
         if (advice == null && system.isPresent()) {
-            advice = ADVISOR.advise(system.get(), readings, findings(sheet));
+            advice = ADVISOR.advise(system.get(), readings, findings(sheet), denied(sheet));
         }
         return Optional.ofNullable(advice);
     }
@@ -254,7 +273,7 @@ public final class Assessment implements Situation {
     /** The cautions that the readings call for now. */
     List<Caution> cautions() {
         List<Caution> cautions =
-                new ArrayList<>(judgement().map(Judgement::cautions).orElse(List.of()));
+                new ArrayList<>(judgement().map(Judgement::cautions).orElseGet(this::withoutDevice));
         reading("pressure-end")
                 .or(() -> reading("pressure-start"))
                 .map(nitrogen -> readback.calc.caution.Situation.pressureTest(
@@ -262,6 +281,11 @@ public final class Assessment implements Situation {
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
                 .ifPresent(test -> cautions.addAll(Cautions.in(test)));
         return cautions;
+    }
+
+    /** What the readings call for while the metering device, and perhaps the refrigerant, is not known yet. */
+    private List<Caution> withoutDevice() {
+        return LiquidReturn.cautions(refrigerant, air, readings, Cautions.LEAST_SAFE_SUPERHEAT);
     }
 
     /** How likely a value is beside what is known. */
@@ -304,11 +328,16 @@ public final class Assessment implements Situation {
                 .map(verdict -> nameOf(verdict.kind()));
     }
 
-    /** Conditions that fail by their name, and observations that would tell most as "look-" with their name. */
+    /**
+     * "blend", conditions that fail by their name, and observations that would tell most as "look-" with their name.
+     */
     @Override
     public boolean found(String finding) {
         if (finding.equals(OTHER_JOB_WAITS)) {
             return jobs.size() > 1;
+        }
+        if (finding.equals(BLEND)) {
+            return refrigerant.filter(Refrigerant::blend).isPresent();
         }
         boolean failed = judgement().stream()
                 .flatMap(each -> each.conditions().stream())

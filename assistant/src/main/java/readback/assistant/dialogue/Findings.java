@@ -16,6 +16,7 @@ import readback.calc.charge.TargetSource;
 import readback.calc.charge.ValveCheck;
 import readback.calc.charge.Verdict;
 import readback.calc.diagnosis.Diagnosis;
+import readback.calc.diagnosis.Fault;
 import readback.calc.diagnosis.NextObservation;
 import readback.calc.diagnosis.Suspect;
 import readback.calc.quantity.Mass;
@@ -129,15 +130,20 @@ final class Findings {
                 || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
             return List.of();
         }
+        // Something comes first, so "no fault" is no suspicion.
+        List<Suspect> faults = diagnosis.suspects().stream()
+                .filter(suspect -> suspect.fault() != Fault.NONE)
+                .toList();
         List<Message> messages = new ArrayList<>();
         boolean clear = diagnosis.certainty() == Diagnosis.Certainty.CLEAR
-                || diagnosis.suspects().size() < 2;
-        Message suspicion =
-                Message.of(clear ? "diagnosis.clear" : "diagnosis.ambiguous").with("fault", fault(diagnosis.leader()));
-        messages.add(
-                clear
-                        ? suspicion
-                        : suspicion.with("other", fault(diagnosis.suspects().get(1))));
+                && diagnosis.leader().fault() != Fault.NONE;
+        if (clear || faults.size() == 1) {
+            messages.add(Message.of("diagnosis.clear").with("fault", fault(faults.get(0))));
+        } else if (!faults.isEmpty()) {
+            messages.add(Message.of("diagnosis.ambiguous")
+                    .with("fault", fault(faults.get(0)))
+                    .with("other", fault(faults.get(1))));
+        }
         diagnosis
                 .next()
                 .filter(NextObservation.Measure.class::isInstance)
@@ -163,7 +169,7 @@ final class Findings {
                 .<Fact>map(evidence -> new Fact.Term("symptom." + Assessment.nameOf(evidence.symptom())
                         + (evidence.deviations() > 0 ? ".above" : ".below")))
                 .toList();
-        return clues.isEmpty()
+        return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
                 ? Optional.empty()
                 : Optional.of(Message.of("why.clues")
                         .with("fault", fault(diagnosis.leader()))
@@ -176,30 +182,36 @@ final class Findings {
         if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
             return List.of();
         }
-        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE) {
+        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE
+                || correction.basis() == Correction.Basis.BY_WEIGHT) {
             return List.of(Message.of("correction." + basis));
         }
         String way = correction.next().kilograms() < 0 ? "recover" : "add";
         Message step = Message.of("correction." + basis)
                 .with("way", new Fact.Term("way." + way))
-                .with(
-                        "next",
-                        mass(
-                                correction
-                                        .next()
-                                        .times(Math.signum(correction.next().kilograms())),
-                                units));
-        if (correction.total().isEmpty()
-                || correction.least().isEmpty()
-                || correction.most().isEmpty()) {
-            return List.of(step);
+                .with("next", step(correction.next()));
+        List<Message> messages = new ArrayList<>();
+        if (correction.total().isPresent()
+                && correction.least().isPresent()
+                && correction.most().isPresent()) {
+            messages.add(Message.of("correction.total")
+                    .with("total", size(correction.total().get()))
+                    .with("least", size(correction.least().get()))
+                    .with("most", size(correction.most().get())));
         }
-        return List.of(
-                Message.of("correction.total")
-                        .with("total", size(correction.total().get()))
-                        .with("least", size(correction.least().get()))
-                        .with("most", size(correction.most().get())),
-                step);
+        messages.add(step);
+        if (correction.bound() == Correction.Bound.SMALLEST_SYSTEM) {
+            messages.add(Message.of("correction.plate-unknown"));
+        }
+        return messages;
+    }
+
+    /** The amount to move, never rounded up, so that it stays within its bound; half an ounce or ten grams at least. */
+    private Fact step(Mass next) {
+        double step = massStep(units);
+        double steps =
+                Math.max(1, Math.floor(massValue(Mass.kilograms(Math.abs(next.kilograms())), units) / step + 1e-9));
+        return massFact(steps * step, units);
     }
 
     private Fact size(Mass mass) {
@@ -208,10 +220,24 @@ final class Findings {
 
     /** A mass to half an ounce, or to ten grams where the temperature scale is metric. */
     static Fact mass(Mass mass, UnitSetting units) {
-        boolean metric = units.temperature() == Unit.CELSIUS;
-        double step = metric ? 10 : 0.5;
-        double value = metric ? mass.kilograms() * 1000 : mass.ounces();
-        return new Fact.Amount(Fact.rounded(Math.round(value / step) * step), metric ? Unit.GRAM : Unit.OUNCE);
+        double step = massStep(units);
+        return massFact(Math.round(massValue(mass, units) / step) * step, units);
+    }
+
+    private static double massStep(UnitSetting units) {
+        return metric(units) ? 10 : 0.5;
+    }
+
+    private static double massValue(Mass mass, UnitSetting units) {
+        return metric(units) ? mass.kilograms() * 1000 : mass.ounces();
+    }
+
+    private static Fact massFact(double value, UnitSetting units) {
+        return new Fact.Amount(Fact.rounded(value), metric(units) ? Unit.GRAM : Unit.OUNCE);
+    }
+
+    private static boolean metric(UnitSetting units) {
+        return units.temperature() == Unit.CELSIUS;
     }
 
     /** Why the verdict is what it is, at length. */

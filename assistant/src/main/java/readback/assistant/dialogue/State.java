@@ -103,7 +103,7 @@ public record State(
     }
 
     /** Whether a report has an outcome, and it was spoken as it is now. */
-    boolean told(String report) {
+    public boolean told(String report) {
         Optional<String> due = assessment.report(report).map(Report::recorded);
         return due.isPresent() && due.equals(announced(report));
     }

@@ -25,8 +25,6 @@ import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
-import readback.calc.charge.Judgement;
-import readback.calc.charge.Verdict;
 import readback.grammar.Meaning;
 import readback.prompts.text.Wording;
 
@@ -66,11 +64,6 @@ final class ReportBuilder {
             throw new IllegalArgumentException("a record without an event has nothing to report");
         }
         Assessment known = end.assessment();
-        known.judgement()
-                .filter(found -> found.verdict().kind() != Verdict.Kind.INCOMPLETE)
-                .filter(found -> rounds.isEmpty()
-                        || !rounds.get(rounds.size() - 1).judgement().equals(found))
-                .ifPresent(found -> unannounced(session.entries().size(), end, known, found));
         List<JobReport.AnswerLine> lines =
                 answers.values().stream().map(line -> confirmed(line, end)).toList();
         return new JobReport(
@@ -201,13 +194,6 @@ final class ReportBuilder {
                         doubt.answer(),
                         entry.outcome().changes())
                 : doubt);
-    }
-
-    /** The verdict that the last readings give, where the session ended before it was spoken. */
-    private void unannounced(int event, State end, Assessment known, Judgement found) {
-        String kind = found.verdict().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        rounds.add(new JobReport.Round(event, end.at(), kind, kind, found, known));
-        explain(end);
     }
 
     private void explain(State state) {

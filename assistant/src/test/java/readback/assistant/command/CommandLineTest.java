@@ -37,9 +37,11 @@ class CommandLineTest {
      * and the R-410A pressure-temperature table: 118 psig is 40 °F.
      */
     @ParameterizedTest
-    @CsvSource({"52, 12, in-tolerance", "62, 22, add", "45, 5, recover"})
+    @CsvSource({"52, 12, in-tolerance", "62, 22, add", "44, 4, recover"})
     void a_piston_is_judged_by_its_superheat(int line, double superheat, String verdict) {
-        JsonNode result = check("four ten a\npiston\noutdoor 95, wet bulb 67\nsuction 118, suction line " + line + "\n")
+        JsonNode result = check(
+                        "four ten a\npiston\nunderstood\nyes\nyes\noutdoor 95, wet bulb 67\nsuction 118, suction line "
+                                + line + "\nunderstood\nten pounds\n")
                 .lastLine();
 
         assertThat(result.path("method").asText()).isEqualTo("total-superheat");
@@ -49,7 +51,7 @@ class CommandLineTest {
         assertThat(result.path("target").asDouble()).isEqualTo(12.0);
         assertThat(result.path("verdict").asText()).isEqualTo(verdict);
         assertThat(result.path("cautions").toString().contains("liquid-at-compressor"))
-                .isEqualTo(line == 45);
+                .isEqualTo(line == 44);
     }
 
     /** RA3.2.2.6.2, and the R-410A pressure-temperature table: 365 psig is 110 °F. */
@@ -58,6 +60,10 @@ class CommandLineTest {
         JsonNode result = check("""
                 four ten a
                 txv
+                understood
+                yes
+                yes
+                outdoor 95
                 plate subcooling ten
                 liquid pressure 365, liquid line 100
                 suction 118
@@ -69,6 +75,25 @@ class CommandLineTest {
         assertThat(result.path("subcooling").asDouble()).isBetween(9.6, 10.2);
         assertThat(result.path("verdict").asText()).isEqualTo("in-tolerance");
         assertThat(result.path("valve").asText()).isEqualTo("inside");
+    }
+
+    /** What was worked out while a condition was not confirmed was never said, and so it is no result. */
+    @Test
+    void a_verdict_that_was_not_announced_is_not_in_the_result() {
+        Ran ran = check("""
+                four ten a
+                piston
+                understood
+                yes
+                outdoor 95, wet bulb 67
+                suction 118, suction line 52
+                finish
+                yes
+                """);
+
+        assertThat(ran.out()).contains("Closed without a verdict");
+        assertThat(ran.lastLine().path("verdict").isNull()).isTrue();
+        assertThat(ran.lastLine().path("superheat").asDouble()).isBetween(11.8, 12.4);
     }
 
     @Test

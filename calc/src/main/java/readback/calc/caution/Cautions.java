@@ -5,6 +5,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
+import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -13,8 +16,9 @@ import readback.calc.quantity.TemperatureDifference;
 public final class Cautions {
 
     /**
-     * 5 °F at the suction service port: note in equipment installation manuals, and the same floor that the California
-     * Energy Commission (RA3.2.2.6.1, step 3) sets for a usable target.
+     * 5 °F at the suction service port behind a fixed orifice, and wherever the device is not known: note in equipment
+     * installation manuals, and the same floor that the California Energy Commission (RA3.2.2.6.1, step 3) sets for a
+     * usable target.
      */
     public static final TemperatureDifference LEAST_SAFE_SUPERHEAT = TemperatureDifference.fahrenheit(5);
 
@@ -105,27 +109,44 @@ public final class Cautions {
 
     private static void measured(Situation situation, Set<CautionRule> fired) {
         if (situation
-                .leastSuperheat()
-                .filter(least -> least.compareTo(LEAST_SAFE_SUPERHEAT) < 0)
+                .superheat()
+                .filter(measured -> measured.compareTo(situation.leastSuperheat()) < 0)
                 .isPresent()) {
             fired.add(CautionRule.LIQUID_AT_COMPRESSOR);
         }
-        if (situation.evaporating().filter(t -> t.compareTo(FREEZING) < 0).isPresent()) {
-            fired.add(CautionRule.COIL_BELOW_FREEZING);
-        }
-        if (situation.condensing().filter(t -> t.compareTo(NEAR_CUT_OUT) >= 0).isPresent()) {
-            fired.add(CautionRule.NEAR_HIGH_PRESSURE_CUT_OUT);
-        }
+        situation.refrigerant().ifPresent(refrigerant -> pressures(situation, refrigerant, fired));
         if (situation
                 .dischargeLine()
                 .filter(t -> t.compareTo(HOTTEST_DISCHARGE_LINE) >= 0)
                 .isPresent()) {
             fired.add(CautionRule.DISCHARGE_TOO_HOT);
         }
+        pressureTest(situation, fired);
+        cylinder(situation, fired);
+    }
+
+    /** Held against the pressure at the limit: a pressure that boils nothing any more is the more dangerous one. */
+    private static void pressures(Situation situation, Refrigerant refrigerant, Set<CautionRule> fired) {
+        AbsolutePressure freezing = refrigerant.saturationPressure(Side.DEW, FREEZING);
+        if (situation.lowSide().filter(p -> p.compareTo(freezing) < 0).isPresent()) {
+            fired.add(CautionRule.COIL_BELOW_FREEZING);
+        }
+        AbsolutePressure nearCutOut = NEAR_CUT_OUT.compareTo(refrigerant.highestTemperature()) < 0
+                ? refrigerant.saturationPressure(Side.BUBBLE, NEAR_CUT_OUT)
+                : refrigerant.highestPressure(Side.BUBBLE);
+        if (situation.highSide().filter(p -> p.compareTo(nearCutOut) >= 0).isPresent()) {
+            fired.add(CautionRule.NEAR_HIGH_PRESSURE_CUT_OUT);
+        }
+    }
+
+    private static void pressureTest(Situation situation, Set<CautionRule> fired) {
         GaugePressure allowed = situation.plateLowSidePressure().orElse(TEST_WITHOUT_PLATE);
         if (situation.testPressure().filter(p -> p.compareTo(allowed) > 0).isPresent()) {
             fired.add(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
         }
+    }
+
+    private static void cylinder(Situation situation, Set<CautionRule> fired) {
         // A cylinder whose filling is not known may be full.
         boolean mayBeFull = situation
                 .cylinderShare()

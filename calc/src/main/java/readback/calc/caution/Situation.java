@@ -3,6 +3,7 @@ package readback.calc.caution;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -12,9 +13,10 @@ import readback.calc.quantity.TemperatureDifference;
  * refrigerant is never taken for a harmless one.
  *
  * @param activities what is being done now
- * @param leastSuperheat the superheat at the suction port, less its expanded uncertainty
- * @param evaporating saturation temperature of the low side
- * @param condensing saturation temperature of the high side
+ * @param superheat at the suction port, the best estimate
+ * @param leastSuperheat what the suction line has to keep for the compressor
+ * @param lowSide pressure there; pressures, because a saturation temperature does not exist at every one
+ * @param highSide pressure there
  * @param dischargeLine temperature of the discharge line near the compressor
  * @param testPressure nitrogen in the circuit
  * @param plateLowSidePressure design pressure of the low side on the rating plate
@@ -23,9 +25,10 @@ import readback.calc.quantity.TemperatureDifference;
 public record Situation(
         Optional<Refrigerant> refrigerant,
         Set<Activity> activities,
-        Optional<TemperatureDifference> leastSuperheat,
-        Optional<Temperature> evaporating,
-        Optional<Temperature> condensing,
+        Optional<TemperatureDifference> superheat,
+        TemperatureDifference leastSuperheat,
+        Optional<AbsolutePressure> lowSide,
+        Optional<AbsolutePressure> highSide,
         Optional<Temperature> dischargeLine,
         Optional<GaugePressure> testPressure,
         Optional<GaugePressure> plateLowSidePressure,
@@ -41,6 +44,7 @@ public record Situation(
                 refrigerant,
                 Set.of(activity),
                 Optional.empty(),
+                Cautions.LEAST_SAFE_SUPERHEAT,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -51,17 +55,19 @@ public record Situation(
 
     /** A running system was measured. */
     public static Situation running(
-            Refrigerant refrigerant,
-            Optional<TemperatureDifference> leastSuperheat,
-            Optional<Temperature> evaporating,
-            Optional<Temperature> condensing,
+            Optional<Refrigerant> refrigerant,
+            Optional<TemperatureDifference> superheat,
+            TemperatureDifference leastSuperheat,
+            Optional<AbsolutePressure> lowSide,
+            Optional<AbsolutePressure> highSide,
             Optional<Temperature> dischargeLine) {
         return new Situation(
-                Optional.of(refrigerant),
+                refrigerant,
                 Set.of(),
+                superheat,
                 leastSuperheat,
-                evaporating,
-                condensing,
+                lowSide,
+                highSide,
                 dischargeLine,
                 Optional.empty(),
                 Optional.empty(),
@@ -74,6 +80,7 @@ public record Situation(
                 Optional.empty(),
                 Set.of(),
                 Optional.empty(),
+                Cautions.LEAST_SAFE_SUPERHEAT,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -88,6 +95,7 @@ public record Situation(
                 refrigerant,
                 Set.of(Activity.RECOVERING),
                 Optional.empty(),
+                Cautions.LEAST_SAFE_SUPERHEAT,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

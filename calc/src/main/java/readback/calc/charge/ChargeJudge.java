@@ -6,9 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import readback.calc.caution.Caution;
-import readback.calc.caution.Cautions;
-import readback.calc.caution.Situation;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -24,6 +22,15 @@ public final class ChargeJudge {
 
     /** The judgement that the readings allow so far. */
     public Judgement judge(SystemUnderTest system, Readings readings) {
+        return judge(system, readings, Set.of());
+    }
+
+    /**
+     * The judgement that the readings allow so far.
+     *
+     * @param denied conditions that do not hold by what the technician sees, whatever the readings say
+     */
+    public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied) {
         List<Contradiction> contradictions = new ArrayList<>(Contradictions.impossible(readings, system.atmosphere()));
         Readings possible = readings.without(Contradictions.involved(contradictions));
         Optional<Saturation> evaporating = LineState.evaporating(system, possible);
@@ -46,7 +53,7 @@ public final class ChargeJudge {
         ChargeMethod method = system.meteringDevice().chargeMethod();
         TargetFinder.Finding target = TargetFinder.find(method, sound, system.accuracy());
         List<FailedCondition> conditions = new ArrayList<>(target.failures());
-        conditions.addAll(Conditions.failing(system, sound, evaporatingSaturation));
+        conditions.addAll(Conditions.failing(system, sound, evaporatingSaturation, denied));
         Set<Quantity> missing = missing(method, readings, target);
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
         return new Judgement(
@@ -56,18 +63,30 @@ public final class ChargeJudge {
                 superheat,
                 subcooling,
                 target.target(),
-                verdict(system, actual, target.target(), conditions, blocking(method, contradictions), missing),
+                verdict(
+                        system,
+                        readings,
+                        actual,
+                        target.target(),
+                        conditions,
+                        blocking(method, contradictions),
+                        missing),
                 method == ChargeMethod.SUBCOOLING
-                        ? superheat.map(estimate -> valveCheck(system, sound, estimate))
+                        ? superheat.map(estimate -> ValveCheck.of(system, sound, estimate))
                         : Optional.empty(),
                 conditions,
                 contradictions,
-                cautions(system, sound, evaporating, condensing, possible),
+                LiquidReturn.cautions(
+                        Optional.of(system.refrigerant()),
+                        system.atmosphere(),
+                        readings,
+                        LiquidReturn.leastSuperheat(system, readings)),
                 missing);
     }
 
     private static Verdict verdict(
             SystemUnderTest system,
+            Readings readings,
             Optional<Estimate> actual,
             Optional<Target> target,
             List<FailedCondition> conditions,
@@ -85,10 +104,23 @@ public final class ChargeJudge {
         if (!missing.isEmpty() || actual.isEmpty() || target.isEmpty()) {
             return new Verdict.Incomplete(missing);
         }
-        return compare(system, actual.get(), target.get());
+        Verdict.Compared compared = compare(system, actual.get(), target.get());
+        boolean recover = compared.kind() == Verdict.Kind.RECOVER;
+        // Taking out what is too much lowers the danger; anything else would leave the liquid coming.
+        if (!recover && LiquidReturn.suspected(system, readings)) {
+            return new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.LIQUID_AT_COMPRESSOR));
+        }
+        boolean move = recover || compared.kind() == Verdict.Kind.ADD;
+        return move && ChargeByWeight.only(system.refrigerant(), nameplate(readings))
+                ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation())
+                : compared;
     }
 
-    private static Verdict compare(SystemUnderTest system, Estimate actual, Target target) {
+    private static Optional<Mass> nameplate(Readings readings) {
+        return readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base()));
+    }
+
+    private static Verdict.Compared compare(SystemUnderTest system, Estimate actual, Target target) {
         boolean bySuperheat = system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT;
         Band limits = bySuperheat
                 ? system.limits().superheat()
@@ -107,21 +139,6 @@ public final class ChargeJudge {
             case BELOW -> bySuperheat ? Verdict.Kind.RECOVER : Verdict.Kind.ADD;
         };
         return new Verdict.Compared(kind, comparison);
-    }
-
-    private static ValveCheck valveCheck(SystemUnderTest system, Readings readings, Estimate superheat) {
-        Optional<Band> makers = system.makersRanges().valveSuperheat();
-        if (makers.isEmpty()) {
-            // ANSI/ACCA 5 QI-2015 (from memory): within 5 °F of the maker's superheat.
-            makers = readings.difference(Quantity.PLATE_SUPERHEAT)
-                    .map(plate -> Band.fahrenheit(plate.fahrenheit() - 5, plate.fahrenheit() + 5));
-        }
-        return new ValveCheck(
-                Comparison.of(
-                        superheat.value(),
-                        superheat.standardUncertainty(),
-                        makers.orElse(system.limits().valveSuperheat())),
-                makers.isPresent() ? ValveCheck.Source.MAKER : ValveCheck.Source.GENERAL_LIMITS);
     }
 
     private static Set<Quantity> missing(ChargeMethod method, Readings readings, TargetFinder.Finding target) {
@@ -149,24 +166,5 @@ public final class ChargeJudge {
         return contradictions.stream()
                 .filter(contradiction -> !Collections.disjoint(contradiction.between(), basis))
                 .toList();
-    }
-
-    /** Safety takes the readings as they are: a line colder than saturation may be a slip, or liquid on its way. */
-    private static List<Caution> cautions(
-            SystemUnderTest system,
-            Readings sound,
-            Optional<Saturation> evaporating,
-            Optional<Saturation> condensing,
-            Readings possible) {
-        Optional<TemperatureDifference> leastSuperheat =
-                evaporating.flatMap(saturation -> possible.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
-                        .map(line -> LineState.superheat(saturation, line, system.accuracy())
-                                .least()));
-        return Cautions.in(Situation.running(
-                system.refrigerant(),
-                leastSuperheat,
-                evaporating.map(Saturation::temperature),
-                condensing.map(Saturation::temperature),
-                sound.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
     }
 }

@@ -35,7 +35,8 @@ public record Comparison(TemperatureDifference value, Band limits, Position posi
         return probability < Conformity.FIRM;
     }
 
-    private static TemperatureDifference tenth(TemperatureDifference difference) {
+    /** The value to a tenth of a Fahrenheit degree. */
+    static TemperatureDifference tenth(TemperatureDifference difference) {
         return TemperatureDifference.fahrenheit(Math.round(difference.fahrenheit() * 10) / 10.0);
     }
 }

@@ -17,7 +17,9 @@ public enum Condition {
     /** A temperature split not far below its target: repeat; if it stays, capacity is suspect. RA3.2.2.7. */
     CAPACITY_PLAUSIBLE(false),
     /** An evaporator above freezing; below it look for ice before trusting any reading. Common practice, no source. */
-    COIL_ABOVE_FREEZING(false);
+    COIL_ABOVE_FREEZING(true),
+    /** No ice on the indoor coil, as far as anybody looked. Common practice, no source. */
+    COIL_FREE_OF_ICE(true);
 
     private final boolean blocking;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
@@ -29,7 +30,8 @@ final class Conditions {
 
     private Conditions() {}
 
-    static List<FailedCondition> failing(SystemUnderTest system, Readings readings, Optional<Temperature> evaporating) {
+    static List<FailedCondition> failing(
+            SystemUnderTest system, Readings readings, Optional<Temperature> evaporating, Set<Condition> denied) {
         List<FailedCondition> failing = new ArrayList<>(2);
         outdoor(system, readings).ifPresent(failing::add);
         readings.find(Quantity.RUN_TIME)
@@ -37,10 +39,31 @@ final class Conditions {
                 .map(run -> FailedCondition.of(Condition.RUN_LONG_ENOUGH, run, SHORTEST_RUN, Remedy.KEEP_RUNNING))
                 .ifPresent(failing::add);
         airflow(system, readings).ifPresent(failing::add);
-        if (evaporating.filter(t -> t.compareTo(FREEZING) < 0).isPresent()) {
-            failing.add(FailedCondition.of(Condition.COIL_ABOVE_FREEZING, Remedy.LOOK_FOR_ICE, Remedy.RESTORE_AIRFLOW));
+        for (Condition condition : denied) {
+            if (failing.stream().noneMatch(failed -> failed.condition() == condition)) {
+                failing.add(FailedCondition.of(condition, remedies(condition)));
+            }
+        }
+        // ice that was seen says it already
+        if (!denied.contains(Condition.COIL_FREE_OF_ICE)
+                && evaporating.filter(t -> t.compareTo(FREEZING) < 0).isPresent()) {
+            failing.add(FailedCondition.of(
+                    Condition.COIL_ABOVE_FREEZING,
+                    Remedy.LOOK_FOR_ICE,
+                    Remedy.RESTORE_AIRFLOW,
+                    Remedy.FIND_LEAK_OR_RESTRICTION));
         }
         return failing;
+    }
+
+    /** What to do about a condition that was seen to fail. */
+    private static Remedy[] remedies(Condition condition) {
+        return switch (condition) {
+            case COIL_FREE_OF_ICE -> new Remedy[] {Remedy.THAW, Remedy.RESTORE_AIRFLOW};
+            case RUN_LONG_ENOUGH -> new Remedy[] {Remedy.KEEP_RUNNING};
+            case AIRFLOW_SUFFICIENT -> new Remedy[] {Remedy.RESTORE_AIRFLOW};
+            default -> new Remedy[] {Remedy.MEASURE_AGAIN};
+        };
     }
 
     private static Optional<FailedCondition> outdoor(SystemUnderTest system, Readings readings) {

@@ -13,6 +13,7 @@ import readback.calc.quantity.TemperatureDifference;
  * @param total the amount still to move, signed likewise; absent without a usable response
  * @param least the end of the 95 % interval of {@code total} nearer to zero
  * @param most the far end; absent when the response is too uncertain to bound it
+ * @param bound what no step may exceed rests on
  * @param response how superheat or subcooling answers to charge; absent with fewer than two measurements
  */
 public record Correction(
@@ -21,6 +22,7 @@ public record Correction(
         Optional<Mass> total,
         Optional<Mass> least,
         Optional<Mass> most,
+        Bound bound,
         Optional<Response> response) {
 
     /** First step without history far from the limits: 4 oz; near them: 2 oz. Common practice, no source. */
@@ -40,6 +42,8 @@ public record Correction(
     public enum Basis {
         /** The measured value lies within its limits. */
         NOTHING_TO_CORRECT,
+        /** The system is charged by the scale alone; nothing is added to what is in it or taken from it. */
+        BY_WEIGHT,
         /** No history: a plain careful step. */
         FIRST_STEP,
         /** The response so far. */
@@ -48,6 +52,14 @@ public record Correction(
         NO_CLEAR_RESPONSE,
         /** The value moved the wrong way: the charge is not what is wrong. */
         CONTRARY_RESPONSE
+    }
+
+    /** Which charge a step is a small share of. */
+    public enum Bound {
+        /** That on the rating plate. */
+        NAMEPLATE,
+        /** The plate was not read: the smallest charge that is judged by gauges at all. */
+        SMALLEST_SYSTEM
     }
 
     /**
@@ -88,17 +100,19 @@ public record Correction(
      * comparison, and then nothing should be moved.
      *
      * @param steps in the order they were made, the last one from the judgement
-     * @param nameplate bounds the step where known
+     * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
      */
     public static Optional<Correction> after(List<Step> steps, Judgement latest, Optional<Mass> nameplate) {
         return latest.verdict() instanceof Verdict.Compared compared
                 ? latest.judged()
-                        .map(actual -> after(
-                                latest.method(),
-                                steps,
-                                actual.standardUncertainty(),
-                                compared.deviation().limits(),
-                                nameplate))
+                        .map(actual -> compared.kind() == Verdict.Kind.WEIGH_IN
+                                ? without(Basis.BY_WEIGHT, Mass.NONE, nameplate, Optional.empty())
+                                : after(
+                                        latest.method(),
+                                        steps,
+                                        actual.standardUncertainty(),
+                                        compared.deviation().limits(),
+                                        nameplate))
                 : Optional.empty();
     }
 
@@ -108,7 +122,7 @@ public record Correction(
      * @param steps in the order they were made, at least one
      * @param standardUncertainty of each deviation
      * @param limits within which the deviation must end
-     * @param nameplate bounds the step where known
+     * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
      * @throws IllegalArgumentException without a step
      */
     public static Correction after(
@@ -125,20 +139,20 @@ public record Correction(
         TemperatureDifference now = steps.get(steps.size() - 1).deviation();
         Optional<Response> response = response(steps, standardUncertainty.kelvins());
         if (Comparison.of(now, standardUncertainty, limits).position() == Comparison.Position.INSIDE) {
-            return without(Basis.NOTHING_TO_CORRECT, Mass.NONE, response);
+            return without(Basis.NOTHING_TO_CORRECT, Mass.NONE, nameplate, response);
         }
         double direction = -Math.signum(now.kelvins()) * expectedSign;
         Mass plain = bounded(plainStep(now, limits), nameplate).times(direction);
         if (response.isEmpty()) {
-            return without(Basis.FIRST_STEP, plain, response);
+            return without(Basis.FIRST_STEP, plain, nameplate, response);
         }
         double slope = response.get().perKilogram() * expectedSign;
         double uncertainty = response.get().standardUncertainty();
         if (slope < -COVERAGE * uncertainty) {
-            return without(Basis.CONTRARY_RESPONSE, Mass.NONE, response);
+            return without(Basis.CONTRARY_RESPONSE, Mass.NONE, nameplate, response);
         }
         if (slope <= COVERAGE * uncertainty) {
-            return without(Basis.NO_CLEAR_RESPONSE, plain, response);
+            return without(Basis.NO_CLEAR_RESPONSE, plain, nameplate, response);
         }
         double wanted = Math.abs(now.kelvins());
         double steepest = slope + COVERAGE * uncertainty;
@@ -153,11 +167,17 @@ public record Correction(
                 Optional.of(
                         Mass.kilograms(Math.max(0, wanted - error) / steepest).times(direction)),
                 Optional.of(Mass.kilograms((wanted + error) / flattest).times(direction)),
+                bound(nameplate),
                 response);
     }
 
-    private static Correction without(Basis basis, Mass next, Optional<Response> response) {
-        return new Correction(basis, next, Optional.empty(), Optional.empty(), Optional.empty(), response);
+    private static Correction without(Basis basis, Mass next, Optional<Mass> nameplate, Optional<Response> response) {
+        return new Correction(
+                basis, next, Optional.empty(), Optional.empty(), Optional.empty(), bound(nameplate), response);
+    }
+
+    private static Bound bound(Optional<Mass> nameplate) {
+        return nameplate.isPresent() ? Bound.NAMEPLATE : Bound.SMALLEST_SYSTEM;
     }
 
     /** Least squares through all measurements; absent until refrigerant was moved between two of them. */
@@ -191,7 +211,7 @@ public record Correction(
     private static Mass bounded(Mass step, Optional<Mass> nameplate) {
         double most = Math.min(
                 LARGEST_STEP.kilograms(),
-                nameplate.map(charge -> charge.kilograms() * LARGEST_SHARE).orElse(Double.MAX_VALUE));
+                nameplate.orElse(ChargeByWeight.LEAST_BY_GAUGES).kilograms() * LARGEST_SHARE);
         return Mass.kilograms(Math.min(step.kilograms(), most));
     }
 }

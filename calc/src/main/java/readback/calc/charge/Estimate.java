@@ -39,11 +39,6 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
                 COVERAGE_FACTOR * standardUncertainty().kelvins());
     }
 
-    /** The low end of the 95 % interval: what a careful person counts on when less is dangerous. */
-    public TemperatureDifference least() {
-        return value.minus(expandedUncertainty());
-    }
-
     /** The instrument that contributes most; absent when every instrument is taken for perfect. */
     public Optional<Instrument> dominating() {
         return contributions.stream()

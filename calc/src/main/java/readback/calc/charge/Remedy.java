@@ -17,5 +17,9 @@ public enum Remedy {
     RESTORE_AIRFLOW,
     MEASURE_AGAIN,
     CHECK_CAPACITY,
-    LOOK_FOR_ICE
+    LOOK_FOR_ICE,
+    /** With the fan alone, until the coil is clear. */
+    THAW,
+    /** Without ice and with air enough: a leak or a restriction, and then the scale. */
+    FIND_LEAK_OR_RESTRICTION
 }

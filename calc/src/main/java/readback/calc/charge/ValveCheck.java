@@ -1,5 +1,8 @@
 package readback.calc.charge;
 
+import java.util.Optional;
+import readback.calc.quantity.Quantity;
+
 /**
  * Whether an expansion valve holds its superheat. It tells about the valve, not about the charge.
  *
@@ -8,10 +11,32 @@ package readback.calc.charge;
  */
 public record ValveCheck(Comparison superheat, Source source) {
 
+    /** ANSI/ACCA 5 QI-2015 (from memory): within 5 °F of the maker's superheat. */
+    private static final double AROUND_PLATE = 5;
+
     /** Who states the range. */
     public enum Source {
         MAKER,
         /** RA3.2.2.6.2, step 9. */
         GENERAL_LIMITS
+    }
+
+    static ValveCheck of(SystemUnderTest system, Readings readings, Estimate superheat) {
+        return new ValveCheck(
+                Comparison.of(superheat.value(), superheat.standardUncertainty(), range(system, readings)),
+                makersRange(system, readings).isPresent() ? Source.MAKER : Source.GENERAL_LIMITS);
+    }
+
+    /** The superheat that the valve of this system holds: as its maker states it, else the common limits. */
+    static Band range(SystemUnderTest system, Readings readings) {
+        return makersRange(system, readings).orElse(system.limits().valveSuperheat());
+    }
+
+    private static Optional<Band> makersRange(SystemUnderTest system, Readings readings) {
+        return system.makersRanges()
+                .valveSuperheat()
+                .or(() -> readings.difference(Quantity.PLATE_SUPERHEAT)
+                        .map(plate ->
+                                Band.fahrenheit(plate.fahrenheit() - AROUND_PLATE, plate.fahrenheit() + AROUND_PLATE)));
     }
 }

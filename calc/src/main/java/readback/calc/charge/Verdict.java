@@ -20,6 +20,8 @@ public sealed interface Verdict {
         IN_TOLERANCE,
         ADD,
         RECOVER,
+        /** The charge is off, and it is put right by the scale alone. */
+        WEIGH_IN,
         NO_VALID_TEST,
         DO_NOT_CHARGE,
         INCOMPLETE
@@ -28,7 +30,7 @@ public sealed interface Verdict {
     /**
      * The charge was compared with its target.
      *
-     * @param kind in tolerance, add or recover
+     * @param kind in tolerance, add, recover or weigh in
      * @param deviation actual minus target superheat or subcooling, against the limits
      */
     record Compared(Kind kind, Comparison deviation) implements Verdict {
@@ -62,6 +64,8 @@ public sealed interface Verdict {
         /** What comes first. */
         public enum Reason {
             AIRFLOW_TOO_LOW,
+            /** Superheat is too small to keep liquid from the compressor. */
+            LIQUID_AT_COMPRESSOR,
             /** A fault that is not the charge explains the readings best. */
             OTHER_FAULT_LEADS
         }

@@ -1,9 +1,11 @@
 package readback.calc.diagnosis;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import readback.calc.charge.ChargeJudge;
+import readback.calc.charge.Condition;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Readings;
 import readback.calc.charge.SystemUnderTest;
@@ -33,12 +35,23 @@ public final class Advisor {
      * @param findings answered questions; those not asked are absent
      */
     public Advice advise(SystemUnderTest system, Readings readings, Map<Finding, Boolean> findings) {
-        Judgement judgement = judge.judge(system, readings);
+        return advise(system, readings, findings, Set.of());
+    }
+
+    /**
+     * The advice from readings, from what was seen or tried, and from conditions that the technician denied.
+     *
+     * @param findings answered questions; those not asked are absent
+     * @param denied conditions that do not hold, whatever the readings say
+     */
+    public Advice advise(
+            SystemUnderTest system, Readings readings, Map<Finding, Boolean> findings, Set<Condition> denied) {
+        Judgement judgement = judge.judge(system, readings, withIce(denied, findings));
         List<Evidence> evidence = Expectations.evidence(system, readings, judgement);
         Diagnosis diagnosis = diagnostician
                 .diagnose(judgement.method(), evidence, findings, excluded(judgement, findings))
                 .asking(readings);
-        boolean withheld = withheld(judgement.verdict().kind(), diagnosis, evidence.size() + findings.size());
+        boolean withheld = withheld(judgement, diagnosis, evidence.size() + findings.size());
         return new Advice(
                 withheld
                         ? judgement.withVerdict(
@@ -56,16 +69,37 @@ public final class Advisor {
         return warm && !findings.getOrDefault(Finding.ICE_ON_COIL, false) ? Set.of(Fault.FROZEN_COIL) : Set.of();
     }
 
-    private static boolean withheld(Verdict.Kind kind, Diagnosis diagnosis, int pieces) {
+    private static Set<Condition> withIce(Set<Condition> denied, Map<Finding, Boolean> findings) {
+        Set<Condition> all = EnumSet.noneOf(Condition.class);
+        all.addAll(denied);
+        if (findings.getOrDefault(Finding.ICE_ON_COIL, false)) {
+            all.add(Condition.COIL_FREE_OF_ICE);
+        }
+        return all;
+    }
+
+    /** A cold or iced coil is itself a symptom: the fault behind it is worth naming, where everything was read. */
+    private static boolean coldCoilAlone(Judgement judgement) {
+        return judgement.verdict() instanceof Verdict.NoValidTest invalid
+                && invalid.contradictions().isEmpty()
+                && judgement.missing().isEmpty()
+                && invalid.conditions().stream()
+                        .allMatch(failed -> failed.condition() == Condition.COIL_ABOVE_FREEZING
+                                || failed.condition() == Condition.COIL_FREE_OF_ICE);
+    }
+
+    private static boolean withheld(Judgement judgement, Diagnosis diagnosis, int pieces) {
         Fault leader = diagnosis.leader().fault();
         boolean otherFault = leader != Fault.NONE && !leader.isCharge();
-        return switch (kind) {
-            case ADD -> otherFault && diagnosis.certainty() != Diagnosis.Certainty.TOO_LITTLE_EVIDENCE;
+        boolean enough = diagnosis.certainty() != Diagnosis.Certainty.TOO_LITTLE_EVIDENCE;
+        return switch (judgement.verdict().kind()) {
+            case ADD, WEIGH_IN -> otherFault && enough;
+            case NO_VALID_TEST -> otherFault && enough && coldCoilAlone(judgement);
             case RECOVER ->
                 otherFault
                         && diagnosis.certainty() == Diagnosis.Certainty.CLEAR
                         && pieces >= EVIDENCE_AGAINST_RECOVERING;
-            case IN_TOLERANCE, NO_VALID_TEST, DO_NOT_CHARGE, INCOMPLETE -> false;
+            case IN_TOLERANCE, DO_NOT_CHARGE, INCOMPLETE -> false;
         };
     }
 }

@@ -11,7 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import readback.calc.charge.Known;
+import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
+import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -108,10 +111,11 @@ class CautionsTest {
     /** The floor of 5 °F in equipment installation manuals. */
     @ParameterizedTest
     @CsvSource({"4.99, true", "5.0, false", "-2, true", "12, false"})
-    void less_than_five_degrees_of_certain_superheat_endangers_the_compressor(double least, boolean fires) {
+    void less_than_five_degrees_of_superheat_endangers_the_compressor(double superheat, boolean fires) {
         List<CautionRule> fired = rules(Situation.running(
-                Known.R410A,
-                Optional.of(TemperatureDifference.fahrenheit(least)),
+                Optional.of(Known.R410A),
+                Optional.of(TemperatureDifference.fahrenheit(superheat)),
+                Cautions.LEAST_SAFE_SUPERHEAT,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty()));
@@ -147,8 +151,56 @@ class CautionsTest {
     @Test
     void nothing_known_fires_nothing() {
         assertThat(rules(Situation.running(
-                        Known.R410A, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty())))
+                        Optional.of(Known.R410A),
+                        Optional.empty(),
+                        Cautions.LEAST_SAFE_SUPERHEAT,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty())))
                 .isEmpty();
+    }
+
+    /** Beyond 0.985 of the critical temperature there is no saturation temperature; the pressure is still there. */
+    @Test
+    void a_pressure_beyond_every_saturation_is_still_a_high_pressure() {
+        for (Refrigerant refrigerant : Catalogue.standard().all()) {
+            AbsolutePressure beyond = AbsolutePressure.pascals(
+                    refrigerant.highestPressure(Side.BUBBLE).pascals() * 1.2);
+
+            assertThat(rules(Situation.running(
+                            Optional.of(refrigerant),
+                            Optional.empty(),
+                            Cautions.LEAST_SAFE_SUPERHEAT,
+                            Optional.empty(),
+                            Optional.of(beyond),
+                            Optional.empty())))
+                    .as(refrigerant.designation())
+                    .containsExactly(CautionRule.NEAR_HIGH_PRESSURE_CUT_OUT);
+        }
+    }
+
+    @Test
+    void a_low_side_in_vacuum_is_below_freezing_though_nothing_boils_there() {
+        assertThat(rules(Situation.running(
+                        Optional.of(Known.R410A),
+                        Optional.empty(),
+                        Cautions.LEAST_SAFE_SUPERHEAT,
+                        Optional.of(AbsolutePressure.pascals(100)),
+                        Optional.empty(),
+                        Optional.empty())))
+                .containsExactly(CautionRule.COIL_BELOW_FREEZING);
+    }
+
+    @Test
+    void a_hot_discharge_line_needs_no_refrigerant_to_be_known() {
+        assertThat(rules(Situation.running(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Cautions.LEAST_SAFE_SUPERHEAT,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(Temperature.fahrenheit(230)))))
+                .containsExactly(CautionRule.DISCHARGE_TOO_HOT);
     }
 
     /** Nameplate low-side design pressure is the ceiling; 150 psig without one. Common practice. */
@@ -185,10 +237,11 @@ class CautionsTest {
 
     private static List<CautionRule> running(double evaporating, double condensing, double discharge) {
         return rules(Situation.running(
-                Known.R410A,
+                Optional.of(Known.R410A),
                 Optional.of(TemperatureDifference.fahrenheit(10)),
-                Optional.of(Temperature.fahrenheit(evaporating)),
-                Optional.of(Temperature.fahrenheit(condensing)),
+                Cautions.LEAST_SAFE_SUPERHEAT,
+                Optional.of(Known.R410A.saturationPressure(Side.DEW, Temperature.fahrenheit(evaporating))),
+                Optional.of(Known.R410A.saturationPressure(Side.BUBBLE, Temperature.fahrenheit(condensing))),
                 Optional.of(Temperature.fahrenheit(discharge))));
     }
 

@@ -9,7 +9,10 @@ import static readback.calc.charge.Known.reading;
 import static readback.calc.charge.Known.valveWithLineAt;
 import static readback.calc.charge.Known.valveWithSubcooling;
 
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionRule;
 import readback.calc.quantity.Quantity;
@@ -51,15 +54,78 @@ class ChargeJudgeTest {
         assertThat(judgement.verdict().borderline()).isFalse();
     }
 
-    /** RA3.2.2.6.1; the floor of 5 °F at the service port stands in equipment installation manuals. */
+    /** RA3.2.2.6.1. Five degrees and a little are left: no alarm yet. */
     @Test
-    void seven_degrees_below_the_target_means_recover_and_protects_the_compressor() {
+    void seven_degrees_below_the_target_means_recover() {
         Judgement judgement = judge.judge(PISTON, pistonWithLineAt(45));
 
         assertThat(deviation(judgement)).isCloseTo(-7.0, within(TABLE));
         assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.RECOVER);
         assertThat(judgement.verdict().borderline()).isFalse();
+        assertThat(judgement.cautions()).isEmpty();
+    }
+
+    /** The floor of 5 °F at the service port stands in equipment installation manuals; recovering raises superheat. */
+    @Test
+    void far_below_the_target_it_is_recover_and_an_alarm() {
+        Judgement judgement = judge.judge(PISTON, pistonWithLineAt(44.5));
+
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.RECOVER);
         assertThat(judgement.cautions()).extracting(Caution::rule).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
+    }
+
+    /** 118 psig is 39.8 °F; wet bulb 67 and outdoor 106 °F make a target of 7 °F or so (RA3.2, recalled). */
+    @Test
+    void a_flooding_compressor_is_never_right_though_its_superheat_is_within_the_limits() {
+        Readings hot = pistonWithLineAt(42).with(reading(Quantity.OUTDOOR_TEMPERATURE, 106));
+
+        Judgement judgement = judge.judge(PISTON, hot);
+
+        assertThat(fahrenheit(judgement.superheat().orElseThrow())
+                        - judgement.target().orElseThrow().value().fahrenheit())
+                .isBetween(-5.0, 0.0);
+        assertThat(judgement.verdict())
+                .isEqualTo(new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.LIQUID_AT_COMPRESSOR)));
+        assertThat(judgement.cautions()).extracting(Caution::rule).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
+    }
+
+    /** RA3.2.2.6.2, step 9: from 4 °F on a valve holds; below, and with a line colder than boiling, it does not. */
+    @ParameterizedTest
+    @CsvSource({"7, false", "4.1, false", "3.8, true", "-12, true"})
+    void a_valve_below_its_range_floods_and_within_it_gives_no_alarm(double superheat, boolean floods) {
+        for (double subcooling : new double[] {5, 10}) {
+            Judgement judgement = judge.judge(
+                    VALVE,
+                    valveWithSubcooling(subcooling)
+                            .with(reading(Quantity.SUCTION_LINE_TEMPERATURE, Known.EVAPORATING_AT_118 + superheat)));
+
+            assertThat(judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE).isEqualTo(floods);
+            assertThat(judgement.cautions().stream()
+                            .anyMatch(caution -> caution.rule() == CautionRule.LIQUID_AT_COMPRESSOR))
+                    .isEqualTo(floods);
+        }
+    }
+
+    /** R-410A has no saturation above 0.985 of 344.5 K (Lemmon 2003), some 620 psig; the hose is no safer for that. */
+    @Test
+    void a_liquid_pressure_without_saturation_is_warned_of() {
+        for (double psig : new double[] {610, 640, 700, 800}) {
+            Judgement judgement =
+                    judge.judge(VALVE, valveWithLineAt(100).with(reading(Quantity.LIQUID_PRESSURE, psig)));
+
+            assertThat(judgement.cautions())
+                    .as("%s psig", psig)
+                    .extracting(Caution::rule)
+                    .contains(CautionRule.NEAR_HIGH_PRESSURE_CUT_OUT);
+        }
+    }
+
+    @Test
+    void a_suction_pressure_without_saturation_beside_a_cold_line_is_liquid() {
+        assertThat(judge.judge(PISTON, pistonWithLineAt(60).with(reading(Quantity.SUCTION_PRESSURE, 700)))
+                        .cautions())
+                .extracting(Caution::rule)
+                .contains(CautionRule.LIQUID_AT_COMPRESSOR);
     }
 
     /** RA3.2.2.6.1: limits 5 and 6 °F. */

@@ -7,7 +7,10 @@ import static readback.calc.charge.Known.pistonWithLineAt;
 import static readback.calc.charge.Known.reading;
 import static readback.calc.charge.Known.valveWithLineAt;
 
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import readback.calc.quantity.Quantity;
 
 class ConditionsTest {
@@ -157,21 +160,39 @@ class ConditionsTest {
         assertThat(only(little).measured()).contains(reading(Quantity.AIRFLOW, 899));
     }
 
-    /** Common practice: water on the coil freezes below 32 °F, 100.8 psig for R-410A. */
-    @Test
-    void a_coil_below_freezing_is_pointed_out_without_stopping_the_test() {
-        Judgement judgement = judge.judge(PISTON, pistonWithLineAt(52).with(reading(Quantity.SUCTION_PRESSURE, 98)));
+    /**
+     * Common practice: water on the coil freezes below 32 °F, 100.8 psig for R-410A, and an iced coil falsifies every
+     * reading; so whatever the superheat is, nothing is said about the charge.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {32, 40, 43, 50, 70})
+    void a_coil_below_freezing_spoils_the_test(double line) {
+        Judgement judgement = judge.judge(PISTON, pistonWithLineAt(line).with(reading(Quantity.SUCTION_PRESSURE, 98)));
 
-        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.NO_VALID_TEST);
         assertThat(only(judgement).condition()).isEqualTo(Condition.COIL_ABOVE_FREEZING);
         assertThat(only(judgement).remedies()).startsWith(Remedy.LOOK_FOR_ICE);
     }
 
     @Test
-    void only_a_blocking_condition_forbids_a_verdict() {
+    void what_the_technician_denies_spoils_the_test_whatever_the_readings_say() {
+        for (Condition denied : new Condition[] {Condition.COIL_FREE_OF_ICE, Condition.RUN_LONG_ENOUGH}) {
+            Judgement judgement = judge.judge(PISTON, pistonWithLineAt(62), Set.of(denied));
+
+            assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.NO_VALID_TEST);
+            assertThat(only(judgement).condition()).isEqualTo(denied);
+            assertThat(only(judgement).remedies()).isNotEmpty();
+        }
+        assertThat(judge.judge(PISTON, pistonWithLineAt(62), Set.of(Condition.AIRFLOW_SUFFICIENT))
+                        .verdict()
+                        .kind())
+                .isEqualTo(Verdict.Kind.DO_NOT_CHARGE);
+    }
+
+    @Test
+    void every_condition_but_capacity_forbids_a_verdict() {
         for (Condition condition : Condition.values()) {
-            assertThat(condition.blocking())
-                    .isEqualTo(condition != Condition.CAPACITY_PLAUSIBLE && condition != Condition.COIL_ABOVE_FREEZING);
+            assertThat(condition.blocking()).isEqualTo(condition != Condition.CAPACITY_PLAUSIBLE);
         }
     }
 

@@ -161,12 +161,25 @@ class ContradictionsTest {
     }
 
     @Test
-    void a_contradiction_on_the_low_side_leaves_the_subcooling_verdict_alone() {
+    void a_contradiction_of_the_air_leaves_the_subcooling_verdict_alone() {
+        Judgement judgement = judge.judge(
+                VALVE,
+                valveWithLineAt(100)
+                        .with(reading(Quantity.RETURN_WET_BULB, 80))
+                        .with(reading(Quantity.RETURN_DRY_BULB, 75)));
+
+        assertThat(judgement.contradictions()).hasSize(1);
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.IN_TOLERANCE);
+    }
+
+    /** A slip, or liquid on its way: while it may be liquid, a right subcooling makes nothing right. */
+    @Test
+    void a_suction_line_colder_than_boiling_is_never_a_right_charge() {
         Judgement judgement =
                 judge.judge(VALVE, valveWithLineAt(100).with(reading(Quantity.SUCTION_LINE_TEMPERATURE, 30)));
 
         assertThat(judgement.contradictions()).hasSize(1);
-        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.IN_TOLERANCE);
+        assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.DO_NOT_CHARGE);
         assertThat(judgement.valveCheck()).isEmpty();
     }
 

@@ -10,32 +10,37 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import readback.calc.charge.Correction.Basis;
 import readback.calc.charge.Correction.Step;
+import readback.calc.fluid.Catalogue;
+import readback.calc.fluid.Lookup;
+import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.Mass;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
 
 /** Steps: common practice, no source. The arithmetic: straight-line least squares and JCGM 100. */
 class CorrectionTest {
 
     private static final TemperatureDifference ONE = TemperatureDifference.fahrenheit(1);
-    private static final Optional<Mass> NO_PLATE = Optional.empty();
+    /** A twentieth of it is 10 oz, more than any step. */
+    private static final Optional<Mass> PLATE = Optional.of(Mass.ounces(200));
 
     @Test
     void without_history_far_from_the_limits_the_first_step_is_four_ounces() {
-        assertThat(superheat(NO_PLATE, step(0, 12)).next().ounces()).isCloseTo(4, within(1e-9));
-        assertThat(superheat(NO_PLATE, step(0, -12)).next().ounces()).isCloseTo(-4, within(1e-9));
-        assertThat(superheat(NO_PLATE, step(0, 12)).basis()).isEqualTo(Basis.FIRST_STEP);
+        assertThat(superheat(PLATE, step(0, 12)).next().ounces()).isCloseTo(4, within(1e-9));
+        assertThat(superheat(PLATE, step(0, -12)).next().ounces()).isCloseTo(-4, within(1e-9));
+        assertThat(superheat(PLATE, step(0, 12)).basis()).isEqualTo(Basis.FIRST_STEP);
     }
 
     @Test
     void without_history_near_the_limits_the_first_step_is_two_ounces() {
-        assertThat(superheat(NO_PLATE, step(0, 7)).next().ounces()).isCloseTo(2, within(1e-9));
+        assertThat(superheat(PLATE, step(0, 7)).next().ounces()).isCloseTo(2, within(1e-9));
         assertThat(subcooling(step(0, -4)).next().ounces()).isCloseTo(2, within(1e-9));
         assertThat(subcooling(step(0, 4)).next().ounces()).isCloseTo(-2, within(1e-9));
     }
 
     @Test
     void inside_the_limits_nothing_is_moved() {
-        Correction correction = superheat(NO_PLATE, step(0, 10), step(4, 5));
+        Correction correction = superheat(PLATE, step(0, 10), step(4, 5));
 
         assertThat(correction.basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
         assertThat(correction.next()).isEqualTo(Mass.NONE);
@@ -45,7 +50,7 @@ class CorrectionTest {
     @Test
     void the_response_so_far_tells_how_much_is_still_to_be_moved() {
         // 4 oz took 8 °F off: 2 °F an ounce, so 8 °F more take 4 oz
-        Correction correction = superheat(NO_PLATE, step(0, 16), step(4, 8));
+        Correction correction = superheat(PLATE, step(0, 16), step(4, 8));
 
         assertThat(correction.basis()).isEqualTo(Basis.RESPONSE);
         assertThat(correction.response().orElseThrow().fahrenheitPerOunce()).isCloseTo(-2, within(1e-9));
@@ -70,7 +75,7 @@ class CorrectionTest {
     /** Common practice: if superheat rises while charge goes in, the charge is not what is wrong. */
     @Test
     void a_response_the_wrong_way_stops_the_correction() {
-        Correction correction = superheat(NO_PLATE, step(0, 10), step(4, 18));
+        Correction correction = superheat(PLATE, step(0, 10), step(4, 18));
 
         assertThat(correction.basis()).isEqualTo(Basis.CONTRARY_RESPONSE);
         assertThat(correction.next()).isEqualTo(Mass.NONE);
@@ -79,7 +84,7 @@ class CorrectionTest {
 
     @Test
     void a_response_lost_in_the_uncertainty_allows_only_a_plain_step() {
-        Correction correction = superheat(NO_PLATE, step(0, 12), step(4, 11));
+        Correction correction = superheat(PLATE, step(0, 12), step(4, 11));
 
         assertThat(correction.basis()).isEqualTo(Basis.NO_CLEAR_RESPONSE);
         assertThat(correction.next().ounces()).isCloseTo(4, within(1e-9));
@@ -88,14 +93,14 @@ class CorrectionTest {
 
     @Test
     void measuring_again_without_moving_refrigerant_is_no_response() {
-        assertThat(superheat(NO_PLATE, step(0, 12), step(0, 11)).basis()).isEqualTo(Basis.FIRST_STEP);
+        assertThat(superheat(PLATE, step(0, 12), step(0, 11)).basis()).isEqualTo(Basis.FIRST_STEP);
     }
 
     @Test
     void no_step_is_larger_than_eight_ounces_or_a_twentieth_of_the_nameplate() {
         Step[] slow = {step(0, 40), step(8, 30)};
 
-        assertThat(superheat(NO_PLATE, slow).next().ounces()).isCloseTo(8, within(1e-9));
+        assertThat(superheat(PLATE, slow).next().ounces()).isCloseTo(8, within(1e-9));
         assertThat(superheat(Optional.of(Mass.ounces(100)), slow).next().ounces())
                 .isCloseTo(5, within(1e-9));
         assertThat(superheat(Optional.of(Mass.ounces(40)), step(0, 30)).next().ounces())
@@ -115,7 +120,7 @@ class CorrectionTest {
             int rounds = 0;
             while (deviation > 5 && rounds++ < 40) {
                 steps.add(step(moved, deviation + random.nextDouble(-0.5, 0.5)));
-                moved = superheat(NO_PLATE, steps.toArray(new Step[0])).next().ounces();
+                moved = superheat(PLATE, steps.toArray(new Step[0])).next().ounces();
                 deviation -= perOunce * moved;
                 assertThat(deviation).as("seed %s, system %s", seed, system).isGreaterThan(-5);
             }
@@ -126,7 +131,7 @@ class CorrectionTest {
     /** Three measurements: least squares by hand. Deviations 20, 14, 12 °F at 0, 2, 6 oz: slope −1.214 °F an ounce. */
     @Test
     void the_response_is_a_straight_line_through_all_measurements() {
-        Correction correction = superheat(NO_PLATE, step(99, 20), step(2, 14), step(4, 12));
+        Correction correction = superheat(PLATE, step(99, 20), step(2, 14), step(4, 12));
 
         double mean = 8.0 / 3;
         double squares = mean * mean + (2 - mean) * (2 - mean) + (6 - mean) * (6 - mean);
@@ -145,7 +150,7 @@ class CorrectionTest {
                 List.of(step(0, -20), step(8, -3.1)),
                 TemperatureDifference.fahrenheit(2),
                 Limits.INSTALLER.subcooling(),
-                NO_PLATE);
+                PLATE);
 
         assertThat(correction.basis()).isEqualTo(Basis.RESPONSE);
         assertThat(correction.least().orElseThrow()).isEqualTo(Mass.NONE);
@@ -153,8 +158,8 @@ class CorrectionTest {
 
     @Test
     void twice_the_limit_is_where_small_steps_begin() {
-        assertThat(superheat(NO_PLATE, step(0, 10)).next().ounces()).isCloseTo(2, within(1e-9));
-        assertThat(superheat(NO_PLATE, step(0, 10.1)).next().ounces()).isCloseTo(4, within(1e-9));
+        assertThat(superheat(PLATE, step(0, 10)).next().ounces()).isCloseTo(2, within(1e-9));
+        assertThat(superheat(PLATE, step(0, 10.1)).next().ounces()).isCloseTo(4, within(1e-9));
         assertThat(subcooling(step(0, -6.1)).next().ounces()).isCloseTo(4, within(1e-9));
     }
 
@@ -164,7 +169,7 @@ class CorrectionTest {
         Step step = Step.of(Mass.NONE, judgement).orElseThrow();
 
         Correction correction =
-                Correction.after(List.of(step), judgement, NO_PLATE).orElseThrow();
+                Correction.after(List.of(step), judgement, PLATE).orElseThrow();
 
         assertThat(step.deviation().fahrenheit()).isCloseTo(-6, within(1e-6));
         assertThat(correction).isEqualTo(subcooling(step));
@@ -176,7 +181,7 @@ class CorrectionTest {
         Judgement incomplete = new ChargeJudge().judge(Known.VALVE, Readings.none());
 
         assertThat(Step.of(Mass.NONE, incomplete)).isEmpty();
-        assertThat(Correction.after(List.of(step(0, -6)), incomplete, NO_PLATE)).isEmpty();
+        assertThat(Correction.after(List.of(step(0, -6)), incomplete, PLATE)).isEmpty();
     }
 
     @Test
@@ -184,7 +189,7 @@ class CorrectionTest {
         for (int tenths = 60; tenths <= 140; tenths++) {
             Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(tenths / 10.0));
             Correction correction = Correction.after(
-                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, NO_PLATE)
+                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, PLATE)
                     .orElseThrow();
 
             assertThat(correction.basis() == Basis.NOTHING_TO_CORRECT)
@@ -192,9 +197,58 @@ class CorrectionTest {
         }
     }
 
+    /** Five per cent of 2 lb, the smallest charge that gauges may judge: 1.6 oz. Ours. */
+    @Test
+    void without_the_plate_a_step_is_one_that_the_smallest_system_would_bear() {
+        Correction unknown = superheat(Optional.empty(), step(0, 30));
+
+        assertThat(unknown.next().ounces()).isCloseTo(1.6, within(1e-9));
+        assertThat(unknown.bound()).isEqualTo(Correction.Bound.SMALLEST_SYSTEM);
+        assertThat(superheat(PLATE, step(0, 30)).bound()).isEqualTo(Correction.Bound.NAMEPLATE);
+    }
+
+    @Test
+    void a_small_system_is_charged_by_weight_alone() {
+        Readings low = Known.valveWithSubcooling(2);
+        Judgement small =
+                new ChargeJudge().judge(Known.VALVE, low.with(Known.reading(Quantity.NAMEPLATE_CHARGE, 31.9)));
+        Judgement large = new ChargeJudge().judge(Known.VALVE, low.with(Known.reading(Quantity.NAMEPLATE_CHARGE, 32)));
+
+        Correction correction = Correction.after(
+                        List.of(Step.of(Mass.NONE, small).orElseThrow()), small, Optional.of(Mass.ounces(31.9)))
+                .orElseThrow();
+
+        assertThat(small.verdict().kind()).isEqualTo(Verdict.Kind.WEIGH_IN);
+        assertThat(correction.basis()).isEqualTo(Basis.BY_WEIGHT);
+        assertThat(correction.next()).isEqualTo(Mass.NONE);
+        assertThat(large.verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+    }
+
+    /** R-290 is A3 (ISO 817). Subcooling far below and far above the target, with a large plate and with none. */
+    @Test
+    void a_refrigerant_that_burns_readily_is_never_topped_up_by_the_gauges() {
+        Refrigerant propane = ((Lookup.Found) Catalogue.standard().find("R-290")).refrigerant();
+        SystemUnderTest system = SystemUnderTest.of(propane, MeteringDevice.THERMOSTATIC_EXPANSION_VALVE);
+        for (double line : new double[] {60, 100}) {
+            Readings readings = Readings.none()
+                    .with(Known.reading(Quantity.LIQUID_PRESSURE, 200))
+                    .with(Known.reading(Quantity.LIQUID_LINE_TEMPERATURE, line))
+                    .with(Known.reading(Quantity.PLATE_SUBCOOLING, 15));
+
+            assertThat(new ChargeJudge().judge(system, readings).verdict().kind())
+                    .as("line at %s °F", line)
+                    .isEqualTo(Verdict.Kind.WEIGH_IN);
+            assertThat(new ChargeJudge()
+                            .judge(system, readings.with(Known.reading(Quantity.NAMEPLATE_CHARGE, 100)))
+                            .verdict()
+                            .kind())
+                    .isEqualTo(Verdict.Kind.WEIGH_IN);
+        }
+    }
+
     @Test
     void a_correction_without_a_measurement_is_refused() {
-        org.assertj.core.api.Assertions.assertThatIllegalArgumentException().isThrownBy(() -> superheat(NO_PLATE));
+        org.assertj.core.api.Assertions.assertThatIllegalArgumentException().isThrownBy(() -> superheat(PLATE));
     }
 
     private static Step step(double ouncesBefore, double fahrenheit) {
@@ -207,6 +261,6 @@ class CorrectionTest {
     }
 
     private static Correction subcooling(Step... steps) {
-        return Correction.after(ChargeMethod.SUBCOOLING, List.of(steps), ONE, Limits.INSTALLER.subcooling(), NO_PLATE);
+        return Correction.after(ChargeMethod.SUBCOOLING, List.of(steps), ONE, Limits.INSTALLER.subcooling(), PLATE);
     }
 }

@@ -40,10 +40,31 @@ class AdvisorTest {
 
     @Test
     void low_suction_high_superheat_and_low_subcooling_are_an_undercharge_and_adding_is_right() {
-        Advice advice = advisor.advise(PISTON, running(98, 62, 300, 95));
+        Advice advice = advisor.advise(PISTON, running(102, 62, 300, 95));
 
         assertThat(advice.diagnosis().leader().fault()).isEqualTo(Fault.UNDERCHARGE);
         assertThat(advice.judgement().verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+    }
+
+    /** 98 psig of R-410A are below freezing: ice would show the same, so the undercharge stays a suspicion. */
+    @Test
+    void an_undercharge_that_cools_the_coil_below_freezing_is_not_acted_on() {
+        Advice advice = advisor.advise(PISTON, running(98, 62, 300, 95));
+
+        assertThat(advice.diagnosis().leader().fault()).isEqualTo(Fault.UNDERCHARGE);
+        assertThat(advice.judgement().verdict().kind()).isEqualTo(Verdict.Kind.NO_VALID_TEST);
+    }
+
+    @Test
+    void ice_that_was_seen_silences_every_move() {
+        for (double line : new double[] {45, 52, 62, 75}) {
+            Verdict.Kind kind = advisor.advise(PISTON, pistonWithLineAt(line), Map.of(Finding.ICE_ON_COIL, true))
+                    .judgement()
+                    .verdict()
+                    .kind();
+
+            assertThat(kind).as("line %s", line).isIn(Verdict.Kind.NO_VALID_TEST, Verdict.Kind.DO_NOT_CHARGE);
+        }
     }
 
     /** Rossi and Braun 1997. */
@@ -73,8 +94,8 @@ class AdvisorTest {
     @Test
     void recover_gives_way_only_to_a_fault_that_stands_out() {
         Readings flooding = pistonWithLineAt(45)
-                .with(reading(Quantity.SUCTION_PRESSURE, 100))
-                .with(reading(Quantity.SUCTION_LINE_TEMPERATURE, 35));
+                .with(reading(Quantity.SUCTION_PRESSURE, 102))
+                .with(reading(Quantity.SUCTION_LINE_TEMPERATURE, 36));
 
         assertThat(kind(flooding)).isEqualTo(Verdict.Kind.RECOVER);
         assertThat(advisor.advise(PISTON, flooding, Map.of(Finding.FILTER_OR_INDOOR_COIL_DIRTY, true))

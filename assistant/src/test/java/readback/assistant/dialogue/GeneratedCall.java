@@ -1,0 +1,277 @@
+package readback.assistant.dialogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import readback.calc.charge.Judgement;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.OutOfRangeException;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Expectation;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Message;
+
+/**
+ * A call whose answers are drawn: mostly what was asked for, from the whole range that the job can meet, at times what
+ * was not. After every turn everything that was said is worded in every form and held against the judgement.
+ */
+final class GeneratedCall {
+
+    private static final int MOST_TURNS = 90;
+    private static final List<String> UNFORESEEN = List.of(
+            "understood",
+            "yes",
+            "no",
+            "skip",
+            "unknown",
+            "scratch that",
+            "go back",
+            "where are we",
+            "say again",
+            "why",
+            "read me the readings",
+            "help",
+            "note the fan is loud",
+            "what is saturation at 120",
+            "metric",
+            "imperial",
+            "brief",
+            "guide",
+            "I did not ask");
+
+    private final long seed;
+    private final Random random;
+    private final Rehearsal rehearsal;
+    private final Set<String> outcomes = new TreeSet<>();
+    /** Nitrogen, gas and vacuum readings lean on what they began with. */
+    private double begun;
+
+    private int turns;
+
+    GeneratedCall(String job, long seed) {
+        this.seed = seed;
+        this.random = new Random(seed);
+        Settings standard = Settings.STANDARD;
+        this.rehearsal = new Rehearsal(new Settings(
+                job,
+                standard.units(),
+                random.nextInt(4) == 0,
+                standard.altitude(),
+                standard.limits(),
+                standard.refrigerant(),
+                standard.technician(),
+                standard.site()));
+        check();
+    }
+
+    /** What was announced, in its recorded form. */
+    Set<String> outcomes() {
+        return outcomes;
+    }
+
+    void run() {
+        while (!rehearsal.state().closed() && turns < MOST_TURNS) {
+            if (random.nextInt(8) == 0) {
+                unforeseen();
+            } else {
+                answer();
+            }
+        }
+        for (int i = 0; i < 4 && !rehearsal.state().closed(); i++) {
+            say(rehearsal.state().held() ? "carry on" : "finish");
+        }
+        assertThat(rehearsal.state().closed())
+                .as("it cannot be finished, seed " + seed)
+                .isTrue();
+    }
+
+    private void say(String words) {
+        turns++;
+        rehearsal.says(words);
+        check();
+    }
+
+    private void happens(Event event) {
+        turns++;
+        rehearsal.happens(event);
+        check();
+    }
+
+    private void check() {
+        rehearsal.messages().forEach(this::worded);
+        Optional<Judgement> judgement = rehearsal.assessment().judgement();
+        boolean saysToMove = rehearsal.keys().stream()
+                .anyMatch(key ->
+                        key.startsWith("correction.") || key.matches("verdict\\..*\\.(add|recover|in-tolerance)"));
+        if (saysToMove) {
+            assertThat(judgement.stream().flatMap(each -> each.conditions().stream()))
+                    .as("a verdict beside what spoils it, seed " + seed + ": " + rehearsal.shown())
+                    .isEmpty();
+        }
+        rehearsal.state().verdict().ifPresent(all -> outcomes.addAll(List.of(all.split("; ", -1))));
+    }
+
+    /** In every form and unit: a text that lacks a place, or keeps one empty, fails here. */
+    private void worded(Message message) {
+        for (UnitSetting units : List.of(UnitSetting.US, UnitSetting.METRIC)) {
+            assertThat(Rehearsal.WORDING.shown(message, units))
+                    .doesNotContain("{")
+                    .isNotBlank();
+            for (boolean brief : new boolean[] {true, false}) {
+                if (!Rehearsal.WORDING.silent(message, brief)) {
+                    assertThat(Rehearsal.WORDING.spoken(message, brief, units))
+                            .doesNotContain("{")
+                            .isNotBlank();
+                }
+            }
+        }
+    }
+
+    private void unforeseen() {
+        int dice = random.nextInt(10);
+        if (dice == 0) {
+            say("hold on");
+            say("suction 118");
+            say("carry on");
+        } else if (dice == 1) {
+            happens(new Event.Resumed(rehearsal.now()));
+        } else if (dice == 2) {
+            say("suction " + value(Quantity.SUCTION_PRESSURE, ""));
+        } else if (dice == 3) {
+            say("correction " + value(Quantity.SUCTION_LINE_TEMPERATURE, ""));
+        } else if (dice == 4) {
+            say("finish");
+            say("no");
+        } else {
+            say(UNFORESEEN.get(random.nextInt(UNFORESEEN.size())));
+        }
+    }
+
+    private void answer() {
+        State state = rehearsal.state();
+        if (state.held()) {
+            say("carry on");
+        } else if (state.conversation().pending().isPresent()) {
+            settle(state.conversation().pending().get());
+        } else if (!state.unheeded().isEmpty()) {
+            say("understood");
+        } else {
+            step(state).ifPresentOrElse(this::answer, () -> say("finish"));
+        }
+    }
+
+    private void settle(Pending pending) {
+        if (pending.choice().isPresent()) {
+            say(random.nextBoolean() ? "more" : "in total");
+        } else if (pending instanceof Pending.Between between) {
+            say(between.reading().value().toPlainString());
+        } else {
+            say(random.nextInt(3) == 0 ? "no" : "yes");
+        }
+    }
+
+    private static Optional<Step> step(State state) {
+        Expectation expectation = Rehearsal.DIALOGUE.expectation(state);
+        return Checklists.standard()
+                .job(state.job())
+                .flatMap(job -> job.step(expectation.step()))
+                .map(Job.Placed::step);
+    }
+
+    private void answer(Step step) {
+        Task task = step.task();
+        if (task instanceof Task.Measure measure) {
+            say(step.optional() && random.nextInt(3) == 0 ? "skip" : value(measure.quantity(), step.slot()));
+        } else if (task instanceof Task.Choose choose) {
+            List<String> options = List.copyOf(Rehearsal.GRAMMAR.choices().options(choose.choice()));
+            String option = options.get(random.nextInt(options.size()));
+            List<String> phrases = Rehearsal.GRAMMAR.choices().phrases(choose.choice(), option);
+            say(phrases.get(random.nextInt(phrases.size())));
+        } else if (task instanceof Task.Question) {
+            say(random.nextInt(4) == 0 ? "no" : "yes");
+        } else if (task instanceof Task.Await await) {
+            rehearsal.passes(random.nextInt(5) == 0 ? Duration.ofMinutes(2) : await.duration());
+            happens(new Event.TimerElapsed(rehearsal.now(), step.id()));
+        } else {
+            say(task instanceof Task.SignOff ? "finish" : "understood");
+        }
+    }
+
+    /** A value for a slot, as it is said. */
+    private String value(Quantity quantity, String slot) {
+        return switch (quantity) {
+            case SUCTION_PRESSURE -> pressure(between(24, 58));
+            case LIQUID_PRESSURE -> pressure(between(85, 140));
+            case RESTING_PRESSURE -> {
+                begun = between(55, 100);
+                yield pressure(begun + pick(-15, 0, 0, 15));
+            }
+            case PLATE_LOW_SIDE_PRESSURE -> pick("250", "150");
+            case NITROGEN_PRESSURE -> {
+                begun = slot.endsWith("start") ? between(100, 160) : begun;
+                yield whole(begun + (slot.endsWith("start") ? 0 : pick(0, 0, -15, 20)));
+            }
+            case LINE_TEMPERATURE -> whole(slot.startsWith("rest") ? begun : 75);
+            case VACUUM_LEVEL ->
+                slot.endsWith("isolated")
+                        ? pick("300", "250", "450", "900")
+                        : slot.endsWith("half") ? pick("310", "420", "650", "700") : pick("320", "450", "900", "1400");
+            case SUCTION_LINE_TEMPERATURE -> whole(between(34, 72));
+            case LIQUID_LINE_TEMPERATURE -> whole(between(78, 112));
+            case OUTDOOR_TEMPERATURE -> whole(random.nextInt(8) == 0 ? between(40, 54) : between(65, 108));
+            case RETURN_WET_BULB -> whole(random.nextInt(8) == 0 ? between(48, 56) : between(58, 74));
+            case RETURN_DRY_BULB -> whole(random.nextInt(6) == 0 ? between(86, 92) : between(72, 82));
+            case SUPPLY_DRY_BULB -> whole(between(48, 66));
+            case PLATE_SUBCOOLING -> whole(between(7, 14));
+            case LIQUID_TUBE_SIZE -> pick("three eighths", "one half", "one quarter", "seven eighths");
+            case LINE_LENGTH -> pick("30", "75", "10", "0");
+            case INCLUDED_LINE_LENGTH -> pick("15", "25", "0", "150");
+            case NAMEPLATE_CHARGE -> pick("90 ounces", "6 pounds 4 ounces", "10 ounces", "30 ounces");
+            case REFRIGERANT_ADDED, REFRIGERANT_RECOVERED -> pick("2 ounces", "4 ounces", "1.5 ounces");
+            default -> whole(between(1, 60));
+        };
+    }
+
+    /** The gauge pressure of saturation at a temperature in degrees Fahrenheit; some number while nothing is known. */
+    private String pressure(double fahrenheit) {
+        Optional<Refrigerant> refrigerant = rehearsal.assessment().refrigerant();
+        try {
+            AbsolutePressure dew = refrigerant
+                    .map(each -> each.dewPressure(Temperature.fahrenheit(fahrenheit)))
+                    .orElse(AbsolutePressure.psia(130));
+            return whole(
+                    Unit.PSIG.fromBase(dew.gaugeIn(rehearsal.assessment().air()).pascals()));
+        } catch (OutOfRangeException e) {
+            return "100";
+        }
+    }
+
+    private double between(double low, double high) {
+        return low + random.nextDouble() * (high - low);
+    }
+
+    private String pick(String... values) {
+        return values[random.nextInt(values.length)];
+    }
+
+    private double pick(double... values) {
+        return values[random.nextInt(values.length)];
+    }
+
+    private static String whole(double value) {
+        return String.format(Locale.ROOT, "%.0f", value);
+    }
+}

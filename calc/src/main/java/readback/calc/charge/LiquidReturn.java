@@ -1,0 +1,94 @@
+package readback.calc.charge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.calc.caution.Caution;
+import readback.calc.caution.Cautions;
+import readback.calc.caution.Situation;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+
+/**
+ * Watches the compressor and the pressures of a running system. It takes the readings as they are, also those that
+ * contradict each other: a line colder than saturation may be a slip, or liquid on its way.
+ */
+public final class LiquidReturn {
+
+    private static final TemperatureDifference NOTHING = TemperatureDifference.kelvins(0);
+
+    private LiquidReturn() {}
+
+    /**
+     * The cautions that the readings of a running system call for, whatever else is known about it.
+     *
+     * @param refrigerant absent where it is not known yet; then only what needs no saturation is looked at
+     * @param leastSuperheat below which liquid may come back to the compressor
+     */
+    public static List<Caution> cautions(
+            Optional<Refrigerant> refrigerant,
+            AbsolutePressure atmosphere,
+            Readings readings,
+            TemperatureDifference leastSuperheat) {
+        Readings possible = possible(readings, atmosphere);
+        return Cautions.in(Situation.running(
+                refrigerant,
+                refrigerant.flatMap(known -> superheat(known, atmosphere, possible)),
+                leastSuperheat,
+                pressure(possible, Quantity.SUCTION_PRESSURE, atmosphere),
+                pressure(possible, Quantity.LIQUID_PRESSURE, atmosphere),
+                possible.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
+    }
+
+    /** Whether liquid may reach the compressor: the superheat as measured is less than the device has to keep. */
+    static boolean suspected(SystemUnderTest system, Readings readings) {
+        return superheat(system.refrigerant(), system.atmosphere(), possible(readings, system.atmosphere()))
+                .filter(measured -> measured.compareTo(leastSuperheat(system, readings)) < 0)
+                .isPresent();
+    }
+
+    /** What the suction line must keep: 5 °F behind a fixed orifice, the lower limit of the range of a valve. */
+    static TemperatureDifference leastSuperheat(SystemUnderTest system, Readings readings) {
+        if (system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT) {
+            return Cautions.LEAST_SAFE_SUPERHEAT;
+        }
+        TemperatureDifference low = ValveCheck.range(system, readings).low();
+        return low.compareTo(NOTHING) < 0 ? NOTHING : low;
+    }
+
+    /** The best estimate, to a tenth of a Fahrenheit degree; never more than it is where the dew point has no value. */
+    private static Optional<TemperatureDifference> superheat(
+            Refrigerant refrigerant, AbsolutePressure atmosphere, Readings readings) {
+        Optional<Temperature> line = readings.temperature(Quantity.SUCTION_LINE_TEMPERATURE);
+        Optional<AbsolutePressure> suction = pressure(readings, Quantity.SUCTION_PRESSURE, atmosphere);
+        if (line.isEmpty() || suction.isEmpty()) {
+            return Optional.empty();
+        }
+        if (suction.get().compareTo(refrigerant.highestPressure(Side.DEW)) > 0) {
+            // the dew point lies still higher, so this is the most that it can be
+            return Optional.of(line.get().minus(refrigerant.highestTemperature()));
+        }
+        return Saturation.at(suction.get(), refrigerant, Side.DEW)
+                .map(dew -> Comparison.tenth(line.get().minus(dew.temperature())));
+    }
+
+    private static Optional<AbsolutePressure> pressure(
+            Readings readings, Quantity quantity, AbsolutePressure atmosphere) {
+        return readings.gaugePressure(quantity).map(gauge -> gauge.absoluteIn(atmosphere));
+    }
+
+    private static Readings possible(Readings readings, AbsolutePressure atmosphere) {
+        List<Quantity> impossible = new ArrayList<>(0);
+        for (Reading reading : readings.asMap().values()) {
+            if (!Contradictions.possible(reading, atmosphere)) {
+                impossible.add(reading.quantity());
+            }
+        }
+        return readings.without(impossible);
+    }
+}
