@@ -74,11 +74,12 @@ final class StepPhrases {
     }
 
     private void commands() {
-        boolean unknownIsOption = expectation
-                .choice()
-                .map(lexicon.choices()::get)
-                .filter(set -> set.options().containsKey("unknown"))
-                .isPresent();
+        boolean unknownIsOption = !expectation.isQuestion()
+                && expectation
+                        .choice()
+                        .map(lexicon.choices()::get)
+                        .filter(set -> set.options().containsKey(Understanding.UNKNOWN))
+                        .isPresent();
         for (Map.Entry<String, List<Phrase>> command : lexicon.commands().entrySet()) {
             Command order = Command.valueOf(command.getKey());
             if (order == Command.UNKNOWN && unknownIsOption) {
@@ -103,7 +104,8 @@ final class StepPhrases {
             for (Map.Entry<String, List<Phrase>> option : set.options().entrySet()) {
                 Meaning meaning = new Meaning.Choice(set.name(), option.getKey());
                 List<Phrase> phrases = ReadingPhrases.heard(option.getValue());
-                for (Phrase phrase : asked ? phrases : List.<Phrase>of()) {
+                boolean open = expectation.isQuestion() && option.getKey().equals(Understanding.UNKNOWN);
+                for (Phrase phrase : asked && !open ? phrases : List.<Phrase>of()) {
                     for (int i = 0; i < OPTION_REPEATED; i++) {
                         add(phrase.words(), meaning);
                     }

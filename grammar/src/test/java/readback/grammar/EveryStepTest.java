@@ -30,6 +30,9 @@ class EveryStepTest {
             }
             for (String set : GRAMMAR.choices().sets()) {
                 steps.add(new Expectation(set, Optional.empty(), Optional.of(set), Optional.empty(), units));
+                steps.add(
+                        new Expectation("question-" + set, Optional.empty(), Optional.of(set), Optional.empty(), units)
+                                .answeredBy(Command.YES, Command.NO));
             }
         }
         return steps;

@@ -84,7 +84,15 @@ class OrdersAndChoicesTest {
         "skip that, SKIP",
         "done, DONE",
         "understood, DONE",
-        "i don't know, UNKNOWN"
+        "i don't know, UNKNOWN",
+        "hang on, HOLD_ON",
+        "give me a minute, HOLD_ON",
+        "wait a minute, HOLD_ON",
+        "hold it, HOLD_ON",
+        "hang on a second please, HOLD_ON",
+        "I will measure now, MEASURE_NOW",
+        "measure now, MEASURE_NOW",
+        "take the readings now, MEASURE_NOW"
     })
     void commandsHaveTheirVariants(String words, Command command) {
         assertThat(best(words, asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Ordered(command));
@@ -140,6 +148,23 @@ class OrdersAndChoicesTest {
     })
     void anOptionOfAnotherSetIsIntroduced(String words, String set, String option) {
         assertThat(best(words, asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Choice(set, option));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "piston, piston",
+        "it's a txv, thermostatic-expansion-valve",
+        "it's a t x v, thermostatic-expansion-valve",
+        "a cap tube, capillary-tube",
+        "eev, electronic-expansion-valve"
+    })
+    void aQuestionThatLeadsToAnOptionIsAnsweredByNamingIt(String words, String option) {
+        Expectation question = choosing("metering-device").answeredBy(Command.YES, Command.NO);
+
+        assertThat(only(words, question)).isEqualTo(new Meaning.Choice("metering-device", option));
+        assertThat(only("yes", question)).isEqualTo(new Meaning.Ordered(Command.YES));
+        assertThat(only("i don't know", question)).isEqualTo(new Meaning.Ordered(Command.UNKNOWN));
+        assertThat(GRAMMAR.vocabulary(question).phrases()).contains("piston", "it's a piston", "yes", "i don't know");
     }
 
     @Test

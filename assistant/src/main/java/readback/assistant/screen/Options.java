@@ -52,9 +52,8 @@ final class Options {
             return List.of(fixed("understood"));
         }
         Expectation expectation = session.expectation();
-        return expectation.choice().isPresent()
-                ? choices(expectation.choice().get())
-                : step(state, expectation).map(this::ofTask).orElse(List.of());
+        List<View.Option> answers = step(state, expectation).map(this::ofTask).orElse(List.of());
+        return answers.isEmpty() ? expectation.choice().map(this::choices).orElse(List.of()) : answers;
     }
 
     private Optional<Step> step(State state, Expectation expectation) {
