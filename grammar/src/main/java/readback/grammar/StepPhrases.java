@@ -29,6 +29,7 @@ final class StepPhrases {
     // units and other quantities, the fewer digits are heard as units ("five" as "psi").
     private static final int ASKED_BARE = 3_000;
     private static final int ASKED_NAMED = 500;
+    private static final int ASKED_SHORT = 60;
     private static final int OTHER_NAMED = 4;
     private static final int OPEN_NAMED = 40;
     private static final int PAIRS = 16;
@@ -53,7 +54,7 @@ final class StepPhrases {
         this.lexicon = lexicon;
         this.expectation = expectation;
         this.random = new SplittableRandom(seed);
-        this.readings = new ReadingPhrases(lexicon, expectation.units(), random);
+        this.readings = new ReadingPhrases(lexicon, expectation, random);
     }
 
     /** The phrases of the step, in an order that the seed decides. */
@@ -133,6 +134,9 @@ final class StepPhrases {
             }
             for (int i = 0; i < named; i++) {
                 said(readings.named(quantity));
+            }
+            for (int i = 0; i < (isAsked ? ASKED_SHORT : 0); i++) {
+                readings.shortened(quantity).ifPresent(this::said);
             }
         }
     }

@@ -18,6 +18,9 @@ import readback.prompts.text.Wording;
 /** What can be answered by touch at each moment. */
 final class Options {
 
+    /** As many as fit the screen; the refrigerants met most often come first, the others are said or typed. */
+    private static final int MOST = 12;
+
     private final Grammar grammar;
     private final Checklists checklists;
     private final Wording wording;
@@ -74,6 +77,7 @@ final class Options {
 
     private List<View.Option> choices(String set) {
         return grammar.choices().options(set).stream()
+                .limit(MOST)
                 .map(option -> new View.Option(
                         label(set, option),
                         grammar.choices().phrases(set, option).get(0)))
