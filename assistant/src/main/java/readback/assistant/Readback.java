@@ -60,7 +60,7 @@ public final class Readback {
         line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
         line.setParameterExceptionHandler((mistake, arguments) -> {
             CommandLine command = mistake.getCommandLine();
-            console.err().println("readback: " + mistake.getMessage());
+            console.err().println("readback: " + CommandFailure.readable(String.valueOf(mistake.getMessage())));
             CommandLine.UnmatchedArgumentException.printSuggestions(mistake, command.getErr());
             console.err().println("Try: readback help " + helpTopic(command));
             return CommandLine.ExitCode.USAGE;

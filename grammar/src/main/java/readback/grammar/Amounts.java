@@ -31,8 +31,9 @@ final class Amounts {
      *
      * @param end position after its last word
      * @param natural 0 to 1
+     * @param unitSaid false where the unit of the settings is meant
      */
-    record Amount(Reading reading, int end, double natural) {}
+    record Amount(Reading reading, int end, double natural, boolean unitSaid) {}
 
     private final Utterance utterance;
     private final Troubles troubles;
@@ -127,14 +128,15 @@ final class Amounts {
             natural *= EIGHTHS;
         }
         if (unit != null) {
-            amounts.add(new Amount(new Reading(quantity, value.value(), unit), end, natural));
+            amounts.add(new Amount(new Reading(quantity, value.value(), unit), end, natural, true));
             compound(quantity, value, unit, end, amounts);
-        } else if (!name.unitOnly()) {
-            if (foreign) {
+        } else {
+            if (foreign && !name.unitOnly()) {
                 troubles.wrongUnit(at, name.words());
             }
             double clear = quantity == Quantity.NAMEPLATE_CHARGE ? natural * UNIT_MISSED : natural;
-            amounts.add(new Amount(new Reading(quantity, value.value(), utterance.unsaidUnit(quantity)), at, clear));
+            Reading reading = new Reading(quantity, value.value(), utterance.unsaidUnit(quantity));
+            amounts.add(new Amount(reading, at, clear, false));
         }
     }
 
@@ -162,7 +164,7 @@ final class Amounts {
             if (fits) {
                 BigDecimal sum = large.value().multiply(times).add(rest.value());
                 double natural = large.naturalness() * rest.naturalness();
-                amounts.add(new Amount(new Reading(quantity, sum, small.unit()), small.end(), natural));
+                amounts.add(new Amount(new Reading(quantity, sum, small.unit()), small.end(), natural, true));
             }
         }
     }

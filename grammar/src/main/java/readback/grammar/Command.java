@@ -25,5 +25,7 @@ public enum Command {
     /** A step is done, a caution was understood. */
     DONE,
     /** The asked value cannot be known. */
-    UNKNOWN
+    UNKNOWN,
+    /** Measure before the waiting is over, or again. */
+    MEASURE_NOW
 }

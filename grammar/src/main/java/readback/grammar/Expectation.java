@@ -10,7 +10,8 @@ import readback.calc.quantity.UnitSetting;
  *
  * @param step name of the dialogue step, for vocabulary and messages
  * @param quantity the quantity asked for; a bare number fills it
- * @param choice the set of choices asked for; its options need no introduction
+ * @param choice the set of choices asked for; its options need no introduction. With yes and no as answers, a question
+ *     that leads to one of them: "Is it a piston?" is answered by "it's a valve" too
  * @param last the value read back last; "correction" and "scratch that" refer to it
  * @param units the units meant when none is said
  * @param answers the commands that answer what was asked, the likeliest first: yes and no to a question
@@ -40,6 +41,11 @@ public record Expectation(
     /** The same situation with commands that answer the question. */
     public Expectation answeredBy(Command... commands) {
         return new Expectation(step, quantity, choice, last, units, List.of(commands));
+    }
+
+    /** Whether yes or no answers; an option of the choice does so as well. */
+    boolean isQuestion() {
+        return answers.contains(Command.YES) && answers.contains(Command.NO);
     }
 
     /** Nothing in particular is asked; everything must be named. */

@@ -37,7 +37,7 @@ public final class Grammar {
      * @throws IllegalStateException if a definition is missing or malformed
      */
     public static Grammar standard() {
-        return new Grammar(Lexicon.standard());
+        return new Grammar(Lexicon.standard(AcousticModel.bundled().words()));
     }
 
     /**

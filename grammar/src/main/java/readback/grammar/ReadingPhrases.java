@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import readback.calc.quantity.Dimension;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
@@ -45,14 +46,47 @@ final class ReadingPhrases {
     private final UnitSetting settings;
     private final SplittableRandom random;
     private final Set<String> contractions;
+    /** Names that are short for something else here: "vapor" where the temperature of the suction line is asked for. */
+    private final Set<String> taken;
 
-    ReadingPhrases(Lexicon lexicon, UnitSetting settings, SplittableRandom random) {
+    ReadingPhrases(Lexicon lexicon, Expectation expectation, SplittableRandom random) {
         this.lexicon = lexicon;
-        this.settings = settings;
+        this.settings = expectation.units();
         this.random = random;
+        this.taken = taken(lexicon, expectation);
         this.contractions = heard(lexicon.smallWords("contracted")).stream()
                 .map(Phrase::words)
                 .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static Set<String> taken(Lexicon lexicon, Expectation expectation) {
+        return Sides.askedByShortWords(expectation, lexicon.quantities())
+                .map(Quantity::dimension)
+                .filter(dimension -> dimension != Dimension.GAUGE_PRESSURE)
+                .map(dimension -> lexicon.quantities().values().stream()
+                        .filter(words -> words.quantity().dimension() == dimension)
+                        .flatMap(words -> words.unitOnlyNames().stream())
+                        .map(Phrase::words)
+                        .collect(Collectors.toUnmodifiableSet()))
+                .orElse(Set.of());
+    }
+
+    private List<Phrase> names(QuantityWords quantity) {
+        return heard(quantity.names()).stream()
+                .filter(phrase -> !taken.contains(phrase.words()))
+                .toList();
+    }
+
+    /** A number after words that are short for the asked quantity, none if nothing is: "vapor fifty". */
+    Optional<Said> shortened(QuantityWords quantity) {
+        List<Phrase> names = heard(quantity.unitOnlyNames()).stream()
+                .filter(phrase -> taken.contains(phrase.words()))
+                .toList();
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        Amount amount = amount(quantity);
+        return Optional.of(amount.with(pick(names) + " " + amount.words()));
     }
 
     /** A number with or without its unit, and no name. */
@@ -68,7 +102,7 @@ final class ReadingPhrases {
     private Said numberFirst(QuantityWords quantity) {
         Amount amount = amount(quantity);
         String on = random.nextBoolean() ? " on the " : " ";
-        return amount.with(amount.words() + on + pick(heard(quantity.names())));
+        return amount.with(amount.words() + on + pick(names(quantity)));
     }
 
     /** The name, then the number. */
@@ -89,7 +123,7 @@ final class ReadingPhrases {
 
     /** A name that means this quantity without a unit; the full name twice as often as another. */
     String name(QuantityWords quantity) {
-        List<Phrase> names = heard(quantity.names());
+        List<Phrase> names = names(quantity);
         return random.nextInt(4) == 0 ? names.get(0).words() : pick(names);
     }
 

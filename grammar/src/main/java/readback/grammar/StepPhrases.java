@@ -29,6 +29,7 @@ final class StepPhrases {
     // units and other quantities, the fewer digits are heard as units ("five" as "psi").
     private static final int ASKED_BARE = 3_000;
     private static final int ASKED_NAMED = 500;
+    private static final int ASKED_SHORT = 60;
     private static final int OTHER_NAMED = 4;
     private static final int OPEN_NAMED = 40;
     private static final int PAIRS = 16;
@@ -53,7 +54,7 @@ final class StepPhrases {
         this.lexicon = lexicon;
         this.expectation = expectation;
         this.random = new SplittableRandom(seed);
-        this.readings = new ReadingPhrases(lexicon, expectation.units(), random);
+        this.readings = new ReadingPhrases(lexicon, expectation, random);
     }
 
     /** The phrases of the step, in an order that the seed decides. */
@@ -74,11 +75,12 @@ final class StepPhrases {
     }
 
     private void commands() {
-        boolean unknownIsOption = expectation
-                .choice()
-                .map(lexicon.choices()::get)
-                .filter(set -> set.options().containsKey("unknown"))
-                .isPresent();
+        boolean unknownIsOption = !expectation.isQuestion()
+                && expectation
+                        .choice()
+                        .map(lexicon.choices()::get)
+                        .filter(set -> set.options().containsKey(Understanding.UNKNOWN))
+                        .isPresent();
         for (Map.Entry<String, List<Phrase>> command : lexicon.commands().entrySet()) {
             Command order = Command.valueOf(command.getKey());
             if (order == Command.UNKNOWN && unknownIsOption) {
@@ -103,7 +105,8 @@ final class StepPhrases {
             for (Map.Entry<String, List<Phrase>> option : set.options().entrySet()) {
                 Meaning meaning = new Meaning.Choice(set.name(), option.getKey());
                 List<Phrase> phrases = ReadingPhrases.heard(option.getValue());
-                for (Phrase phrase : asked ? phrases : List.<Phrase>of()) {
+                boolean open = expectation.isQuestion() && option.getKey().equals(Understanding.UNKNOWN);
+                for (Phrase phrase : asked && !open ? phrases : List.<Phrase>of()) {
                     for (int i = 0; i < OPTION_REPEATED; i++) {
                         add(phrase.words(), meaning);
                     }
@@ -131,6 +134,9 @@ final class StepPhrases {
             }
             for (int i = 0; i < named; i++) {
                 said(readings.named(quantity));
+            }
+            for (int i = 0; i < (isAsked ? ASKED_SHORT : 0); i++) {
+                readings.shortened(quantity).ifPresent(this::said);
             }
         }
     }

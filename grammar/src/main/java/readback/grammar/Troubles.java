@@ -13,6 +13,8 @@ final class Troubles {
     private static final int STRANGE = 0;
     private static final int UNNAMED = 1;
     private static final int SPECIFIC = 2;
+    /** Letters of a quotation. */
+    private static final int LONGEST = 60;
 
     private final Utterance utterance;
     private int furthest = -1;
@@ -21,8 +23,8 @@ final class Troubles {
 
     Troubles(Utterance utterance) {
         this.utterance = utterance;
-        this.reason =
-                () -> new Meaning.NotUnderstood(utterance.words(0, utterance.length()), "I did not understand that.");
+        this.reason = () ->
+                new Meaning.NotUnderstood(quoted(utterance.words(0, utterance.length())), "I did not understand that.");
     }
 
     /** The best reason, or that the words mean nothing here. */
@@ -44,7 +46,7 @@ final class Troubles {
                 && utterance.matches(at).isEmpty()
                 && utterance.number(at).isEmpty()) {
             record(at, STRANGE, () -> {
-                String word = utterance.word(at);
+                String word = quoted(utterance.word(at));
                 return word.equals(Vocabulary.UNKNOWN)
                         ? new Meaning.NotUnderstood(word, "I did not catch all of that.")
                         : new Meaning.NotUnderstood(word, "I do not know \"" + word + "\" here.");
@@ -55,7 +57,7 @@ final class Troubles {
     /** A number that nobody asked for. */
     void unnamed(int from, int to) {
         record(from, UNNAMED, () -> {
-            String number = utterance.words(from, to);
+            String number = quoted(utterance.words(from, to));
             return new Meaning.NotUnderstood(
                     number, "I heard \"" + number + "\", but not what it is of. Say its name first.");
         });
@@ -64,7 +66,8 @@ final class Troubles {
     void notANumber(int from, int to) {
         record(from, SPECIFIC, () -> {
             SpokenNumber.NotANumber refused = utterance.refusal(from, to);
-            return new Meaning.NotUnderstood(refused.where(), refused.why());
+            String where = quoted(refused.where());
+            return new Meaning.NotUnderstood(where, refused.why().replace(refused.where(), where));
         });
     }
 
@@ -100,6 +103,11 @@ final class Troubles {
                 () -> new Meaning.NotUnderstood(
                         utterance.words(0, at),
                         "The " + name(quantity) + " was not said before, so I do not know what to correct."));
+    }
+
+    /** Words as they are quoted, cut where nobody would listen to the rest. */
+    private static String quoted(String words) {
+        return words.length() <= LONGEST ? words : words.substring(0, LONGEST) + "…";
     }
 
     private static String name(QuantityWords quantity) {

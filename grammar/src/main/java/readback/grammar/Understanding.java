@@ -20,6 +20,9 @@ final class Understanding {
     /** An option where another set was asked for, or none. */
     private static final double INTRODUCED = 0.95;
 
+    /** The option of a set that says that it is not known. */
+    static final String UNKNOWN = "unknown";
+
     private final Lexicon lexicon;
     private final Utterance utterance;
     private final Troubles troubles;
@@ -120,16 +123,21 @@ final class Understanding {
     }
 
     private boolean asked(Item.Option option) {
-        return utterance.expectation().choice().filter(option.set()::equals).isPresent();
+        boolean asked =
+                utterance.expectation().choice().filter(option.set()::equals).isPresent();
+        // "don't know" leaves the question open, not the choice
+        return asked
+                && !(option.option().equals(UNKNOWN) && utterance.expectation().isQuestion());
     }
 
     private void order(Command command, double score) {
         boolean isOption = command == Command.UNKNOWN
+                && !utterance.expectation().isQuestion()
                 && utterance
                         .expectation()
                         .choice()
                         .map(lexicon.choices()::get)
-                        .filter(set -> set.options().containsKey("unknown"))
+                        .filter(set -> set.options().containsKey(UNKNOWN))
                         .isPresent();
         if (!isOption) {
             found.merge(new Meaning.Ordered(command), score, Math::max);

@@ -28,7 +28,9 @@ final class ValueSearch {
     private final Map<Quantity, QuantityWords> quantities;
     private final Troubles troubles;
     private final Amounts amounts;
+    private final Sides sides;
     private final List<Reading> readings = new ArrayList<>(4);
+    private final List<Sides.Naming> namings = new ArrayList<>(4);
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
     private int steps;
     private boolean correcting;
@@ -38,6 +40,7 @@ final class ValueSearch {
         this.quantities = quantities;
         this.troubles = troubles;
         this.amounts = new Amounts(utterance, troubles);
+        this.sides = new Sides(utterance, quantities);
     }
 
     /** Each meaning with the score of its most natural way. */
@@ -69,7 +72,11 @@ final class ValueSearch {
 
     private void emit(double score) {
         Meaning meaning = correcting ? new Meaning.Correction(readings) : new Meaning.Values(readings);
-        found.merge(meaning, score, Math::max);
+        // a correction speaks of what was said before, whatever is asked now
+        double share = correcting ? 1 : sides.share(readings, namings);
+        if (share > 0) {
+            found.merge(meaning, score * share, Math::max);
+        }
     }
 
     private void small(int at, double score, boolean replacing) {
@@ -115,7 +122,7 @@ final class ValueSearch {
             if (match.item() instanceof Item.Name name) {
                 for (int place : utterance.afterOptional(match.end(), Item.Word.LINK)) {
                     for (Amounts.Amount amount : amounts.of(name, place)) {
-                        take(amount, score * weight(name), replacing);
+                        take(amount, naming(at, match, name, amount), score * weight(name), replacing);
                     }
                 }
             }
@@ -146,7 +153,7 @@ final class ValueSearch {
             return;
         }
         for (Amounts.Amount amount : amounts.of(new Item.Name(words(quantity.get()), 1, false), at)) {
-            take(amount, score, replacing);
+            take(amount, Optional.of(Sides.Naming.PLAIN), score, replacing);
         }
     }
 
@@ -183,7 +190,9 @@ final class ValueSearch {
                         boolean nameIsUnit = place == end && amount.end() > end && amount.end() <= match.end();
                         if (amount.end() == end || nameIsUnit) {
                             take(
-                                    new Amounts.Amount(amount.reading(), match.end(), amount.natural()),
+                                    new Amounts.Amount(
+                                            amount.reading(), match.end(), amount.natural(), amount.unitSaid()),
+                                    naming(place, match, name, amount),
                                     natural,
                                     replacing);
                         }
@@ -193,7 +202,17 @@ final class ValueSearch {
         }
     }
 
-    private void take(Amounts.Amount amount, double before, boolean replacing) {
+    private Optional<Sides.Naming> naming(int at, Utterance.Match match, Item.Name name, Amounts.Amount amount) {
+        return correcting && name.unitOnly() && !amount.unitSaid()
+                ? Optional.empty()
+                : sides.naming(at, match, name, amount);
+    }
+
+    /** Goes on with a reading; not where its name does not mean it. */
+    private void take(Amounts.Amount amount, Optional<Sides.Naming> naming, double before, boolean replacing) {
+        if (naming.isEmpty()) {
+            return;
+        }
         Reading reading = amount.reading();
         double score = before * amount.natural();
         int same = indexOf(reading.quantity());
@@ -209,7 +228,9 @@ final class ValueSearch {
             troubles.twice(amount.end(), words(reading.quantity()));
         } else {
             readings.add(reading);
+            namings.add(naming.get());
             explore(amount.end(), score, false);
+            namings.remove(namings.size() - 1);
             readings.remove(readings.size() - 1);
         }
     }

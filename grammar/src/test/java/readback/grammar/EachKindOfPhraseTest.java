@@ -108,8 +108,8 @@ class EachKindOfPhraseTest {
 
     @Test
     void aCompoundIsUsualUpToItsNextWholeUnit() {
-        QuantityWords charge =
-                Objects.requireNonNull(Lexicon.standard().quantities().get(Quantity.NAMEPLATE_CHARGE));
+        QuantityWords charge = Objects.requireNonNull(
+                Lexicon.standard(AcousticModel.bundled().words()).quantities().get(Quantity.NAMEPLATE_CHARGE));
 
         // the samples end with fifteen pounds and some ounces
         assertThat(charge.isUsual(new Reading(Quantity.NAMEPLATE_CHARGE, BigDecimal.valueOf(255), Unit.OUNCE)))

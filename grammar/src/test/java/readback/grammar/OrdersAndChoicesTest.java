@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import readback.calc.fluid.Catalogue;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -84,7 +85,15 @@ class OrdersAndChoicesTest {
         "skip that, SKIP",
         "done, DONE",
         "understood, DONE",
-        "i don't know, UNKNOWN"
+        "i don't know, UNKNOWN",
+        "hang on, HOLD_ON",
+        "give me a minute, HOLD_ON",
+        "wait a minute, HOLD_ON",
+        "hold it, HOLD_ON",
+        "hang on a second please, HOLD_ON",
+        "I will measure now, MEASURE_NOW",
+        "measure now, MEASURE_NOW",
+        "take the readings now, MEASURE_NOW"
     })
     void commandsHaveTheirVariants(String words, Command command) {
         assertThat(best(words, asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Ordered(command));
@@ -114,6 +123,15 @@ class OrdersAndChoicesTest {
         "refrigerant, thirty two, R-32",
         "refrigerant, four oh seven c, R-407C",
         "refrigerant, one thirty four a, R-134a",
+        "refrigerant, four forty eight a, R-448A",
+        "refrigerant, r 454 b, R-454B",
+        "refrigerant, R-454C, R-454C",
+        "refrigerant, four o seven c, R-407C",
+        "refrigerant, five thirteen a, R-513A",
+        "refrigerant, propane, R-290",
+        "refrigerant, r four thirty eight a, R-438A",
+        "refrigerant, carbon dioxide, R-744",
+        "refrigerant, R-1234ze(E), R-1234ze(E)",
         "metering-device, it's a piston, piston",
         "metering-device, fixed orifice, piston",
         "metering-device, cap tube, capillary-tube",
@@ -142,6 +160,23 @@ class OrdersAndChoicesTest {
         assertThat(best(words, asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Choice(set, option));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "piston, piston",
+        "it's a txv, thermostatic-expansion-valve",
+        "it's a t x v, thermostatic-expansion-valve",
+        "a cap tube, capillary-tube",
+        "eev, electronic-expansion-valve"
+    })
+    void aQuestionThatLeadsToAnOptionIsAnsweredByNamingIt(String words, String option) {
+        Expectation question = choosing("metering-device").answeredBy(Command.YES, Command.NO);
+
+        assertThat(only(words, question)).isEqualTo(new Meaning.Choice("metering-device", option));
+        assertThat(only("yes", question)).isEqualTo(new Meaning.Ordered(Command.YES));
+        assertThat(only("i don't know", question)).isEqualTo(new Meaning.Ordered(Command.UNKNOWN));
+        assertThat(GRAMMAR.vocabulary(question).phrases()).contains("piston", "it's a piston", "yes", "i don't know");
+    }
+
     @Test
     void anOptionThatNobodyAskedForIsNotTaken() {
         assertThat(only("piston", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
@@ -153,6 +188,27 @@ class OrdersAndChoicesTest {
         assertThat(only("note dirty condenser coil", OPEN)).isEqualTo(new Meaning.Note("dirty condenser coil"));
         assertThat(only("make a note suction one eighteen", OPEN)).isEqualTo(new Meaning.Note("suction one eighteen"));
         assertThat(only("note", OPEN)).isInstanceOf(Meaning.NotUnderstood.class);
+    }
+
+    @Test
+    void everyRefrigerantOfTheCatalogueIsUnderstoodByEachOfItsNames() {
+        Expectation refrigerant = choosing("refrigerant");
+        Catalogue.standard().spokenNames().forEach((designation, names) -> {
+            Meaning meant = new Meaning.Choice("refrigerant", designation);
+            assertThat(only(designation, refrigerant)).isEqualTo(meant);
+            for (String name : names) {
+                assertThat(only(name, refrigerant)).as(name).isEqualTo(meant);
+                assertThat(only("it's r " + name, refrigerant)).as("r " + name).isEqualTo(meant);
+            }
+        });
+    }
+
+    @Test
+    void aNumberOfSeveralRefrigerantsIsNoneOfThem() {
+        for (String words : List.of("four oh seven", "407", "r four fifty four", "454")) {
+            assertThat(only(words, choosing("refrigerant"))).as(words).isInstanceOf(Meaning.NotUnderstood.class);
+        }
+        assertThat(only("410", choosing("refrigerant"))).isEqualTo(new Meaning.Choice("refrigerant", "R-410A"));
     }
 
     @Test

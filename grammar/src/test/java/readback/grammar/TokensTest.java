@@ -10,7 +10,8 @@ import readback.grammar.lexicon.Lexicon;
 /** From what is typed to words of the grammar. */
 class TokensTest {
 
-    private final PhraseTree phrases = new PhraseTree(Lexicon.standard());
+    private final PhraseTree phrases =
+            new PhraseTree(Lexicon.standard(AcousticModel.bundled().words()));
 
     @ParameterizedTest
     @CsvSource({

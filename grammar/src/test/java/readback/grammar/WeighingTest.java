@@ -146,7 +146,7 @@ class WeighingTest {
     void aValueOutsideWhatCanBeIsRefusedWithTheRange() {
         assertThat(decide(heard("ninety thousand", 1)))
                 .isEqualTo(new Decision.AskAgain(new Meaning.NotUnderstood(
-                        "90000 min", "The running time cannot be 90000 min; it is between 0 min and 10080 min.")));
+                        "90000 min", "The running time cannot be 90000 min; it is between 0 min and 1440 min.")));
     }
 
     @Test

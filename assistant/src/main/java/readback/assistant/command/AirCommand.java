@@ -52,10 +52,22 @@ public final class AirCommand implements Callable<Integer> {
             console.out().println(line(air(places.air())));
             return 0;
         } catch (OutOfRangeException e) {
-            throw new CommandFailure("There is no such air (" + e.what()
-                    + "): wet bulb and dew point lie at or below the dry bulb, the wet bulb not below that of dry air,"
-                    + " and humidity between 0 and 100 percent.");
+            throw new CommandFailure("There is no air of " + stated() + ": wet bulb and dew point lie at or below the"
+                    + " dry bulb, the wet bulb not below that of dry air, and humidity between 0 and 100 percent. Give"
+                    + " temperatures of air in " + places.temperature().symbol() + ".");
         }
+    }
+
+    /** What was asked for, in the units in which it was given. */
+    private String stated() {
+        String degrees = " " + places.temperature().symbol();
+        String dryBulb = "dry bulb " + dry + degrees;
+        if (wet != null) {
+            return dryBulb + " and wet bulb " + wet + degrees;
+        }
+        return dew != null
+                ? dryBulb + " and dew point " + dew + degrees
+                : dryBulb + " and humidity " + humidity + " percent";
     }
 
     private MoistAir air(AbsolutePressure pressure) {

@@ -74,6 +74,8 @@ public final class CheckCommand implements Callable<Integer> {
         if (typed && !audio.isEmpty()) {
             throw new CommandFailure("Say one place where the words come from: --typed or --audio, not both.");
         }
+        live.check();
+        voice.check();
         Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
             new LiveCheck(desk, console, Clock.systemUTC())

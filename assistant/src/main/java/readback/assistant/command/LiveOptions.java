@@ -101,6 +101,12 @@ final class LiveOptions {
                 keepsSound);
     }
 
+    /** Refuses what is out of range, where no live session would look at it too. */
+    void check() {
+        settings(false);
+        palette();
+    }
+
     Palette palette() {
         return one("--theme", theme, Palette.values());
     }

@@ -9,10 +9,17 @@ final class Numbers {
 
     private Numbers() {}
 
+    /** More than any reading has; keeps "1e999999999" from becoming a billion digits. */
+    private static final int MOST_DIGITS = 20;
+
     /** A decimal number. */
     static BigDecimal decimal(String option, String text) {
         try {
-            return new BigDecimal(text.strip());
+            BigDecimal number = new BigDecimal(text.strip());
+            if (number.precision() > MOST_DIGITS || Math.abs(number.scale()) > MOST_DIGITS) {
+                throw new CommandFailure(option + " is a number of at most " + MOST_DIGITS + " digits.");
+            }
+            return number;
         } catch (NumberFormatException e) {
             throw new CommandFailure(option + " is a number, not '" + text + "'.");
         }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Option;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;
@@ -66,8 +68,7 @@ public final class SaturationCommand implements Callable<Integer> {
         }
         Unit stated = GaugeUnits.named(unit, true);
         BigDecimal pressure = Numbers.decimal("--gauge", gauge);
-        GaugePressure reading = GaugePressure.pascals(stated.toBase(pressure.doubleValue()));
-        console.out().println(line(refrigerant, reading, Numbers.altitudeFeet(altitude)));
+        console.out().println(line(refrigerant, pressure, stated, Numbers.altitudeFeet(altitude)));
         return 0;
     }
 
@@ -76,9 +77,7 @@ public final class SaturationCommand implements Callable<Integer> {
             for (String text = console.in().readLine();
                     text != null;
                     text = console.in().readLine()) {
-                if (!text.isBlank()) {
-                    console.out().println(answer(text));
-                }
+                console.out().println(answer(text));
             }
         } catch (IOException e) {
             throw new UncheckedIOException("standard input could not be read", e);
@@ -86,7 +85,10 @@ public final class SaturationCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** One line answered; a line that cannot be is answered with its error and the next one is taken. */
+    /**
+     * One line answered, a blank one too, so that answers stand beside their lines; a line that cannot be is answered
+     * with its error and the next one is taken.
+     */
     private static String answer(String text) {
         String[] fields = text.split(",", -1);
         try {
@@ -94,21 +96,24 @@ public final class SaturationCommand implements Callable<Integer> {
                 throw new CommandFailure("A line is refrigerant,psig,altitudeFt, not '" + text + "'.");
             }
             String feet = fields.length == 3 ? fields[2] : "0";
-            GaugePressure reading =
-                    GaugePressure.psig(Numbers.decimal("psig", fields[1]).doubleValue());
-            return line(fields[0].strip(), reading, Numbers.altitudeFeet(feet.strip()));
+            return line(
+                    fields[0].strip(),
+                    Numbers.decimal("psig", fields[1]),
+                    Unit.PSIG,
+                    Numbers.altitudeFeet(feet.strip()));
         } catch (CommandFailure e) {
             return JSON.createObjectNode()
-                    .put("input", text)
+                    .put("input", CommandFailure.readable(text))
                     .put("error", e.getMessage())
                     .toString();
         }
     }
 
-    private static String line(String name, GaugePressure reading, BigDecimal feet) {
+    private static String line(String name, BigDecimal stated, Unit unit, BigDecimal feet) {
         String designation = SessionOptions.designation(name);
         Refrigerant fluid = ((Lookup.Found) Catalogue.standard().find(designation)).refrigerant();
         AbsolutePressure air = Atmosphere.atAltitude(Unit.FOOT.toBase(feet.doubleValue()));
+        GaugePressure reading = GaugePressure.pascals(unit.toBase(stated.doubleValue()));
         try {
             AbsolutePressure absolute = reading.absoluteIn(air);
             ObjectNode line = JSON.createObjectNode();
@@ -123,8 +128,29 @@ public final class SaturationCommand implements Callable<Integer> {
             return line.toString();
         } catch (OutOfRangeException e) {
             throw new CommandFailure("There is no saturation temperature of " + designation + " at "
-                    + rounded(reading.psig()) + " psig: " + e.getMessage() + ".");
+                    + stated.toPlainString() + " " + unit.symbol() + ": give a gauge pressure from "
+                    + range(fluid, air, unit) + " at " + feet.toPlainString() + " ft.");
         }
+    }
+
+    /** The gauge pressures that have both a dew and a bubble temperature, rounded inwards to four figures. */
+    private static String range(Refrigerant fluid, AbsolutePressure air, Unit unit) {
+        double one = limit(fluid.saturationPressure(Side.BUBBLE, fluid.lowestTemperature()), air, unit);
+        double other = limit(fluid.saturationPressure(Side.DEW, fluid.highestTemperature()), air, unit);
+        // in inches of vacuum the higher number is the lower pressure
+        double low = Math.min(one, other);
+        double high = unit == Unit.INCH_MERCURY_VACUUM ? Math.max(one, 0) : Math.max(one, other);
+        return figures(unit == Unit.INCH_MERCURY_VACUUM ? Math.max(low, 0) : low, RoundingMode.CEILING) + " to "
+                + figures(high, RoundingMode.FLOOR) + " " + unit.symbol();
+    }
+
+    private static double limit(AbsolutePressure pressure, AbsolutePressure air, Unit unit) {
+        return unit.fromBase(pressure.gaugeIn(air).pascals());
+    }
+
+    private static String figures(double value, RoundingMode towards) {
+        BigDecimal figures = new BigDecimal(value, new MathContext(4, towards));
+        return figures.stripTrailingZeros().toPlainString();
     }
 
     private static BigDecimal rounded(double value) {

@@ -138,7 +138,7 @@ final class SessionOptions {
     Settings settings() {
         return new Settings(
                 job(),
-                units(),
+                units(units),
                 brief,
                 altitude(),
                 limits(),
@@ -155,7 +155,8 @@ final class SessionOptions {
         return job;
     }
 
-    private UnitSetting units() {
+    /** The units meant when none is said. */
+    static UnitSetting units(String units) {
         return switch (units.toLowerCase(Locale.ROOT)) {
             case "us" -> UnitSetting.US;
             case "metric" -> UnitSetting.METRIC;

@@ -51,7 +51,7 @@ public final class UnderstandCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Grammar grammar = Grammar.standard();
-        UnitSetting setting = units.equalsIgnoreCase("metric") ? UnitSetting.METRIC : UnitSetting.US;
+        UnitSetting setting = SessionOptions.units(units);
         Expectation expectation = Expectations.named(step, setting, grammar);
         if (!words.isEmpty()) {
             console.out().println(line(grammar, String.join(" ", words), expectation));
@@ -72,7 +72,7 @@ public final class UnderstandCommand implements Callable<Integer> {
     private static String line(Grammar grammar, String text, Expectation expectation) {
         List<Interpretation> interpretations = grammar.understand(text, expectation);
         ObjectNode line = JSON.createObjectNode();
-        line.put("words", text);
+        line.put("words", CommandFailure.readable(text));
         line.put(
                 "understood",
                 interpretations.stream().anyMatch(each -> !(each.meaning() instanceof Meaning.NotUnderstood)));

@@ -104,6 +104,13 @@ final class VoiceOptions {
         }
     }
 
+    /** Refuses a voice that there is not, where none speaks too. */
+    void check() {
+        if (voice != null) {
+            choice(voice);
+        }
+    }
+
     private Voice engine() {
         try {
             return choice(voice == null ? "embedded" : voice).open(home());

@@ -147,7 +147,10 @@ final class Flow {
         return step.task() instanceof Task.Measure measure ? Optional.of(measure.quantity()) : Optional.empty();
     }
 
+    /** The set of choices that the step asks for, or that its question leads to. */
     private static Optional<String> chosen(Step step) {
-        return step.task() instanceof Task.Choose choose ? Optional.of(choose.choice()) : Optional.empty();
+        return step.task() instanceof Task.Choose choose
+                ? Optional.of(choose.choice())
+                : step.conclusion().map(Step.Conclusion::slot);
     }
 }

@@ -78,6 +78,7 @@ final class Orders {
             case GUIDE -> voice(draft, false);
             case BRIEF -> voice(draft, true);
             case SKIP, UNKNOWN -> skip(draft, asked);
+            case MEASURE_NOW -> draft.say(Message.of("again.nothing-asked"));
         }
     }
 

@@ -20,6 +20,9 @@ import readback.prompts.text.Wording;
 /** What can be answered by touch at each moment. */
 final class Options {
 
+    /** As many as fit the screen; the refrigerants met most often come first, the others are said or typed. */
+    private static final int MOST = 12;
+
     private final Grammar grammar;
     private final Checklists checklists;
     private final Wording wording;
@@ -53,9 +56,8 @@ final class Options {
             return List.of(fixed("understood"));
         }
         Expectation expectation = session.expectation();
-        return expectation.choice().isPresent()
-                ? choices(expectation.choice().get())
-                : step(state, expectation).map(this::ofTask).orElse(List.of());
+        List<View.Option> answers = step(state, expectation).map(this::ofTask).orElse(List.of());
+        return answers.isEmpty() ? expectation.choice().map(this::choices).orElse(List.of()) : answers;
     }
 
     private static View.Option value(Reading reading) {
@@ -84,6 +86,7 @@ final class Options {
 
     private List<View.Option> choices(String set) {
         return grammar.choices().options(set).stream()
+                .limit(MOST)
                 .map(option -> new View.Option(
                         label(set, option),
                         grammar.choices().phrases(set, option).get(0)))

@@ -15,7 +15,7 @@ import readback.prompts.checklist.Checklists;
 public final class Fingerprints {
 
     private static final List<String> GRAMMAR =
-            List.of("choices.txt", "commands.txt", "quantities.txt", "speech.txt", "units.txt");
+            List.of("choices.txt", "commands.txt", "confusions.csv", "quantities.txt", "speech.txt", "units.txt");
 
     private Fingerprints() {}
 

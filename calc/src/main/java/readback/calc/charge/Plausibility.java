@@ -51,6 +51,20 @@ public final class Plausibility {
         return new Grade.Typical();
     }
 
+    /**
+     * Every value that some system could have, whatever its refrigerant, at sea level: outside it {@link #grade}
+     * refuses for each. In the quantity's own unit of plausible-bands.txt.
+     */
+    public static Grade.Span possible(Quantity quantity) {
+        List<PlausibleBand> bands = PlausibleBand.all(quantity);
+        Unit unit = bands.get(0).possible().unit();
+        double low =
+                bands.stream().mapToDouble(PlausibleBand::refuseBelow).min().orElseThrow();
+        double high =
+                bands.stream().mapToDouble(PlausibleBand::refuseAbove).max().orElseThrow();
+        return new Grade.Span(unit.fromBase(low), unit.fromBase(high), unit);
+    }
+
     private static Optional<Contradiction> contradiction(
             Reading reading, Optional<Refrigerant> refrigerant, Readings soFar, AbsolutePressure atmosphere) {
         Readings all = soFar.with(reading);

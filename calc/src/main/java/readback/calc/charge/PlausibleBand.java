@@ -5,9 +5,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.fluid.Side;
 import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.Unit;
@@ -70,6 +72,28 @@ record PlausibleBand(String scope, Unit unit, List<Double> limits) {
                 .or(() -> find(bands, SATURATION)
                         .map(band -> band.atSaturation(
                                 known, quantity == Quantity.SUCTION_PRESSURE ? Side.DEW : Side.BUBBLE, atmosphere)));
+    }
+
+    /** The bands of a quantity for every system: of each refrigerant and an unknown one, of the largest capacity. */
+    static List<PlausibleBand> all(Quantity quantity) {
+        List<PlausibleBand> all = new ArrayList<>();
+        of(quantity, Optional.empty(), Optional.empty(), Atmosphere.SEA_LEVEL).ifPresent(all::add);
+        List<PlausibleBand> bands = ALL.getOrDefault(quantity, List.of());
+        find(bands, PER_TON).ifPresent(band -> all.add(band.times(mostTons())));
+        if (find(bands, ANY).isEmpty()) {
+            for (Refrigerant refrigerant : Catalogue.standard().all()) {
+                of(quantity, Optional.of(refrigerant), Optional.empty(), Atmosphere.SEA_LEVEL)
+                        .ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    private static double mostTons() {
+        return all(Quantity.CAPACITY).stream()
+                .mapToDouble(band -> Unit.TON_OF_REFRIGERATION.fromBase(band.refuseAbove()))
+                .max()
+                .orElseThrow();
     }
 
     private static Optional<PlausibleBand> find(List<PlausibleBand> bands, String scope) {

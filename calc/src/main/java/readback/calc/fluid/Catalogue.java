@@ -1,6 +1,7 @@
 package readback.calc.fluid;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -19,18 +20,25 @@ public final class Catalogue {
     private final Map<String, Refrigerant> byName = new HashMap<>();
     private final Map<String, Lookup.Unsupported> unsupported = new LinkedHashMap<>();
 
-    private Catalogue(List<Refrigerant> all, Map<String, String> unsupportedReasons) {
+    private final Map<String, List<String>> spokenNames = new LinkedHashMap<>();
+
+    private Catalogue(List<Refrigerant> all, List<CatalogueFacts.Unsupported> unsupportedReasons) {
         this.all = List.copyOf(all);
         for (Refrigerant refrigerant : all) {
             byName.put(key(refrigerant.designation()), refrigerant);
             // The isomer in brackets is often left away: R-1234ze.
             byName.putIfAbsent(key(refrigerant.designation().replaceAll("\\(.*\\)", "")), refrigerant);
+            spokenNames.put(refrigerant.designation(), refrigerant.spokenNames());
             for (String spoken : refrigerant.spokenNames()) {
                 byName.putIfAbsent(key(spoken), refrigerant);
             }
         }
-        unsupportedReasons.forEach(
-                (designation, why) -> unsupported.put(key(designation), new Lookup.Unsupported(designation, why)));
+        for (CatalogueFacts.Unsupported known : unsupportedReasons) {
+            Lookup.Unsupported answer = new Lookup.Unsupported(known.designation(), known.why());
+            unsupported.put(key(known.designation()), answer);
+            known.spokenNames().forEach(spoken -> unsupported.putIfAbsent(key(spoken), answer));
+            spokenNames.put(known.designation(), known.spokenNames());
+        }
     }
 
     /** The catalogue that comes with Readback, read from the installation once. */
@@ -41,6 +49,14 @@ public final class Catalogue {
     /** Every supported refrigerant, those met most often first. */
     public List<Refrigerant> all() {
         return all;
+    }
+
+    /**
+     * How every known refrigerant is called, by designation: the supported ones first, those met most often before the
+     * others, then those that are known by name only. The letter r may be said before a name that begins with a number.
+     */
+    public Map<String, List<String>> spokenNames() {
+        return Collections.unmodifiableMap(spokenNames);
     }
 
     /**

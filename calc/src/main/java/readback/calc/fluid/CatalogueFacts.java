@@ -1,8 +1,8 @@
 package readback.calc.fluid;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,17 +13,16 @@ import readback.calc.fluid.FactLines.Line;
 final class CatalogueFacts {
 
     private final List<RefrigerantFacts> supported = new ArrayList<>();
-    private final Map<String, String> unsupported = new LinkedHashMap<>();
+    private final List<Unsupported> unsupported = new ArrayList<>();
     private @Nullable Entry open;
 
     private CatalogueFacts() {}
 
-    /**
-     * The whole file.
-     *
-     * @param unsupported why, by designation
-     */
-    record Contents(List<RefrigerantFacts> supported, Map<String, String> unsupported) {}
+    /** The whole file. */
+    record Contents(List<RefrigerantFacts> supported, List<Unsupported> unsupported) {}
+
+    /** A refrigerant that is known by name only, and why. */
+    record Unsupported(String designation, String why, List<String> spokenNames) {}
 
     static Contents load() {
         return parse(FactLines.read("refrigerants.txt"));
@@ -36,7 +35,7 @@ final class CatalogueFacts {
             facts.accept(line);
         }
         facts.close();
-        return new Contents(List.copyOf(facts.supported), facts.unsupported);
+        return new Contents(List.copyOf(facts.supported), List.copyOf(facts.unsupported));
     }
 
     private void accept(Line line) {
@@ -47,7 +46,13 @@ final class CatalogueFacts {
             }
             case "unsupported" -> {
                 close();
-                unsupported.put(line.fields().get(0), line.fields().get(1));
+                List<String> fields = line.fields();
+                unsupported.add(new Unsupported(
+                        fields.get(0),
+                        fields.get(1),
+                        Arrays.stream(fields.get(2).split(";", -1))
+                                .map(String::strip)
+                                .toList()));
             }
             default -> {
                 if (open == null) {

@@ -13,6 +13,11 @@ import java.util.Map;
  */
 public record ChoiceSet(String name, List<Phrase> introductions, Map<String, List<Phrase>> options) {
 
+    /** The same set with other options. */
+    ChoiceSet with(Map<String, List<Phrase>> others) {
+        return new ChoiceSet(name, introductions, others);
+    }
+
     static ChoiceSet parse(String name, Map<String, List<String>> section) {
         Map<String, List<Phrase>> options = new LinkedHashMap<>();
         section.forEach((key, items) -> {

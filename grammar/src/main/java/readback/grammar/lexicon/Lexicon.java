@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import readback.calc.fluid.Catalogue;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Unit;
 
@@ -29,8 +31,12 @@ public record Lexicon(
 
     private static final String DEFAULT = "DEFAULT";
 
-    /** The definitions in this module's resources. */
-    public static Lexicon standard() {
+    /**
+     * The definitions in this module's resources, and calc's refrigerants.
+     *
+     * @param heard every word that can be heard
+     */
+    public static Lexicon standard(Set<String> heard) {
         Map<Quantity, QuantityWords> quantities = new EnumMap<>(Quantity.class);
         Definitions quantityFile = Definitions.load("quantities.txt");
         for (Quantity quantity : Quantity.values()) {
@@ -46,7 +52,12 @@ public record Lexicon(
         Map<String, ChoiceSet> choices = new LinkedHashMap<>();
         Definitions.load("choices.txt").sections().forEach((name, section) -> {
             if (!name.isEmpty()) {
-                choices.put(name, ChoiceSet.parse(name, section));
+                ChoiceSet set = ChoiceSet.parse(name, section);
+                choices.put(
+                        name,
+                        name.equals(RefrigerantNames.SET)
+                                ? set.with(RefrigerantNames.of(Catalogue.standard(), heard))
+                                : set);
             }
         });
         Map<String, List<Phrase>> commands = new LinkedHashMap<>();

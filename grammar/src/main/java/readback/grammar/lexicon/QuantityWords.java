@@ -1,10 +1,13 @@
 package readback.grammar.lexicon;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import readback.calc.charge.Grade;
+import readback.calc.charge.Plausibility;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -31,6 +34,9 @@ public record QuantityWords(
         List<Sample> metric,
         Reading lowest,
         Reading highest) {
+
+    /** Conversion to SI and back leaves 400 as 399.99999999999994. */
+    private static final int LIMIT_DECIMALS = 6;
 
     public QuantityWords {
         names = List.copyOf(names);
@@ -97,8 +103,7 @@ public record QuantityWords(
 
     static QuantityWords parse(Definitions definitions, Quantity quantity) {
         String section = quantity.name();
-        String[] possible = definitions.required(section, "possible").get(0).split(" ", 3);
-        Unit unit = Unit.valueOf(possible[0]);
+        Grade.Span possible = Plausibility.possible(quantity);
         Set<Unit> units = new TreeSet<>();
         for (String name : definitions.items(section, "units")) {
             units.add(Unit.valueOf(name));
@@ -118,8 +123,12 @@ public record QuantityWords(
                 definitions.required(section, "metric").stream()
                         .map(Sample::parse)
                         .toList(),
-                new Reading(quantity, new BigDecimal(possible[1]), unit),
-                new Reading(quantity, new BigDecimal(possible[2]), unit));
+                new Reading(quantity, limit(possible.low()), possible.unit()),
+                new Reading(quantity, limit(possible.high()), possible.unit()));
+    }
+
+    private static BigDecimal limit(double value) {
+        return BigDecimal.valueOf(value).setScale(LIMIT_DECIMALS, RoundingMode.HALF_UP);
     }
 
     static List<Phrase> phrases(List<String> items) {

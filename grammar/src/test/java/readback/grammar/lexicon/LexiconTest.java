@@ -2,6 +2,7 @@ package readback.grammar.lexicon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static readback.calc.quantity.Quantity.LINE_LENGTH;
 import static readback.calc.quantity.Quantity.NAMEPLATE_CHARGE;
 import static readback.calc.quantity.Quantity.OUTDOOR_TEMPERATURE;
@@ -14,13 +15,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import readback.calc.charge.Grade;
+import readback.calc.charge.Plausibility;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
+import readback.grammar.AcousticModel;
 
 class LexiconTest {
 
-    private static final Lexicon LEXICON = Lexicon.standard();
+    private static final Lexicon LEXICON =
+            Lexicon.standard(AcousticModel.bundled().words());
 
     private static QuantityWords words(Quantity quantity) {
         return Optional.ofNullable(LEXICON.quantities().get(quantity)).orElseThrow();
@@ -60,7 +65,7 @@ class LexiconTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-15, true", "-15.1, false", "450, true", "450.1, false", "118, true"})
+    @CsvSource({"-14.5, true", "-15.1, false", "410, true", "600, false", "118, true"})
     void whatCanBeEndsAtTheLimits(String value, boolean possible) {
         assertThat(words(SUCTION_PRESSURE).canBe(Reading.of(SUCTION_PRESSURE, value)))
                 .isEqualTo(possible);
@@ -78,6 +83,21 @@ class LexiconTest {
     void whatIsUsualSpansTheSamplesOfBothSystems(String value, Unit unit, boolean usual) {
         assertThat(words(OUTDOOR_TEMPERATURE).isUsual(new Reading(OUTDOOR_TEMPERATURE, new BigDecimal(value), unit)))
                 .isEqualTo(usual);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Quantity.class)
+    void whatCanBeIsWhatIsPlausible(Quantity quantity) {
+        Grade.Span possible = Plausibility.possible(quantity);
+
+        assertThat(words(quantity).lowest().in(possible.unit())).isCloseTo(possible.low(), within(1e-6));
+        assertThat(words(quantity).highest().in(possible.unit())).isCloseTo(possible.high(), within(1e-6));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"DISCHARGE_LINE_TEMPERATURE, 360", "CAPACITY, 0.3", "RUN_TIME, 1440", "AIRFLOW, 12000"})
+    void aValueThatCalcAllowsCanBe(Quantity quantity, String value) {
+        assertThat(words(quantity).canBe(Reading.of(quantity, value))).isTrue();
     }
 
     @Test
