@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.InstrumentAccuracy;
-import readback.calc.charge.TemperatureSplit;
 import readback.calc.circuit.TubeSize;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.procedure.LineCharge;
 import readback.calc.procedure.RestingPressure;
+import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
 import readback.calc.procedure.VacuumCriterion;
 import readback.calc.procedure.VacuumDecay;
@@ -77,20 +77,19 @@ final class Reports {
         if (dry.isEmpty() || wet.isEmpty() || supply.isEmpty()) {
             return Optional.empty();
         }
-        TemperatureDifference actual = dry.get().minus(supply.get());
-        Optional<TemperatureDifference> target = TemperatureSplit.target(dry.get(), wet.get());
-        if (target.isEmpty()) {
+        Optional<SplitCheck.Result> split = SplitCheck.judge(
+                dry.get(), wet.get(), supply.get(), assessment.settings().limits());
+        if (split.isEmpty()) {
             return Optional.of(new Report("airflow outside-table", List.of(Message.of("airflow.outside-table"))));
         }
-        double by = Math.round(actual.minus(target.get()).fahrenheit() * 10) / 10.0;
-        double limit = 3; // RA3.2.2.7: the installer's limit
-        String outcome = by > limit ? "too-little-air" : by < -limit ? "repeat" : "sufficient";
+        String outcome = Assessment.nameOf(split.get().outcome());
         return Optional.of(new Report(
-                "airflow " + outcome + " split=" + tenths(actual) + " target=" + tenths(target.get()),
+                "airflow " + outcome + " split=" + tenths(split.get().actual()) + " target="
+                        + tenths(split.get().target()),
                 List.of(
                         Message.of("airflow.split")
-                                .with("value", Fact.difference(actual, units))
-                                .with("target", Fact.difference(target.get(), units)),
+                                .with("value", Fact.difference(split.get().actual(), units))
+                                .with("target", Fact.difference(split.get().target(), units)),
                         Message.of("airflow." + outcome))));
     }
 
@@ -203,7 +202,7 @@ final class Reports {
                     "resting-pressure " + outcome + " excess="
                             + Math.round(result.excess().pascals()) + "Pa",
                     List.of(
-                            Message.of("resting-pressure.saturation").with("pressure", pressure(result.saturation())),
+                            Message.of("resting-pressure.compared").with("pressure", pressure(result.saturation())),
                             Message.of("resting-pressure." + outcome))));
         } catch (OutOfRangeException e) {
             return Optional.of(
