@@ -114,7 +114,7 @@ final class ValueSearch {
         for (Utterance.Match match : utterance.matches(at)) {
             if (match.item() instanceof Item.Name name) {
                 for (int place : utterance.afterOptional(match.end(), Item.Word.LINK)) {
-                    for (Amounts.Amount amount : amounts.of(name, place)) {
+                    for (Amounts.Amount amount : amounts.of(clear(name), place)) {
                         take(amount, score * weight(name), replacing);
                     }
                 }
@@ -124,12 +124,20 @@ final class ValueSearch {
 
     /** A name that can mean several quantities means the one that was asked for. */
     private double weight(Item.Name name) {
-        boolean asked = utterance
+        return asked(name) ? 1 : name.weight();
+    }
+
+    /** And then it needs no unit: at "liquid line size?" "liquid line three eighths" is a size. */
+    private Item.Name clear(Item.Name name) {
+        return name.unitOnly() && asked(name) ? new Item.Name(name.words(), 1, false) : name;
+    }
+
+    private boolean asked(Item.Name name) {
+        return utterance
                 .expectation()
                 .quantity()
                 .filter(name.words().quantity()::equals)
                 .isPresent();
-        return asked ? 1 : name.weight();
     }
 
     private void numberFirst(int at, double score, boolean replacing) {
@@ -179,7 +187,7 @@ final class ValueSearch {
             for (Utterance.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name) {
                     double natural = score * NUMBER_FIRST * weight(name);
-                    for (Amounts.Amount amount : amounts.of(name, at)) {
+                    for (Amounts.Amount amount : amounts.of(clear(name), at)) {
                         boolean nameIsUnit = place == end && amount.end() > end && amount.end() <= match.end();
                         if (amount.end() == end || nameIsUnit) {
                             take(

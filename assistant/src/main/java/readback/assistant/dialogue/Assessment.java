@@ -274,12 +274,6 @@ public final class Assessment implements Situation {
         return sheet.answer(slot).flatMap(Sheet::readingOf);
     }
 
-    /** The time between two answers; empty unless both were given. */
-    Optional<Duration> between(String first, String second) {
-        return sheet.answer(first)
-                .flatMap(from -> sheet.answer(second).map(to -> Duration.between(from.at(), to.at())));
-    }
-
     @Override
     public boolean answered(String slot) {
         return sheet.answer(slot).isPresent();
@@ -314,6 +308,7 @@ public final class Assessment implements Situation {
                 .flatMap(each -> each.conditions().stream())
                 .anyMatch(condition -> nameOf(condition.condition()).equals(finding));
         return failed
+                || Holds.found(this, finding)
                 || diagnosis()
                         .flatMap(Diagnosis::next)
                         .filter(NextObservation.Look.class::isInstance)
@@ -329,6 +324,13 @@ public final class Assessment implements Situation {
         return judgement()
                 .filter(each -> each.verdict().kind() != Verdict.Kind.INCOMPLETE)
                 .map(this::line);
+    }
+
+    /** What was missing of the settling time when these readings were begun; empty where it was over or not needed. */
+    Optional<Duration> early() {
+        return rounds.isEmpty()
+                ? Optional.empty()
+                : Optional.of(rounds.get(rounds.size() - 1).early()).filter(missing -> !missing.isZero());
     }
 
     private String line(Judgement judgement) {
@@ -347,6 +349,7 @@ public final class Assessment implements Situation {
                 .valveCheck()
                 .ifPresent(check -> line.add("valve=" + nameOf(check.superheat().position())));
         judgement.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
+        early().ifPresent(missing -> line.add("measured-early=" + missing));
         judgement.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
             diagnosis()

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -235,6 +236,8 @@ public final class Dialogue {
             intake.values(draft, correction.readings(), doubtful, true);
         } else if (meaning instanceof Meaning.Choice choice) {
             orders.choose(draft, choice);
+        } else if (Intake.isOrder(meaning, Command.SKIP) && cutsAWaitShort(draft)) {
+            return;
         } else if (meaning instanceof Meaning.Ordered ordered) {
             orders.carryOut(draft, ordered);
         } else if (meaning instanceof Meaning.Note note) {
@@ -244,6 +247,14 @@ public final class Dialogue {
         } else if (meaning instanceof Meaning.NotUnderstood reason) {
             complain(draft, reason);
         }
+    }
+
+    /** "I will measure now": ends a wait that may be cut short. */
+    private boolean cutsAWaitShort(Draft draft) {
+        Optional<Step> asked = flow.next(draft.state()).filter(Step::optional);
+        asked.filter(step -> step.task() instanceof Task.Await)
+                .ifPresent(step -> waiting.cutShort(draft, step, ((Task.Await) step.task()).duration()));
+        return asked.filter(step -> step.task() instanceof Task.Await).isPresent();
     }
 
     private Turn between(Draft draft, Decision.AskBetween between) {
@@ -328,7 +339,9 @@ public final class Dialogue {
         }
         draft.say(waiting.left(draft, step)
                 .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
-                .orElseGet(() -> Prompts.ask(step, draft.conversation())));
+                .orElseGet(() -> Flow.asksAgain(step, draft.state())
+                        ? Prompts.repeat(step)
+                        : Prompts.ask(step, draft.conversation())));
         draft.become(draft.conversation().asking(step.id()));
     }
 
@@ -385,8 +398,16 @@ public final class Dialogue {
                 .orElse(TemperatureDifference.kelvins(0));
         Sheet cleared = draft.sheet().withoutAll(flow.repeatedSlots(draft.state()));
         draft.become(
-                draft.state().measuringAgain(new Round(deviation, assessment.movedNow()), cleared, Assessment.CHARGE));
+                draft.state().measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Assessment.CHARGE));
         draft.say(Message.of("round.next"));
+    }
+
+    /** What was missing of the settling time. */
+    private static Duration early(Draft draft) {
+        return draft.sheet().answers().values().stream()
+                .filter(Answer.Passed.class::isInstance)
+                .map(answer -> ((Answer.Passed) answer).missing())
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     private Effect.Listen listen(Draft draft) {

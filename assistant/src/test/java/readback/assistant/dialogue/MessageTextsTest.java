@@ -42,6 +42,7 @@ import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
 import readback.calc.procedure.VacuumDecay;
+import readback.calc.procedure.WeighIn;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
@@ -61,6 +62,7 @@ class MessageTextsTest {
             Map.entry("airflow.", names(SplitCheck.Outcome.values())),
             Map.entry("evacuation.", names(VacuumDecay.Outcome.values())),
             Map.entry("pressure-test.", names(StandingPressure.Outcome.values())),
+            Map.entry("weighed-in.", names(WeighIn.Outcome.values())),
             Map.entry("resting-pressure.", names(RestingPressure.Outcome.values())),
             Map.entry("reason.", names(Verdict.DoNotCharge.Reason.values())),
             Map.entry("finding.", List.of("superheat", "subcooling")),
