@@ -264,8 +264,12 @@ public final class Assessment implements Situation {
         return cautions;
     }
 
-    /** How likely a value is beside what is known. */
+    /** How likely a value is beside what is known. What is weighed into an empty system is a whole charge. */
     Grade grade(Reading reading) {
+        if (reading.quantity() == Quantity.REFRIGERANT_ADDED && Holds.found(this, Holds.CHARGE_TO_WEIGH)) {
+            Reading charge = new Reading(Quantity.NAMEPLATE_CHARGE, reading.value(), reading.unit());
+            return Plausibility.grade(charge, refrigerant, readings.without(Quantity.NAMEPLATE_CHARGE));
+        }
         return Plausibility.grade(reading, refrigerant, readings.without(reading.quantity()));
     }
 

@@ -97,6 +97,12 @@ public final class Dialogue {
                             : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
             return proceed(draft);
         }
+        if (event instanceof Event.ClockChanged changed) {
+            draft.understoodAs("clock changed by " + changed.by());
+            draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
+                    .with("minutes", Waiting.minutes(changed.by().abs())));
+            return draft.turn(Optional.of(listen(draft)));
+        }
         if (event instanceof Event.Resumed) {
             draft.understoodAs("resumed");
             draft.say(orders.whereWeAre(draft));
@@ -374,8 +380,8 @@ public final class Dialogue {
             return false;
         }
         Optional<String> before = draft.state().announced(name);
-        boolean same = before.map(Report::kindOf)
-                .filter(Report.kindOf(report.get().recorded())::equals)
+        boolean same = before.map(recorded -> Report.kindOf(name, recorded))
+                .filter(Report.kindOf(name, report.get().recorded())::equals)
                 .isPresent();
         before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
         if (!same) {

@@ -18,6 +18,11 @@ final class Holds {
     static final String VACUUM_LIMIT = "vacuum-limit";
     static final String VACUUM_ISOLATED = "vacuum-isolated";
 
+    /** A finding: the job is the weigh-in and its charge is worked out. */
+    static final String CHARGE_TO_WEIGH = "charge-to-weigh";
+
+    private static final String WEIGH_IN = "weigh-in";
+
     private Holds() {}
 
     /** Whether the finding, by the name that checklists use, holds now; false for the names of others. */
@@ -35,7 +40,8 @@ final class Holds {
                         .find(Quantity.INCLUDED_LINE_LENGTH)
                         .filter(length -> length.base() > 0)
                         .isPresent();
-            case "charge-to-weigh" -> new WeighInReports(assessment).charge().isPresent();
+            case CHARGE_TO_WEIGH -> assessment.jobs().get(assessment.jobs().size() - 1).equals(WEIGH_IN)
+                        && new WeighInReports(assessment).charge().isPresent();
             default -> false;
         };
     }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
@@ -92,12 +93,33 @@ final class Waiting {
      * Waits of the current job whose reason was taken back, as when an amount was scratched: their timers are stopped.
      */
     void giveUp(Draft draft) {
+        beginAgain(draft);
         for (String id : draft.state().waits().keySet()) {
             Optional<Job.Placed> placed = flow.job(draft.state()).step(id);
             if (placed.isPresent() && !needed(draft, id)) {
                 draft.become(draft.state().notWaiting(id));
                 stopTimers(draft, id);
             }
+        }
+    }
+
+    /** Where a hold has to be begun anew, what was measured after it counts no longer. */
+    private void beginAgain(Draft draft) {
+        List<Step> steps =
+                flow.applicable(draft.state()).map(Job.Placed::step).toList();
+        Set<String> after = steps.stream()
+                .dropWhile(step -> !Flow.asksAgain(step, draft.state()))
+                .dropWhile(step -> !(step.task() instanceof Task.Await))
+                .filter(step -> step.task() instanceof Task.Await || step.task() instanceof Task.Measure)
+                .map(Step::slot)
+                .filter(slot -> draft.sheet().answer(slot).isPresent())
+                .collect(Collectors.toSet());
+        if (!after.isEmpty()) {
+            draft.become(draft.sheet().withoutAll(after));
+            steps.stream()
+                    .map(Step::task)
+                    .filter(Task.Judge.class::isInstance)
+                    .forEach(task -> draft.become(draft.state().withdrawing(((Task.Judge) task).report())));
         }
     }
 

@@ -81,6 +81,9 @@ final class WeighInReports {
     }
 
     Optional<Report> weighed() {
+        if (worked().filter(target -> !(target instanceof WeighIn.Target.Charge)).isPresent()) {
+            return Optional.of(new Report("weighed-in nothing", List.of()));
+        }
         Optional<Reading> added = assessment.readings().find(Quantity.REFRIGERANT_ADDED);
         return charge().flatMap(charge -> added.map(reading -> {
             Mass in = Mass.kilograms(reading.base());

@@ -75,7 +75,7 @@ public final class Board implements Audience {
             heard = new View.Heard(first, false, turn.outcome().understood().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
         }
         warnedOf = turn.outcome().cautions();
-        asks = !(event instanceof Event.DeviceLost);
+        asks = !(event instanceof Event.DeviceLost || event instanceof Event.ClockChanged);
     }
 
     @Override
