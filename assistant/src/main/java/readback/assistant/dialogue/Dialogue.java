@@ -403,8 +403,8 @@ public final class Dialogue {
                 .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
                 .orElse(TemperatureDifference.kelvins(0));
         Sheet cleared = draft.sheet().withoutAll(flow.repeatedSlots(draft.state()));
-        draft.become(
-                draft.state().measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Assessment.CHARGE));
+        draft.become(draft.state()
+                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Assessment.CHARGE));
         draft.say(Message.of("round.next"));
     }
 

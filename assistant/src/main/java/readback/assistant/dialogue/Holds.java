@@ -40,7 +40,8 @@ final class Holds {
                         .find(Quantity.INCLUDED_LINE_LENGTH)
                         .filter(length -> length.base() > 0)
                         .isPresent();
-            case CHARGE_TO_WEIGH -> assessment.jobs().get(assessment.jobs().size() - 1).equals(WEIGH_IN)
+            case CHARGE_TO_WEIGH ->
+                assessment.jobs().get(assessment.jobs().size() - 1).equals(WEIGH_IN)
                         && new WeighInReports(assessment).charge().isPresent();
             default -> false;
         };

@@ -137,11 +137,12 @@ final class Reports {
         }
         VacuumCriterion criterion = Holds.criterion(assessment);
         String name = Assessment.nameOf(VacuumDecay.judge(samples, criterion));
-        double slope = Unit.MICRON.fromBase(VacuumDecay.pascalsPerMinute(samples).orElse(0));
+        double slope =
+                Unit.MICRON.fromBase(VacuumDecay.pascalsPerMinute(samples).orElse(0));
         return Optional.of(new Report(
                 "evacuation " + name + " slope=" + Math.round(slope) + "micron/min limit="
-                        + Math.round(Unit.MICRON.fromBase(
-                                criterion.mustStayBelow().pascals())) + "micron",
+                        + Math.round(
+                                Unit.MICRON.fromBase(criterion.mustStayBelow().pascals())) + "micron",
                 List.of(
                         Message.of("evacuation.slope")
                                 .with("slope", new Fact.Amount(rounded(slope, 0), Unit.MICRON))

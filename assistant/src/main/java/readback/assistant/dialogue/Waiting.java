@@ -105,8 +105,7 @@ final class Waiting {
 
     /** Where a hold has to be begun anew, what was measured after it counts no longer. */
     private void beginAgain(Draft draft) {
-        List<Step> steps =
-                flow.applicable(draft.state()).map(Job.Placed::step).toList();
+        List<Step> steps = flow.applicable(draft.state()).map(Job.Placed::step).toList();
         Set<String> after = steps.stream()
                 .dropWhile(step -> !Flow.asksAgain(step, draft.state()))
                 .dropWhile(step -> !(step.task() instanceof Task.Await))

@@ -39,8 +39,7 @@ final class WeighInReports {
             return Optional.empty();
         }
         // of a line that is not there any size will do
-        Reading includedTube =
-                assessment.reading("included-tube-size").orElse(tube.get());
+        Reading includedTube = assessment.reading("included-tube-size").orElse(tube.get());
         return Optional.of(WeighIn.target(
                 refrigerant.get(),
                 Mass.kilograms(nameplate.get().base()),
@@ -75,13 +74,14 @@ final class WeighInReports {
                     .with("amount", mass(readback.calc.procedure.LineCharge.FILTER_DRIER)));
         }
         messages.add(Message.of("weigh-in.total").with("amount", mass(charge.total())));
-        messages.add(Message.of(
-                charge.basis() == WeighIn.Basis.PUBLISHED ? "weigh-in.published" : "weigh-in.computed"));
+        messages.add(
+                Message.of(charge.basis() == WeighIn.Basis.PUBLISHED ? "weigh-in.published" : "weigh-in.computed"));
         return new Report("weigh-in " + grams(charge.total()), messages);
     }
 
     Optional<Report> weighed() {
-        if (worked().filter(target -> !(target instanceof WeighIn.Target.Charge)).isPresent()) {
+        if (worked().filter(target -> !(target instanceof WeighIn.Target.Charge))
+                .isPresent()) {
             return Optional.of(new Report("weighed-in nothing", List.of()));
         }
         Optional<Reading> added = assessment.readings().find(Quantity.REFRIGERANT_ADDED);

@@ -59,8 +59,10 @@ class GoldenCoverageTest {
             String understood = turn.outcome().understood();
             before.forEach(checklist -> ORDERS.add(agreement(understood.split(" ", 2)[0]) + " in " + checklist));
             CAUTIONS.addAll(turn.outcome().cautions());
-            turn.state().announced().values().forEach(outcome ->
-                    OUTCOMES.add(Report.kindOf("", outcome).replaceAll(" \\d+g$", " charge")));
+            turn.state()
+                    .announced()
+                    .values()
+                    .forEach(outcome -> OUTCOMES.add(Report.kindOf("", outcome).replaceAll(" \\d+g$", " charge")));
             turn.outcome().verdict().ifPresent(verdict -> VERDICTS.add(verdict.split(" ", 2)[0]));
             turn.state().sheet().option(Assessment.METERING_DEVICE).ifPresent(DEVICES::add);
             turn.state().conversation().asked().ifPresent(STEPS::add);

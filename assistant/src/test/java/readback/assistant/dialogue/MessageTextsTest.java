@@ -48,9 +48,9 @@ import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 
 /**
- * Every message that the dialogue can make has a text, and every place of the text is filled.
- * The messages are read from the sources, so none can be forgotten; what a key is made of besides its literal parts
- * stands in {@link #ENDINGS}.
+ * Every message that the dialogue can make has a text, and every place of the text is filled. The messages are read
+ * from the sources, so none can be forgotten; what a key is made of besides its literal parts stands in
+ * {@link #ENDINGS}.
  */
 class MessageTextsTest {
 
@@ -216,14 +216,14 @@ class MessageTextsTest {
         }
 
         @Override
-        public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
+        public Void visitMethodInvocation(MethodInvocationTree call, Void unused) {
             if (call.getMethodSelect().toString().equals("Message.of")) {
                 String file = unit.getSourceFile().getName();
                 String where = file.substring(file.lastIndexOf('/') + 1) + ":"
                         + unit.getLineMap().getLineNumber(position(call));
                 parts(call.getArguments().get(0)).forEach(key -> made.add(new Made(key, facts(), where)));
             }
-            return super.visitMethodInvocation(call, nothing);
+            return super.visitMethodInvocation(call, null);
         }
 
         private long position(Tree call) {

@@ -104,7 +104,8 @@ class LiveSessionTest {
                         List.of()),
                 new LiveSession.Settings(ListeningMode.OPEN, false, -55, Mouth.Manner.PLAIN, keepsSound),
                 SteadyClock.from(
-                        clock, () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
+                        clock,
+                        () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
         running = CompletableFuture.supplyAsync(() -> live.run(opener));
     }
 

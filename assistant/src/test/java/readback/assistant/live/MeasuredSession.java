@@ -82,7 +82,8 @@ final class MeasuredSession implements AutoCloseable {
                         List.of()),
                 settings,
                 SteadyClock.from(
-                        clock, () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
+                        clock,
+                        () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
     }
 
     LiveSession live() {

@@ -77,13 +77,16 @@ public final class VacuumDecay {
     }
 
     /**
-     * Pascals a minute from the first sample to the last; empty for fewer than two samples or no time between them.
-     * A leak of the same size raises a smaller circuit faster.
+     * Pascals a minute from the first sample to the last; empty for fewer than two samples or no time between them. A
+     * leak of the same size raises a smaller circuit faster.
      */
     public static OptionalDouble pascalsPerMinute(List<Sample> samples) {
         List<Sample> ordered =
                 samples.stream().sorted(Comparator.comparing(Sample::elapsed)).toList();
-        if (ordered.size() < 2 || ordered.get(0).elapsed().equals(ordered.get(ordered.size() - 1).elapsed())) {
+        if (ordered.size() < 2
+                || ordered.get(0)
+                        .elapsed()
+                        .equals(ordered.get(ordered.size() - 1).elapsed())) {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(60 * rate(ordered.get(0), ordered.get(ordered.size() - 1)));

@@ -66,8 +66,7 @@ public final class WeighIn {
      *
      * @param filterDriers how many were added beyond what the nameplate covers
      */
-    public static Target target(
-            Refrigerant refrigerant, Mass nameplate, Line built, Line included, int filterDriers) {
+    public static Target target(Refrigerant refrigerant, Mass nameplate, Line built, Line included, int filterDriers) {
         boolean published = LineCharge.kilogramsPerMetre(refrigerant, built.liquidTubeMetres())
                         .isPresent()
                 && LineCharge.kilogramsPerMetre(refrigerant, included.liquidTubeMetres())
@@ -79,8 +78,8 @@ public final class WeighIn {
         if (rate.isEmpty() || includedRate.isEmpty()) {
             return new Target.UnknownTube();
         }
-        Mass adjustment = LineCharge.adjustment(
-                rate.get(), built.lengthMetres(), includedRate.get(), included.lengthMetres());
+        Mass adjustment =
+                LineCharge.adjustment(rate.get(), built.lengthMetres(), includedRate.get(), included.lengthMetres());
         try {
             return new Target.Charge(LineCharge.weighIn(nameplate, adjustment, filterDriers), adjustment, basis);
         } catch (OutOfRangeException e) {

@@ -45,7 +45,9 @@ class VacuumDecayTest {
                 .isEqualTo(Outcome.NOT_DEEP_ENOUGH);
     }
 
-    /** An even climb is a leak, however low it stands yet (UFGS 15182, 3.3.3, allows 500 at the end, not a thousand). */
+    /**
+     * An even climb is a leak, however low it stands yet (UFGS 15182, 3.3.3, allows 500 at the end, not a thousand).
+     */
     @Test
     void an_even_climb_to_990_is_no_tight_circuit() {
         assertThat(judge(VacuumCriterion.FIELD, at(0, 450), at(5, 720), at(10, 990)))

@@ -100,7 +100,8 @@ class WordingTest {
                     .as("step." + step.id() + suffix)
                     .isTrue();
         }
-        boolean asksAgain = !step.again().equals(new readback.prompts.checklist.Condition.Not(
+        boolean asksAgain = !step.again()
+                .equals(new readback.prompts.checklist.Condition.Not(
                         new readback.prompts.checklist.Condition.Always()));
         assertThat(ENGLISH.has("step." + step.id() + ".repeat"))
                 .as(step.id() + ".repeat")
