@@ -127,7 +127,7 @@ class SessionRecordTest {
         RecordedSession read = RecordedSession.read(file);
 
         assertThat(read.entries()).isEqualTo(entries().subList(0, 7));
-        assertThat(read.fault().orElseThrow().toString()).startsWith("line 8 was cut off while it was written");
+        assertThat(read.fault().orElseThrow().toString()).startsWith("line 9 was cut off while it was written");
     }
 
     @Test
