@@ -121,7 +121,7 @@ final class ValueSearch {
         for (Utterance.Match match : utterance.matches(at)) {
             if (match.item() instanceof Item.Name name) {
                 for (int place : utterance.afterOptional(match.end(), Item.Word.LINK)) {
-                    for (Amounts.Amount amount : amounts.of(name, place)) {
+                    for (Amounts.Amount amount : amounts.of(clear(name), place)) {
                         take(amount, naming(at, match, name, amount), score * weight(name), replacing);
                     }
                 }
@@ -131,12 +131,20 @@ final class ValueSearch {
 
     /** A name that can mean several quantities means the one that was asked for. */
     private double weight(Item.Name name) {
-        boolean asked = utterance
+        return asked(name) ? 1 : name.weight();
+    }
+
+    /** And then it needs no unit: at "liquid line size?" "liquid line three eighths" is a size. */
+    private Item.Name clear(Item.Name name) {
+        return name.unitOnly() && asked(name) ? new Item.Name(name.words(), 1, false) : name;
+    }
+
+    private boolean asked(Item.Name name) {
+        return utterance
                 .expectation()
                 .quantity()
                 .filter(name.words().quantity()::equals)
                 .isPresent();
-        return asked ? 1 : name.weight();
     }
 
     private void numberFirst(int at, double score, boolean replacing) {
@@ -186,7 +194,7 @@ final class ValueSearch {
             for (Utterance.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name) {
                     double natural = score * NUMBER_FIRST * weight(name);
-                    for (Amounts.Amount amount : amounts.of(name, at)) {
+                    for (Amounts.Amount amount : amounts.of(clear(name), at)) {
                         boolean nameIsUnit = place == end && amount.end() > end && amount.end() <= match.end();
                         if (amount.end() == end || nameIsUnit) {
                             take(

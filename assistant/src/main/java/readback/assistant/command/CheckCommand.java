@@ -1,7 +1,6 @@
 package readback.assistant.command;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.ear.Ear;
+import readback.assistant.session.SteadyClock;
 
 /** The main job: a charge check, from the refrigerant to the verdict. */
 @Command(
@@ -78,11 +78,11 @@ public final class CheckCommand implements Callable<Integer> {
         voice.check();
         Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
-            new LiveCheck(desk, console, Clock.systemUTC())
+            new LiveCheck(desk, console, SteadyClock.system())
                     .run(new LiveCheck.Wishes(session, ear, voice, live, Optional.ofNullable(resume), json));
             return 0;
         }
-        SessionRunner runner = new SessionRunner(desk, console, Clock.systemUTC());
+        SessionRunner runner = new SessionRunner(desk, console, SteadyClock.system());
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {
             if (typed) {

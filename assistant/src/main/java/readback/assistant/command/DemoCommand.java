@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.ear.Ear;
+import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Recording;
 
 /** Plays a recorded service call through the whole path. */
@@ -66,7 +66,7 @@ public final class DemoCommand implements Callable<Integer> {
         Desk desk = Desk.standard();
         console.out().println("A synthetic recording: text-to-speech voices and fan noise, an invented service call.");
         List<AudioFiles.Playable> recordings = List.of(recording());
-        SessionRunner runner = new SessionRunner(desk, console, Clock.systemUTC());
+        SessionRunner runner = new SessionRunner(desk, console, SteadyClock.system());
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try (Ear listening = ear.open(desk.grammar(), console)) {
             SessionRunner.Plan plan = new SessionRunner.Plan(

@@ -2,7 +2,6 @@ package readback.assistant.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +28,7 @@ import readback.assistant.screen.TerminalFace;
 import readback.assistant.session.Audience;
 import readback.assistant.session.PlainAudience;
 import readback.assistant.session.Session;
+import readback.assistant.session.SteadyClock;
 import readback.assistant.voice.Voice;
 import readback.prompts.text.Message;
 
@@ -40,9 +40,9 @@ final class LiveCheck {
 
     private final Desk desk;
     private final Console console;
-    private final Clock clock;
+    private final SteadyClock clock;
 
-    LiveCheck(Desk desk, Console console, Clock clock) {
+    LiveCheck(Desk desk, Console console, SteadyClock clock) {
         this.desk = desk;
         this.console = console;
         this.clock = clock;
@@ -209,6 +209,7 @@ final class LiveCheck {
     }
 
     private void run(LiveSession running, Ready ready, List<Audience> more) {
+        ready.resumption().ifPresent(old -> clock.goOnAs(Session.clockChanges(old.session())));
         Instant start = clock.instant();
         SessionRunner runner = new SessionRunner(desk, console, clock);
         SessionOptions.Keeping keeping = ready.wishes().session().keeping();

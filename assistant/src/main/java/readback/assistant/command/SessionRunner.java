@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -31,6 +30,7 @@ import readback.assistant.session.Audience;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.PlainAudience;
 import readback.assistant.session.Session;
+import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Samples;
 import readback.grammar.Hypothesis;
 
@@ -52,9 +52,9 @@ final class SessionRunner {
 
     private final Desk desk;
     private final Console console;
-    private final Clock clock;
+    private final SteadyClock clock;
 
-    SessionRunner(Desk desk, Console console, Clock clock) {
+    SessionRunner(Desk desk, Console console, SteadyClock clock) {
         this.desk = desk;
         this.console = console;
         this.clock = clock;
@@ -73,6 +73,7 @@ final class SessionRunner {
             try {
                 String line = console.in().readLine();
                 while (line != null && !session.closed()) {
+                    clock.changed().ifPresent(by -> session.on(new Event.ClockChanged(clock.instant(), by)));
                     alarm.ring(session, clock.instant());
                     if (!line.isBlank()) {
                         session.on(new Event.Heard(
@@ -182,8 +183,9 @@ final class SessionRunner {
 
     /** Goes on with a session that was left without an end, in its own record and with its own settings. */
     void resume(Path session, Plan plan, Input input) {
-        Instant start = clock.instant();
         SessionRecord.Resumption resumption = reopened(session);
+        clock.goOnAs(Session.clockChanges(resumption.session()));
+        Instant start = clock.instant();
         try (SessionRecord record = resumption.record()) {
             run(
                     plan,

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.time.Instant;
 import readback.calc.quantity.Reading;
 
@@ -18,6 +19,14 @@ public sealed interface Answer {
 
     /** An option of a choice set, or "yes", "no" or "done". */
     record Option(Instant at, String option) implements Answer {}
+
+    /**
+     * A wait that is over.
+     *
+     * @param since when it began
+     * @param missing what was left of it when the technician cut it short; zero when the time was over
+     */
+    record Passed(Instant at, Instant since, Duration missing) implements Answer {}
 
     /** Passed over on request, or not known. */
     record Skipped(Instant at) implements Answer {}

@@ -288,20 +288,18 @@ public final class Assessment implements Situation {
         return LiquidReturn.cautions(refrigerant, air, readings, Cautions.LEAST_SAFE_SUPERHEAT);
     }
 
-    /** How likely a value is beside what is known. */
+    /** How likely a value is beside what is known. What is weighed into an empty system is a whole charge. */
     Grade grade(Reading reading) {
+        if (reading.quantity() == Quantity.REFRIGERANT_ADDED && Holds.found(this, Holds.CHARGE_TO_WEIGH)) {
+            Reading charge = new Reading(Quantity.NAMEPLATE_CHARGE, reading.value(), reading.unit());
+            return Plausibility.grade(charge, refrigerant, readings.without(Quantity.NAMEPLATE_CHARGE));
+        }
         return Plausibility.grade(reading, refrigerant, readings.without(reading.quantity()));
     }
 
     /** The reading in a slot that a procedure uses more than once. */
     Optional<Reading> reading(String slot) {
         return sheet.answer(slot).flatMap(Sheet::readingOf);
-    }
-
-    /** The time between two answers; empty unless both were given. */
-    Optional<Duration> between(String first, String second) {
-        return sheet.answer(first)
-                .flatMap(from -> sheet.answer(second).map(to -> Duration.between(from.at(), to.at())));
     }
 
     @Override
@@ -343,6 +341,7 @@ public final class Assessment implements Situation {
                 .flatMap(each -> each.conditions().stream())
                 .anyMatch(condition -> nameOf(condition.condition()).equals(finding));
         return failed
+                || Holds.found(this, finding)
                 || diagnosis()
                         .flatMap(Diagnosis::next)
                         .filter(NextObservation.Look.class::isInstance)
@@ -358,6 +357,13 @@ public final class Assessment implements Situation {
         return judgement()
                 .filter(each -> each.verdict().kind() != Verdict.Kind.INCOMPLETE)
                 .map(this::line);
+    }
+
+    /** What was missing of the settling time when these readings were begun; empty where it was over or not needed. */
+    Optional<Duration> early() {
+        return rounds.isEmpty()
+                ? Optional.empty()
+                : Optional.of(rounds.get(rounds.size() - 1).early()).filter(missing -> !missing.isZero());
     }
 
     private String line(Judgement judgement) {
@@ -376,6 +382,7 @@ public final class Assessment implements Situation {
                 .valveCheck()
                 .ifPresent(check -> line.add("valve=" + nameOf(check.superheat().position())));
         judgement.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
+        early().ifPresent(missing -> line.add("measured-early=" + missing));
         judgement.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
             diagnosis()

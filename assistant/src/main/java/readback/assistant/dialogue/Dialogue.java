@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,6 +98,12 @@ public final class Dialogue {
                             ? Message.of("record.found")
                             : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
             return proceed(draft);
+        }
+        if (event instanceof Event.ClockChanged changed) {
+            draft.understoodAs(new Understood.ClockChanged(changed.by()));
+            draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
+                    .with("minutes", Waiting.minutes(changed.by().abs())));
+            return draft.turn(Optional.of(listen(draft)));
         }
         if (event instanceof Event.Resumed) {
             draft.understoodAs(Understood.Occurrence.RESUMED);
@@ -240,6 +247,8 @@ public final class Dialogue {
             intake.values(draft, correction.readings(), doubtful, true);
         } else if (meaning instanceof Meaning.Choice choice) {
             orders.choose(draft, choice);
+        } else if (Intake.isOrder(meaning, Command.SKIP) && cutsAWaitShort(draft)) {
+            return;
         } else if (meaning instanceof Meaning.Ordered ordered) {
             orders.carryOut(draft, ordered);
         } else if (meaning instanceof Meaning.Note note) {
@@ -249,6 +258,14 @@ public final class Dialogue {
         } else if (meaning instanceof Meaning.NotUnderstood reason) {
             complain(draft, reason);
         }
+    }
+
+    /** "I will measure now": ends a wait that may be cut short. */
+    private boolean cutsAWaitShort(Draft draft) {
+        Optional<Step> asked = flow.next(draft.state()).filter(Step::optional);
+        asked.filter(step -> step.task() instanceof Task.Await)
+                .ifPresent(step -> waiting.cutShort(draft, step, ((Task.Await) step.task()).duration()));
+        return asked.filter(step -> step.task() instanceof Task.Await).isPresent();
     }
 
     private Turn between(Draft draft, Decision.AskBetween between) {
@@ -336,7 +353,9 @@ public final class Dialogue {
         }
         draft.say(waiting.left(draft, step)
                 .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
-                .orElseGet(() -> Prompts.ask(step, draft.conversation())));
+                .orElseGet(() -> Flow.asksAgain(step, draft.state())
+                        ? Prompts.repeat(step)
+                        : Prompts.ask(step, draft.conversation())));
         draft.become(draft.conversation().asking(step.id()));
     }
 
@@ -369,8 +388,8 @@ public final class Dialogue {
             return false;
         }
         Optional<String> before = draft.state().announced(name);
-        boolean same = before.map(Report::kindOf)
-                .filter(Report.kindOf(report.get().recorded())::equals)
+        boolean same = before.map(recorded -> Report.kindOf(name, recorded))
+                .filter(Report.kindOf(name, report.get().recorded())::equals)
                 .isPresent();
         before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
         if (!same) {
@@ -392,9 +411,17 @@ public final class Dialogue {
                 .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
                 .orElse(TemperatureDifference.kelvins(0));
         Sheet cleared = draft.sheet().withoutAll(flow.repeatedSlots(draft.state()));
-        draft.become(
-                draft.state().measuringAgain(new Round(deviation, assessment.movedNow()), cleared, Assessment.CHARGE));
+        draft.become(draft.state()
+                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Assessment.CHARGE));
         draft.say(Message.of("round.next"));
+    }
+
+    /** What was missing of the settling time. */
+    private static Duration early(Draft draft) {
+        return draft.sheet().answers().values().stream()
+                .filter(Answer.Passed.class::isInstance)
+                .map(answer -> ((Answer.Passed) answer).missing())
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     private Effect.Listen listen(Draft draft) {

@@ -104,6 +104,9 @@ final class Draft {
             return value.reading().value().toPlainString() + " "
                     + value.reading().unit().symbol();
         }
+        if (answer instanceof Answer.Passed passed) {
+            return passed.missing().isZero() ? Intake.DONE : "cut short by " + passed.missing();
+        }
         return answer instanceof Answer.Option option ? option.option() : "skipped";
     }
 }

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import readback.grammar.Hypothesis;
@@ -55,6 +56,13 @@ public sealed interface Event {
 
     /** It works again. */
     record DeviceFound(Instant at, String device) implements Event {}
+
+    /**
+     * The device's clock was set while the session ran. The times of events go on as if it had not been.
+     *
+     * @param by positive when it was set forward
+     */
+    record ClockChanged(Instant at, Duration by) implements Event {}
 
     /** The process was started again on a recorded session. */
     record Resumed(Instant at) implements Event {}

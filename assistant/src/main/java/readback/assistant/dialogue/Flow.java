@@ -63,16 +63,20 @@ final class Flow {
             return state.sheet().option(step.slot()).filter(Intake.NO::equals).isEmpty()
                     && state.sheet().answer(step.slot()).isPresent();
         }
-        return state.sheet().answer(step.slot()).isPresent();
+        return state.sheet().answer(step.slot()).isPresent() && !asksAgain(step, state);
+    }
+
+    /** Whether the step has a value that does not count. */
+    static boolean asksAgain(Step step, State state) {
+        return state.sheet().answer(step.slot()).isPresent() && step.again().holds(state.assessment());
     }
 
     /**
      * The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled
-     * one.
+     * one. What is due only after a wait is not open before.
      */
     String slotFor(State state, Quantity quantity) {
-        List<Step> measuring = applicable(state)
-                .map(Job.Placed::step)
+        List<Step> measuring = due(state)
                 .filter(step -> measured(step).filter(quantity::equals).isPresent())
                 .toList();
         Optional<Step> asked = next(state).filter(measuring::contains);
@@ -82,6 +86,21 @@ final class Flow {
                 .or(() -> measuring.stream().reduce((earlier, later) -> later))
                 .map(Step::slot)
                 .orElse(Step.slotOf(quantity));
+    }
+
+    /** The steps before the first wait that is not over. */
+    private Stream<Step> due(State state) {
+        return applicable(state)
+                .map(Job.Placed::step)
+                .takeWhile(step -> !(step.task() instanceof Task.Await) || filled(step, state));
+    }
+
+    /** Whether the running job measures the quantity once more after the wait that is asked. */
+    boolean measuredAfter(State state, Step wait, Quantity quantity) {
+        return applicable(state)
+                .map(Job.Placed::step)
+                .dropWhile(step -> !step.equals(wait))
+                .anyMatch(step -> measured(step).filter(quantity::equals).isPresent());
     }
 
     /** The slots that another round of measurements asks anew: everything in checklists that repeat but cautions. */

@@ -14,6 +14,11 @@ final class Prompts {
         return Message.of("step." + step.id() + (again ? ".again" : ".ask"));
     }
 
+    /** The value that was said does not count. */
+    static Message repeat(Step step) {
+        return Message.of("step." + step.id() + ".repeat");
+    }
+
     static Message why(Step step) {
         return Message.of("step." + step.id() + ".why");
     }

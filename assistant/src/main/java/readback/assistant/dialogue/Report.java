@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import readback.prompts.text.Message;
 
 /**
@@ -36,8 +37,9 @@ record Report(String recorded, List<Message> messages, List<Message> news) {
                 .toList();
     }
 
-    /** The outcome in one word. */
-    static String kindOf(String recorded) {
-        return recorded.substring(0, (recorded + " ").indexOf(' '));
+    /** The outcome without its numbers. A charge verdict is one word; those of other jobs follow the job's name. */
+    static String kindOf(String report, String recorded) {
+        int words = report.equals(Assessment.CHARGE) ? 1 : 2;
+        return Arrays.stream(recorded.split(" ", -1)).limit(words).collect(Collectors.joining(" "));
     }
 }

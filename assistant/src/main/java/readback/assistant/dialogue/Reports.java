@@ -7,16 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.InstrumentAccuracy;
-import readback.calc.charge.TemperatureSplit;
-import readback.calc.circuit.TubeSize;
 import readback.calc.fluid.Refrigerant;
-import readback.calc.procedure.LineCharge;
 import readback.calc.procedure.RestingPressure;
+import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
 import readback.calc.procedure.VacuumCriterion;
 import readback.calc.procedure.VacuumDecay;
+import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.GaugePressure;
-import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -30,9 +28,6 @@ import readback.prompts.text.SpokenNumber;
 
 /** The outcome of each job that a checklist asks to judge; empty while something that it needs is missing. */
 final class Reports {
-
-    /** One equipment manual's suction line beside the usual liquid lines, where the rate has to be computed. */
-    private static final double USUAL_SUCTION_METRES = Unit.INCH.toBase(0.75);
 
     private final Assessment assessment;
     private final UnitSetting units;
@@ -48,7 +43,8 @@ final class Reports {
             case "airflow" -> airflow();
             case "pressure-test" -> standingPressure();
             case "evacuation" -> evacuation();
-            case "weigh-in" -> weighIn();
+            case "weigh-in" -> new WeighInReports(assessment).target();
+            case "weighed-in" -> new WeighInReports(assessment).weighed();
             case "resting-pressure" -> restingPressure();
             default -> throw new IllegalStateException("no report is named " + report);
         };
@@ -66,6 +62,10 @@ final class Reports {
                             .orElse(List.of());
                     messages.addAll(suspects);
                     assessment.correction().ifPresent(each -> messages.addAll(findings.correction(each)));
+                    assessment
+                            .early()
+                            .ifPresent(missing -> messages.add(
+                                    Message.of("verdict.measured-early").with("minutes", Waiting.minutes(missing))));
                     return new Report(recorded, messages, suspects.isEmpty() ? messages : suspects);
                 }));
     }
@@ -77,20 +77,19 @@ final class Reports {
         if (dry.isEmpty() || wet.isEmpty() || supply.isEmpty()) {
             return Optional.empty();
         }
-        TemperatureDifference actual = dry.get().minus(supply.get());
-        Optional<TemperatureDifference> target = TemperatureSplit.target(dry.get(), wet.get());
-        if (target.isEmpty()) {
+        Optional<SplitCheck.Result> split = SplitCheck.judge(
+                dry.get(), wet.get(), supply.get(), assessment.settings().limits());
+        if (split.isEmpty()) {
             return Optional.of(new Report("airflow outside-table", List.of(Message.of("airflow.outside-table"))));
         }
-        double by = Math.round(actual.minus(target.get()).fahrenheit() * 10) / 10.0;
-        double limit = 3; // RA3.2.2.7: the installer's limit
-        String outcome = by > limit ? "too-little-air" : by < -limit ? "repeat" : "sufficient";
+        String outcome = Assessment.nameOf(split.get().outcome());
         return Optional.of(new Report(
-                "airflow " + outcome + " split=" + tenths(actual) + " target=" + tenths(target.get()),
+                "airflow " + outcome + " split=" + tenths(split.get().actual()) + " target="
+                        + tenths(split.get().target()),
                 List.of(
                         Message.of("airflow.split")
-                                .with("value", Fact.difference(actual, units))
-                                .with("target", Fact.difference(target.get(), units)),
+                                .with("value", Fact.difference(split.get().actual(), units))
+                                .with("target", Fact.difference(split.get().target(), units)),
                         Message.of("airflow." + outcome))));
     }
 
@@ -123,8 +122,8 @@ final class Reports {
     }
 
     private Optional<Report> evacuation() {
-        Optional<Reading> isolated = assessment.reading("vacuum-isolated");
-        if (isolated.isEmpty()) {
+        Optional<Reading> isolated = assessment.reading(Holds.VACUUM_ISOLATED);
+        if (isolated.isEmpty() || assessment.reading("vacuum-held").isEmpty()) {
             return Optional.empty();
         }
         List<VacuumDecay.Sample> samples = new ArrayList<>();
@@ -132,55 +131,27 @@ final class Reports {
         for (String later : List.of("vacuum-half", "vacuum-held")) {
             assessment
                     .reading(later)
-                    .ifPresent(reading -> assessment
-                            .between("vacuum-isolated", later)
+                    .ifPresent(reading -> Holds.elapsed(assessment.sheet(), "vacuum-first-half", later)
                             .ifPresent(elapsed ->
                                     samples.add(new VacuumDecay.Sample(elapsed, reading.absolutePressure()))));
         }
-        VacuumDecay.Outcome outcome = VacuumDecay.judge(samples, VacuumCriterion.FIELD);
-        boolean over = samples.size() == 3 || outcome == VacuumDecay.Outcome.NOT_DEEP_ENOUGH;
-        String name = Assessment.nameOf(outcome);
-        return over
-                ? Optional.of(new Report("evacuation " + name, List.of(Message.of("evacuation." + name))))
-                : Optional.empty();
+        VacuumCriterion criterion = Holds.criterion(assessment);
+        String name = Assessment.nameOf(VacuumDecay.judge(samples, criterion));
+        double slope =
+                Unit.MICRON.fromBase(VacuumDecay.pascalsPerMinute(samples).orElse(0));
+        return Optional.of(new Report(
+                "evacuation " + name + " slope=" + Math.round(slope) + "micron/min limit="
+                        + Math.round(
+                                Unit.MICRON.fromBase(criterion.mustStayBelow().pascals())) + "micron",
+                List.of(
+                        Message.of("evacuation.slope")
+                                .with("slope", new Fact.Amount(rounded(slope, 0), Unit.MICRON))
+                                .with("limit", microns(criterion.mustStayBelow())),
+                        Message.of("evacuation." + name))));
     }
 
-    private Optional<Report> weighIn() {
-        Optional<Reading> nameplate = assessment.readings().find(Quantity.NAMEPLATE_CHARGE);
-        Optional<Reading> tube = assessment.readings().find(Quantity.LIQUID_TUBE_SIZE);
-        Optional<Reading> length = assessment.readings().find(Quantity.LINE_LENGTH);
-        Optional<Reading> included = assessment.readings().find(Quantity.INCLUDED_LINE_LENGTH);
-        Optional<Refrigerant> refrigerant = assessment.refrigerant();
-        if (nameplate.isEmpty() || tube.isEmpty() || length.isEmpty() || included.isEmpty() || refrigerant.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Double> published =
-                LineCharge.kilogramsPerMetre(refrigerant.get(), tube.get().base());
-        Optional<Double> rate =
-                published.or(() -> computed(refrigerant.get(), tube.get().base()));
-        if (rate.isEmpty()) {
-            return Optional.of(new Report("weigh-in unknown-tube", List.of(Message.of("weigh-in.unknown-tube"))));
-        }
-        Mass adjustment = LineCharge.adjustment(
-                rate.get(), length.get().base(), rate.get(), included.get().base());
-        try {
-            Mass total = LineCharge.weighIn(Mass.kilograms(nameplate.get().base()), adjustment, 0);
-            return Optional.of(new Report(
-                    "weigh-in " + Math.round(total.kilograms() * 1000) + "g",
-                    List.of(
-                            Message.of("weigh-in.adjustment." + (adjustment.kilograms() < 0 ? "less" : "more"))
-                                    .with("amount", mass(adjustment.times(Math.signum(adjustment.kilograms())))),
-                            Message.of("weigh-in.total").with("amount", mass(total)),
-                            Message.of(published.isPresent() ? "weigh-in.published" : "weigh-in.computed"))));
-        } catch (OutOfRangeException e) {
-            return Optional.of(new Report("weigh-in impossible", List.of(Message.of("weigh-in.impossible"))));
-        }
-    }
-
-    private static Optional<Double> computed(Refrigerant refrigerant, double tubeMetres) {
-        return TubeSize.ofOutsideDiameter(tubeMetres)
-                .flatMap(liquid -> TubeSize.ofOutsideDiameter(USUAL_SUCTION_METRES)
-                        .map(suction -> LineCharge.computedKilogramsPerMetre(refrigerant, liquid, suction)));
+    private static Fact microns(AbsolutePressure vacuum) {
+        return new Fact.Amount(rounded(Unit.MICRON.fromBase(vacuum.pascals()), 0), Unit.MICRON);
     }
 
     private Optional<Report> restingPressure() {
@@ -203,7 +174,7 @@ final class Reports {
                     "resting-pressure " + outcome + " excess="
                             + Math.round(result.excess().pascals()) + "Pa",
                     List.of(
-                            Message.of("resting-pressure.saturation").with("pressure", pressure(result.saturation())),
+                            Message.of("resting-pressure.compared").with("pressure", pressure(result.saturation())),
                             Message.of("resting-pressure." + outcome))));
         } catch (OutOfRangeException e) {
             return Optional.of(
@@ -223,10 +194,6 @@ final class Reports {
         BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
         return new Fact.Named(
                 value.toPlainString() + (psi ? " psi" : " bar"), SpokenNumber.words(value) + (psi ? " p s i" : " bar"));
-    }
-
-    private Fact mass(Mass mass) {
-        return Findings.mass(mass, units);
     }
 
     private static BigDecimal rounded(double value, int decimals) {

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -8,5 +9,6 @@ import readback.calc.quantity.TemperatureDifference;
  *
  * @param deviation actual minus target superheat or subcooling
  * @param moved refrigerant added after it, negative when recovered
+ * @param early what was missing of the settling time when the next round of measurements began; zero for none
  */
-public record Round(TemperatureDifference deviation, Mass moved) {}
+public record Round(TemperatureDifference deviation, Mass moved, Duration early) {}

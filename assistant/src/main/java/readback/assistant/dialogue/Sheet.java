@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -76,6 +77,21 @@ public record Sheet(Map<String, Answer> answers, History history) {
     /** As it was before the last change; as it is when there was none. */
     Sheet undone() {
         return last().map(this::without).orElse(this);
+    }
+
+    /** When the slot was first filled, however often its value was corrected since; empty while it is not filled. */
+    Optional<Instant> firstGiven(String slot) {
+        Optional<Instant> given = answer(slot).map(Answer::at);
+        for (History at = history; at.latest().isPresent(); at = at.earlier()) {
+            History.Change change = at.latest().get();
+            if (change.slot().equals(slot)) {
+                given = change.after().map(Answer::at);
+                if (change.before().isEmpty()) {
+                    break;
+                }
+            }
+        }
+        return given;
     }
 
     private Sheet without(History.Change change) {

@@ -146,6 +146,13 @@ public record State(
         return new State(at, assessment, conversation, warnings, more, waits);
     }
 
+    /** What was said of a report holds no longer. */
+    State withdrawing(String report) {
+        Map<String, String> fewer = new TreeMap<>(announced);
+        fewer.remove(report);
+        return new State(at, assessment, conversation, warnings, fewer, waits);
+    }
+
     State waiting(String step, Instant since) {
         Map<String, Instant> more = new TreeMap<>(waits);
         more.put(step, since);

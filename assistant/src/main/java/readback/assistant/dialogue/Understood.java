@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.quantity.Reading;
@@ -68,6 +69,18 @@ public sealed interface Understood {
         @Override
         public String line() {
             return "timer " + timer;
+        }
+    }
+
+    /**
+     * The clock of the device was set.
+     *
+     * @param by negative when it was set back
+     */
+    record ClockChanged(Duration by) implements Understood {
+        @Override
+        public String line() {
+            return "clock changed by " + by;
         }
     }
 

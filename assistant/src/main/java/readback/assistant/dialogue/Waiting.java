@@ -2,8 +2,10 @@ package readback.assistant.dialogue;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
@@ -62,22 +64,39 @@ final class Waiting {
     }
 
     private static void over(Draft draft, Step step) {
-        draft.become(draft.state().notWaiting(step.id()));
-        draft.become(draft.sheet()
-                .passed(step.slot(), new Answer.Option(draft.state().at(), Intake.DONE)));
+        passed(draft, step, Duration.ZERO);
         draft.say(Message.of("step." + step.id() + ".over"));
+    }
+
+    private static void passed(Draft draft, Step step, Duration missing) {
+        Instant now = draft.state().at();
+        Instant since = draft.state().waits().getOrDefault(step.id(), now);
+        draft.become(draft.state().notWaiting(step.id()));
+        draft.become(draft.sheet().passed(step.slot(), new Answer.Passed(now, since, missing)));
+    }
+
+    /** The technician measures before the time is over; what was missing is told and kept. */
+    void cutShort(Draft draft, Step step, Duration duration) {
+        Instant since = draft.state().waits().get(step.id());
+        Duration missing = since == null ? duration : left(draft, since, duration);
+        passed(draft, step, missing);
+        stopTimers(draft, step.id());
+        draft.say(Message.of("wait.cut-short").with("minutes", minutes(missing)));
+    }
+
+    private static void stopTimers(Draft draft, String id) {
+        draft.doing(new Effect.StopTimer(id));
+        draft.doing(new Effect.StopTimer(id + REMINDER));
     }
 
     /**
      * Waits of the current job whose reason was taken back, as when an amount was scratched: their timers are stopped.
      */
     void giveUp(Draft draft) {
+        beginAgain(draft);
         for (String id : draft.state().waits().keySet()) {
             Optional<Job.Placed> placed = flow.job(draft.state()).step(id);
-            boolean needed = placed.isEmpty()
-                    || flow.open(draft.state())
-                            .anyMatch(open -> open.step().id().equals(id));
-            if (!needed) {
+            if (placed.isPresent() && !needed(draft, id)) {
                 stop(draft, id);
             }
         }
@@ -85,8 +104,7 @@ final class Waiting {
 
     private static void stop(Draft draft, String id) {
         draft.become(draft.state().notWaiting(id));
-        draft.doing(new Effect.StopTimer(id));
-        draft.doing(new Effect.StopTimer(id + REMINDER));
+        stopTimers(draft, id);
     }
 
     /** Refrigerant was moved again: whatever settles for that reason begins anew. */
@@ -100,6 +118,33 @@ final class Waiting {
                 stop(draft, id);
             }
         }
+    }
+
+    /** Where a hold has to be begun anew, what was measured after it counts no longer. */
+    private void beginAgain(Draft draft) {
+        List<Step> steps = flow.applicable(draft.state()).map(Job.Placed::step).toList();
+        Set<String> after = steps.stream()
+                .dropWhile(step -> !Flow.asksAgain(step, draft.state()))
+                .dropWhile(step -> !(step.task() instanceof Task.Await))
+                .filter(step -> step.task() instanceof Task.Await || step.task() instanceof Task.Measure)
+                .map(Step::slot)
+                .filter(slot -> draft.sheet().answer(slot).isPresent())
+                .collect(Collectors.toSet());
+        if (!after.isEmpty()) {
+            draft.become(draft.sheet().withoutAll(after));
+            steps.stream()
+                    .map(Step::task)
+                    .filter(Task.Judge.class::isInstance)
+                    .forEach(task -> draft.become(draft.state().withdrawing(((Task.Judge) task).report())));
+        }
+    }
+
+    /** Whether the wait is still open, and nothing that it counts from is to be done again. */
+    private boolean needed(Draft draft, String id) {
+        List<Step> open = flow.open(draft.state()).map(Job.Placed::step).toList();
+        return open.stream()
+                .takeWhile(step -> !Flow.asksAgain(step, draft.state()))
+                .anyMatch(step -> step.id().equals(id));
     }
 
     /** After a restart: what is over meanwhile is over, the rest goes on running. */
@@ -131,10 +176,12 @@ final class Waiting {
     }
 
     private static Duration left(Draft draft, Instant since, Duration duration) {
-        return duration.minus(Duration.between(since, draft.state().at()));
+        Duration left = duration.minus(Duration.between(since, draft.state().at()));
+        // where a clock was set back between two runs of the program
+        return left.compareTo(duration) > 0 ? duration : left;
     }
 
-    private static Fact minutes(Duration left) {
+    static Fact minutes(Duration left) {
         return new Fact.Count((int) Math.max(1, left.plusSeconds(59).toMinutes()));
     }
 
@@ -143,7 +190,8 @@ final class Waiting {
         boolean measuredAgain = flow.repeatedSlots(draft.state()).contains(Step.slotOf(reading.quantity()))
                 && reading.quantity().dimension() != readback.calc.quantity.Dimension.MASS;
         Set<String> waits = draft.state().waits().keySet();
-        return measuredAgain && waits.contains(asked.id())
+        boolean dueLater = flow.measuredAfter(draft.state(), asked, reading.quantity());
+        return (measuredAgain || dueLater) && waits.contains(asked.id())
                 ? left(draft, asked)
                         .map(minutes -> Message.of("wait.too-early")
                                 .with("name", Fact.name(reading.quantity()))

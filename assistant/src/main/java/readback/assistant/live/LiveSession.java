@@ -1,6 +1,5 @@
 package readback.assistant.live;
 
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -24,6 +23,7 @@ import readback.assistant.screen.View;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
+import readback.assistant.session.SteadyClock;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Mouth;
 import readback.assistant.voice.Voice;
@@ -77,7 +77,7 @@ public final class LiveSession {
 
     private final Parts parts;
     private final Settings settings;
-    private final Clock clock;
+    private final SteadyClock clock;
     private final BlockingQueue<LiveInput> inputs = new LinkedBlockingQueue<>();
     private final Waits waits = new Waits();
     private final AnswerTimes answerTimes = new AnswerTimes();
@@ -95,7 +95,7 @@ public final class LiveSession {
     /** The last words that wait for the first sound of their answer; times as {@link System#nanoTime} tells them. */
     private record Heard(long endedAt, long understoodAt, long decidedAt) {}
 
-    public LiveSession(Parts parts, Settings settings, Clock clock) {
+    public LiveSession(Parts parts, Settings settings, SteadyClock clock) {
         this.parts = parts;
         this.settings = settings;
         this.clock = clock;
@@ -182,6 +182,7 @@ public final class LiveSession {
             hearing.open(settings.mode().byItself() || talking);
             parts.face().show(view(open));
             next().ifPresent(input -> input.reach(this));
+            clock.changed().ifPresent(by -> on(new Event.ClockChanged(clock.instant(), by)));
             waits.over(listening(open) && !foresight.speaking(), clock.instant())
                     .forEach(this::on);
             foresight.due(System.nanoTime()).ifPresent(words -> foresee(open, words));

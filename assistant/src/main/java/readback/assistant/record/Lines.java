@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -135,6 +136,8 @@ final class Lines {
             node.put("kind", "device-lost").put("device", lost.device());
         } else if (event instanceof Event.DeviceFound found) {
             node.put("kind", "device-found").put("device", found.device());
+        } else if (event instanceof Event.ClockChanged changed) {
+            node.put("kind", "clock-changed").put("by", changed.by().toString());
         } else if (event instanceof Event.Resumed) {
             node.put("kind", "resumed");
         } else {
@@ -155,6 +158,7 @@ final class Lines {
             case "timer" -> new Event.TimerElapsed(at, text(node, "timer"));
             case "device-lost" -> new Event.DeviceLost(at, text(node, "device"));
             case "device-found" -> new Event.DeviceFound(at, text(node, "device"));
+            case "clock-changed" -> new Event.ClockChanged(at, Duration.parse(text(node, "by")));
             case "resumed" -> new Event.Resumed(at);
             case "ended" -> new Event.Ended(at);
             default -> throw new IllegalArgumentException("an event of the unknown kind " + kind);

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,9 @@ final class Meant {
         if (understood instanceof Understood.Elapsed elapsed) {
             return node.put("kind", "elapsed").put("timer", elapsed.timer());
         }
+        if (understood instanceof Understood.ClockChanged changed) {
+            return node.put("kind", "clock-changed").put("by", changed.by().toString());
+        }
         if (understood instanceof Understood.Meant meant) {
             node.put("kind", "meant").set("meaning", meaning(meant.words()));
             return node;
@@ -47,6 +51,7 @@ final class Meant {
         return switch (kind) {
             case "occurrence" -> Understood.Occurrence.valueOf(Lines.text(node, "what"));
             case "elapsed" -> new Understood.Elapsed(Lines.text(node, "timer"));
+            case "clock-changed" -> new Understood.ClockChanged(Duration.parse(Lines.text(node, "by")));
             case "meant" -> new Understood.Meant(meaning(node.path("meaning")));
             case "between" -> {
                 List<Meaning> candidates = new ArrayList<>();

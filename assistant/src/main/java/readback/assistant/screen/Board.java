@@ -76,7 +76,7 @@ public final class Board implements Audience {
                     first, false, turn.outcome().understood().line().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
         }
         warnedOf = turn.outcome().cautions();
-        asks = !(event instanceof Event.DeviceLost);
+        asks = !(event instanceof Event.DeviceLost || event instanceof Event.ClockChanged);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package readback.assistant.session;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import readback.assistant.dialogue.Settings;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.record.Entry;
+import readback.assistant.record.RecordedSession;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.sound.Samples;
 import readback.grammar.Expectation;
@@ -86,6 +88,15 @@ public final class Session {
         Session session = new Session(dialogue, wording, resumption.record(), audiences, state, recorded.size());
         session.on(new Event.Resumed(now));
         return session;
+    }
+
+    /** By how much the device's clock was set while the session was recorded, positive when forward. */
+    public static Duration clockChanges(RecordedSession recorded) {
+        return recorded.entries().stream()
+                .map(Entry::event)
+                .filter(Event.ClockChanged.class::isInstance)
+                .map(event -> ((Event.ClockChanged) event).by())
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     /** Takes an event, records it and does what follows. Events after the end are ignored. */

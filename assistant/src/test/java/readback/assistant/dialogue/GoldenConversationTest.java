@@ -44,6 +44,7 @@ import readback.prompts.text.Message;
  * > after PT15M                 time passes
  * > timer NAME                  a timer runs out
  * > lost NAME / found NAME      a device
+ * > clock PT-2H                 the device's clock is set
  * > resumed / ended
  * </pre>
  */
@@ -206,6 +207,9 @@ class GoldenConversationTest {
             rehearsal.happens(new Event.DeviceLost(rehearsal.now(), line.substring("lost ".length())));
         } else if (line.startsWith("found ")) {
             rehearsal.happens(new Event.DeviceFound(rehearsal.now(), line.substring("found ".length())));
+        } else if (line.startsWith("clock ")) {
+            rehearsal.happens(
+                    new Event.ClockChanged(rehearsal.now(), Duration.parse(line.substring("clock ".length()))));
         } else if (line.equals("resumed")) {
             rehearsal.happens(new Event.Resumed(rehearsal.now()));
         } else if (line.equals("ended")) {

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,11 @@ import org.junit.jupiter.api.Test;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.MeteringDevice;
 import readback.calc.charge.Verdict;
+import readback.calc.procedure.RestingPressure;
+import readback.calc.procedure.SplitCheck;
+import readback.calc.procedure.StandingPressure;
+import readback.calc.procedure.VacuumDecay;
+import readback.calc.procedure.WeighIn;
 import readback.grammar.Command;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
@@ -28,6 +34,7 @@ class GoldenCoverageTest {
 
     private static final Set<String> CAUTIONS = new TreeSet<>();
     private static final Set<String> VERDICTS = new TreeSet<>();
+    private static final Set<String> OUTCOMES = new TreeSet<>();
     private static final Set<String> DEVICES = new TreeSet<>();
     private static final Set<String> STEPS = new TreeSet<>();
     private static final Set<String> ORDERS = new TreeSet<>();
@@ -52,6 +59,10 @@ class GoldenCoverageTest {
             String understood = turn.outcome().understood().line();
             before.forEach(checklist -> ORDERS.add(agreement(understood.split(" ", 2)[0]) + " in " + checklist));
             CAUTIONS.addAll(turn.outcome().cautions());
+            turn.state()
+                    .announced()
+                    .values()
+                    .forEach(outcome -> OUTCOMES.add(Report.kindOf("", outcome).replaceAll(" \\d+g$", " charge")));
             turn.outcome().verdict().ifPresent(verdict -> VERDICTS.add(verdict.split(" ", 2)[0]));
             turn.state().sheet().option(Assessment.METERING_DEVICE).ifPresent(DEVICES::add);
             turn.state().conversation().asked().ifPresent(STEPS::add);
@@ -98,6 +109,28 @@ class GoldenCoverageTest {
                         .map(Assessment::nameOf)
                         .toList());
         assertThat(DEVICES).containsAll(names(MeteringDevice.values()));
+    }
+
+    /** An isolated pump, the whole wait and a look at half-time are asked for, so other outcomes cannot come about. */
+    private static final Set<VacuumDecay.Outcome> KEPT_FROM_HAPPENING =
+            EnumSet.of(VacuumDecay.Outcome.NOT_DEEP_ENOUGH, VacuumDecay.Outcome.WAIT, VacuumDecay.Outcome.FAILED);
+
+    @Test
+    void every_outcome_of_every_other_job_occurs() {
+        Set<String> wanted = new TreeSet<>(List.of(
+                "airflow outside-table",
+                "resting-pressure no-saturation",
+                "weigh-in charge",
+                "weigh-in unknown-tube",
+                "weigh-in impossible",
+                "weighed-in nothing"));
+        names(SplitCheck.Outcome.values()).forEach(name -> wanted.add("airflow " + name));
+        names(StandingPressure.Outcome.values()).forEach(name -> wanted.add("pressure-test " + name));
+        names(RestingPressure.Outcome.values()).forEach(name -> wanted.add("resting-pressure " + name));
+        names(WeighIn.Outcome.values()).forEach(name -> wanted.add("weighed-in " + name));
+        EnumSet.complementOf(EnumSet.copyOf(KEPT_FROM_HAPPENING))
+                .forEach(outcome -> wanted.add("evacuation " + Assessment.nameOf(outcome)));
+        assertThat(OUTCOMES).containsAll(wanted);
     }
 
     @Test

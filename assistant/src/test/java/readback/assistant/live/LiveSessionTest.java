@@ -45,6 +45,7 @@ import readback.assistant.screen.Stroke;
 import readback.assistant.screen.View;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Session;
+import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
@@ -102,7 +103,9 @@ class LiveSessionTest {
                         texts,
                         List.of()),
                 new LiveSession.Settings(ListeningMode.OPEN, false, -55, Mouth.Manner.PLAIN, keepsSound),
-                clock);
+                SteadyClock.from(
+                        clock,
+                        () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
         running = CompletableFuture.supplyAsync(() -> live.run(opener));
     }
 

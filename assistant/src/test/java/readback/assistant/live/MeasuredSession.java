@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +30,7 @@ import readback.assistant.screen.Stroke;
 import readback.assistant.screen.TerminalFace;
 import readback.assistant.screen.View;
 import readback.assistant.session.Session;
+import readback.assistant.session.SteadyClock;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
@@ -78,7 +81,9 @@ final class MeasuredSession implements AutoCloseable {
                         texts,
                         List.of()),
                 settings,
-                clock);
+                SteadyClock.from(
+                        clock,
+                        () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
     }
 
     LiveSession live() {

@@ -85,12 +85,13 @@ class SchemaTest {
             session.on(new Event.TimerElapsed(later, "steady-running"));
             session.on(new Event.DeviceLost(later, "microphone"));
             session.on(new Event.DeviceFound(later, "microphone"));
+            session.on(new Event.ClockChanged(later, java.time.Duration.ofHours(-2)));
             session.on(new Event.Resumed(later));
             session.on(new Event.Ended(later));
             file = record.folder().resolve(SessionRecord.FILE);
         }
         assertThat(Files.readAllLines(file))
-                .hasSize(8)
+                .hasSize(9)
                 .allSatisfy(line -> assertThat(faults(line)).isEmpty())
                 .anySatisfy(line -> assertThat(line).contains("\"audio\":{\"file\":\"00002.wav\""));
     }

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -61,7 +62,8 @@ class SessionRecordTest {
                 new Entry(4, new Event.DeviceLost(NINE, "microphone"), nothing, List.of()),
                 new Entry(5, new Event.DeviceFound(NINE, "microphone"), nothing, List.of()),
                 new Entry(6, new Event.Resumed(NINE), nothing, List.of()),
-                new Entry(7, new Event.Ended(NINE), nothing, List.of()));
+                new Entry(7, new Event.ClockChanged(NINE, Duration.ofHours(-2)), nothing, List.of()),
+                new Entry(8, new Event.Ended(NINE), nothing, List.of()));
     }
 
     private Path write() throws RecordUnavailableException {
@@ -127,8 +129,8 @@ class SessionRecordTest {
 
         RecordedSession read = RecordedSession.read(file);
 
-        assertThat(read.entries()).isEqualTo(entries().subList(0, 6));
-        assertThat(read.fault().orElseThrow().toString()).startsWith("line 8 was cut off while it was written");
+        assertThat(read.entries()).isEqualTo(entries().subList(0, 7));
+        assertThat(read.fault().orElseThrow().toString()).startsWith("line 9 was cut off while it was written");
     }
 
     @Test

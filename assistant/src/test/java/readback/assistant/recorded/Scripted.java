@@ -108,7 +108,8 @@ public final class Scripted {
                 .say(150, "mumble mumble")
                 .say(170, "suction pressure one one eight")
                 .say(200, "suction line seventy")
-                .say(230, "correction suction line seventy two");
+                .say(230, "correction suction line seventy two")
+                .say(240, "ten pounds");
     }
 
     /** An expansion valve system with too little subcooling, in metric units. */
@@ -124,7 +125,8 @@ public final class Scripted {
                 .say(120, "liquid pressure twenty five point five")
                 .say(140, "liquid line forty point five")
                 .say(160, "suction pressure eight point one")
-                .say(180, "suction line eleven");
+                .say(180, "suction line eleven")
+                .say(190, "four kilograms");
         valve.settings = new Settings(
                 Settings.STANDARD.job(),
                 readback.calc.quantity.UnitSetting.METRIC,

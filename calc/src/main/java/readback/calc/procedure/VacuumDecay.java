@@ -3,7 +3,9 @@ package readback.calc.procedure;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Unit;
 
 /** The rise of pressure in an evacuated, isolated circuit: what it says about leaks and moisture. */
 public final class VacuumDecay {
@@ -13,6 +15,12 @@ public final class VacuumDecay {
      * pressure is reached, while a leak from the air climbs evenly. Common practice, no source for the figure.
      */
     private static final double LEVELLING = 0.5;
+
+    /**
+     * Less than this between two looks is no climb: what a vacuum gauge shows for a steady pressure comes and goes by
+     * about so much. Common practice, no source.
+     */
+    private static final AbsolutePressure STANDS_STILL = AbsolutePressure.pascals(Unit.MICRON.toBase(20));
 
     private VacuumDecay() {}
 
@@ -25,8 +33,10 @@ public final class VacuumDecay {
 
     /** What the samples mean. */
     public enum Outcome {
-        /** Dry and tight by the criterion. */
+        /** Dry and tight by the criterion: not above the limit, and the rise levels off. */
         TIGHT,
+        /** Not above the limit, but still climbing as fast as at first: a longer hold must tell. */
+        CLIMBING,
         /** Rose and levels off: moisture, or refrigerant boiling out of oil. */
         MOISTURE,
         /** Climbs evenly: a leak. */
@@ -53,21 +63,44 @@ public final class VacuumDecay {
                 samples.stream().sorted(Comparator.comparing(Sample::elapsed)).toList();
         Sample first = ordered.get(0);
         Sample last = ordered.get(ordered.size() - 1);
-        if (first.pressure().compareTo(criterion.pumpDownTo()) > 0) {
+        if (!criterion.deepEnough(first.pressure())) {
             return Outcome.NOT_DEEP_ENOUGH;
         }
         if (last.pressure().compareTo(criterion.mustStayBelow()) > 0) {
             return cause(ordered);
         }
         boolean waited = last.elapsed().minus(first.elapsed()).compareTo(criterion.hold()) >= 0;
-        return waited ? Outcome.TIGHT : Outcome.WAIT;
+        if (!waited) {
+            return Outcome.WAIT;
+        }
+        return ordered.size() < 3 || levels(ordered) ? Outcome.TIGHT : Outcome.CLIMBING;
     }
 
-    /** Compares how fast the pressure rose in the first and in the second half of the time. */
+    /**
+     * Pascals a minute from the first sample to the last; empty for fewer than two samples or no time between them. A
+     * leak of the same size raises a smaller circuit faster.
+     */
+    public static OptionalDouble pascalsPerMinute(List<Sample> samples) {
+        List<Sample> ordered =
+                samples.stream().sorted(Comparator.comparing(Sample::elapsed)).toList();
+        if (ordered.size() < 2
+                || ordered.get(0)
+                        .elapsed()
+                        .equals(ordered.get(ordered.size() - 1).elapsed())) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(60 * rate(ordered.get(0), ordered.get(ordered.size() - 1)));
+    }
+
     private static Outcome cause(List<Sample> ordered) {
         if (ordered.size() < 3) {
             return Outcome.FAILED;
         }
+        return levels(ordered) ? Outcome.MOISTURE : Outcome.LEAK;
+    }
+
+    /** Whether the pressure rose much slower in the second half of the time than in the first. */
+    private static boolean levels(List<Sample> ordered) {
         Sample first = ordered.get(0);
         Sample last = ordered.get(ordered.size() - 1);
         double half = (seconds(first) + seconds(last)) / 2;
@@ -79,7 +112,8 @@ public final class VacuumDecay {
         }
         double early = rate(first, middle);
         double late = rate(middle, last);
-        return late < LEVELLING * early ? Outcome.MOISTURE : Outcome.LEAK;
+        double rise = last.pressure().pascals() - middle.pressure().pascals();
+        return rise <= STANDS_STILL.pascals() || late < LEVELLING * early;
     }
 
     private static double rate(Sample from, Sample to) {

@@ -89,7 +89,10 @@ final class ChecklistReader {
             List<PartEntry> parts = new ArrayList<>();
             for (Node part : list(field(job, "parts"))) {
                 allowOnly(part, Set.of("checklist", "when"));
-                parts.add(new PartEntry(string(field(part, "checklist")), when(part), part.line()));
+                parts.add(new PartEntry(
+                        string(field(part, "checklist")),
+                        condition(part, "when", new Condition.Always()),
+                        part.line()));
             }
             jobs.add(new JobEntry(string(field(job, "id")), List.copyOf(parts)));
         }
@@ -123,14 +126,15 @@ final class ChecklistReader {
                     "a step has exactly one of " + tasks.stream().sorted().toList() + ", not " + given);
         }
         String kind = given.get(0);
-        allowOnly(node, Set.of("id", "when", "optional", "slot", "concludes", kind));
+        allowOnly(node, Set.of("id", "when", "again", "optional", "slot", "concludes", kind));
         Task task = task(kind, field(node, kind));
         String id = string(field(node, "id"));
         Node slot = fields.get("slot");
         return new Step(
                 id,
                 task,
-                when(node),
+                condition(node, "when", new Condition.Always()),
+                condition(node, "again", new Condition.Not(new Condition.Always())),
                 flag(node, "optional"),
                 slot == null ? slotOf(id, task) : string(slot),
                 conclusion(fields.get("concludes")));
@@ -210,9 +214,9 @@ final class ChecklistReader {
         }
     }
 
-    private Condition when(Node node) {
-        Node value = object(node).get("when");
-        return value == null ? new Condition.Always() : condition(value);
+    private Condition condition(Node node, String name, Condition unsaid) {
+        Node value = object(node).get(name);
+        return value == null ? unsaid : condition(value);
     }
 
     private Condition condition(Node node) {

@@ -9,12 +9,20 @@ import readback.calc.quantity.Quantity;
  * @param id unique in all checklists; texts are found under {@code step.<id>}
  * @param task what is to be done
  * @param when the step is passed over while this does not hold
+ * @param again a value in the slot does not count while this holds, and is asked for again with the text
+ *     {@code .repeat}
  * @param optional whether "skip" passes over the step without consequence
  * @param slot what the answer fills: the quantity's or choice set's name unless the checklist names another
  * @param conclusion what a yes or no tells about another slot
  */
 public record Step(
-        String id, Task task, Condition when, boolean optional, String slot, Optional<Conclusion> conclusion) {
+        String id,
+        Task task,
+        Condition when,
+        Condition again,
+        boolean optional,
+        String slot,
+        Optional<Conclusion> conclusion) {
 
     /**
      * What the answer to a question tells about another slot.

@@ -100,6 +100,12 @@ class WordingTest {
                     .as("step." + step.id() + suffix)
                     .isTrue();
         }
+        boolean asksAgain = !step.again()
+                .equals(new readback.prompts.checklist.Condition.Not(
+                        new readback.prompts.checklist.Condition.Always()));
+        assertThat(ENGLISH.has("step." + step.id() + ".repeat"))
+                .as(step.id() + ".repeat")
+                .isEqualTo(asksAgain);
         if (step.task() instanceof Task.Question question) {
             assertThat(ENGLISH.has("step." + step.id() + ".no"))
                     .as(step.id() + ".no")

@@ -1,0 +1,79 @@
+package readback.assistant.dialogue;
+
+import java.time.Duration;
+import java.util.Optional;
+import readback.calc.caution.CautionRule;
+import readback.calc.caution.Cautions;
+import readback.calc.caution.Situation;
+import readback.calc.procedure.VacuumCriterion;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+
+/** What checklists ask about the work around the charge check: what keeps a hold from beginning, what is left out. */
+final class Holds {
+
+    /** Slots of the checklists. */
+    static final String PRESSURE_START = "pressure-start";
+
+    static final String VACUUM_LIMIT = "vacuum-limit";
+    static final String VACUUM_ISOLATED = "vacuum-isolated";
+
+    /** A finding: the job is the weigh-in and its charge is worked out. */
+    static final String CHARGE_TO_WEIGH = "charge-to-weigh";
+
+    private static final String WEIGH_IN = "weigh-in";
+
+    private Holds() {}
+
+    /** Whether the finding, by the name that checklists use, holds now; false for the names of others. */
+    static boolean found(Assessment assessment, String finding) {
+        return switch (finding) {
+            case "test-pressure-above-plate" -> abovePlate(assessment);
+            case "vacuum-not-deep-enough" ->
+                assessment
+                        .reading(VACUUM_ISOLATED)
+                        .filter(vacuum -> !criterion(assessment).deepEnough(vacuum.absolutePressure()))
+                        .isPresent();
+            case "line-included" ->
+                assessment
+                        .readings()
+                        .find(Quantity.INCLUDED_LINE_LENGTH)
+                        .filter(length -> length.base() > 0)
+                        .isPresent();
+            case CHARGE_TO_WEIGH ->
+                assessment.jobs().get(assessment.jobs().size() - 1).equals(WEIGH_IN)
+                        && new WeighInReports(assessment).charge().isPresent();
+            default -> false;
+        };
+    }
+
+    private static boolean abovePlate(Assessment assessment) {
+        return assessment
+                .reading(PRESSURE_START)
+                .map(start -> Situation.pressureTest(
+                        start.gaugePressure(),
+                        assessment
+                                .readings()
+                                .find(Quantity.PLATE_LOW_SIDE_PRESSURE)
+                                .map(Reading::gaugePressure)))
+                .filter(test -> Cautions.in(test).stream()
+                        .anyMatch(caution -> caution.rule() == CautionRule.TEST_PRESSURE_ABOVE_PLATE))
+                .isPresent();
+    }
+
+    /** The maker's figure where it was said, else that of the field. */
+    static VacuumCriterion criterion(Assessment assessment) {
+        return assessment
+                .reading(VACUUM_LIMIT)
+                .map(limit -> VacuumCriterion.FIELD.stayingBelow(limit.absolutePressure()))
+                .orElse(VacuumCriterion.FIELD);
+    }
+
+    /** How long after the hold began a value was first called out; corrections of it do not count. */
+    static Optional<Duration> elapsed(Sheet sheet, String hold, String slot) {
+        return sheet.answer(hold)
+                .filter(Answer.Passed.class::isInstance)
+                .map(answer -> ((Answer.Passed) answer).since())
+                .flatMap(since -> sheet.firstGiven(slot).map(at -> Duration.between(since, at)));
+    }
+}
