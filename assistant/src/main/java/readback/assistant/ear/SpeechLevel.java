@@ -31,7 +31,10 @@ final class SpeechLevel {
     /** Shorter loud sounds, in frames, are clicks. */
     private static final int CLICK = 3;
 
-    /** Rise of the loudest sound above the noise, in decibels, from which soft consonants stand out as well. */
+    /**
+     * Rise of the loudest sound above the noise, in decibels, from which soft consonants stand out as well; decision
+     * 0012.
+     */
     private static final double CLEAR = 30;
 
     private static final double PRE_EMPHASIS = 0.97;

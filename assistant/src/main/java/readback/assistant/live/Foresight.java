@@ -9,6 +9,7 @@ import java.util.Optional;
  */
 final class Foresight {
 
+    /** Words that have not changed for so long are answered in advance; decision 0014. */
     private static final Duration STEADY = Duration.ofMillis(80);
 
     private String words = "";

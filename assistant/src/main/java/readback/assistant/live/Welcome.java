@@ -12,6 +12,7 @@ import java.util.OptionalLong;
  */
 final class Welcome {
 
+    /** So long it listens before it speaks; decision 0014. */
     private static final Duration MOMENT = Duration.ofMillis(1200);
 
     private List<String> texts = List.of();

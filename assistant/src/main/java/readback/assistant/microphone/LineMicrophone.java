@@ -21,7 +21,9 @@ final class LineMicrophone implements Microphone {
     /** Sound is taken when so much is there. */
     private static final double CHUNK_SECONDS = 0.02;
 
+    /** A microphone that gives nothing for so long is lost; decision 0014. */
     private static final Duration PATIENCE = Duration.ofSeconds(1);
+
     /** A device that just woke up takes its time: sound servers were seen to need two seconds. */
     private static final Duration FIRST_PATIENCE = Duration.ofSeconds(4);
 
