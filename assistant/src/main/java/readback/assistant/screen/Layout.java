@@ -110,7 +110,7 @@ public final class Layout {
             }
         }
 
-        /** The line with dots behind it, so that it is seen that more was to be said. */
+        /** The line with dots behind it, to show that more was to be said. */
         private String shortened(String line) {
             return Wrapped.lines(line, columns - 3 - CAUTION_MARK.length() - MORE.length())
                             .get(0)
