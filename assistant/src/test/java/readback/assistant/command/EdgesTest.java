@@ -16,7 +16,7 @@ class EdgesTest {
         assertThat(ran.err())
                 .startsWith("readback: ")
                 .doesNotContain("Exception")
-                .hasSizeLessThan(400);
+                .hasSizeLessThan(800);
         return ran.err();
     }
 
