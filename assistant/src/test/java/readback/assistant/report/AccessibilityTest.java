@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
@@ -41,6 +42,7 @@ class AccessibilityTest {
               });
             """;
 
+    @Tag("slow")
     @Test
     void the_pages_break_no_rule_of_accessibility(@TempDir Path folder) throws Exception {
         Optional<Path> browser = browser();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The fast path against the equations of state it was fitted to. */
@@ -83,6 +84,7 @@ class SaturationCurvesTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void storedCurvesAreWhatTheEquationsOfStateGiveToday() {
         List<String> stored = CurveFactsText.lines("saturation.txt");
