@@ -18,7 +18,7 @@ public record Acceptance(double belief) {
      * digits, numbers, commands and unrelated read speech, clean and with noise, 2026-11-25: the largest of ten steps
      * that loses fewer than one in a hundred utterances of any kind heard rightly; the next, 0.6, lost two in a hundred
      * digits. {@code readback measure} prints the trade-off for any recordings; figures of the other half are in the
-     * model card.
+     * model card. Both limits and the seconds: decision 0011.
      */
     public static final double LEAST = 0.5;
 

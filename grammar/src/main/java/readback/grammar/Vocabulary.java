@@ -23,7 +23,7 @@ public record Vocabulary(String step, List<String> phrases, SortedSet<String> wo
     /**
      * Unknown speech makes up so much of all words and phrase ends. The recogniser counts phrases: listed once among
      * thousands, {@value #UNKNOWN} would cost so much that talk turns into numbers. Measured with the bundled model on
-     * unrelated speech and on spoken numbers; figures in the recipe's README.
+     * unrelated speech and on spoken numbers; figures in the recipe's README. Decision 0011.
      */
     private static final double UNKNOWN_SHARE = 0.02;
 

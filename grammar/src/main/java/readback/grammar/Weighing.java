@@ -20,7 +20,7 @@ import readback.grammar.number.SpokenNumbers;
  * by one thread, for one call.
  *
  * <p>The limits were chosen on synthetic speech with fan noise and on digits of real speakers so that a wrong value
- * taken without a question is rare, and the share of readings taken at once as large as that allows.
+ * taken without a question is rare, and the share of readings taken at once as large as that allows: decision 0009.
  */
 final class Weighing {
 

@@ -40,6 +40,7 @@ final class SessionRunner {
     private static final DateTimeFormatter NAME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
+    /** An invented call that a typed session answers to itself before the first line; decision 0015. */
     private static final List<String> REHEARSED = List.of(
             "four ten a",
             "piston",

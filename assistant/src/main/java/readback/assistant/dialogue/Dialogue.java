@@ -45,7 +45,7 @@ public final class Dialogue {
         this.waiting = new Waiting(flow);
         this.doubts = new Doubts(flow);
         this.intake = new Intake(flow, waiting, doubts);
-        this.orders = new Orders(flow, intake);
+        this.orders = new Orders(flow, intake, waiting);
     }
 
     /** The first turn of a session. */
@@ -247,8 +247,6 @@ public final class Dialogue {
             intake.values(draft, correction.readings(), doubtful, true);
         } else if (meaning instanceof Meaning.Choice choice) {
             orders.choose(draft, choice);
-        } else if (Intake.isOrder(meaning, Command.SKIP) && cutsAWaitShort(draft)) {
-            return;
         } else if (meaning instanceof Meaning.Ordered ordered) {
             orders.carryOut(draft, ordered);
         } else if (meaning instanceof Meaning.Note note) {
@@ -258,14 +256,6 @@ public final class Dialogue {
         } else if (meaning instanceof Meaning.NotUnderstood reason) {
             complain(draft, reason);
         }
-    }
-
-    /** "I will measure now": ends a wait that may be cut short. */
-    private boolean cutsAWaitShort(Draft draft) {
-        Optional<Step> asked = flow.next(draft.state()).filter(Step::optional);
-        asked.filter(step -> step.task() instanceof Task.Await)
-                .ifPresent(step -> waiting.cutShort(draft, step, ((Task.Await) step.task()).duration()));
-        return asked.filter(step -> step.task() instanceof Task.Await).isPresent();
     }
 
     private Turn between(Draft draft, Decision.AskBetween between) {

@@ -37,10 +37,12 @@ final class Orders {
 
     private final Flow flow;
     private final Intake intake;
+    private final Waiting waiting;
 
-    Orders(Flow flow, Intake intake) {
+    Orders(Flow flow, Intake intake, Waiting waiting) {
         this.flow = flow;
         this.intake = intake;
+        this.waiting = waiting;
     }
 
     /** Whether a weakly heard order must be said again: it changes or ends something. */
@@ -78,7 +80,7 @@ final class Orders {
             case GUIDE -> voice(draft, false);
             case BRIEF -> voice(draft, true);
             case SKIP, UNKNOWN -> skip(draft, asked);
-            case MEASURE_NOW -> draft.say(Message.of("again.nothing-asked"));
+            case MEASURE_NOW -> measureNow(draft, asked);
         }
     }
 
@@ -230,6 +232,8 @@ final class Orders {
     private void skip(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
+        } else if (asked.isPresent() && asked.get().optional() && asked.get().task() instanceof Task.Await await) {
+            waiting.cutShort(draft, asked.get(), await.duration());
         } else if (asked.isPresent() && asked.get().optional()) {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
@@ -239,6 +243,13 @@ final class Orders {
         } else {
             draft.say(Message.of("skip.refused"));
             asked.ifPresent(step -> draft.say(Prompts.why(step)));
+        }
+    }
+
+    /** A wait that may be cut short is; where no wait runs, the question says what to measure. */
+    private void measureNow(Draft draft, Optional<Step> asked) {
+        if (asked.filter(step -> step.task() instanceof Task.Await).isPresent()) {
+            skip(draft, asked);
         }
     }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 /** How long silence is borne, and after how long someone was away. */
 final class Patience {
 
-    /** Before the question is asked again, and then before it is told once more where the work stands. */
+    /** Before the question is asked again, and then before it is told where the work stands; decision 0001. */
     private static final List<Duration> LASTS = List.of(Duration.ofMinutes(3), Duration.ofMinutes(10));
 
     /** Whoever was away for so long is told where the work stands. */

@@ -14,7 +14,7 @@ public final class AudioFileFeed {
     /** 50 ms, well under the 200 ms beyond which ends of utterances are found late. */
     private static final int CHUNK = Ear.RATE / 20;
 
-    /** Of the silence after an utterance, so much is heard again by the next listening as its run-up. */
+    /** How much of the silence after an utterance the next listening hears again as its run-up. */
     private static final double RUN_UP_SECONDS = 0.3;
 
     /** The sound of the last word may outlast its time a little. */

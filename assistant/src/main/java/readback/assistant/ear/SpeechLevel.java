@@ -21,17 +21,21 @@ final class SpeechLevel {
 
     private static final int BLOCKS = 10;
     /**
-     * Speech stands at least so many decibels above the least level of the noise, whose mean lies about 2 dB above it.
+     * Speech stands at least this many decibels above the least level of the noise, whose mean lies about 2 dB above
+     * it.
      */
     private static final double LEAST_RISE = 5.5;
     /** Of what the loudest sound rises above the noise, in decibels, speech reaches this part. */
     private static final double PART_OF_RISE = 0.35;
-    /** By so many decibels a frame the loudest sound is forgotten: 6 dB a second. */
+    /** The loudest sound is forgotten by this many decibels a frame: 6 dB a second. */
     private static final double FORGETTING = 0.06;
     /** Shorter loud sounds, in frames, are clicks. */
     private static final int CLICK = 3;
 
-    /** Rise of the loudest sound above the noise, in decibels, from which soft consonants stand out as well. */
+    /**
+     * Rise of the loudest sound above the noise, in decibels, from which soft consonants stand out as well; decision
+     * 0012.
+     */
     private static final double CLEAR = 30;
 
     private static final double PRE_EMPHASIS = 0.97;

@@ -10,13 +10,14 @@ import org.vosk.Recognizer;
  * speaks: there its own ends count, which wait longer.
  */
 final class VoskListening implements Listening {
-    /** Seconds of silence that end an utterance. */
+    /** Seconds of silence that end an utterance; decision 0012. */
     private static final double PAUSE = 0.26;
 
-    /** Seconds of silence that end one that seems to go on. */
+    /** Seconds of silence that end one that seems to go on; decision 0012. */
     private static final double PAUSE_WITHIN = 0.6;
     /**
-     * Words become visible up to so many seconds after they were spoken; later ones were spoken too softly to be seen.
+     * Words become visible up to this many seconds after they were spoken; later ones were spoken too softly to be
+     * seen.
      */
     private static final double WORDS_LATE = 0.5;
 

@@ -22,7 +22,7 @@ import readback.grammar.Hypothesis;
 final class VoskResult {
     /**
      * Divides differences of scores. 1 takes the scores for true log probabilities; measured to fit the bundled model
-     * best: see DEVELOPERS.md, "Confidences".
+     * best: decision 0012.
      */
     private static final double TEMPERATURE = 1.0;
 

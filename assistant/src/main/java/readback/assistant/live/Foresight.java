@@ -4,11 +4,12 @@ import java.time.Duration;
 import java.util.Optional;
 
 /**
- * Tells which words should be answered in advance while someone is still speaking: words that stood still for a moment
- * may be all that is said. Owned by one thread; time comes from {@link System#nanoTime}.
+ * Tells which words should be answered in advance while someone is still speaking: words that have not changed for a
+ * moment may be all that will be said. Owned by one thread; time comes from {@link System#nanoTime}.
  */
 final class Foresight {
 
+    /** How long words must stay unchanged to be answered in advance; decision 0014. */
     private static final Duration STEADY = Duration.ofMillis(80);
 
     private String words = "";

@@ -27,7 +27,7 @@ final class Hearing implements AutoCloseable {
         static final Meter SILENT = new Meter(LevelMeter.SILENCE, LevelMeter.SILENCE, false);
     }
 
-    /** More than this is never waiting: 10 seconds in reads of 20 ms. */
+    /** At most this many pieces of sound wait: 10 seconds in reads of 20 ms. */
     private static final int WAITING = 500;
 
     /** Longer pieces delay the answer. */
@@ -42,7 +42,7 @@ final class Hearing implements AutoCloseable {
     /** Loud sound of this length is someone speaking, not a click. */
     private static final double INTERRUPTION_SECONDS = 0.06;
 
-    /** Words in sound that nowhere stood out of the noise for this long were made up from noise. */
+    /** Sound that never stood out of the noise for this long holds no words: what was heard there was noise. */
     private static final double SPEECH_SECONDS = 0.04;
 
     private final Ear ear;
@@ -102,7 +102,7 @@ final class Hearing implements AutoCloseable {
         }
     }
 
-    /** Takes what is being said for finished, without waiting for a silence. */
+    /** Takes what is being said as finished, without waiting for a silence. */
     void finish() {
         put(() -> {
             if (listening != null) {

@@ -115,12 +115,12 @@ public final class LiveSession {
         inputs.add(new LiveInput.Struck(stroke));
     }
 
-    /** Takes a line that was typed elsewhere than on the screen; any thread. */
+    /** Takes a line that was not typed on the screen; any thread. */
     public void write(String words) {
         inputs.add(new LiveInput.Written(words));
     }
 
-    /** Draws anew, in another size perhaps; any thread. */
+    /** Redraws, perhaps at another size; any thread. */
     public void resize() {
         inputs.add(new LiveInput.Resized());
     }
@@ -153,7 +153,7 @@ public final class LiveSession {
         }
     }
 
-    /** How many pieces of sound wait for the ear, for who gives it sound faster than it comes; any thread. */
+    /** How many pieces of sound wait for the ear, for callers that feed it sound faster than real time; any thread. */
     int soundWaiting() {
         return hearing.waiting();
     }
@@ -262,7 +262,7 @@ public final class LiveSession {
     void microphoneLost(String why) {
         condition.microphoneLost(why);
         talking = false;
-        // What was being said when it went is taken as far as it came.
+        // What was being said when the microphone went is taken as far as it got.
         hearing.finish();
         on(new Event.DeviceLost(clock.instant(), MICROPHONE));
     }

@@ -19,7 +19,7 @@ final class NoiseWatch {
     /** From here on the trouble counts as over, so that the advice does not flicker. */
     private static final double CLEAR = 13;
 
-    /** One loud moment is no loud room. */
+    /** One loud moment does not make a loud room. */
     private static final int IN_A_ROW = 2;
 
     private static final Duration SAID_ONCE_IN = Duration.ofMinutes(2);

@@ -4,22 +4,22 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
-/** Measures for how long nothing has happened while someone is listened to. Owned by one thread; knows no clock. */
+/** Measures how long nothing has happened while Readback listens. Owned by one thread; knows no clock. */
 final class Silence {
 
     private Optional<Duration> patience = Optional.empty();
     private Optional<Instant> since = Optional.empty();
 
-    /** Waits so long from now on; for ever when empty. */
+    /** Waits this long from now on; for ever when empty. */
     void bear(Optional<Duration> longest) {
         patience = longest;
         since = Optional.empty();
     }
 
     /**
-     * Whether it has lasted as long as is borne; then it begins anew.
+     * Whether it has lasted its full time; then it begins again.
      *
-     * @param quiet whether nothing happens now: someone is listened to and does not speak
+     * @param quiet whether nothing happens now: Readback listens and nobody speaks
      */
     boolean tooLong(boolean quiet, Instant now) {
         if (!quiet) {

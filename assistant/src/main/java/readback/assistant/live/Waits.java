@@ -10,7 +10,10 @@ import readback.assistant.dialogue.Turn;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Timers;
 
-/** What a session waits for: the timers that the dialogue started, and a technician who is silent. Its thread's own. */
+/**
+ * What a session waits for: the timers that the dialogue started, and a technician who is silent. Owned by the
+ * session's thread.
+ */
 final class Waits implements Audience {
 
     private final Timers timers = new Timers();
@@ -29,7 +32,7 @@ final class Waits implements Audience {
     /**
      * What is over now.
      *
-     * @param quiet whether someone is listened to and does not speak
+     * @param quiet whether Readback listens and nobody speaks
      */
     List<Event> over(boolean quiet, Instant now) {
         List<Event> over = new ArrayList<>();

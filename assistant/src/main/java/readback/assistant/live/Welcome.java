@@ -6,12 +6,13 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * Holds back what a session says first. Nobody is heard while Readback speaks into the room, and who knows the job
- * begins at once: so it listens for a moment before it speaks, and says nothing of this when someone was quicker. Owned
+ * Holds back what a session says first. Nobody is heard while Readback speaks into the room, and someone who knows the
+ * job begins at once. So it listens for a moment before it speaks, and leaves this out when someone was quicker. Owned
  * by one thread; time comes from {@link System#nanoTime}.
  */
 final class Welcome {
 
+    /** How long it listens before it speaks; decision 0014. */
     private static final Duration MOMENT = Duration.ofMillis(1200);
 
     private List<String> texts = List.of();

@@ -13,12 +13,12 @@ final class FanNoise {
 
     private static final double BLADE_HERTZ = 3 * 1075 / 60.0;
     private static final double HUM_HERTZ = 120;
-    /** Loudness is taken over the frames that hold speech: those within so much of the loudest. */
+    /** Loudness is taken over the frames that hold speech: those within this share of the loudest. */
     private static final double SPEECH_FLOOR = 0.03;
 
     private FanNoise() {}
 
-    /** The sound with fan noise so that speech stands that many decibels above it. */
+    /** The sound with fan noise added, so that speech stands that many decibels above it. */
     static Samples mixed(Samples sound, double signalToNoise, long seed) {
         double[] noise = noise(sound.length(), sound.rate(), seed);
         double level = speechLevel(sound.pcm()) / Math.pow(10, signalToNoise / 20);

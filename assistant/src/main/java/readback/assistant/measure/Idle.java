@@ -35,7 +35,7 @@ public final class Idle {
     /** A loud fan: the level of speech near the microphone, a tenth of full scale. */
     private static final double FAN_LEVEL = 0.1 * Short.MAX_VALUE;
 
-    /** Of talk, one round in turn is clean, with a fan 20, 10 and 5 decibels below it. */
+    /** Rounds of talk are in turn clean and with a fan 20, 10 and 5 decibels below it. */
     private static final double[] ROUNDS = {Measurement.NO_NOISE, 20, 10, 5};
 
     private final Ear ear;
@@ -86,7 +86,7 @@ public final class Idle {
         }
     }
 
-    /** So many minutes of silence as a good microphone gives it: nothing. */
+    /** The given number of minutes of silence, as a good microphone gives it: nothing at all. */
     public Counts silence(double minutes) {
         return listened("silence", Samples.silence(60 * minutes, Ear.RATE));
     }
@@ -96,7 +96,9 @@ public final class Idle {
         return listened("fan", FanNoise.alone(60 * minutes, FAN_LEVEL, 7));
     }
 
-    /** So many minutes of the talk, again and again with another fan level; nothing if there is no talk. */
+    /**
+     * The given number of minutes of the talk, repeated with another fan level each time; nothing if there is no talk.
+     */
     public Optional<Counts> talk(List<Samples> talk, double minutes) {
         if (talk.stream().mapToDouble(Samples::seconds).sum() == 0) {
             return Optional.empty();

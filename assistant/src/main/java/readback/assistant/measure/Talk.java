@@ -6,8 +6,8 @@ import readback.assistant.ear.Utterance;
 import readback.grammar.Acceptance;
 
 /**
- * The utterances of one clip one after the other, as the dialogue meets them: what is not looked at is talk, and makes
- * it harder for what follows on its heels. Owned by one thread.
+ * The utterances of one clip one after the other, as the dialogue meets them: what is not looked at is talk, and what
+ * follows right after it must be heard more clearly to count. Owned by one thread.
  */
 final class Talk {
 

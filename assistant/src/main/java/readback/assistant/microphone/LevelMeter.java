@@ -1,17 +1,17 @@
 package readback.assistant.microphone;
 
 /**
- * Follows how loud the sound is and how loud the noise under it. The noise is the quietest tenth of a second of the
- * last two to four seconds (minimum statistics; R. Martin, "Noise power spectral density estimation based on optimal
- * smoothing and minimum statistics", 2001, here without its spectral part), so a long word does not count as noise. One
- * thread at a time.
+ * Follows how loud the sound is and how loud the noise beneath it is. The noise is the quietest tenth of a second of
+ * the last two to four seconds (minimum statistics; R. Martin, "Noise power spectral density estimation based on
+ * optimal smoothing and minimum statistics", 2001, here without its spectral part), so a long word does not count as
+ * noise. One thread at a time.
  */
 public final class LevelMeter {
 
     /** Below this a level means digital silence. */
     public static final double SILENCE = -90;
 
-    /** Speech stands out of the noise by so much. Common practice, no source. */
+    /** Speech stands out of the noise by this much, in decibels. Common practice, no source. */
     private static final double GATE_ABOVE_NOISE = 6;
 
     private static final double WINDOW_SECONDS = 2;
@@ -78,7 +78,7 @@ public final class LevelMeter {
         return level >= gate && level >= noise() + GATE_ABOVE_NOISE;
     }
 
-    /** For how many seconds without a break it has been. */
+    /** How many seconds without a break it has been so. */
     public double openSeconds() {
         return openSeconds;
     }

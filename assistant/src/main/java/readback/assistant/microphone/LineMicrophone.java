@@ -18,10 +18,12 @@ final class LineMicrophone implements Microphone {
     /** A tenth of a second: reads come every 30 ms, and a short stall of the program loses nothing. */
     private static final double BUFFER_SECONDS = 0.1;
 
-    /** Sound is taken when so much is there. */
+    /** Sound is taken once this much is there. */
     private static final double CHUNK_SECONDS = 0.02;
 
+    /** A microphone that gives nothing for this long is lost; decision 0014. */
     private static final Duration PATIENCE = Duration.ofSeconds(1);
+
     /** A device that just woke up takes its time: sound servers were seen to need two seconds. */
     private static final Duration FIRST_PATIENCE = Duration.ofSeconds(4);
 

@@ -17,7 +17,7 @@ public final class MicrophoneReader implements AutoCloseable {
         /** The microphone of this name works, for the first time or again. */
         void found(String device);
 
-        /** It does not; {@code why} is one sentence. Called once until it is found. */
+        /** The microphone does not work; {@code why} is one sentence. Called once until it is found. */
         void lost(String why);
 
         /** Sound was lost because the machine was too busy; the count since it was found. */

@@ -16,7 +16,7 @@ public final class Microphones {
 
     private Microphones() {}
 
-    /** A way to one microphone that can be gone again and again. */
+    /** A way to one microphone, to be used as often as it is lost. */
     @FunctionalInterface
     public interface Socket {
         /**

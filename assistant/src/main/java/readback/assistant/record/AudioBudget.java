@@ -19,7 +19,7 @@ public record AudioBudget(long bytes, long reserve) {
         }
     }
 
-    /** So many megabytes, beside 100 MB that stay free. 16 kHz mono takes 1.9 MB a minute of speech. */
+    /** The given number of megabytes, besides 100 MB that stay free. 16 kHz mono takes 1.9 MB a minute of speech. */
     public static AudioBudget megabytes(long megabytes) {
         return new AudioBudget(megabytes * MEGABYTE, 100 * MEGABYTE);
     }

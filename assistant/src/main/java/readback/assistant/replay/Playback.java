@@ -18,7 +18,7 @@ public final class Playback {
     private final PrintStream out;
     private final Viewer viewer;
 
-    /** Whoever watches: decides how fast it goes and where it goes on. */
+    /** The viewer, who decides how fast it goes and where it goes on. */
     public interface Viewer {
 
         /** Lets the pause before an entry pass. */
@@ -37,7 +37,7 @@ public final class Playback {
      * Where to go on.
      *
      * @param moment the next entry of this kind; empty for the very next entry
-     * @param stop whether it is enough
+     * @param stop whether the viewer has seen enough
      */
     public record Next(Optional<Moment> moment, boolean stop) {
 

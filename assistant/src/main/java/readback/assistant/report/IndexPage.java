@@ -11,8 +11,8 @@ import readback.assistant.archive.Sums;
 import readback.prompts.text.Wording;
 
 /**
- * Many sessions as one HTML page of the same make as a report. Takes the sessions one by one and keeps a bounded number
- * of rows. One thread.
+ * Many sessions as one HTML page in the style of a report. Takes the sessions one by one and keeps a bounded number of
+ * rows. One thread.
  */
 public final class IndexPage {
 

@@ -6,8 +6,8 @@ import readback.assistant.record.About;
 import readback.calc.quantity.Quantity;
 
 /**
- * The record set that the rules for servicing ask for. What the session does not tell is left open for the pen: an
- * invented or silently missing entry would be worse than a blank line.
+ * The record set that the rules for servicing ask for. What the session does not tell is left blank, to be filled in by
+ * hand: an invented or silently missing entry would be worse than a blank line.
  *
  * <p>Sources: U.S. 40 CFR 82.157(l)(2) (service record), 82.156(a)(3) (disposal), 82.161 (certificate), 84.106 (leak
  * repair from 2026, with its exemption of residential and light commercial cooling), Regulation (EU) 2024/573 articles

@@ -23,6 +23,9 @@ public final class Layout {
     /** The question keeps so many rows when cautions fill the screen. */
     private static final int QUESTION_ROWS = 2;
 
+    private static final String CAUTION_MARK = "! ";
+    private static final String MORE = " ...";
+
     private final Palette palette;
     private final ScreenTexts texts;
     private final boolean unicode;
@@ -96,15 +99,22 @@ public final class Layout {
         }
 
         private List<String> cautions() {
-            return Wrapped.lines(view.cautions(), columns - 4);
+            return Wrapped.lines(view.cautions(), columns - 3 - CAUTION_MARK.length());
         }
 
         private void caution(List<String> lines, Area area) {
             canvas.fill(area, palette.caution());
             for (int i = 0; i < area.height(); i++) {
                 boolean cut = i == area.height() - 1 && lines.size() > area.height();
-                put(area, i, "! " + lines.get(i) + (cut ? " ..." : ""), palette.caution());
+                put(area, i, CAUTION_MARK + (cut ? shortened(lines.get(i)) : lines.get(i)), palette.caution());
             }
+        }
+
+        /** The line with dots behind it, to show that more was to be said. */
+        private String shortened(String line) {
+            return Wrapped.lines(line, columns - 3 - CAUTION_MARK.length() - MORE.length())
+                            .get(0)
+                    + MORE;
         }
 
         private Block question(int width) {
@@ -213,13 +223,16 @@ public final class Layout {
             BlockLetters.Size size = large ? BlockLetters.Size.LARGE : BlockLetters.Size.SMALL;
             boolean remark = !verdict.remark().isEmpty();
             int height = size.rows() + (remark ? 1 : 0);
-            return new Block(1, size.rows(), height, area -> {
+            // Letters that touch the edge of their band run together with the paper above it.
+            int air = roomy() ? 1 : 0;
+            return new Block(1, size.rows(), height + air, area -> {
                 canvas.fill(area, palette.inverse());
+                int above = area.height() > height ? air : 0;
                 List<String> drawn = BlockLetters.draw(verdict.word(), size, unicode);
                 for (int row = 0; row < drawn.size(); row++) {
-                    put(area, row, drawn.get(row), palette.inverse());
+                    put(area, above + row, drawn.get(row), palette.inverse());
                 }
-                put(area, size.rows(), verdict.remark(), palette.inverse());
+                put(area, above + size.rows(), verdict.remark(), palette.inverse());
             });
         }
 

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Everything that is on the screen at one moment, in words; where it stands and how large is the {@link Layout}'s
- * affair. Immutable; equal views look the same.
+ * Everything that is on the screen at one moment, in words; where it stands and how large it is, the {@link Layout}
+ * decides. Immutable; equal views look the same.
  *
  * @param cautions in force, until they are acknowledged or their moment is over
  * @param question what is asked now

@@ -63,7 +63,7 @@ public sealed interface Recording {
     /**
      * As {@link #read(Path)}, from a stream that the caller closes.
      *
-     * @param name how problems call it
+     * @param name what messages about it call it
      */
     static Recording read(String name, InputStream in) {
         return WaveReader.read(name, in);

@@ -102,8 +102,8 @@ public final class LineLoudspeaker implements Loudspeaker {
     }
 
     /**
-     * Silences the line beside a write that may still go on: devices that take sound in large pieces let it last for a
-     * quarter of a second. Then waits for the write, and throws away what it brought.
+     * Silences the line alongside a write that may still go on: devices that take sound in large pieces let it last for
+     * a quarter of a second. Then waits for the write, and throws away what it brought.
      */
     private void silence(SourceDataLine open) throws LoudspeakerLostException {
         patiently(

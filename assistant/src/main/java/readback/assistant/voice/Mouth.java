@@ -62,7 +62,7 @@ public final class Mouth implements AutoCloseable {
     /** Between two phrases, so that they do not run together. */
     private static final Samples BREATH = Samples.silence(0.2, LineLoudspeaker.RATE);
 
-    /** The loudspeaker rings on in the room for so long, and a microphone hears it. */
+    /** For this long the sound rings on in the room, where a microphone hears it. */
     private static final Duration ECHO = Duration.ofMillis(250);
 
     /** A phrase of one saying. */

@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The classes of the embedded voice, apart from those of the program.
+ * The classes of the embedded voice, apart from those of the program; decision 0015.
  *
  * <p>The engine's jar was packed from multi-release jars without saying so: the classes meant for Java 9 and newer lie
  * in it, but the platform's loader would take the old ones, of which one of the logging library prints a warning to the

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,8 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import readback.calc.charge.Verdict;
 import readback.calc.procedure.RestingPressure;
+import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
 import readback.calc.procedure.VacuumDecay;
+import readback.calc.procedure.WeighIn;
 
 /**
  * Drives every job to every outcome that it can come to, with generated readings and now and then a move that a
@@ -37,27 +40,39 @@ class EveryOutcomeTest {
         return Stream.of(
                 new Expected(
                         "charge-check",
-                        Arrays.stream(Verdict.Kind.values())
-                                .filter(kind -> kind != Verdict.Kind.INCOMPLETE)
+                        EnumSet.complementOf(EnumSet.of(Verdict.Kind.INCOMPLETE)).stream()
                                 .map(Assessment::nameOf)
                                 .toList()),
                 new Expected(
                         "airflow",
-                        List.of(
-                                "airflow sufficient",
-                                "airflow too-little-air",
-                                "airflow repeat",
-                                "airflow outside-table")),
+                        Stream.concat(
+                                        outcomes("airflow", SplitCheck.Outcome.values()).stream(),
+                                        Stream.of("airflow outside-table"))
+                                .toList()),
                 new Expected("frozen-coil", List.of()),
                 new Expected("pressure-test", outcomes("pressure-test", StandingPressure.Outcome.values())),
                 new Expected(
                         "evacuation",
-                        outcomes("evacuation", VacuumDecay.Outcome.values()).stream()
-                                // a decay is judged when the wait is over
-                                .filter(outcome -> !outcome.endsWith(" wait"))
+                        outcomes(
+                                "evacuation",
+                                // a hold asks for what the others lack before it judges
+                                EnumSet.complementOf(EnumSet.of(
+                                                VacuumDecay.Outcome.FAILED,
+                                                VacuumDecay.Outcome.NOT_DEEP_ENOUGH,
+                                                VacuumDecay.Outcome.WAIT))
+                                        .toArray(VacuumDecay.Outcome[]::new))),
+                new Expected(
+                        "weigh-in",
+                        Stream.concat(
+                                        outcomes("weighed-in", WeighIn.Outcome.values()).stream(),
+                                        Stream.of("weigh-in unknown-tube", "weigh-in impossible"))
                                 .toList()),
-                new Expected("weigh-in", List.of("weigh-in unknown-tube", "weigh-in impossible")),
-                new Expected("resting-pressure", outcomes("resting-pressure", RestingPressure.Outcome.values())));
+                new Expected(
+                        "resting-pressure",
+                        Stream.concat(
+                                        outcomes("resting-pressure", RestingPressure.Outcome.values()).stream(),
+                                        Stream.of("resting-pressure no-saturation"))
+                                .toList()));
     }
 
     private static List<String> outcomes(String job, Enum<?>[] outcomes) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
@@ -30,7 +31,7 @@ import readback.prompts.text.Message;
  */
 final class GeneratedCall {
 
-    private static final int MOST_TURNS = 90;
+    private static final int MOST_TURNS = 120;
     private static final List<String> UNFORESEEN = List.of(
             "understood",
             "yes",
@@ -117,9 +118,16 @@ final class GeneratedCall {
                 .anyMatch(key ->
                         key.startsWith("correction.") || key.matches("verdict\\..*\\.(add|recover|in-tolerance)"));
         if (saysToMove) {
-            assertThat(judgement.stream().flatMap(each -> each.conditions().stream()))
+            assertThat(judgement.stream()
+                            .flatMap(each -> each.conditions().stream())
+                            .filter(failed -> failed.condition().blocking()))
                     .as("a verdict beside what spoils it, seed " + seed + ": " + rehearsal.shown())
                     .isEmpty();
+        }
+        if (rehearsal.keys().stream().anyMatch(key -> key.matches("verdict\\..*\\.(add|in-tolerance)"))) {
+            assertThat(rehearsal.assessment().cautions())
+                    .as("liquid at the compressor, and no word against it, seed " + seed)
+                    .noneMatch(caution -> caution.rule() == CautionRule.LIQUID_AT_COMPRESSOR);
         }
         rehearsal.state().verdict().ifPresent(all -> outcomes.addAll(List.of(all.split("; ", -1))));
     }
@@ -141,7 +149,7 @@ final class GeneratedCall {
     }
 
     private void unforeseen() {
-        int dice = random.nextInt(10);
+        int dice = random.nextInt(11);
         if (dice == 0) {
             say("hold on");
             say("suction 118");
@@ -155,6 +163,8 @@ final class GeneratedCall {
         } else if (dice == 4) {
             say("finish");
             say("no");
+        } else if (dice == 5) {
+            happens(new Event.ClockChanged(rehearsal.now(), Duration.ofMinutes(random.nextInt(400) - 200)));
         } else {
             say(UNFORESEEN.get(random.nextInt(UNFORESEEN.size())));
         }
@@ -224,11 +234,15 @@ final class GeneratedCall {
                 begun = slot.endsWith("start") ? between(100, 160) : begun;
                 yield whole(begun + (slot.endsWith("start") ? 0 : pick(0, 0, -15, 20)));
             }
-            case LINE_TEMPERATURE -> whole(slot.startsWith("rest") ? begun : 75);
+            case LINE_TEMPERATURE -> slot.startsWith("rest") ? whole(random.nextInt(5) == 0 ? 160 : begun) : "75";
             case VACUUM_LEVEL ->
-                slot.endsWith("isolated")
-                        ? pick("300", "250", "450", "900")
-                        : slot.endsWith("half") ? pick("310", "420", "650", "700") : pick("320", "450", "900", "1400");
+                slot.endsWith("limit")
+                        ? pick("300", "500")
+                        : slot.endsWith("isolated")
+                                ? pick("300", "250", "450", "900")
+                                : slot.endsWith("half")
+                                        ? pick("310", "420", "450", "700")
+                                        : pick("320", "450", "480", "900", "1400");
             case SUCTION_LINE_TEMPERATURE -> whole(between(34, 72));
             case LIQUID_LINE_TEMPERATURE -> whole(between(78, 112));
             case OUTDOOR_TEMPERATURE -> whole(random.nextInt(8) == 0 ? between(40, 54) : between(65, 108));
@@ -236,13 +250,29 @@ final class GeneratedCall {
             case RETURN_DRY_BULB -> whole(random.nextInt(6) == 0 ? between(86, 92) : between(72, 82));
             case SUPPLY_DRY_BULB -> whole(between(48, 66));
             case PLATE_SUBCOOLING -> whole(between(7, 14));
-            case LIQUID_TUBE_SIZE -> pick("three eighths", "one half", "one quarter", "seven eighths");
+            case LIQUID_TUBE_SIZE -> pick("three eighths", "one half", "one quarter", "point four five inches");
             case LINE_LENGTH -> pick("30", "75", "10", "0");
             case INCLUDED_LINE_LENGTH -> pick("15", "25", "0", "150");
             case NAMEPLATE_CHARGE -> pick("90 ounces", "6 pounds 4 ounces", "10 ounces", "30 ounces");
-            case REFRIGERANT_ADDED, REFRIGERANT_RECOVERED -> pick("2 ounces", "4 ounces", "1.5 ounces");
+            case REFRIGERANT_ADDED ->
+                slot.equals(Quantity.REFRIGERANT_ADDED.name())
+                                && rehearsal.state().job().equals("weigh-in")
+                        ? weighed()
+                        : pick("2 ounces", "4 ounces", "1.5 ounces");
+            case REFRIGERANT_RECOVERED -> pick("2 ounces", "4 ounces", "1.5 ounces");
             default -> whole(between(1, 60));
         };
+    }
+
+    /** What the job asks to weigh in, or more, or less, in grams. */
+    private String weighed() {
+        for (String outcome : outcomes) {
+            if (outcome.matches("weigh-in \\d+g.*")) {
+                int grams = Integer.parseInt(outcome.replaceAll("weigh-in (\\d+)g.*", "$1"));
+                return Math.max(1, grams + (int) pick(0, 0, -200, 200)) + " grams";
+            }
+        }
+        return "90 ounces";
     }
 
     /** The gauge pressure of saturation at a temperature in degrees Fahrenheit; some number while nothing is known. */

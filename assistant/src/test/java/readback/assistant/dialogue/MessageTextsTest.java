@@ -84,7 +84,7 @@ class MessageTextsTest {
                             .filter(source -> !source.equals("rating-plate"))
                             .toList()),
             Map.entry("why.verdict.", names(Verdict.Kind.values())),
-            Map.entry("help.choose.", slotsChosen()),
+            Map.entry("help.choose.", setsChosen()),
             Map.entry("units.now.", List.of("metric", "us")),
             Map.entry("caution.", names(CautionRule.values())),
             Map.entry("", List.of("doubt.above", "doubt.below", "refused.outside")),
@@ -113,9 +113,10 @@ class MessageTextsTest {
                 .toList();
     }
 
-    private static List<String> slotsChosen() {
-        return steps().filter(step -> step.task() instanceof Task.Choose)
-                .map(Step::slot)
+    private static List<String> setsChosen() {
+        return steps().map(Step::task)
+                .filter(Task.Choose.class::isInstance)
+                .map(task -> ((Task.Choose) task).choice())
                 .distinct()
                 .toList();
     }

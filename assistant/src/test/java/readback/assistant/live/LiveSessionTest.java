@@ -109,7 +109,7 @@ class LiveSessionTest {
         running = CompletableFuture.supplyAsync(() -> live.run(opener));
     }
 
-    /** Ends the session without closing it, as a battery does that runs empty, and goes on with it from its record. */
+    /** Ends the session without closing it, as an empty battery does, and resumes it from its record. */
     private void resume(boolean keepsSound, AudioBudget budget) throws RecordUnavailableException {
         live.end();
         running.join();

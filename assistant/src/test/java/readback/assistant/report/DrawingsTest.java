@@ -219,8 +219,10 @@ class DrawingsTest {
 
     @Test
     void a_reading_below_its_saturation_has_no_place_and_says_so(@TempDir Path sessions) throws Exception {
-        Scripted impossible =
-                Scripted.pistonReadings("wet").say(300, "suction line thirty").say(310, "yes");
+        Scripted impossible = Scripted.pistonReadings("wet")
+                .say(300, "suction line thirty")
+                .say(310, "yes")
+                .say(320, "understood");
         Document page = Pages.tree(Pages.page(Pages.report(impossible, sessions)));
         assertThat(Pages.texts(page, "p"))
                 .anySatisfy(text -> assertThat(text).startsWith("Suction line: there is no such state"));

@@ -58,6 +58,39 @@ class LayoutTest {
     }
 
     @Test
+    void noWidthCutsALetterOffACaution() {
+        for (int columns = 60; columns <= 200; columns++) {
+            assertThat(squeezed(layout.frame(ViewsForTests.full(), typing, columns, 30)))
+                    .as("%d columns", columns)
+                    .contains(" Warning. The system is under high pressure. Eye protection and gloves on, rated hoses. "
+                            + "Notice. Refrigerant must not be released. Recover it. ");
+        }
+    }
+
+    @Test
+    void aCautionThatDoesNotFitEndsInDots() {
+        View view = ViewsForTests.warned(List.of("Warning. " + "Keep low rooms and pits ventilated. ".repeat(40)));
+        for (int columns = 60; columns <= 200; columns++) {
+            assertThat(text(layout.frame(view, typing, columns, 14)))
+                    .as("%d columns", columns)
+                    .containsPattern("(?m)^  ! .* \\.\\.\\. *$");
+        }
+    }
+
+    @Test
+    void theVerdictStandsOffTheEdgeOfItsBand() {
+        Frame frame = layout.frame(ViewsForTests.full(), typing, 96, 28);
+        int word = rowOf(
+                frame,
+                BlockLetters.draw("CHARGE LOW", BlockLetters.Size.SMALL, true)
+                        .get(0)
+                        .strip());
+
+        assertThat(frame.lines().get(word - 1).toString()).isBlank();
+        assertThat(frame.lines().get(word - 1).styleAt(2)).isEqualTo(Palette.DAY.inverse());
+    }
+
+    @Test
     void aTargetAsksForItsWords() {
         Frame frame = layout.frame(ViewsForTests.full(), typing, 80, 24);
         int row = rowOf(frame, "[ NO ]");

@@ -11,8 +11,16 @@ final class ViewsForTests {
     private ViewsForTests() {}
 
     static View asking(String question, List<View.Option> options) {
+        return asking(List.of(), question, options);
+    }
+
+    static View warned(List<String> cautions) {
+        return asking(cautions, "Suction pressure?", List.of());
+    }
+
+    private static View asking(List<String> cautions, String question, List<View.Option> options) {
         return new View(
-                List.of(),
+                cautions,
                 question,
                 List.of(),
                 View.Heard.NOTHING,

@@ -35,7 +35,10 @@ public enum CautionRule {
     FROSTBITE(Signal.CAUTION, true, Authority.WORKPLACE_SAFETY),
     /** The discharge line burns the hand and cooks the oil. */
     DISCHARGE_TOO_HOT(Signal.CAUTION, false, Authority.EQUIPMENT_MAKER),
-    /** Liquid refrigerant may reach the compressor. An injury is not to be expected, a ruined compressor is. */
+    /**
+     * Liquid refrigerant may reach the compressor. An injury is not to be expected, a ruined compressor is: decision
+     * 0003.
+     */
     LIQUID_AT_COMPRESSOR(Signal.NOTICE, true, Authority.EQUIPMENT_MAKER),
     /** The evaporator works below freezing and will ice. */
     COIL_BELOW_FREEZING(Signal.NOTICE, false, Authority.EQUIPMENT_MAKER),

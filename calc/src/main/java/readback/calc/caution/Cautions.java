@@ -36,7 +36,10 @@ public final class Cautions {
     /** Water on the coil freezes. */
     public static final Temperature FREEZING = Temperature.fahrenheit(32);
 
-    /** Highest pressure for which a joint test needs no plate value: the 150 psig of the R-22 age. Common practice. */
+    /**
+     * Highest pressure for which a joint test needs no plate value: the 150 psig of the R-22 age. Common practice;
+     * decision 0006.
+     */
     private static final GaugePressure TEST_WITHOUT_PLATE = GaugePressure.psig(150);
 
     private Cautions() {}

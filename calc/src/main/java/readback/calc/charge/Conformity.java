@@ -12,7 +12,7 @@ final class Conformity {
      * A comparison is firm when the probability is 90 % or more, that is when the one-sided 90 % interval (1.28
      * standard uncertainties) does not reach across the limit. The usual 95 % two-sided interval is what is reported;
      * as a rule of decision it would leave a third of a degree of the installer's subcooling band with ordinary
-     * instruments, and every verdict would be borderline.
+     * instruments, and every verdict would be borderline. Decision 0004.
      */
     static final double FIRM = 0.90;
 

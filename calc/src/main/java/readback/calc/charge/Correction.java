@@ -30,7 +30,7 @@ public record Correction(
 
     private static final Mass SMALL_STEP = Mass.ounces(2);
 
-    /** No single step moves more than 8 oz, or a twentieth of the nameplate charge if that is less. Ours. */
+    /** No single step moves more than 8 oz, or a twentieth of the nameplate charge if that is less. Decision 0005. */
     private static final Mass LARGEST_STEP = Mass.ounces(8);
 
     private static final double LARGEST_SHARE = 0.05;

@@ -6,7 +6,7 @@ import readback.calc.quantity.TemperatureDifference;
 
 /**
  * Target superheat of fixed orifices by return wet bulb and outdoor dry bulb, in steps of one Fahrenheit degree, linear
- * in between. Source and standing of the values: beside them in target-superheat.txt.
+ * in between. Source and standing of the values: beside them in target-superheat.txt, and decision 0008.
  */
 public final class SuperheatTable {
 

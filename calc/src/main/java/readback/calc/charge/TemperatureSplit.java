@@ -20,7 +20,7 @@ public final class TemperatureSplit {
      * wet bulb lies above the dry bulb.
      *
      * <p>−70.0386 + 0.544231 DB + 2.1969 WB − 0.0228199 WB², °F: computed as the one quadratic that gives all 357
-     * values of California Energy Commission table RA3.2-3 (recalled from memory) within 0.053 °F.
+     * values of California Energy Commission table RA3.2-3 (from memory, decision 0008) within 0.053 °F.
      */
     public static Optional<TemperatureDifference> target(Temperature returnDryBulb, Temperature returnWetBulb) {
         double dryBulb = returnDryBulb.fahrenheit();

@@ -11,7 +11,7 @@ import readback.calc.charge.ChargeMethod;
 
 /**
  * Ranks faults by Bayes' rule: each fault's pattern says how likely each observation would be, observations counted as
- * independent. The probabilities rank; they are not frequencies of a field study.
+ * independent. The probabilities rank; they are not frequencies of a field study: decision 0005.
  */
 public final class Diagnostician {
 

@@ -17,7 +17,9 @@ record SaturationCurves(SaturationCurve temperature, SaturationCurve lnPressure)
      */
     static final double HIGHEST_SHARE = 0.985;
 
+    /** Pieces of equal length and their degree; decision 0007. */
     private static final int PIECES = 8;
+
     private static final int DEGREE = 10;
 
     /** Fits both curves to the equation of state. */

@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * Numbers for the ear. Digits are spoken singly so that thirteen and thirty cannot be confused, round hundreds and
  * thousands as words, decimals after "point": FAA Aeronautical Information Manual 4-2-8 and 4-2-9. Words are given in
- * plain spelling; how a voice pronounces them is its own affair.
+ * plain spelling; how they are pronounced is up to the voice.
  */
 public final class SpokenNumber {
 
