@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The fast path against the equations of state it was fitted to. */
+@Tag("slow")
 class SaturationCurvesTest {
 
     /** The promise is 0.001 K; the curves keep a twentieth of it. */
@@ -84,7 +85,6 @@ class SaturationCurvesTest {
         }
     }
 
-    @Tag("slow")
     @Test
     void storedCurvesAreWhatTheEquationsOfStateGiveToday() {
         List<String> stored = CurveFactsText.lines("saturation.txt");
