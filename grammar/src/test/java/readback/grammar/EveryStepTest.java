@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import readback.calc.quantity.Quantity;
@@ -47,6 +48,7 @@ class EveryStepTest {
         assertThat(missing).as("words that graph/words.txt lacks").isEmpty();
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("steps")
     void everyPhraseIsUnderstoodAsWhatItWasMadeFrom(Expectation step) {
@@ -63,6 +65,7 @@ class EveryStepTest {
     /**
      * Where a phrase has a second meaning, it is asked about: no phrase is taken for something else without a question.
      */
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("steps")
     void noPhraseIsTakenForAnythingElseWithoutAQuestion(Expectation step) {

@@ -9,7 +9,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "readback",
         mixinStandardHelpOptions = true,
-        version = "Readback 0.1.0",
+        versionProvider = Build.Shown.class,
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "Listens to a technician at the gauges, reads every value back, leads through the charge check that fits the"

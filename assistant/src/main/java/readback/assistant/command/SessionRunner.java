@@ -286,11 +286,6 @@ final class SessionRunner {
         ear.ifPresent(name -> parts.put("ear", name));
         voice.ifPresent(name -> parts.put("voice", name));
         String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));
-        return new Header(session, start, version(), parts, keeping.about());
-    }
-
-    static String version() {
-        String version = SessionRunner.class.getPackage().getImplementationVersion();
-        return version == null ? "unreleased" : version;
+        return new Header(session, start, Build.ofThisProgram().name(), parts, keeping.about());
     }
 }

@@ -4,18 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
+import readback.assistant.digest.Sha256;
 import readback.grammar.AcousticModel;
 import readback.grammar.AcousticModel.ModelFile;
 
@@ -114,32 +110,18 @@ public final class UnpackedModel {
     }
 
     private static String sha256(Path path) throws IOException {
-        MessageDigest digest = digest();
-        try (InputStream in = new DigestInputStream(Files.newInputStream(path), digest)) {
-            byte[] buffer = new byte[1 << 16];
-            int read = 0;
-            while (read >= 0) {
-                read = in.read(buffer);
-            }
+        try (InputStream in = Files.newInputStream(path)) {
+            return new Sha256().add(in).hex();
         }
-        return HexFormat.of().formatHex(digest.digest());
     }
 
     /** A short name for exactly these files, so that another version never meets this one's folder. */
     private static String fingerprint(List<ModelFile> files) {
-        MessageDigest digest = digest();
+        Sha256 digest = new Sha256();
         for (ModelFile file : files) {
-            digest.update((file.name() + ' ' + file.sha256() + '\n').getBytes(StandardCharsets.UTF_8));
+            digest.add(file.name() + ' ' + file.sha256() + '\n');
         }
-        return HexFormat.of().formatHex(digest.digest(), 0, 6);
-    }
-
-    private static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java runtime has SHA-256.", e);
-        }
+        return digest.hex(6);
     }
 
     private static String reason(IOException failed) {

@@ -3,49 +3,77 @@ package readback.assistant.session;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import readback.assistant.digest.Sha256;
 import readback.prompts.checklist.Checklists;
 
-/** Hashes of the data that decides what is understood, asked and said: two sessions with equal ones can be compared. */
+/**
+ * Hashes of the data that decides what is heard, understood, judged, asked and said: two sessions with equal ones can
+ * be compared.
+ */
 public final class Fingerprints {
 
-    private static final List<String> GRAMMAR =
-            List.of("choices.txt", "commands.txt", "confusions.csv", "quantities.txt", "speech.txt", "units.txt");
+    private static final int BYTES = 8;
+
+    private static final List<String> FACTS = in(
+            "/readback/calc/",
+            "charge/plausible-bands.txt",
+            "charge/target-superheat.txt",
+            "diagnosis/fault-patterns.txt",
+            "diagnosis/findings.txt",
+            "fluid/equations.txt",
+            "fluid/refrigerants.txt",
+            "fluid/saturation.txt",
+            "procedure/line-charge.txt");
+
+    private static final List<String> GRAMMAR = in(
+            "/readback/grammar/",
+            "choices.txt",
+            "commands.txt",
+            "confusions.csv",
+            "quantities.txt",
+            "speech.txt",
+            "units.txt");
+
+    /** The manifest has the hash of every other file of the model. */
+    private static final List<String> MODEL = in("/readback/grammar/model/", "MANIFEST");
+
+    private static final List<String> TEXTS = in("/readback/prompts/", "texts-en.properties");
 
     private Fingerprints() {}
 
-    /** Short SHA-256 of grammar, checklists and texts, by part. */
+    /** Short SHA-256 of each part's resources, by part: "checklists", "facts", "grammar", "model", "texts". */
     public static Map<String, String> of(Checklists checklists) {
         Map<String, String> parts = new TreeMap<>();
-        parts.put(
-                "grammar",
-                hash(GRAMMAR.stream().map(file -> "/readback/grammar/" + file).toList()));
-        parts.put("checklists", hash(checklists.files()));
-        parts.put("texts", hash(List.of("/readback/prompts/texts-en.properties")));
+        resources(checklists).forEach((part, resources) -> parts.put(part, hash(resources)));
         return parts;
     }
 
+    /** The resources that count in each part, by part, as absolute names on the class path. */
+    static Map<String, List<String>> resources(Checklists checklists) {
+        return Map.of(
+                "checklists", checklists.files(), "facts", FACTS, "grammar", GRAMMAR, "model", MODEL, "texts", TEXTS);
+    }
+
+    private static List<String> in(String folder, String... files) {
+        return Stream.of(files).map(file -> folder + file).toList();
+    }
+
     private static String hash(List<String> resources) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (String resource : resources) {
-                try (InputStream in = Fingerprints.class.getResourceAsStream(resource)) {
-                    if (in == null) {
-                        throw new IllegalStateException("the installation lacks " + resource);
-                    }
-                    digest.update(in.readAllBytes());
+        Sha256 digest = new Sha256();
+        for (String resource : resources) {
+            try (InputStream in = Fingerprints.class.getResourceAsStream(resource)) {
+                if (in == null) {
+                    throw new IllegalStateException("the installation lacks " + resource);
                 }
+                digest.add(in);
+            } catch (IOException e) {
+                throw new UncheckedIOException("the installation cannot be read", e);
             }
-            return HexFormat.of().formatHex(digest.digest(), 0, 8);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java runtime has SHA-256", e);
-        } catch (IOException e) {
-            throw new UncheckedIOException("the installation cannot be read", e);
         }
+        return digest.hex(BYTES);
     }
 }

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.sound.Recording;
@@ -19,6 +20,7 @@ import readback.assistant.sound.Samples;
 import readback.assistant.sound.WaveWriter;
 
 /** The shipped recordings through the real recogniser, the dialogue and the judgement to the verdict. */
+@Tag("slow")
 class RecordedCallTest {
 
     @TempDir

@@ -13,11 +13,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.grammar.AcousticModel;
 import readback.grammar.AcousticModel.ModelFile;
 
+@Tag("slow")
 class UnpackedModelTest {
     private static final AcousticModel MODEL = AcousticModel.bundled();
 

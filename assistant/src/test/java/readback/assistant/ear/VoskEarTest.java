@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +26,7 @@ class VoskEarTest extends EarContract {
         return BundledEar.open();
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(ints = {200, 1500, 6000})
     void noiseAloneIsNothingOrUnknown(int amplitude) throws EarUnavailableException {

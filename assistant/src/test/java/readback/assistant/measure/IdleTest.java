@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.ear.Ear;
@@ -19,6 +20,7 @@ import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
 
 /** Short forms of what {@code readback measure --idle} measures at length. */
+@Tag("slow")
 class IdleTest {
 
     private static Ear ear;

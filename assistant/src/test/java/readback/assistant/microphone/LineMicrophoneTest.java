@@ -2,8 +2,11 @@ package readback.assistant.microphone;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
-import java.lang.reflect.Proxy;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.TargetDataLine;
@@ -16,17 +19,13 @@ class LineMicrophoneTest {
      * A line that always has so many bytes, all pairs of samples 100 and 300; nothing can be read when it is broken.
      */
     private static TargetDataLine line(AudioFormat format, int available, boolean broken) {
-        return (TargetDataLine) Proxy.newProxyInstance(
-                LineMicrophoneTest.class.getClassLoader(),
-                new Class<?>[] {TargetDataLine.class},
-                (proxy, method, arguments) -> switch (method.getName()) {
-                    case "available" -> available;
-                    case "getBufferSize" -> BUFFER;
-                    case "getFormat" -> format;
-                    case "isOpen" -> true;
-                    case "read" -> broken ? -1 : filled((byte[]) arguments[0], (int) arguments[2]);
-                    default -> null;
-                });
+        TargetDataLine line = mock(TargetDataLine.class);
+        when(line.available()).thenReturn(available);
+        when(line.getBufferSize()).thenReturn(BUFFER);
+        when(line.getFormat()).thenReturn(format);
+        when(line.read(any(), anyInt(), anyInt()))
+                .then(call -> broken ? -1 : filled(call.getArgument(0), call.getArgument(2)));
+        return line;
     }
 
     private static int filled(byte[] bytes, int length) {

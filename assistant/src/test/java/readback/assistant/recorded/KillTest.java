@@ -3,10 +3,12 @@ package readback.assistant.recorded;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A process that is killed without warning. {@link KillRepeatedly} does the same a thousand times. */
+@Tag("slow")
 class KillTest {
 
     @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jline.utils.AttributedString;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +39,7 @@ class LayoutTest {
     }
 
     /** Every size between the smallest and the largest, with everything there is to show. */
+    @Tag("slow")
     @Test
     void noSizeLosesTheQuestionOrATouchTarget() {
         View view = ViewsForTests.full();

@@ -1,12 +1,12 @@
 package readback.assistant.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 
 class SteadyClockTest {
@@ -15,24 +15,13 @@ class SteadyClockTest {
 
     private Duration passed = Duration.ZERO;
     private Duration setBy = Duration.ZERO;
-    private final SteadyClock clock = SteadyClock.from(new Wall(), () -> passed.toNanos());
+    private final SteadyClock clock = SteadyClock.from(wall(), () -> passed.toNanos());
 
     /** The clock on the wall: it goes, and somebody sets it. */
-    private final class Wall extends Clock {
-        @Override
-        public Instant instant() {
-            return NINE.plus(passed).plus(setBy);
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
+    private Clock wall() {
+        Clock wall = mock(Clock.class);
+        when(wall.instant()).then(call -> NINE.plus(passed).plus(setBy));
+        return wall;
     }
 
     @Test
@@ -67,7 +56,7 @@ class SteadyClockTest {
     @Test
     void the_next_process_goes_on_in_the_time_of_the_session() {
         setBy = Duration.ofHours(2);
-        SteadyClock next = SteadyClock.from(new Wall(), () -> passed.toNanos());
+        SteadyClock next = SteadyClock.from(wall(), () -> passed.toNanos());
 
         next.goOnAs(Duration.ofHours(2));
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,6 +16,7 @@ import readback.assistant.ear.HearingForTests;
 import readback.assistant.sound.Samples;
 
 /** The voice in the folder of the distribution, judged by the recogniser, which never learned from it. */
+@Tag("slow")
 class EmbeddedVoiceTest {
     private static final Path HOME = Path.of("target", "readback");
 

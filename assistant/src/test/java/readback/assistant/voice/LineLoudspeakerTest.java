@@ -1,27 +1,29 @@
 package readback.assistant.voice;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.Mockito.doAnswer;
+import static org.mockito.Mockito.inOrder;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.times;
+import static org.mockito.Mockito.when;
 
-import java.lang.reflect.Proxy;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.mockito.InOrder;
 import readback.assistant.sound.Samples;
 
 class LineLoudspeakerTest {
-    private final List<String> done = Collections.synchronizedList(new ArrayList<>());
+    private final SourceDataLine line = mock(SourceDataLine.class);
+    private final InOrder order = inOrder(line);
     private final CountDownLatch writing = new CountDownLatch(1);
     private final CountDownLatch stopped = new CountDownLatch(1);
-    private boolean slow;
-    private boolean hangs;
-    private final LineLoudspeaker loudspeaker = new LineLoudspeaker(this::line);
+    private final LineLoudspeaker loudspeaker = new LineLoudspeaker(() -> line);
 
     @AfterEach
     void close() {
@@ -29,35 +31,13 @@ class LineLoudspeakerTest {
         loudspeaker.close();
     }
 
-    /** A line whose writes last until it is stopped when it is slow, and for ever when it hangs. */
-    private SourceDataLine line() {
-        return (SourceDataLine) Proxy.newProxyInstance(
-                LineLoudspeakerTest.class.getClassLoader(),
-                new Class<?>[] {SourceDataLine.class},
-                (proxy, method, arguments) -> {
-                    if (List.of("start", "write", "stop", "flush").contains(method.getName())) {
-                        done.add(method.getName());
-                    }
-                    return switch (method.getName()) {
-                        case "isOpen" -> true;
-                        case "write" -> written((int) arguments[2]);
-                        case "stop" -> {
-                            if (!hangs) {
-                                stopped.countDown();
-                            }
-                            yield null;
-                        }
-                        default -> null;
-                    };
-                });
-    }
-
-    private int written(int length) throws InterruptedException {
-        writing.countDown();
-        if (slow) {
+    /** From now on a write to the line lasts until it is stopped. */
+    private void writesLast() {
+        when(line.write(any(), anyInt(), anyInt())).then(call -> {
+            writing.countDown();
             stopped.await();
-        }
-        return length;
+            return call.getArgument(2);
+        });
     }
 
     private static Samples seconds(double seconds) {
@@ -68,13 +48,21 @@ class LineLoudspeakerTest {
     void allOfASoundIsWrittenInPiecesAndNothingIsThrownAway() throws LoudspeakerLostException {
         loudspeaker.play(seconds(0.1), () -> false);
 
-        assertThat(done).containsExactly("start", "write", "write", "write", "write");
+        order.verify(line).start();
+        order.verify(line, times(4)).write(any(), anyInt(), anyInt());
+        order.verifyNoMoreInteractions();
     }
 
     /** Some devices take a quarter of a second for a piece; silence must come sooner. */
     @Test
     void itFallsSilentBesideAWriteThatGoesOnAndThrowsAwayWhatThatBrings() throws Exception {
-        slow = true;
+        writesLast();
+        doAnswer(call -> {
+                    stopped.countDown();
+                    return null;
+                })
+                .when(line)
+                .stop();
         AtomicBoolean stop = new AtomicBoolean();
         Thread presser = new Thread(() -> {
             try {
@@ -88,14 +76,17 @@ class LineLoudspeakerTest {
 
         loudspeaker.play(seconds(3), stop::get);
 
-        assertThat(done).containsExactly("start", "write", "stop", "flush", "flush");
+        order.verify(line).start();
+        order.verify(line).write(any(), anyInt(), anyInt());
+        order.verify(line).stop();
+        order.verify(line, times(2)).flush();
+        order.verifyNoMoreInteractions();
         presser.join();
     }
 
     @Test
     void aDeviceThatTakesNothingAnyMoreIsLost() {
-        slow = true;
-        hangs = true;
+        writesLast();
 
         assertThatThrownBy(() -> loudspeaker.play(seconds(1), () -> false))
                 .isInstanceOf(LoudspeakerLostException.class)

@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
@@ -175,6 +176,7 @@ class ConsistencyTest {
     }
 
     /** Any number for any quantity, in any unit: seeded. */
+    @Tag("slow")
     @Test
     void every_reading_that_can_be_stated_gets_a_judgement() {
         long seed = 410;

@@ -3,11 +3,13 @@ package readback.calc.fluid;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import readback.calc.fluid.ReferenceTable.Row;
 import readback.calc.quantity.Temperature;
 
 /** Against a second, independent evaluation of the same equations; the tables name their source. */
+@Tag("slow")
 class EquationsOfStateTest {
 
     private static final double RELATIVE = 1e-6;

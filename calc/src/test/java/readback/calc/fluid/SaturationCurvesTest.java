@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The fast path against the equations of state it was fitted to. */
+@Tag("slow")
 class SaturationCurvesTest {
 
     /** The promise is 0.001 K; the curves keep a twentieth of it. */
