@@ -131,13 +131,24 @@ final class Flow {
         Optional<Step> step = next(state);
         Expectation asked = new Expectation(
                 step.map(Step::id).orElse("done"),
-                step.flatMap(Flow::measured),
+                step.flatMap(each -> spokenOf(state, each)),
                 step.flatMap(Flow::chosen),
                 last,
                 state.settings().units());
         return state.warnings().unheeded().isEmpty()
                 ? step.map(each -> asked.answeredBy(answers(each))).orElse(asked)
                 : asked.answeredBy(Command.DONE, Command.YES);
+    }
+
+    /** What a bare number is of: during a hold, of what is measured after it, so that it can be told to be too early. */
+    private Optional<Quantity> spokenOf(State state, Step step) {
+        return step.task() instanceof Task.Await
+                ? applicable(state)
+                        .map(Job.Placed::step)
+                        .dropWhile(each -> !each.equals(step))
+                        .flatMap(each -> measured(each).stream())
+                        .findFirst()
+                : measured(step);
     }
 
     private static Command[] answers(Step step) {
