@@ -140,7 +140,9 @@ final class Flow {
                 : asked.answeredBy(Command.DONE, Command.YES);
     }
 
-    /** What a bare number is of: during a hold, of what is measured after it, so that it can be told to be too early. */
+    /**
+     * What a bare number is of: during a hold, of what is measured after it, so that it can be told to be too early.
+     */
     private Optional<Quantity> spokenOf(State state, Step step) {
         return step.task() instanceof Task.Await
                 ? applicable(state)

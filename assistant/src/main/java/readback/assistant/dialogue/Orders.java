@@ -108,7 +108,7 @@ final class Orders {
     private static boolean takesAWord(Step step, String word) {
         return step.task() instanceof Task.Acknowledge
                 || step.task() instanceof Task.Prepare
-                || step.task() instanceof Task.Question && word.equals(Intake.YES);
+                || (step.task() instanceof Task.Question && word.equals(Intake.YES));
     }
 
     /**
