@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import readback.calc.charge.Verdict;
@@ -23,6 +24,7 @@ import readback.calc.procedure.WeighIn;
  * checklist does not foresee. Nothing may fail, no text may keep an empty place, and no verdict may stand beside what
  * spoils it. Run with {@code -Dcalls.per.job=5000} for the long run.
  */
+@Tag("slow")
 class EveryOutcomeTest {
 
     private static final int CALLS = Integer.getInteger("calls.per.job", 120);

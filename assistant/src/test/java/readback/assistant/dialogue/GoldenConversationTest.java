@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -88,6 +89,7 @@ class GoldenConversationTest {
         assertThat(state).isEqualTo(rehearsal.state());
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("conversations")
     void the_record_of_the_conversation_verifies_as_identical(Path file, @TempDir Path sessions) throws Exception {
@@ -121,6 +123,7 @@ class GoldenConversationTest {
                 .returns(recorded.entries().size(), Verification::events);
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("conversations")
     void a_process_killed_at_any_event_comes_to_the_same_end(Path file) throws IOException {

@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Event;
@@ -92,6 +93,7 @@ class SessionRecordTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void every_flipped_byte_is_noticed() throws RecordUnavailableException, IOException {
         Path file = write();
