@@ -1,8 +1,8 @@
 package readback.assistant.command;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
@@ -18,10 +18,7 @@ final class Expectations {
         if (name.isEmpty()) {
             return Expectation.open(units);
         }
-        String constant = name.toUpperCase(Locale.ROOT).replace('-', '_');
-        Optional<Quantity> quantity = Arrays.stream(Quantity.values())
-                .filter(each -> each.name().equals(constant))
-                .findFirst();
+        Optional<Quantity> quantity = ConstantName.find(Quantity.class, name);
         if (quantity.isPresent()) {
             return Expectation.of(quantity.get(), units);
         }
@@ -30,7 +27,8 @@ final class Expectations {
         }
         throw new CommandFailure("There is no step '" + name + "'. Quantities: "
                 + String.join(
-                        ", ", Arrays.stream(Quantity.values()).map(Result::name).toList())
+                        ", ",
+                        Arrays.stream(Quantity.values()).map(ConstantName::of).toList())
                 + ". Choices: " + String.join(", ", grammar.choices().sets()) + ".");
     }
 }

@@ -12,6 +12,7 @@ import readback.assistant.microphone.Microphones;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Mouth;
+import readback.calc.name.ConstantName;
 
 /** How a live session listens, speaks and looks. */
 final class LiveOptions {
@@ -121,13 +122,13 @@ final class LiveOptions {
 
     private static <E extends Enum<E>> E one(String option, String text, E[] all) {
         for (E each : all) {
-            if (Result.name(each).equals(text.toLowerCase(Locale.ROOT))) {
+            if (ConstantName.of(each).equals(text.toLowerCase(Locale.ROOT))) {
                 return each;
             }
         }
         StringBuilder names = new StringBuilder();
         for (E each : all) {
-            names.append(names.isEmpty() ? "" : " or ").append(Result.name(each));
+            names.append(names.isEmpty() ? "" : " or ").append(ConstantName.of(each));
         }
         throw new CommandFailure(option + " is " + names + ", not '" + text + "'.");
     }

@@ -23,6 +23,7 @@ import readback.assistant.measure.Measurement;
 import readback.assistant.measure.PhraseList;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -207,14 +208,12 @@ public final class MeasureCommand implements Callable<Integer> {
     }
 
     private static String quantity(String step) {
-        String name = step.strip().toUpperCase(Locale.ROOT).replace('-', '_');
-        for (Quantity quantity : Quantity.values()) {
-            if (quantity.name().equals(name)) {
-                return name;
-            }
-        }
-        if (name.isEmpty()) {
+        if (step.isBlank()) {
             return "";
+        }
+        Optional<Quantity> quantity = ConstantName.find(Quantity.class, step);
+        if (quantity.isPresent()) {
+            return quantity.get().name();
         }
         throw new CommandFailure("There is no step '" + step + "': steps are quantities, as in suction-pressure.");
     }

@@ -14,6 +14,7 @@ import readback.calc.charge.Estimate;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.SystemUnderTest;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -36,12 +37,12 @@ final class Result {
                 .orElse(""));
         ObjectNode result = JSON.createObjectNode();
         Optional<Judgement> judgement = assessment.judgement();
-        text(result, "method", judgement.map(each -> name(each.method())));
+        text(result, "method", judgement.map(each -> ConstantName.of(each.method())));
         text(result, "refrigerant", assessment.refrigerant().map(Refrigerant::designation));
         text(
                 result,
                 "meteringDevice",
-                assessment.system().map(SystemUnderTest::meteringDevice).map(Result::name));
+                assessment.system().map(SystemUnderTest::meteringDevice).map(ConstantName::of));
         ObjectNode readings = result.putObject("readings");
         assessment.readings().asMap().forEach((quantity, reading) -> readings.put(camel(quantity), usual(reading)));
         number(
@@ -55,7 +56,10 @@ final class Result {
         estimate(result, "superheat", judgement.flatMap(Judgement::superheat));
         estimate(result, "subcooling", judgement.flatMap(Judgement::subcooling));
         number(result, "target", judgement.flatMap(Judgement::target).map(target -> fahrenheit(target.value())));
-        text(result, "targetSource", judgement.flatMap(Judgement::target).map(target -> name(target.source())));
+        text(
+                result,
+                "targetSource",
+                judgement.flatMap(Judgement::target).map(target -> ConstantName.of(target.source())));
         text(result, "verdict", Optional.of(announced.charge()).filter(kind -> !kind.isEmpty()));
         result.put("borderline", announced.borderline());
         text(
@@ -63,13 +67,15 @@ final class Result {
                 "valve",
                 judgement
                         .flatMap(Judgement::valveCheck)
-                        .map(check -> name(check.superheat().position())));
+                        .map(check -> ConstantName.of(check.superheat().position())));
         ArrayNode cautions = result.putArray("cautions");
-        judgement.ifPresent(each -> each.cautions().forEach(caution -> cautions.add(name(caution.rule()))));
+        judgement.ifPresent(each -> each.cautions().forEach(caution -> cautions.add(ConstantName.of(caution.rule()))));
         ArrayNode contradictions = result.putArray("contradictions");
-        judgement.ifPresent(each -> each.contradictions().forEach(found -> contradictions.add(name(found.kind()))));
+        judgement.ifPresent(
+                each -> each.contradictions().forEach(found -> contradictions.add(ConstantName.of(found.kind()))));
         ArrayNode conditions = result.putArray("failedConditions");
-        judgement.ifPresent(each -> each.conditions().forEach(failed -> conditions.add(name(failed.condition()))));
+        judgement.ifPresent(
+                each -> each.conditions().forEach(failed -> conditions.add(ConstantName.of(failed.condition()))));
         ArrayNode missing = result.putArray("missing");
         judgement.ifPresent(each -> each.missing().forEach(quantity -> missing.add(camel(quantity))));
         result.put("complete", complete);
@@ -105,10 +111,6 @@ final class Result {
 
     private static BigDecimal rounded(double value) {
         return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
-    }
-
-    static String name(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** SUCTION_PRESSURE as suctionPressure. */

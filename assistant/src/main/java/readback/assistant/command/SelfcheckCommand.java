@@ -13,6 +13,7 @@ import readback.assistant.selfcheck.Finding;
 import readback.assistant.selfcheck.SelfCheck;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Voice;
+import readback.calc.name.ConstantName;
 
 /** Whether this machine is fit for the job. Exit code 1 when something is bad. */
 @Command(
@@ -63,7 +64,11 @@ public final class SelfcheckCommand implements Callable<Integer> {
     private void print(Finding finding) {
         console.out()
                 .println(String.format(
-                        Locale.ROOT, "%-9s %-15s %s", Result.name(finding.grade()), finding.subject(), finding.what()));
+                        Locale.ROOT,
+                        "%-9s %-15s %s",
+                        ConstantName.of(finding.grade()),
+                        finding.subject(),
+                        finding.what()));
         if (!finding.todo().isEmpty()) {
             console.out().println(" ".repeat(26) + finding.todo());
         }
@@ -75,7 +80,7 @@ public final class SelfcheckCommand implements Callable<Integer> {
         ArrayNode list = result.putArray("findings");
         findings.forEach(finding -> list.addObject()
                 .put("subject", finding.subject())
-                .put("grade", Result.name(finding.grade()))
+                .put("grade", ConstantName.of(finding.grade()))
                 .put("what", finding.what())
                 .put("todo", finding.todo()));
         return result.toString();

@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.dialogue.Understood;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
@@ -94,8 +95,8 @@ public final class UnderstandCommand implements Callable<Integer> {
         } else if (meaning instanceof Meaning.Choice choice) {
             node.put("kind", "choice").put("choice", choice.choice()).put("option", choice.option());
         } else if (meaning instanceof Meaning.Ordered ordered) {
-            node.put("kind", "command").put("command", Result.name(ordered.command()));
-            ordered.about().ifPresent(about -> node.put("about", Result.name(about)));
+            node.put("kind", "command").put("command", ConstantName.of(ordered.command()));
+            ordered.about().ifPresent(about -> node.put("about", ConstantName.of(about)));
         } else if (meaning instanceof Meaning.Note note) {
             node.put("kind", "note").put("note", note.words());
         } else if (meaning instanceof Meaning.SaturationQuestion question) {
@@ -110,7 +111,7 @@ public final class UnderstandCommand implements Callable<Integer> {
         ArrayNode array = node.putArray("readings");
         for (Reading reading : readings) {
             array.addObject()
-                    .put("quantity", Result.name(reading.quantity()))
+                    .put("quantity", ConstantName.of(reading.quantity()))
                     .put("value", reading.value())
                     .put("unit", reading.unit().symbol());
         }

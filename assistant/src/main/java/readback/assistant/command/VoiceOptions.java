@@ -12,6 +12,7 @@ import readback.assistant.voice.SpokenConversation;
 import readback.assistant.voice.Voice;
 import readback.assistant.voice.VoiceChoice;
 import readback.assistant.voice.VoiceFailedException;
+import readback.calc.name.ConstantName;
 
 /** Which voice speaks, and where to. */
 final class VoiceOptions {
@@ -134,7 +135,7 @@ final class VoiceOptions {
 
     private static VoiceChoice choice(String voice) {
         for (VoiceChoice choice : VoiceChoice.values()) {
-            if (Result.name(choice).equals(voice.toLowerCase(Locale.ROOT))) {
+            if (ConstantName.of(choice).equals(voice.toLowerCase(Locale.ROOT))) {
                 return choice;
             }
         }

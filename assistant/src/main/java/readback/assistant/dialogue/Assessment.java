@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -34,6 +33,7 @@ import readback.calc.diagnosis.NextObservation;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Mass;
@@ -163,7 +163,8 @@ public final class Assessment implements Situation {
     private static Map<Finding, Boolean> findings(Sheet sheet) {
         Map<Finding, Boolean> findings = new EnumMap<>(Finding.class);
         for (Finding finding : Finding.values()) {
-            sheet.option(LOOK + nameOf(finding)).ifPresent(option -> findings.put(finding, !option.equals(Intake.NO)));
+            sheet.option(LOOK + ConstantName.of(finding))
+                    .ifPresent(option -> findings.put(finding, !option.equals(Intake.NO)));
         }
         return findings;
     }
@@ -182,15 +183,7 @@ public final class Assessment implements Situation {
     }
 
     private static Optional<MeteringDevice> meteringDevice(Sheet sheet) {
-        return sheet.option(METERING_DEVICE).flatMap(option -> {
-            String name = option.replace('-', '_').toUpperCase(Locale.ROOT);
-            for (MeteringDevice device : MeteringDevice.values()) {
-                if (device.name().equals(name)) {
-                    return Optional.of(device);
-                }
-            }
-            return Optional.empty();
-        });
+        return sheet.option(METERING_DEVICE).flatMap(option -> ConstantName.find(MeteringDevice.class, option));
     }
 
     public Readings readings() {
@@ -323,7 +316,7 @@ public final class Assessment implements Situation {
         return judgement()
                 .map(Judgement::verdict)
                 .filter(verdict -> verdict.kind() != Verdict.Kind.INCOMPLETE)
-                .map(verdict -> nameOf(verdict.kind()));
+                .map(verdict -> ConstantName.of(verdict.kind()));
     }
 
     /**
@@ -339,13 +332,14 @@ public final class Assessment implements Situation {
         }
         boolean failed = judgement().stream()
                 .flatMap(each -> each.conditions().stream())
-                .anyMatch(condition -> nameOf(condition.condition()).equals(finding));
+                .anyMatch(condition -> ConstantName.of(condition.condition()).equals(finding));
         return failed
                 || Holds.found(this, finding)
                 || diagnosis()
                         .flatMap(Diagnosis::next)
                         .filter(NextObservation.Look.class::isInstance)
-                        .filter(next -> (LOOK + nameOf(((NextObservation.Look) next).finding())).equals(finding))
+                        .filter(next ->
+                                (LOOK + ConstantName.of(((NextObservation.Look) next).finding())).equals(finding))
                         .isPresent();
     }
 
@@ -368,11 +362,11 @@ public final class Assessment implements Situation {
 
     private String line(Judgement judgement) {
         StringJoiner line = new StringJoiner(" ");
-        line.add(nameOf(judgement.verdict().kind()));
+        line.add(ConstantName.of(judgement.verdict().kind()));
         if (judgement.verdict().borderline()) {
             line.add("borderline");
         }
-        line.add("method=" + nameOf(judgement.method()));
+        line.add("method=" + ConstantName.of(judgement.method()));
         judgement.evaporatingSaturation().ifPresent(t -> line.add("evaporating=" + millikelvins(t)));
         judgement.condensingSaturation().ifPresent(t -> line.add("condensing=" + millikelvins(t)));
         judgement.superheat().ifPresent(e -> line.add("superheat=" + millikelvins(e.value())));
@@ -380,14 +374,16 @@ public final class Assessment implements Situation {
         judgement.target().ifPresent(t -> line.add("target=" + millikelvins(t.value())));
         judgement
                 .valveCheck()
-                .ifPresent(check -> line.add("valve=" + nameOf(check.superheat().position())));
-        judgement.contradictions().forEach(c -> line.add("contradiction=" + nameOf(c.kind())));
+                .ifPresent(check ->
+                        line.add("valve=" + ConstantName.of(check.superheat().position())));
+        judgement.contradictions().forEach(c -> line.add("contradiction=" + ConstantName.of(c.kind())));
         early().ifPresent(missing -> line.add("measured-early=" + missing));
-        judgement.conditions().forEach(c -> line.add("failed=" + nameOf(c.condition())));
+        judgement.conditions().forEach(c -> line.add("failed=" + ConstantName.of(c.condition())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
             diagnosis()
-                    .ifPresent(each ->
-                            line.add("suspect=" + nameOf(each.leader().fault())).add(nameOf(each.certainty())));
+                    .ifPresent(each -> line.add(
+                                    "suspect=" + ConstantName.of(each.leader().fault()))
+                            .add(ConstantName.of(each.certainty())));
         }
         return line.toString();
     }
@@ -412,10 +408,5 @@ public final class Assessment implements Situation {
 
     private static String millikelvins(TemperatureDifference difference) {
         return Math.round(difference.kelvins() * 1000) + "mK";
-    }
-
-    /** A constant of calc as texts and checklists name it: lower case with hyphens. */
-    static String nameOf(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

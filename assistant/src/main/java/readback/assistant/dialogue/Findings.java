@@ -19,6 +19,7 @@ import readback.calc.diagnosis.Diagnosis;
 import readback.calc.diagnosis.Fault;
 import readback.calc.diagnosis.NextObservation;
 import readback.calc.diagnosis.Suspect;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -51,7 +52,7 @@ final class Findings {
             messages.add(Message.of("verdict.do-not-charge"));
             stopped.reasons().stream()
                     .sorted()
-                    .forEach(reason -> messages.add(Message.of("reason." + Assessment.nameOf(reason))));
+                    .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
             judgement.conditions().forEach(each -> failed(each, messages));
         }
         judgement.valveCheck().ifPresent(check -> valve(check, messages));
@@ -74,7 +75,7 @@ final class Findings {
     }
 
     private Message target(Target target, String kind) {
-        return Message.of("target." + Assessment.nameOf(target.source()))
+        return Message.of("target." + ConstantName.of(target.source()))
                 .with("kind", new Fact.Term(kind))
                 .with("target", difference(target.value()));
     }
@@ -85,7 +86,7 @@ final class Findings {
                 ? "on"
                 : by.kelvins() > 0 ? "above" : "below";
         String method = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? "superheat" : "subcooling";
-        messages.add(Message.of("verdict." + method + "." + Assessment.nameOf(verdict.kind()))
+        messages.add(Message.of("verdict." + method + "." + ConstantName.of(verdict.kind()))
                 .with("by", difference(TemperatureDifference.kelvins(Math.abs(by.kelvins()))))
                 .with("side", new Fact.Term("side." + side)));
         if (verdict.borderline()) {
@@ -93,31 +94,31 @@ final class Findings {
                     judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? judgement.superheat() : judgement.subcooling();
             messages.add(estimate.flatMap(Estimate::dominating)
                     .map(instrument -> Message.of("verdict.borderline")
-                            .with("instrument", new Fact.Term("instrument." + Assessment.nameOf(instrument))))
+                            .with("instrument", new Fact.Term("instrument." + ConstantName.of(instrument))))
                     .orElseGet(() -> Message.of("verdict.borderline.plain")));
         }
         judgement.conditions().forEach(each -> failed(each, messages));
     }
 
     private void valve(ValveCheck check, List<Message> messages) {
-        messages.add(Message.of("valve." + Assessment.nameOf(check.superheat().position()))
+        messages.add(Message.of("valve." + ConstantName.of(check.superheat().position()))
                 .with("value", difference(check.superheat().value()))
                 .with("low", difference(check.superheat().limits().low()))
                 .with("high", difference(check.superheat().limits().high())));
     }
 
     private void failed(FailedCondition failed, List<Message> messages) {
-        messages.add(Message.of("condition." + Assessment.nameOf(failed.condition())));
+        messages.add(Message.of("condition." + ConstantName.of(failed.condition())));
         failed.remedies().stream().map(Findings::remedy).forEach(messages::add);
     }
 
     private static Message remedy(Remedy remedy) {
-        return Message.of("remedy." + Assessment.nameOf(remedy));
+        return Message.of("remedy." + ConstantName.of(remedy));
     }
 
     /** Readings that cannot all be true. */
     Message contradiction(Contradiction contradiction) {
-        return Message.of("contradiction." + Assessment.nameOf(contradiction.kind()))
+        return Message.of("contradiction." + ConstantName.of(contradiction.kind()))
                 .with(
                         "quantities",
                         new Fact.Listing(
@@ -158,7 +159,7 @@ final class Findings {
     }
 
     private static Fact fault(Suspect suspect) {
-        return new Fact.Term("fault." + Assessment.nameOf(suspect.fault()));
+        return new Fact.Term("fault." + ConstantName.of(suspect.fault()));
     }
 
     /** What speaks for the leading suspicion. */
@@ -166,7 +167,7 @@ final class Findings {
         List<Fact> clues = diagnosis.leader().supporting().stream()
                 .filter(Suspect.Clue.Measured.class::isInstance)
                 .map(clue -> ((Suspect.Clue.Measured) clue).evidence())
-                .<Fact>map(evidence -> new Fact.Term("symptom." + Assessment.nameOf(evidence.symptom())
+                .<Fact>map(evidence -> new Fact.Term("symptom." + ConstantName.of(evidence.symptom())
                         + (evidence.deviations() > 0 ? ".above" : ".below")))
                 .toList();
         return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
@@ -178,7 +179,7 @@ final class Findings {
 
     /** How much to move. */
     List<Message> correction(Correction correction) {
-        String basis = Assessment.nameOf(correction.basis());
+        String basis = ConstantName.of(correction.basis());
         if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
             return List.of();
         }
@@ -243,14 +244,14 @@ final class Findings {
     /** Why the verdict is what it is, at length. */
     List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
         List<Message> messages = new ArrayList<>();
-        messages.add(Message.of("why.method." + Assessment.nameOf(judgement.method())));
+        messages.add(Message.of("why.method." + ConstantName.of(judgement.method())));
         judgement
                 .target()
                 .map(Target::source)
                 .filter(source -> source != TargetSource.RATING_PLATE)
-                .ifPresent(source -> messages.add(Message.of("why.target." + Assessment.nameOf(source))));
-        messages.add(Message.of(
-                "why.verdict." + Assessment.nameOf(judgement.verdict().kind())));
+                .ifPresent(source -> messages.add(Message.of("why.target." + ConstantName.of(source))));
+        messages.add(
+                Message.of("why.verdict." + ConstantName.of(judgement.verdict().kind())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
             diagnosis.flatMap(Findings::clues).ifPresent(messages::add);
         }

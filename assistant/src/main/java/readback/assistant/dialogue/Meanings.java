@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Reading;
 import readback.grammar.Meaning;
 
@@ -22,9 +23,9 @@ final class Meanings {
             return choice.choice() + ": " + choice.option();
         }
         if (meaning instanceof Meaning.Ordered ordered) {
-            return Assessment.nameOf(ordered.command())
+            return ConstantName.of(ordered.command())
                     + ordered.about()
-                            .map(quantity -> " " + Assessment.nameOf(quantity))
+                            .map(quantity -> " " + ConstantName.of(quantity))
                             .orElse("");
         }
         if (meaning instanceof Meaning.Note note) {
@@ -38,7 +39,7 @@ final class Meanings {
 
     private static String readings(List<Reading> readings) {
         return readings.stream()
-                .map(reading -> Assessment.nameOf(reading.quantity()) + " "
+                .map(reading -> ConstantName.of(reading.quantity()) + " "
                         + reading.value().toPlainString() + " " + reading.unit().symbol())
                 .collect(Collectors.joining(", "));
     }

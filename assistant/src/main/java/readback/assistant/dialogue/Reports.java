@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -82,7 +83,7 @@ final class Reports {
         if (split.isEmpty()) {
             return Optional.of(new Report("airflow outside-table", List.of(Message.of("airflow.outside-table"))));
         }
-        String outcome = Assessment.nameOf(split.get().outcome());
+        String outcome = ConstantName.of(split.get().outcome());
         return Optional.of(new Report(
                 "airflow " + outcome + " split=" + tenths(split.get().actual()) + " target="
                         + tenths(split.get().target()),
@@ -111,7 +112,7 @@ final class Reports {
                 end.get().gaugePressure(),
                 gasEnd.get().temperature(),
                 assessment.air());
-        String outcome = Assessment.nameOf(result.outcome());
+        String outcome = ConstantName.of(result.outcome());
         return Optional.of(new Report(
                 "pressure-test " + outcome + " loss=" + Math.round(result.loss().pascals()) + "Pa",
                 List.of(
@@ -136,7 +137,7 @@ final class Reports {
                                     samples.add(new VacuumDecay.Sample(elapsed, reading.absolutePressure()))));
         }
         VacuumCriterion criterion = Holds.criterion(assessment);
-        String name = Assessment.nameOf(VacuumDecay.judge(samples, criterion));
+        String name = ConstantName.of(VacuumDecay.judge(samples, criterion));
         double slope =
                 Unit.MICRON.fromBase(VacuumDecay.pascalsPerMinute(samples).orElse(0));
         return Optional.of(new Report(
@@ -169,7 +170,7 @@ final class Reports {
                     assessment.air(),
                     InstrumentAccuracy.STANDARD.liquidGauge(),
                     InstrumentAccuracy.STANDARD.lineProbe());
-            String outcome = Assessment.nameOf(result.outcome());
+            String outcome = ConstantName.of(result.outcome());
             return Optional.of(new Report(
                     "resting-pressure " + outcome + " excess="
                             + Math.round(result.excess().pascals()) + "Pa",

@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
@@ -55,7 +56,7 @@ public sealed interface Understood {
 
         @Override
         public String line() {
-            return Assessment.nameOf(this).replace('-', ' ');
+            return ConstantName.of(this).replace('-', ' ');
         }
 
         @Override

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import readback.calc.caution.Activity;
 import readback.calc.caution.Caution;
 import readback.calc.caution.Cautions;
+import readback.calc.name.ConstantName;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -19,11 +20,11 @@ final class Warning {
     static void warn(Draft draft) {
         List<Caution> cautions = draft.assessment().cautions();
         Set<String> active =
-                cautions.stream().map(each -> Assessment.nameOf(each.rule())).collect(Collectors.toSet());
+                cautions.stream().map(each -> ConstantName.of(each.rule())).collect(Collectors.toSet());
         Warnings warnings = draft.state().warnings().whileActive(active);
         List<Message> messages = new ArrayList<>();
         for (Caution caution : cautions) {
-            String name = Assessment.nameOf(caution.rule());
+            String name = ConstantName.of(caution.rule());
             if (!warnings.given().contains(name)) {
                 messages.add(caution(caution));
                 warnings = warnings.giving(name, caution.needsAcknowledgement());
@@ -36,8 +37,8 @@ final class Warning {
 
     private static Message caution(Caution caution) {
         return Message.of("caution.say")
-                .with("signal", new Fact.Term("signal." + Assessment.nameOf(caution.signal())))
-                .with("text", new Fact.Text(Message.of("caution." + Assessment.nameOf(caution.rule()))));
+                .with("signal", new Fact.Term("signal." + ConstantName.of(caution.signal())))
+                .with("text", new Fact.Text(Message.of("caution." + ConstantName.of(caution.rule()))));
     }
 
     /** Cautions of an activity, each once a session. */
@@ -45,7 +46,7 @@ final class Warning {
         Assessment assessment = draft.assessment();
         for (Caution caution :
                 Cautions.in(readback.calc.caution.Situation.before(activity, assessment.refrigerant()))) {
-            String name = Assessment.nameOf(caution.rule());
+            String name = ConstantName.of(caution.rule());
             if (!draft.state().warnings().told().contains(name)) {
                 draft.say(caution(caution));
                 draft.warnedOf(name);

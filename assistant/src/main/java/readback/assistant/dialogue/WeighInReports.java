@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.name.ConstantName;
 import readback.calc.procedure.WeighIn;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
@@ -88,7 +89,7 @@ final class WeighInReports {
         return charge().flatMap(charge -> added.map(reading -> {
             Mass in = Mass.kilograms(reading.base());
             Mass off = in.minus(charge.total());
-            String outcome = Assessment.nameOf(WeighIn.judge(charge.total(), in));
+            String outcome = ConstantName.of(WeighIn.judge(charge.total(), in));
             return new Report(
                     "weighed-in " + outcome + " " + grams(in) + " target=" + grams(charge.total()),
                     List.of(Message.of("weighed-in." + outcome)

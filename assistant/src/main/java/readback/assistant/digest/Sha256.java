@@ -28,6 +28,12 @@ public final class Sha256 {
         return this;
     }
 
+    /** This, with the bytes between two places added. */
+    public Sha256 add(byte[] bytes, int from, int to) {
+        digest.update(bytes, from, to - from);
+        return this;
+    }
+
     /** This, with all that is left in the stream added; the caller closes the stream. */
     public Sha256 add(InputStream in) throws IOException {
         byte[] piece = new byte[PIECE];

@@ -1,10 +1,8 @@
 package readback.assistant.record;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
+import readback.assistant.digest.Sha256;
 
 /**
  * The seal on each line. A line is a JSON object whose last field is {@code "hash"}: the SHA-256 of the line's bytes
@@ -52,12 +50,6 @@ final class Chain {
 
     /** The digest in lower-case hexadecimal digits. */
     static String sha256(byte[] bytes, int from, int to) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(bytes, from, to - from);
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java runtime has SHA-256", e);
-        }
+        return new Sha256().add(bytes, from, to).hex();
     }
 }

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import readback.assistant.dialogue.Understood;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -79,7 +79,7 @@ final class FirstSchema {
     private static Optional<Meaning.Ordered> order(String line) {
         String[] words = line.split(" ", 2);
         for (Command command : Command.values()) {
-            if (named(command).equals(words[0])) {
+            if (ConstantName.of(command).equals(words[0])) {
                 return words.length == 1
                         ? Optional.of(new Meaning.Ordered(command))
                         : quantity(words[1]).map(about -> new Meaning.Ordered(command, Optional.of(about)));
@@ -102,9 +102,7 @@ final class FirstSchema {
     }
 
     private static Optional<Quantity> quantity(String name) {
-        return Arrays.stream(Quantity.values())
-                .filter(quantity -> named(quantity).equals(name))
-                .findFirst();
+        return ConstantName.find(Quantity.class, name);
     }
 
     private static Unit unit(Quantity quantity, String symbol) {
@@ -112,9 +110,5 @@ final class FirstSchema {
                 .filter(unit -> unit.symbol().equals(symbol) && unit.dimension() == quantity.dimension())
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no unit: \"" + symbol + "\""));
-    }
-
-    private static String named(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -2,8 +2,8 @@ package readback.assistant.replay;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import readback.calc.charge.Verdict;
+import readback.calc.name.ConstantName;
 
 /**
  * The recorded form of what was announced: outcomes separated by semicolons, the charge verdict first, each with its
@@ -28,9 +28,8 @@ public record RecordedVerdict(String charge, boolean borderline, List<String> ot
             return new RecordedVerdict("", false, List.of());
         }
         List<String> words = List.of(outcomes.get(0).split(" ", -1));
-        boolean charge = Arrays.stream(Verdict.Kind.values())
-                .map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .anyMatch(words.get(0)::equals);
+        boolean charge =
+                Arrays.stream(Verdict.Kind.values()).map(ConstantName::of).anyMatch(words.get(0)::equals);
         return charge
                 ? new RecordedVerdict(words.get(0), words.contains("borderline"), outcomes.subList(1, outcomes.size()))
                 : new RecordedVerdict("", false, outcomes);

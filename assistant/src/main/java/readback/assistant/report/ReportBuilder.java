@@ -1,7 +1,6 @@
 package readback.assistant.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +24,7 @@ import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
+import readback.calc.name.ConstantName;
 import readback.grammar.Meaning;
 import readback.prompts.text.Wording;
 
@@ -142,10 +142,7 @@ final class ReportBuilder {
 
     /** The rule of a caution's name. */
     static Optional<CautionRule> rule(String name) {
-        String constant = name.replace('-', '_').toUpperCase(Locale.ROOT);
-        return Arrays.stream(CautionRule.values())
-                .filter(rule -> rule.name().equals(constant))
-                .findFirst();
+        return ConstantName.find(CautionRule.class, name);
     }
 
     private void acknowledge(Scene scene) {

@@ -12,6 +12,7 @@ import readback.calc.charge.Judgement;
 import readback.calc.charge.MeteringDevice;
 import readback.calc.charge.Target;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.name.ConstantName;
 import readback.prompts.text.Wording;
 
 /**
@@ -168,9 +169,7 @@ public final class ReportPage {
     }
 
     private String device(MeteringDevice device) {
-        return texts.content(
-                "metering-device",
-                device.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        return texts.content("metering-device", ConstantName.of(device));
     }
 
     private void fact(String name, String value) {

@@ -18,6 +18,7 @@ import readback.calc.charge.Estimate;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Target;
 import readback.calc.charge.Verdict;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -212,12 +213,7 @@ public final class Board implements Audience {
                 .map(Judgement::verdict)
                 .filter(verdict -> verdict.kind() != Verdict.Kind.INCOMPLETE)
                 .map(verdict -> new View.Verdict(
-                        term("verdict."
-                                        + verdict.kind()
-                                                .name()
-                                                .toLowerCase(Locale.ROOT)
-                                                .replace('_', '-'))
-                                .toUpperCase(Locale.ROOT),
+                        term("verdict." + ConstantName.of(verdict.kind())).toUpperCase(Locale.ROOT),
                         verdict.borderline() ? texts.of("verdict.borderline") : ""));
     }
 }

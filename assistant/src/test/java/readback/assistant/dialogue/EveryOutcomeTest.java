@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import readback.calc.charge.Verdict;
+import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -43,7 +44,7 @@ class EveryOutcomeTest {
                 new Expected(
                         "charge-check",
                         EnumSet.complementOf(EnumSet.of(Verdict.Kind.INCOMPLETE)).stream()
-                                .map(Assessment::nameOf)
+                                .map(ConstantName::of)
                                 .toList()),
                 new Expected(
                         "airflow",
@@ -79,7 +80,7 @@ class EveryOutcomeTest {
 
     private static List<String> outcomes(String job, Enum<?>[] outcomes) {
         return Arrays.stream(outcomes)
-                .map(outcome -> job + " " + Assessment.nameOf(outcome))
+                .map(outcome -> job + " " + ConstantName.of(outcome))
                 .toList();
     }
 

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.MeteringDevice;
 import readback.calc.charge.Verdict;
+import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -93,7 +94,7 @@ class GoldenCoverageTest {
     }
 
     private static List<String> names(Enum<?>[] constants) {
-        return Arrays.stream(constants).map(Assessment::nameOf).toList();
+        return Arrays.stream(constants).map(ConstantName::of).toList();
     }
 
     @Test
@@ -106,7 +107,7 @@ class GoldenCoverageTest {
         assertThat(VERDICTS)
                 .containsAll(Arrays.stream(Verdict.Kind.values())
                         .filter(kind -> kind != Verdict.Kind.INCOMPLETE)
-                        .map(Assessment::nameOf)
+                        .map(ConstantName::of)
                         .toList());
         assertThat(DEVICES).containsAll(names(MeteringDevice.values()));
     }
@@ -129,7 +130,7 @@ class GoldenCoverageTest {
         names(RestingPressure.Outcome.values()).forEach(name -> wanted.add("resting-pressure " + name));
         names(WeighIn.Outcome.values()).forEach(name -> wanted.add("weighed-in " + name));
         EnumSet.complementOf(EnumSet.copyOf(KEPT_FROM_HAPPENING))
-                .forEach(outcome -> wanted.add("evacuation " + Assessment.nameOf(outcome)));
+                .forEach(outcome -> wanted.add("evacuation " + ConstantName.of(outcome)));
         assertThat(OUTCOMES).containsAll(wanted);
     }
 
@@ -151,7 +152,7 @@ class GoldenCoverageTest {
         Set<String> wanted = new TreeSet<>();
         for (Job.Part part : check.parts()) {
             for (Command command : Command.values()) {
-                wanted.add(agreement(Assessment.nameOf(command)) + " in "
+                wanted.add(agreement(ConstantName.of(command)) + " in "
                         + part.checklist().id());
             }
         }

@@ -38,6 +38,7 @@ import readback.calc.charge.Correction;
 import readback.calc.charge.Remedy;
 import readback.calc.charge.TargetSource;
 import readback.calc.charge.Verdict;
+import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -104,7 +105,7 @@ class MessageTextsTest {
     private record Made(String key, Set<String> facts, String where) {}
 
     private static List<String> names(Enum<?>[] constants) {
-        return Arrays.stream(constants).map(Assessment::nameOf).toList();
+        return Arrays.stream(constants).map(ConstantName::of).toList();
     }
 
     private static List<String> compared() {

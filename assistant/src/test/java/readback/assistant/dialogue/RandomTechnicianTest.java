@@ -22,6 +22,7 @@ import readback.calc.diagnosis.Advisor;
 import readback.calc.diagnosis.Finding;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 
@@ -342,11 +343,11 @@ class RandomTechnicianTest {
 
             assertThat(rehearsal.state().announced(Assessment.CHARGE).orElse("none"))
                     .as("seed " + seed)
-                    .startsWith(Assessment.nameOf(advice.judgement().verdict().kind()));
+                    .startsWith(ConstantName.of(advice.judgement().verdict().kind()));
             assertThat(warned)
                     .as("a caution was missed, seed " + seed)
                     .containsAll(advice.judgement().cautions().stream()
-                            .map(caution -> Assessment.nameOf(caution.rule()))
+                            .map(caution -> ConstantName.of(caution.rule()))
                             .toList());
         }
 
