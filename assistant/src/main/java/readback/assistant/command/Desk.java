@@ -1,5 +1,7 @@
 package readback.assistant.command;
 
+import java.util.List;
+import readback.assistant.dialogue.ChecklistFaults;
 import readback.assistant.dialogue.Dialogue;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
@@ -11,6 +13,12 @@ record Desk(Grammar grammar, Checklists checklists, Wording wording, Dialogue di
     static Desk standard() {
         Grammar grammar = Grammar.standard();
         Checklists checklists = Checklists.standard();
-        return new Desk(grammar, checklists, Wording.english(), new Dialogue(grammar, checklists));
+        Wording wording = Wording.english();
+        List<String> faults = ChecklistFaults.of(checklists, grammar.choices(), wording::has);
+        if (!faults.isEmpty()) {
+            throw new CommandFailure("This build of Readback is not sound: " + String.join("; ", faults)
+                    + ". Build it again from a clean checkout, or install it anew.");
+        }
+        return new Desk(grammar, checklists, wording, new Dialogue(grammar, checklists));
     }
 }

@@ -319,6 +319,17 @@ public final class Assessment implements Situation {
                 .map(verdict -> ConstantName.of(verdict.kind()));
     }
 
+    /** Whether a finding of this name can ever hold. */
+    static boolean tells(String finding) {
+        return finding.equals(OTHER_JOB_WAITS)
+                || finding.equals(BLEND)
+                || Holds.FINDINGS.contains(finding)
+                || ConstantName.find(Condition.class, finding).isPresent()
+                || (finding.startsWith(LOOK)
+                        && ConstantName.find(Finding.class, finding.substring(LOOK.length()))
+                                .isPresent());
+    }
+
     /**
      * "blend", conditions that fail by their name, and observations that would tell most as "look-" with their name.
      */

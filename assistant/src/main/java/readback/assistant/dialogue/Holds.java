@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Cautions;
 import readback.calc.caution.Situation;
@@ -21,20 +22,26 @@ final class Holds {
     /** A finding: the job is the weigh-in and its charge is worked out. */
     static final String CHARGE_TO_WEIGH = "charge-to-weigh";
 
+    private static final String ABOVE_PLATE = "test-pressure-above-plate";
+    private static final String NOT_DEEP_ENOUGH = "vacuum-not-deep-enough";
+    private static final String LINE_INCLUDED = "line-included";
     private static final String WEIGH_IN = "weigh-in";
+
+    /** Every finding that is told here. */
+    static final Set<String> FINDINGS = Set.of(ABOVE_PLATE, NOT_DEEP_ENOUGH, LINE_INCLUDED, CHARGE_TO_WEIGH);
 
     private Holds() {}
 
     /** Whether the finding, by the name that checklists use, holds now; false for the names of others. */
     static boolean found(Assessment assessment, String finding) {
         return switch (finding) {
-            case "test-pressure-above-plate" -> abovePlate(assessment);
-            case "vacuum-not-deep-enough" ->
+            case ABOVE_PLATE -> abovePlate(assessment);
+            case NOT_DEEP_ENOUGH ->
                 assessment
                         .reading(VACUUM_ISOLATED)
                         .filter(vacuum -> !criterion(assessment).deepEnough(vacuum.absolutePressure()))
                         .isPresent();
-            case "line-included" ->
+            case LINE_INCLUDED ->
                 assessment
                         .readings()
                         .find(Quantity.INCLUDED_LINE_LENGTH)

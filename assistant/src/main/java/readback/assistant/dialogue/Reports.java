@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
@@ -29,6 +30,10 @@ import readback.prompts.text.SpokenNumber;
 
 /** The outcome of each job that a checklist asks to judge; empty while something that it needs is missing. */
 final class Reports {
+
+    /** Everything that a checklist can ask to judge. */
+    static final Set<String> NAMES = Set.of(
+            Assessment.CHARGE, "airflow", "pressure-test", "evacuation", "weigh-in", "weighed-in", "resting-pressure");
 
     private final Assessment assessment;
     private final UnitSetting units;

@@ -2,12 +2,18 @@ package readback.prompts.checklist;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** When a step or a checklist applies. */
 public sealed interface Condition {
 
     /** Whether the condition holds now. */
     boolean holds(Situation situation);
+
+    /** The conditions that this one is made of, down to those that ask about one thing; itself where it is one. */
+    default Stream<Condition> leaves() {
+        return Stream.of(this);
+    }
 
     /** Holds always. */
     record Always() implements Condition {
@@ -71,6 +77,11 @@ public sealed interface Condition {
         public boolean holds(Situation situation) {
             return !inner.holds(situation);
         }
+
+        @Override
+        public Stream<Condition> leaves() {
+            return inner.leaves();
+        }
     }
 
     /** Holds while all do. */
@@ -83,6 +94,11 @@ public sealed interface Condition {
         public boolean holds(Situation situation) {
             return inner.stream().allMatch(condition -> condition.holds(situation));
         }
+
+        @Override
+        public Stream<Condition> leaves() {
+            return inner.stream().flatMap(Condition::leaves);
+        }
     }
 
     /** Holds while any does. */
@@ -94,6 +110,11 @@ public sealed interface Condition {
         @Override
         public boolean holds(Situation situation) {
             return inner.stream().anyMatch(condition -> condition.holds(situation));
+        }
+
+        @Override
+        public Stream<Condition> leaves() {
+            return inner.stream().flatMap(Condition::leaves);
         }
     }
 }
