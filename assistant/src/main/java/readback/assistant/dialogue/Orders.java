@@ -168,8 +168,10 @@ final class Orders {
 
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
     private static boolean meansTheVerdict(Draft draft, Optional<Step> asked) {
-        boolean justSaid = draft.conversation().said().stream()
-                .anyMatch(message -> message.key().startsWith("verdict."));
+        List<Message> said = draft.conversation().said();
+        boolean justSaid = draft.assessment().report(Assessment.CHARGE).stream()
+                .flatMap(report -> report.messages().stream())
+                .anyMatch(said::contains);
         return justSaid
                 || asked.filter(step -> !(step.task() instanceof Task.SignOff)).isEmpty();
     }
