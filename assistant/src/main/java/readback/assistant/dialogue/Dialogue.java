@@ -37,6 +37,7 @@ public final class Dialogue {
     private final Waiting waiting;
     private final Doubts doubts;
     private final Intake intake;
+    private final Closing closing;
     private final Orders orders;
 
     public Dialogue(Grammar grammar, Checklists checklists) {
@@ -45,7 +46,8 @@ public final class Dialogue {
         this.waiting = new Waiting(flow);
         this.doubts = new Doubts(flow);
         this.intake = new Intake(flow, waiting, doubts);
-        this.orders = new Orders(flow, intake, waiting);
+        this.closing = new Closing(flow);
+        this.orders = new Orders(flow, intake, waiting, closing);
     }
 
     /** The first turn of a session. */
@@ -139,7 +141,7 @@ public final class Dialogue {
 
     private Turn ended(Draft draft) {
         draft.understoodAs(Understood.Occurrence.ENDED);
-        orders.close(draft);
+        closing.close(draft);
         return draft.turn(Optional.empty());
     }
 

@@ -3,12 +3,10 @@ package readback.assistant.dialogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
-import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -32,17 +30,16 @@ final class Orders {
 
     private static final Meaning.Choice UNKNOWN_DEVICE = new Meaning.Choice(Assessment.METERING_DEVICE, "unknown");
 
-    /** More than so many open values are not told at once. */
-    private static final int OPEN_TOLD = 3;
-
     private final Flow flow;
     private final Intake intake;
     private final Waiting waiting;
+    private final Closing closing;
 
-    Orders(Flow flow, Intake intake, Waiting waiting) {
+    Orders(Flow flow, Intake intake, Waiting waiting, Closing closing) {
         this.flow = flow;
         this.intake = intake;
         this.waiting = waiting;
+        this.closing = closing;
     }
 
     /** Whether a weakly heard order must be said again: it changes or ends something. */
@@ -76,7 +73,7 @@ final class Orders {
             case WHERE_ARE_WE -> draft.say(whereWeAre(draft));
             case READ_READINGS -> draft.say(readings(draft));
             case STOP_TALKING -> draft.doing(new Effect.Hush());
-            case FINISH -> finish(draft);
+            case FINISH -> closing.finish(draft);
             case GUIDE -> voice(draft, false);
             case BRIEF -> voice(draft, true);
             case SKIP, UNKNOWN -> skip(draft, asked);
@@ -92,7 +89,7 @@ final class Orders {
         boolean leaving = draft.conversation().pending().orElse(null) instanceof Pending.Leave;
         if (leaving && word.equals(Intake.YES)) {
             draft.become(draft.conversation().answered());
-            close(draft);
+            closing.close(draft);
         } else if (leaving) {
             // "Understood" is no yes: whether to leave is asked again.
             return;
@@ -152,18 +149,12 @@ final class Orders {
 
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
-        } else if (about.isEmpty() && judged(draft) && meansTheVerdict(draft, asked)) {
+        } else if (about.isEmpty() && Closing.judged(draft) && meansTheVerdict(draft, asked)) {
             draft.say(new Findings(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
         }
-    }
-
-    /** Whether the verdict was announced as it stands now. */
-    private static boolean judged(Draft draft) {
-        Optional<String> due = draft.assessment().recorded();
-        return due.isPresent() && due.equals(draft.state().announced(Assessment.CHARGE));
     }
 
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
@@ -295,93 +286,6 @@ final class Orders {
                 : Message.of("readings").with("values", new Fact.Listing(stated));
     }
 
-    /** Ends the session, but asks once where something still waits for an answer. */
-    private void finish(Draft draft) {
-        Optional<Message> objection = draft.conversation().pending().orElse(null) instanceof Pending.Leave
-                ? Optional.empty()
-                : unfinished(draft);
-        if (objection.isPresent()) {
-            draft.become(draft.conversation().questioningFirst(new Pending.Leave(objection.get())));
-        } else {
-            close(draft);
-        }
-    }
-
-    /** What is against closing now. */
-    private Optional<Message> unfinished(Draft draft) {
-        Optional<Step> asked = asked(draft);
-        List<Fact> open = stillOpen(draft, asked);
-        if (!reached(draft)) {
-            return Optional.of(
-                    open.isEmpty()
-                            ? Message.of("finish.early")
-                            : Message.of("finish.early.open").with("open", new Fact.Listing(open)));
-        }
-        if (!open.isEmpty()) {
-            return Optional.of(Message.of("finish.open").with("open", new Fact.Listing(open)));
-        }
-        return asked.filter(step -> step.task() instanceof Task.Await).map(step -> Message.of("finish.waiting"));
-    }
-
-    /** The values in doubt, the value being asked for, and the next that a verdict needs. */
-    private List<Fact> stillOpen(Draft draft, Optional<Step> asked) {
-        Stream<Quantity> doubts =
-                draft.conversation().questions().stream().flatMap(question -> question.inDoubt().stream());
-        Stream<Quantity> question = asked.flatMap(Flow::measured).stream();
-        Stream<Quantity> needed = reached(draft)
-                ? Stream.empty()
-                : flow.open(draft.state())
-                        .map(Job.Placed::step)
-                        .filter(step -> !step.optional())
-                        .flatMap(step -> Flow.measured(step).stream());
-        return Stream.of(doubts, question, needed)
-                .flatMap(each -> each)
-                .distinct()
-                .limit(OPEN_TOLD)
-                .map(Fact::name)
-                .toList();
-    }
-
-    /** Whether everything that the job comes to by measurement was announced and still holds. */
-    private boolean reached(Draft draft) {
-        return outcomes(draft).allMatch(draft.state()::told);
-    }
-
-    /** The reports of the job; none where it comes to no outcome by measurement. */
-    private Stream<String> outcomes(Draft draft) {
-        return flow.job(draft.state()).parts().stream()
-                .flatMap(part -> part.checklist().steps().stream())
-                .filter(step -> step.task() instanceof Task.Judge)
-                .map(step -> ((Task.Judge) step.task()).report())
-                .distinct();
-    }
-
-    /** Ends the session with what was reached. */
-    void close(Draft draft) {
-        Assessment assessment = draft.assessment();
-        Mass moved = assessment.movedInAll();
-        if (moved.kilograms() != 0) {
-            draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
-                    .with(
-                            "amount",
-                            Findings.mass(
-                                    Mass.kilograms(Math.abs(moved.kilograms())),
-                                    draft.state().settings().units())));
-        }
-        // What was worked out but never said, because a condition was not confirmed, is no verdict.
-        draft.say(assessment
-                .verdict()
-                .filter(verdict -> judged(draft))
-                .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
-                .orElseGet(() -> Message.of(
-                        draft.state().announced().isEmpty()
-                                        && outcomes(draft).findAny().isPresent()
-                                ? "closed.open"
-                                : "closed.done")));
-        draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
-        draft.doing(new Effect.Close());
-    }
-
     void choose(Draft draft, Meaning.Choice choice) {
         if (choice.choice().equals(JOBS)) {
             change(draft, choice.option());
@@ -422,7 +326,7 @@ final class Orders {
     /** The current job has no step left: back to the one that it interrupted, or the end. */
     boolean doneWithJob(Draft draft) {
         if (draft.state().jobs().size() == 1) {
-            close(draft);
+            closing.close(draft);
             return false;
         }
         draft.become(draft.state().doneWithJob());

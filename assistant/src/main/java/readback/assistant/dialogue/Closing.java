@@ -1,0 +1,118 @@
+package readback.assistant.dialogue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Quantity;
+import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** The end of a session: what is still open before it, and what is said at it. */
+final class Closing {
+
+    /** More than so many open values are not told at once. */
+    private static final int OPEN_TOLD = 3;
+
+    private final Flow flow;
+
+    Closing(Flow flow) {
+        this.flow = flow;
+    }
+
+    /** Whether the verdict was announced as it stands now. */
+    static boolean judged(Draft draft) {
+        Optional<String> due = draft.assessment().recorded();
+        return due.isPresent() && due.equals(draft.state().announced(Assessment.CHARGE));
+    }
+
+    /** Ends the session, but asks once where something still waits for an answer. */
+    void finish(Draft draft) {
+        Optional<Message> objection = draft.conversation().pending().orElse(null) instanceof Pending.Leave
+                ? Optional.empty()
+                : unfinished(draft);
+        if (objection.isPresent()) {
+            draft.become(draft.conversation().questioningFirst(new Pending.Leave(objection.get())));
+        } else {
+            close(draft);
+        }
+    }
+
+    /** What is against closing now. */
+    private Optional<Message> unfinished(Draft draft) {
+        Optional<Step> asked = flow.next(draft.state());
+        List<Fact> open = stillOpen(draft, asked);
+        if (!reached(draft)) {
+            return Optional.of(
+                    open.isEmpty()
+                            ? Message.of("finish.early")
+                            : Message.of("finish.early.open").with("open", new Fact.Listing(open)));
+        }
+        if (!open.isEmpty()) {
+            return Optional.of(Message.of("finish.open").with("open", new Fact.Listing(open)));
+        }
+        return asked.filter(step -> step.task() instanceof Task.Await).map(step -> Message.of("finish.waiting"));
+    }
+
+    /** The values in doubt, the value being asked for, and the next that a verdict needs. */
+    private List<Fact> stillOpen(Draft draft, Optional<Step> asked) {
+        Stream<Quantity> doubts =
+                draft.conversation().questions().stream().flatMap(question -> question.inDoubt().stream());
+        Stream<Quantity> question = asked.flatMap(Flow::measured).stream();
+        Stream<Quantity> needed = reached(draft)
+                ? Stream.empty()
+                : flow.open(draft.state())
+                        .map(Job.Placed::step)
+                        .filter(step -> !step.optional())
+                        .flatMap(step -> Flow.measured(step).stream());
+        return Stream.of(doubts, question, needed)
+                .flatMap(each -> each)
+                .distinct()
+                .limit(OPEN_TOLD)
+                .map(Fact::name)
+                .toList();
+    }
+
+    /** Whether everything that the job comes to by measurement was announced and still holds. */
+    private boolean reached(Draft draft) {
+        return outcomes(draft).allMatch(draft.state()::told);
+    }
+
+    /** The reports of the job; none where it comes to no outcome by measurement. */
+    private Stream<String> outcomes(Draft draft) {
+        return flow.job(draft.state()).parts().stream()
+                .flatMap(part -> part.checklist().steps().stream())
+                .filter(step -> step.task() instanceof Task.Judge)
+                .map(step -> ((Task.Judge) step.task()).report())
+                .distinct();
+    }
+
+    /** Ends the session with what was reached. */
+    void close(Draft draft) {
+        Assessment assessment = draft.assessment();
+        Mass moved = assessment.movedInAll();
+        if (moved.kilograms() != 0) {
+            draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
+                    .with(
+                            "amount",
+                            Findings.mass(
+                                    Mass.kilograms(Math.abs(moved.kilograms())),
+                                    draft.state().settings().units())));
+        }
+        // What was worked out but never said, because a condition was not confirmed, is no verdict.
+        draft.say(assessment
+                .verdict()
+                .filter(verdict -> judged(draft))
+                .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
+                .orElseGet(() -> Message.of(
+                        draft.state().announced().isEmpty()
+                                        && outcomes(draft).findAny().isPresent()
+                                ? "closed.open"
+                                : "closed.done")));
+        draft.become(draft.conversation().in(Conversation.Mode.CLOSED));
+        draft.doing(new Effect.Close());
+    }
+}
