@@ -1,5 +1,6 @@
 package readback.calc.plant;
 
+import readback.calc.charge.SystemUnderTest;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Temperature;
 
@@ -49,6 +50,11 @@ public final class AirConditioner {
     /** The pressure at which the switch of the high side stops the compressor. */
     public AbsolutePressure highPressureSwitch() {
         return plate.refrigerant().dewPressure(SWITCH_OPENS);
+    }
+
+    /** The unit as whoever judges its charge knows it, with ordinary instruments and an installer's limits. */
+    public SystemUnderTest underTest(Weather weather) {
+        return SystemUnderTest.of(plate.refrigerant(), plate.meteringDevice()).in(weather.atmosphere());
     }
 
     Circuit circuit() {

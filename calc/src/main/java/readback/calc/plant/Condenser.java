@@ -78,8 +78,9 @@ final class Condenser {
             double fall = (discharge - outdoor) / Math.max(LEAST_DIFFERENCE, condensing - outdoor);
             hotFace = capacity / (single * airCapacity) * Math.log(Math.max(1, fall));
         }
-        double mean = 0.5 * (condensing + bubble);
-        double difference = Smooth.max(mean - outdoor, LEAST_DIFFERENCE, 0.05);
+        double difference = logarithmicMean(
+                Smooth.max(condensing - outdoor, LEAST_DIFFERENCE, 0.05),
+                Smooth.max(bubble - outdoor, LEAST_DIFFERENCE, 0.05));
         double condensingHeat = Math.min(entering, dew) - boiling;
         double wanted = flow * condensingHeat / (latent * airCapacity * difference);
         double left = 1 - hotFace - wanted;
@@ -106,6 +107,11 @@ final class Condenser {
                 * (hotFace * fluid.vapourDensity(condensing, 0.5 * superheat)
                         + condensed * VoidFraction.density(liquid, vapour, quality, inlet)
                         + subcooled);
+    }
+
+    /** Falls to nothing where the colder end comes down to the air, however warm the other is. */
+    private static double logarithmicMean(double a, double b) {
+        return Math.abs(a - b) < 1e-3 * a ? 0.5 * (a + b) : (a - b) / Math.log(a / b);
     }
 
     /**

@@ -52,11 +52,11 @@ public record Design(
          * Fitted, with the state of {@link TrainingUnit#THREE_TON_R410A_PISTON}, to half of the nodes of the charging
          * chart, and to the table of temperature split.
          */
-        public static final Coils FITTED = new Coils(0.75, 1.7, 0.905, 0.44, 0.25);
+        public static final Coils FITTED = new Coils(0.75, 1.7, 0.91, 0.44, 0.25);
     }
 
     /** Fitted as {@link Coils#FITTED}. */
-    private static final double FITTED_GROWTH = 0.002;
+    private static final double FITTED_GROWTH = 0.0021;
 
     /** A design with the fitted coils. */
     public static Design of(

@@ -19,8 +19,16 @@ final class FluidTable {
     private static final double LOWEST = 223.15;
     private static final double HIGHEST = 345.15;
     private static final double STEP = 3;
-    private static final double SUPERHEAT_STEP = 8;
-    private static final int SUPERHEATS = 16;
+    private static final double SUPERHEAT_STEP = 6;
+    private static final int SUPERHEATS = 21;
+
+    private static final int MOST_STEPS = 12;
+
+    /** J/kg: a hundred-thousandth of a kelvin. */
+    private static final double ENTHALPY_PRECISION = 0.01;
+
+    /** K, over which a slope is taken. */
+    private static final double SLOPE_STEP = 0.01;
 
     private static final double PASCALS_AT_LEAST = 1_000;
 
@@ -128,12 +136,12 @@ final class FluidTable {
     /** The temperature of liquid of this enthalpy. */
     double liquidTemperature(double enthalpy) {
         double kelvin = 0.5 * (lowest + highest);
-        for (int i = 0; i < 6; i++) {
+        for (int i = 0; i < MOST_STEPS; i++) {
             double miss = liquidEnthalpy(kelvin) - enthalpy;
-            kelvin -= miss / Math.max(800, liquidHeatCapacity(kelvin));
-            if (Math.abs(miss) < 0.01) {
+            if (Math.abs(miss) < ENTHALPY_PRECISION) {
                 break;
             }
+            kelvin -= miss * SLOPE_STEP / (liquidEnthalpy(kelvin + SLOPE_STEP) - liquidEnthalpy(kelvin));
         }
         return kelvin;
     }
@@ -154,9 +162,9 @@ final class FluidTable {
         }
         double kelvins = (enthalpy - saturated) / 1_000;
         double slope = 1_000;
-        for (int i = 0; i < 8; i++) {
+        for (int i = 0; i < MOST_STEPS; i++) {
             double at = vapourEnthalpy(dew, kelvins);
-            if (Math.abs(at - enthalpy) < 0.01) {
+            if (Math.abs(at - enthalpy) < ENTHALPY_PRECISION) {
                 break;
             }
             if (kelvins > 0.01) {

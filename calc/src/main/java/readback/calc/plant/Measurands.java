@@ -9,7 +9,7 @@ import readback.calc.quantity.Temperature;
  * @param suctionPressure at the service port of the vapour line
  * @param liquidPressure at the service port of the liquid line
  * @param suctionLine pipe at the outdoor unit; at saturation when the vapour is wet
- * @param liquidLine pipe at the outdoor unit; at saturation when there are bubbles in it
+ * @param liquidLine pipe at the outdoor unit; between bubble and dew point when there are bubbles in it
  * @param dischargeLine at the compressor
  * @param supplyAir dry bulb behind indoor coil and blower
  * @param amperes compressor current

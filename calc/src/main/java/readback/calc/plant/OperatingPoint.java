@@ -15,7 +15,8 @@ public sealed interface OperatingPoint {
      * @param condensing dew point of the refrigerant alone entering the condenser
      * @param superheat of the vapour that enters the compressor; negative for wet vapour, a kelvin for each twentieth
      *     of liquid in it, so that it goes on falling with more liquid
-     * @param subcooling bubble point at the liquid port's pressure less the pipe's temperature, as it would be measured
+     * @param subcooling bubble point at the liquid port's pressure less the pipe's temperature, as it would be
+     *     measured: below zero where a blend arrives with bubbles
      * @param beyondRestriction liquid line after what restricts it, where the indoor unit begins
      * @param evaporatorOutlet superheat at the bulb
      * @param heat what flows

@@ -1,10 +1,16 @@
 package readback.calc.plant;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import readback.calc.charge.ChargeMethod;
 import readback.calc.charge.MeteringDevice;
+import readback.calc.charge.Readings;
 import readback.calc.circuit.LineSet;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
@@ -27,6 +33,20 @@ public record RatingPlate(
         require("capacity", tons, "tons", 1, 6);
         require("subcooling", subcooling.kelvins(), "K", 2, 11);
         require("charge", charge.kilograms() / tons, "kg a ton", 0.4, 2);
+    }
+
+    /** What is stated about the unit, as readings in the usual units. */
+    public Readings readings() {
+        Readings known =
+                Readings.of(reading(Quantity.NAMEPLATE_CHARGE, charge.ounces()), reading(Quantity.CAPACITY, tons));
+        return meteringDevice.chargeMethod() == ChargeMethod.SUBCOOLING
+                ? known.with(reading(Quantity.PLATE_SUBCOOLING, subcooling.fahrenheit()))
+                : known;
+    }
+
+    private static Reading reading(Quantity quantity, double usualUnits) {
+        return new Reading(
+                quantity, BigDecimal.valueOf(usualUnits).setScale(1, RoundingMode.HALF_EVEN), quantity.usualUnit());
     }
 
     private static void require(String what, double value, String unit, double least, double most) {

@@ -117,8 +117,10 @@ final class SteadyState {
         }
         FluidTable fluid = circuit.fluid();
         double liquidSaturation = fluid.bubbleTemperature(trial.liquidPressure);
-        double liquidLine =
-                trial.condenser.quality > 0 ? liquidSaturation : fluid.liquidTemperature(trial.liquidEnthalpy);
+        double glide = fluid.dewTemperature(trial.liquidPressure) - liquidSaturation;
+        double liquidLine = trial.condenser.quality > 0
+                ? liquidSaturation + trial.condenser.quality * glide
+                : Math.min(liquidSaturation, fluid.liquidTemperature(trial.liquidEnthalpy));
         double beyond = Math.min(liquidLine, fluid.bubbleTemperature(trial.restrictedPressure));
         Measurands at = new Measurands(
                 AbsolutePressure.pascals(suctionPressure(trial)),

@@ -23,8 +23,8 @@ import readback.calc.quantity.TemperatureDifference;
  */
 public enum TrainingUnit {
     /** Its superheat follows the charging chart, to which its design is fitted. */
-    THREE_TON_R410A_PISTON("R-410A", PISTON, 3, 106, 10.5, 25, 44, 112, 12, MAPPED),
-    THREE_TON_R410A_VALVE("R-410A", THERMOSTATIC_EXPANSION_VALVE, 3, 106, 10.5, 25, 44, 112, 10, MAPPED),
+    THREE_TON_R410A_PISTON("R-410A", PISTON, 3, 106, 10.5, 25, 44, 111, 12, MAPPED),
+    THREE_TON_R410A_VALVE("R-410A", THERMOSTATIC_EXPANSION_VALVE, 3, 106, 10.5, 25, 44, 111, 10, MAPPED),
     TWO_TON_R410A_VALVE("R-410A", THERMOSTATIC_EXPANSION_VALVE, 2, 74, 8, 30, 46, 114, 9, MAPPED_RECIPROCATING),
     FIVE_TON_R410A_ELECTRONIC_VALVE("R-410A", ELECTRONIC_EXPANSION_VALVE, 5, 185, 9, 50, 44, 111, 8, MAPPED),
     TWO_AND_A_HALF_TON_R22_PISTON("R-22", PISTON, 2.5, 98, 10, 25, 42, 117, 14, DISPLACEMENT),
@@ -87,16 +87,17 @@ public enum TrainingUnit {
                         feet * 0.3048));
     }
 
+    public Design design() {
+        return Design.of(
+                Temperature.fahrenheit(evaporating),
+                Temperature.fahrenheit(condensing),
+                TemperatureDifference.fahrenheit(superheat),
+                compressor);
+    }
+
     /** The unit, sized anew; takes some tenths of a second. */
     public AirConditioner built() {
-        return AirConditioner.balanced(
-                name(),
-                plate(),
-                Design.of(
-                        Temperature.fahrenheit(evaporating),
-                        Temperature.fahrenheit(condensing),
-                        TemperatureDifference.fahrenheit(superheat),
-                        compressor));
+        return AirConditioner.balanced(name(), plate(), design());
     }
 
     private static Refrigerant refrigerant(String designation) {
