@@ -53,17 +53,8 @@ public record Design(
          * chart, and to the table of temperature split.
          */
         public static final Coils FITTED = new Coils(0.75, 1.7, 0.91, 0.44, 0.25);
-    }
 
-    /** Fitted as {@link Coils#FITTED}. */
-    private static final double FITTED_GROWTH = 0.0021;
-
-    /** A design with the fitted coils. */
-    public static Design of(
-            Temperature evaporating,
-            Temperature condensing,
-            TemperatureDifference superheat,
-            CompressorKind compressor) {
-        return new Design(evaporating, condensing, superheat, compressor, FITTED_GROWTH, Coils.FITTED);
+        /** The same for compressors without a map: the vapour zone was fitted anew to the same nodes. */
+        public static final Coils FITTED_WITHOUT_MAP = new Coils(0.75, 1.7, 0.91, 0.36, 0.25);
     }
 }

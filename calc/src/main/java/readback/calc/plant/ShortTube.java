@@ -9,8 +9,8 @@ package readback.calc.plant;
  * pressure and subcooling in the same sense, and no law for capillary tubes with today's refrigerants was at hand.
  *
  * <p>The diameter is let grow with outdoor heat. That is fitted to the charging chart, without which superheat falls
- * only half as much with outdoor heat as the chart says; no physical cause is known. Over 65 to 110 °F it changes the
- * flow by less than the scatter of such correlations.
+ * too little with outdoor heat; no physical cause is known, and units need it in different measure. Over 65 to 110 °F
+ * it changes the flow by less than the scatter of such correlations.
  *
  * @param diameter m, at 95 °F outdoor air
  * @param growth of the diameter, relative, a kelvin

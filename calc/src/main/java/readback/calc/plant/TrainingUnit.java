@@ -20,22 +20,23 @@ import readback.calc.quantity.TemperatureDifference;
 
 /**
  * Invented units to practise on and to measure with. Their sizes, charges and states are usual ones; none is a product.
+ * Superheat of those with an orifice follows the charging chart, to half of whose nodes their designs are fitted.
  */
 public enum TrainingUnit {
-    /** Its superheat follows the charging chart, to which its design is fitted. */
-    THREE_TON_R410A_PISTON("R-410A", PISTON, 3, 106, 10.5, 25, 44, 111, 12, MAPPED),
-    THREE_TON_R410A_VALVE("R-410A", THERMOSTATIC_EXPANSION_VALVE, 3, 106, 10.5, 25, 44, 111, 10, MAPPED),
-    TWO_TON_R410A_VALVE("R-410A", THERMOSTATIC_EXPANSION_VALVE, 2, 74, 8, 30, 46, 114, 9, MAPPED_RECIPROCATING),
-    FIVE_TON_R410A_ELECTRONIC_VALVE("R-410A", ELECTRONIC_EXPANSION_VALVE, 5, 185, 9, 50, 44, 111, 8, MAPPED),
-    TWO_AND_A_HALF_TON_R22_PISTON("R-22", PISTON, 2.5, 98, 10, 25, 42, 117, 14, DISPLACEMENT),
-    ONE_AND_A_HALF_TON_R22_CAPILLARY("R-22", CAPILLARY_TUBE, 1.5, 60, 9, 20, 43, 118, 13, DISPLACEMENT),
-    FOUR_TON_R22_VALVE("R-22", THERMOSTATIC_EXPANSION_VALVE, 4, 160, 12, 40, 43, 115, 11, DISPLACEMENT),
-    THREE_TON_R407C_VALVE("R-407C", THERMOSTATIC_EXPANSION_VALVE, 3, 116, 9, 30, 45, 118, 9, DISPLACEMENT),
-    TWO_TON_R134A_PISTON("R-134a", PISTON, 2, 84, 9, 25, 43, 116, 12, DISPLACEMENT),
-    TWO_AND_A_HALF_TON_R32_VALVE("R-32", THERMOSTATIC_EXPANSION_VALVE, 2.5, 78, 9, 25, 45, 111, 8, DISPLACEMENT),
+    /** All parameters of its design are fitted, of the others' only one or two. */
+    THREE_TON_R410A_PISTON("R-410A", PISTON, 3, 106, 10.5, 25, 44, 111, 12, MAPPED, 0.0021),
+    THREE_TON_R410A_VALVE("R-410A", THERMOSTATIC_EXPANSION_VALVE, 3, 106, 10.5, 25, 44, 111, 10, MAPPED, 0),
+    TWO_TON_R410A_VALVE("R-410A", THERMOSTATIC_EXPANSION_VALVE, 2, 74, 8, 30, 46, 114, 9, MAPPED_RECIPROCATING, 0),
+    FIVE_TON_R410A_ELECTRONIC_VALVE("R-410A", ELECTRONIC_EXPANSION_VALVE, 5, 185, 9, 50, 44, 111, 8, MAPPED, 0),
+    TWO_AND_A_HALF_TON_R22_PISTON("R-22", PISTON, 2.5, 98, 10, 25, 42, 117, 12, DISPLACEMENT, 0.001),
+    ONE_AND_A_HALF_TON_R22_CAPILLARY("R-22", CAPILLARY_TUBE, 1.5, 60, 9, 20, 43, 118, 12, DISPLACEMENT, 0.0006),
+    FOUR_TON_R22_VALVE("R-22", THERMOSTATIC_EXPANSION_VALVE, 4, 160, 12, 40, 43, 115, 11, DISPLACEMENT, 0),
+    THREE_TON_R407C_VALVE("R-407C", THERMOSTATIC_EXPANSION_VALVE, 3, 116, 9, 30, 45, 118, 9, DISPLACEMENT, 0),
+    TWO_TON_R134A_PISTON("R-134a", PISTON, 2, 84, 9, 25, 43, 116, 12, DISPLACEMENT, 0.0005),
+    TWO_AND_A_HALF_TON_R32_VALVE("R-32", THERMOSTATIC_EXPANSION_VALVE, 2.5, 78, 9, 25, 45, 111, 8, DISPLACEMENT, 0),
     THREE_AND_A_HALF_TON_R454B_VALVE(
-            "R-454B", THERMOSTATIC_EXPANSION_VALVE, 3.5, 114, 10, 35, 45, 112, 9, DISPLACEMENT),
-    TWO_TON_R454B_PISTON("R-454B", PISTON, 2, 66, 8, 20, 44, 112, 12, DISPLACEMENT);
+            "R-454B", THERMOSTATIC_EXPANSION_VALVE, 3.5, 114, 10, 35, 45, 112, 9, DISPLACEMENT, 0),
+    TWO_TON_R454B_PISTON("R-454B", PISTON, 2, 66, 8, 20, 44, 112, 12, DISPLACEMENT, 0.0015);
 
     private final String designation;
     private final MeteringDevice device;
@@ -47,6 +48,7 @@ public enum TrainingUnit {
     private final double condensing;
     private final double superheat;
     private final Design.CompressorKind compressor;
+    private final double orificeGrowth;
 
     /** Temperatures and differences in °F at rating. */
     TrainingUnit(
@@ -59,7 +61,8 @@ public enum TrainingUnit {
             double evaporating,
             double condensing,
             double superheat,
-            Design.CompressorKind compressor) {
+            Design.CompressorKind compressor,
+            double orificeGrowth) {
         this.designation = designation;
         this.device = device;
         this.tons = tons;
@@ -70,6 +73,7 @@ public enum TrainingUnit {
         this.condensing = condensing;
         this.superheat = superheat;
         this.compressor = compressor;
+        this.orificeGrowth = orificeGrowth;
     }
 
     public RatingPlate plate() {
@@ -88,11 +92,13 @@ public enum TrainingUnit {
     }
 
     public Design design() {
-        return Design.of(
+        return new Design(
                 Temperature.fahrenheit(evaporating),
                 Temperature.fahrenheit(condensing),
                 TemperatureDifference.fahrenheit(superheat),
-                compressor);
+                compressor,
+                orificeGrowth,
+                compressor == DISPLACEMENT ? Design.Coils.FITTED_WITHOUT_MAP : Design.Coils.FITTED);
     }
 
     /** The unit, sized anew; takes some tenths of a second. */

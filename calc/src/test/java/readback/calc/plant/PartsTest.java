@@ -162,11 +162,14 @@ class PartsTest {
     @Test
     void a_design_that_no_coil_can_reach_is_refused() {
         TrainingUnit unit = TrainingUnit.THREE_TON_R410A_PISTON;
-        Design design = Design.of(
+        Design plausible = unit.design();
+        Design design = new Design(
                 Temperature.fahrenheit(79),
-                unit.design().condensing(),
-                unit.design().superheat(),
-                unit.design().compressor());
+                plausible.condensing(),
+                plausible.superheat(),
+                plausible.compressor(),
+                plausible.orificeGrowth(),
+                plausible.coils());
 
         assertThatThrownBy(() -> AirConditioner.balanced("impossible", unit.plate(), design))
                 .isInstanceOf(IllegalArgumentException.class);
