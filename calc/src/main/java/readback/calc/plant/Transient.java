@@ -13,7 +13,8 @@ import readback.calc.quantity.Temperature;
  * fifteen minutes of running the readings are good. Immutable; time is what {@link #after} is told.
  *
  * <p>The lags are from memory: pressures 90 s, pipes 180 s, air 240 s, all of them 300 s after refrigerant was moved.
- * Real units start with more drama (liquid in the compressor, a starved coil); none of it is here.
+ * Real units start with more drama (liquid in the compressor, a starved coil); none of it is here, and a unit that its
+ * switch would stop never comes out of rest.
  */
 public final class Transient {
 
@@ -46,9 +47,13 @@ public final class Transient {
         OperatingPoint steady(Mass added) {
             double share = (1 - faults.size(PlantFault.UNDERCHARGE)) * (1 + faults.size(PlantFault.OVERCHARGE))
                     + added.kilograms() / unit.plate().charge().kilograms();
-            Faults charged = faults.with(PlantFault.UNDERCHARGE, Math.max(0, 1 - share))
-                    .with(PlantFault.OVERCHARGE, Math.max(0, share - 1));
+            Faults charged = faults.with(PlantFault.UNDERCHARGE, size(PlantFault.UNDERCHARGE, 1 - share))
+                    .with(PlantFault.OVERCHARGE, size(PlantFault.OVERCHARGE, share - 1));
             return OperatingPoint.solve(unit, weather, charged);
+        }
+
+        private static double size(PlantFault fault, double size) {
+            return Math.max(0, Math.min(fault.largest(), size));
         }
     }
 
@@ -95,8 +100,15 @@ public final class Transient {
         return new Transient(installation, Filling.UNCHANGED, Duration.ZERO, installation.steady(Mass.NONE), rest);
     }
 
-    /** The same unit so much later. */
+    /**
+     * The same unit so much later.
+     *
+     * @throws IllegalArgumentException for a time that goes backwards
+     */
     public Transient after(Duration time) {
+        if (time.isNegative()) {
+            throw new IllegalArgumentException("time goes forward only: " + time);
+        }
         Duration end = elapsed.plus(time);
         Transient now = this;
         while (!now.filling.underWay().isEmpty()
@@ -107,10 +119,8 @@ public final class Transient {
     }
 
     /**
-     * The unit when refrigerant is added, or taken out with a negative mass. It works after a minute.
-     *
-     * <p>{@link #after} throws {@link readback.calc.quantity.OutOfRangeException} once the charge leaves what
-     * {@link PlantFault} admits: half to one and a half of the nameplate.
+     * The unit when refrigerant is added, or taken out with a negative mass. It works after a minute. What leads beyond
+     * the charges that {@link PlantFault} admits, half to one and a half of the nameplate, works only so far.
      */
     public Transient moved(Mass refrigerant) {
         return new Transient(

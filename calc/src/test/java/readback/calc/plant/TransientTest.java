@@ -1,6 +1,7 @@
 package readback.calc.plant;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
@@ -70,6 +71,22 @@ class TransientTest {
 
         assertThat(back.steady().running().orElseThrow().subcooling().fahrenheit())
                 .isCloseTo(start.steady().running().orElseThrow().subcooling().fahrenheit(), within(0.01));
+    }
+
+    @Test
+    void more_cannot_be_taken_out_than_half_the_charge() {
+        Transient start = Transient.started(Built.VALVE, Weather.RATING, Faults.none());
+        Mass charge = Built.VALVE.plate().charge();
+
+        assertThat(start.moved(charge.times(-0.9)).after(MINUTE).steady())
+                .isEqualTo(start.moved(charge.times(-0.6)).after(MINUTE).steady());
+    }
+
+    @Test
+    void time_does_not_go_backwards() {
+        Transient start = Transient.started(Built.VALVE, Weather.RATING, Faults.none());
+
+        assertThatThrownBy(() -> start.after(Duration.ofSeconds(-1))).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
