@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import readback.calc.quantity.Reading;
 import readback.grammar.Meaning;
+import readback.prompts.text.Fact;
 
 /** Meanings in one line, for the record. */
 final class Meanings {
@@ -39,7 +40,7 @@ final class Meanings {
     private static String readings(List<Reading> readings) {
         return readings.stream()
                 .map(reading -> Assessment.nameOf(reading.quantity()) + " "
-                        + reading.value().toPlainString() + " " + reading.unit().symbol())
+                        + Fact.amount(reading).shown())
                 .collect(Collectors.joining(", "));
     }
 }

@@ -1,7 +1,5 @@
 package readback.assistant.replay;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -59,13 +57,7 @@ public final class ChargeMoves {
         private Move without(List<Move> others) {
             double rest = amount.base()
                     - others.stream().mapToDouble(other -> other.amount.base()).sum();
-            BigDecimal value = BigDecimal.valueOf(amount.unit().fromBase(rest)).setScale(2, RoundingMode.HALF_UP);
-            return new Move(event, at, new Reading(amount.quantity(), plain(value), amount.unit()), cylinder);
-        }
-
-        private static BigDecimal plain(BigDecimal value) {
-            BigDecimal stripped = value.stripTrailingZeros();
-            return stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped;
+            return new Move(event, at, amount.withBase(rest), cylinder);
         }
     }
 

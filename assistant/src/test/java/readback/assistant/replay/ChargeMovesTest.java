@@ -20,6 +20,7 @@ import readback.assistant.recorded.Scripted;
 import readback.calc.quantity.Mass;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
+import readback.prompts.text.Fact;
 
 /** What counts as refrigerant moved. */
 class ChargeMovesTest {
@@ -85,6 +86,18 @@ class ChargeMovesTest {
         happens(Map.of("REFRIGERANT_ADDED", "1 oz"));
         happens(Map.of("REFRIGERANT_ADDED", "3 oz"));
         assertThat(amounts()).containsExactly("4 from C-1", "1.5 from C-1", "3 from C-1");
+    }
+
+    @Test
+    void pounds_and_ounces_stand_beside_ounces() {
+        happens(Map.of("REFRIGERANT_ADDED", "1.25 lb+oz"));
+        happens(MORE, Map.of("REFRIGERANT_ADDED", "1.5 lb+oz"));
+        happens(Map.of("REFRIGERANT_RECOVERED", "6 oz"));
+        assertThat(moves.moves())
+                .extracting(move -> Fact.amount(move.amount()).shown())
+                .containsExactly("1 lb 4 oz", "4 oz", "6 oz");
+        // A pound is 0.45359237 kg: NIST SP 811 (2008), appendix B.
+        assertThat(moves.balance().net().kilograms()).isEqualTo((1.5 - 6 / 16.0) * 0.45359237, within(1e-12));
     }
 
     @Test
