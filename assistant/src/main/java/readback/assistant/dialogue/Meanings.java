@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import readback.calc.quantity.Reading;
 import readback.grammar.Meaning;
-import readback.prompts.text.Fact;
 
 /** Meanings in one line, for the record. */
 final class Meanings {
@@ -40,7 +39,7 @@ final class Meanings {
     private static String readings(List<Reading> readings) {
         return readings.stream()
                 .map(reading -> Assessment.nameOf(reading.quantity()) + " "
-                        + Fact.amount(reading).shown())
+                        + reading.value().toPlainString() + " " + reading.unit().symbol())
                 .collect(Collectors.joining(", "));
     }
 }

@@ -101,6 +101,19 @@ class ChargeMovesTest {
     }
 
     @Test
+    void the_fall_of_the_scale_is_added_once_and_what_is_said_takes_its_place() {
+        happens(Map.of("scale-before", "31.5 lb"));
+        happens(Map.of("scale-after", "23.75 lb"));
+        assertThat(amounts()).containsExactly("7.75 from C-1");
+        happens(Map.of("scale-after", "24 lb"));
+        assertThat(amounts()).containsExactly("7.5 from C-1");
+        happens(MORE, Map.of("REFRIGERANT_ADDED", "124 oz"));
+        assertThat(amounts()).containsExactly("7.5 from C-1", "4 from C-1");
+        happens(Map.of("REFRIGERANT_ADDED", "", "scale-before", "", "scale-after", ""));
+        assertThat(amounts()).containsExactly("7.5 from C-1", "4 from C-1");
+    }
+
+    @Test
     void what_was_moved_is_what_the_dialogue_counts(@TempDir Path sessions) throws Exception {
         RecordedSession session = Scripted.charging("call").readFrom(sessions);
         ChargeMoves followed = new ChargeMoves(Map.of());
