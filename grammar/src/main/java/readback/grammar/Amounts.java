@@ -148,7 +148,10 @@ final class Amounts {
 
     private record Small(List<SpokenNumber.Value> values, Unit unit, int end) {}
 
-    /** "seven pounds four ounces", "one hour and thirty minutes": stated in the smaller unit. */
+    /**
+     * "seven pounds four ounces", "one hour and thirty minutes": pounds stay beside ounces, others are of the smaller
+     * unit.
+     */
     private void compound(Quantity quantity, SpokenNumber.Value large, Unit unit, int at, List<Amount> amounts) {
         Small small = smaller(at, unit);
         if (small == null) {
@@ -164,9 +167,14 @@ final class Amounts {
             if (fits) {
                 BigDecimal sum = large.value().multiply(times).add(rest.value());
                 double natural = large.naturalness() * rest.naturalness();
-                amounts.add(new Amount(new Reading(quantity, sum, small.unit()), small.end(), natural, true));
+                amounts.add(new Amount(ofBoth(quantity, sum, small.unit()), small.end(), natural, true));
             }
         }
+    }
+
+    /** What was said in a unit and its smaller one, from the number of smaller ones in all. */
+    static Reading ofBoth(Quantity quantity, BigDecimal sum, Unit smaller) {
+        return smaller == Unit.OUNCE ? Reading.poundsAndOunces(quantity, sum) : new Reading(quantity, sum, smaller);
     }
 
     /** The number of the next smaller unit that follows a unit, or null. */

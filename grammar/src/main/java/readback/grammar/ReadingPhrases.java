@@ -159,7 +159,7 @@ final class ReadingPhrases {
         String words = number(large) + " " + unit(first, false) + (random.nextInt(4) == 0 ? " and " : " ")
                 + number(small) + " " + unit(second, false);
         BigDecimal sum = large.multiply(BigDecimal.valueOf(times)).add(small);
-        return new Amount(words, new Reading(quantity.quantity(), sum, second), true);
+        return new Amount(words, Amounts.ofBoth(quantity.quantity(), sum, second), true);
     }
 
     private QuantityWords.Sample sample(QuantityWords quantity) {

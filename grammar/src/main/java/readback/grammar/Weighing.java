@@ -364,10 +364,12 @@ final class Weighing {
 
     /** A limit as a whole number in the unit that was said. */
     private static String limit(Reading limit, Unit unit) {
-        return Math.round(limit.in(unit)) + " " + unit.symbol();
+        Unit one = unit == Unit.POUND_AND_OUNCES ? Unit.POUND : unit;
+        return Math.round(limit.in(one)) + " " + one.symbol();
     }
 
     private static String value(Reading reading) {
-        return reading.value().toPlainString() + " " + reading.unit().symbol();
+        Reading one = reading.inOneUnit();
+        return one.value().toPlainString() + " " + one.unit().symbol();
     }
 }

@@ -109,7 +109,8 @@ public final class UnderstandCommand implements Callable<Integer> {
 
     private static void readings(ObjectNode node, List<Reading> readings) {
         ArrayNode array = node.putArray("readings");
-        for (Reading reading : readings) {
+        for (Reading stated : readings) {
+            Reading reading = stated.inOneUnit();
             array.addObject()
                     .put("quantity", ConstantName.of(reading.quantity()))
                     .put("value", reading.value())

@@ -157,7 +157,13 @@ public final class Assessment implements Situation {
                 readings = readings.withUnknown(quantity);
             }
         }
-        return readings;
+        if (sheet.answer(Quantity.REFRIGERANT_ADDED.name()).isPresent()) {
+            return readings;
+        }
+        Readings known = readings;
+        return ScaleSlots.wentIn(slot -> sheet.answer(slot).flatMap(Sheet::readingOf))
+                .map(known::with)
+                .orElse(known);
     }
 
     private static Map<Finding, Boolean> findings(Sheet sheet) {

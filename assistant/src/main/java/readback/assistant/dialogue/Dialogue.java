@@ -402,7 +402,9 @@ public final class Dialogue {
                 .filter(Verdict.Compared.class::isInstance)
                 .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
                 .orElse(TemperatureDifference.kelvins(0));
-        Sheet cleared = draft.sheet().withoutAll(flow.repeatedSlots(draft.state()));
+        // the round keeps what the scale told; told again in the next round it would count twice
+        Sheet cleared =
+                draft.sheet().withoutAll(flow.repeatedSlots(draft.state())).withoutAll(ScaleSlots.BOTH);
         draft.become(draft.state()
                 .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Assessment.CHARGE));
         draft.say(Message.of("round.next"));

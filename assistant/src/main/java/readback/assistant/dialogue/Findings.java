@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,8 @@ import readback.prompts.text.Message;
 
 /** A judgement as messages: value first, then what follows from it, then how sure it is. */
 final class Findings {
+
+    private static final int OUNCES_IN_A_POUND = 16;
 
     private final UnitSetting units;
 
@@ -233,8 +236,15 @@ final class Findings {
         return metric(units) ? mass.kilograms() * 1000 : mass.ounces();
     }
 
+    /** Grams, or ounces; from a pound on both, since charging scales show them so. */
     private static Fact massFact(double value, UnitSetting units) {
-        return new Fact.Amount(Fact.rounded(value), metric(units) ? Unit.GRAM : Unit.OUNCE);
+        BigDecimal rounded = Fact.rounded(value);
+        if (metric(units)) {
+            return new Fact.Amount(rounded, Unit.GRAM);
+        }
+        return value < OUNCES_IN_A_POUND
+                ? new Fact.Amount(rounded, Unit.OUNCE)
+                : new Fact.Amount(rounded.divide(BigDecimal.valueOf(OUNCES_IN_A_POUND)), Unit.POUND_AND_OUNCES);
     }
 
     private static boolean metric(UnitSetting units) {

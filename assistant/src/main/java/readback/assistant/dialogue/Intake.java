@@ -52,6 +52,8 @@ final class Intake {
                 draft.say(early.get());
             } else if (grade instanceof Grade.Impossible impossible) {
                 draft.say(objections.refusal(reading, impossible.refusal()));
+            } else if (ScaleSlots.wouldNotFall(assessment, flow.slotFor(draft.state(), reading.quantity()), reading)) {
+                draft.say(notFallen(draft, reading));
             } else if (saidBefore(draft, reading)) {
                 take(draft, reading, true, taken, questions);
             } else if (grade instanceof Grade.Unusual unusual) {
@@ -105,7 +107,28 @@ final class Intake {
     private Optional<Reading> standing(Draft draft, Reading reading) {
         return draft.sheet()
                 .answer(flow.slotFor(draft.state(), reading.quantity()))
-                .flatMap(Sheet::readingOf);
+                .flatMap(Sheet::readingOf)
+                // what the scale told adds up with what is said besides
+                .or(() -> draft.assessment()
+                        .readings()
+                        .find(reading.quantity())
+                        .filter(found -> ADDS_UP.contains(reading.quantity())));
+    }
+
+    /** Why the weight cannot be taken: refrigerant that went in leaves a lighter cylinder. */
+    private Message notFallen(Draft draft, Reading reading) {
+        boolean first = flow.slotFor(draft.state(), reading.quantity()).equals(ScaleSlots.BEFORE);
+        Assessment assessment = draft.assessment();
+        return Message.of("scale.not-fallen")
+                .with(
+                        "before",
+                        Fact.amount(
+                                first
+                                        ? reading
+                                        : assessment.reading(ScaleSlots.BEFORE).orElse(reading)))
+                .with(
+                        "after",
+                        Fact.amount(first ? assessment.reading(ScaleSlots.AFTER).orElse(reading) : reading));
     }
 
     private static void readBack(Draft draft, List<Fact> taken, boolean correction) {

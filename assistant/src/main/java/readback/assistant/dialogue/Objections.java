@@ -46,9 +46,13 @@ final class Objections {
 
     /** A limit in the unit that the technician used, to a whole number. */
     private static Fact limit(double value, Grade.Span span, Reading reading) {
-        Unit unit = reading.unit();
+        Unit unit = reading.inOneUnit().unit();
         double converted =
                 unit == span.unit() ? value : unit.fromBase(span.unit().toBase(value));
-        return new Fact.Amount(BigDecimal.valueOf(converted).setScale(0, RoundingMode.HALF_EVEN), unit);
+        BigDecimal whole = BigDecimal.valueOf(converted).setScale(0, RoundingMode.HALF_EVEN);
+        return Fact.amount(
+                unit == reading.unit()
+                        ? new Reading(reading.quantity(), whole, unit)
+                        : Reading.poundsAndOunces(reading.quantity(), whole));
     }
 }

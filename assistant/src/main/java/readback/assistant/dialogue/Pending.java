@@ -1,11 +1,10 @@
 package readback.assistant.dialogue;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.grammar.Meaning;
 import readback.prompts.text.Message;
 
@@ -94,15 +93,10 @@ public sealed interface Pending {
          */
         public static final Meaning.Choice SAID_MORE = new Meaning.Choice(CHOICE, "more");
 
-        /** Both amounts together, in the unit of the second, to the hundredth. */
+        /** Both amounts together, in the unit of the second; in pounds and ounces if ounces come after such. */
         Reading sum() {
-            double first = again.unit().fromBase(before.base());
-            BigDecimal both = BigDecimal.valueOf(first).add(again.value()).setScale(2, RoundingMode.HALF_UP);
-            BigDecimal plain = both.stripTrailingZeros();
-            return new Reading(
-                    again.quantity(),
-                    plain.scale() < 0 ? plain.setScale(0, RoundingMode.UNNECESSARY) : plain,
-                    again.unit());
+            boolean ouncesAfterPounds = before.unit() == Unit.POUND_AND_OUNCES && again.unit() == Unit.OUNCE;
+            return (ouncesAfterPounds ? before : again).withBase(before.base() + again.base());
         }
 
         @Override

@@ -90,11 +90,14 @@ final class WeighInReports {
             Mass in = Mass.kilograms(reading.base());
             Mass off = in.minus(charge.total());
             String outcome = ConstantName.of(WeighIn.judge(charge.total(), in));
-            return new Report(
-                    "weighed-in " + outcome + " " + grams(in) + " target=" + grams(charge.total()),
-                    List.of(Message.of("weighed-in." + outcome)
-                            .with("off", mass(off.times(Math.signum(off.kilograms()))))
-                            .with("target", mass(charge.total()))));
+            List<Message> messages = new ArrayList<>();
+            if (assessment.reading(Quantity.REFRIGERANT_ADDED.name()).isEmpty()) {
+                messages.add(Message.of("weighed-in.by-scale").with("amount", mass(in)));
+            }
+            messages.add(Message.of("weighed-in." + outcome)
+                    .with("off", mass(off.times(Math.signum(off.kilograms()))))
+                    .with("target", mass(charge.total())));
+            return new Report("weighed-in " + outcome + " " + grams(in) + " target=" + grams(charge.total()), messages);
         }));
     }
 

@@ -1,16 +1,16 @@
 package readback.assistant.replay;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.Pending;
+import readback.assistant.dialogue.ScaleSlots;
 import readback.assistant.dialogue.Understood;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
@@ -35,6 +35,10 @@ public final class ChargeMoves {
     /** Moved since: together they are what the slot holds. */
     private final Map<Quantity, List<Move>> open = new EnumMap<>(Quantity.class);
 
+    /** What each slot holds by now. */
+    private final Map<String, String> held = new HashMap<>();
+
+    private String added = "";
     private String cylinder;
 
     /**
@@ -59,13 +63,7 @@ public final class ChargeMoves {
         private Move without(List<Move> others) {
             double rest = amount.base()
                     - others.stream().mapToDouble(other -> other.amount.base()).sum();
-            BigDecimal value = BigDecimal.valueOf(amount.unit().fromBase(rest)).setScale(2, RoundingMode.HALF_UP);
-            return new Move(event, at, new Reading(amount.quantity(), plain(value), amount.unit()), cylinder);
-        }
-
-        private static BigDecimal plain(BigDecimal value) {
-            BigDecimal stripped = value.stripTrailingZeros();
-            return stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped;
+            return new Move(event, at, amount.withBase(rest), cylinder);
         }
     }
 
@@ -84,12 +82,28 @@ public final class ChargeMoves {
                 cylinder = content;
             }
         });
-        for (Quantity quantity : List.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED)) {
-            String content = changes.get(quantity.name());
-            if (content != null) {
-                change(quantity, content, entry);
-            }
+        held.putAll(changes);
+        String now = added();
+        if (changes.containsKey(Quantity.REFRIGERANT_ADDED.name()) || !now.equals(added)) {
+            change(Quantity.REFRIGERANT_ADDED, now, entry);
+            added = now;
         }
+        String recovered = changes.get(Quantity.REFRIGERANT_RECOVERED.name());
+        if (recovered != null) {
+            change(Quantity.REFRIGERANT_RECOVERED, recovered, entry);
+        }
+    }
+
+    /** What was said to be added, else what the cylinder's scale tells; empty for none. */
+    private String added() {
+        String said = held.getOrDefault(Quantity.REFRIGERANT_ADDED.name(), "");
+        return said.isEmpty()
+                ? ScaleSlots.wentIn(
+                                slot -> Content.reading(Quantity.CYLINDER_WEIGHT.name(), held.getOrDefault(slot, "")))
+                        .map(reading -> reading.value().toPlainString() + " "
+                                + reading.unit().symbol())
+                        .orElse("")
+                : said;
     }
 
     private void change(Quantity quantity, String content, Entry entry) {

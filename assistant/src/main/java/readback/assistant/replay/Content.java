@@ -5,6 +5,7 @@ import java.util.Optional;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
+import readback.prompts.text.Fact;
 
 /** What a slot holds, as a record writes it: "118 psig", "R-410A", "done". */
 public final class Content {
@@ -36,6 +37,16 @@ public final class Content {
             }
         }
         return Optional.empty();
+    }
+
+    /** The content as a reader has it: "7.25 lb+oz" is "7 lb 4 oz"; everything else stays as it is. */
+    public static String shown(String content) {
+        String end = " " + Unit.POUND_AND_OUNCES.symbol();
+        return Optional.of(content)
+                .filter(text -> text.endsWith(end))
+                .flatMap(text -> number(text.substring(0, text.length() - end.length())))
+                .map(value -> new Fact.Amount(value, Unit.POUND_AND_OUNCES).shown())
+                .orElse(content);
     }
 
     private static Optional<BigDecimal> number(String text) {

@@ -15,6 +15,7 @@ import readback.calc.charge.Verdict;
 import readback.calc.fluid.FluidState;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
+import readback.prompts.text.Fact;
 
 /** The three drawings of a report. */
 final class Drawings {
@@ -226,8 +227,7 @@ final class Drawings {
 
     static String moved(ChargeMoves.Move move) {
         String sign = move.amount().quantity() == Quantity.REFRIGERANT_ADDED ? "+" : "−";
-        return sign + move.amount().value().toPlainString() + " "
-                + move.amount().unit().symbol();
+        return sign + Fact.amount(move.amount()).shown();
     }
 
     private static double minutes(JobReport report, java.time.Instant at) {

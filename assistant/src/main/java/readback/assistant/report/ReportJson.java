@@ -97,7 +97,8 @@ public final class ReportJson {
         report.answers().forEach(line -> {
             ObjectNode answer = answers.addObject();
             answer.put("slot", line.slot()).put("content", line.content());
-            Optional<Reading> reading = Content.reading(line.slot(), line.content());
+            Optional<Reading> reading =
+                    Content.reading(line.slot(), line.content()).map(Reading::inOneUnit);
             answer.put("value", reading.map(Reading::value).orElse(null));
             answer.put("unit", reading.map(each -> each.unit().symbol()).orElse(null));
             answer.put("event", line.event()).put("confirmed", line.confirmed());

@@ -82,7 +82,7 @@ public final class ReportTable {
     private static void answer(Csv csv, JobReport report, Entry entry, String slot, String content) {
         boolean superseded =
                 report.answers().stream().anyMatch(line -> line.slot().equals(slot) && line.event() != entry.number());
-        Optional<Reading> reading = Content.reading(slot, content);
+        Optional<Reading> reading = Content.reading(slot, content).map(Reading::inOneUnit);
         begin(csv, report, entry, "answer", slot, content)
                 .number(reading.map(each -> each.value().toPlainString()).orElse(""))
                 .text(reading.map(each -> each.unit().symbol()).orElse(""))

@@ -74,7 +74,7 @@ final class Texts {
             return label("content.removed");
         }
         String own = labels.getProperty("report.content." + content);
-        return own == null ? term(slot + "." + content, content) : own;
+        return own == null ? term(slot + "." + content, Content.shown(content)) : own;
     }
 
     /** The name of a verdict, as in "add". */

@@ -175,8 +175,7 @@ public final class Board implements Audience {
     }
 
     private static String amount(Fact fact) {
-        Fact.Amount amount = (Fact.Amount) fact;
-        return amount.value().toPlainString() + " " + amount.unit().symbol();
+        return ((Fact.Amount) fact).shown();
     }
 
     private List<View.Figure> figures(Judgement judgement) {

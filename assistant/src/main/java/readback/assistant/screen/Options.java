@@ -7,6 +7,7 @@ import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.State;
 import readback.assistant.session.Session;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
@@ -14,6 +15,7 @@ import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
+import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
 
@@ -61,8 +63,10 @@ final class Options {
     }
 
     private static View.Option value(Reading reading) {
+        String shown = Fact.amount(reading).shown();
         String number = reading.value().toPlainString();
-        return new View.Option(number + " " + reading.unit().symbol(), number);
+        // a decimal of pounds is not what was said
+        return new View.Option(shown, reading.unit() == Unit.POUND_AND_OUNCES ? shown : number);
     }
 
     private Optional<Step> step(State state, Expectation expectation) {

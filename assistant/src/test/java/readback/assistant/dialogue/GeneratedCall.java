@@ -257,22 +257,23 @@ final class GeneratedCall {
             case REFRIGERANT_ADDED ->
                 slot.equals(Quantity.REFRIGERANT_ADDED.name())
                                 && rehearsal.state().job().equals("weigh-in")
-                        ? weighed()
+                        ? weighed() + " grams"
                         : pick("2 ounces", "4 ounces", "1.5 ounces");
+            case CYLINDER_WEIGHT -> slot.endsWith("before") ? "50000 grams" : 50_000 - weighed() + " grams";
             case REFRIGERANT_RECOVERED -> pick("2 ounces", "4 ounces", "1.5 ounces");
             default -> whole(between(1, 60));
         };
     }
 
     /** What the job asks to weigh in, or more, or less, in grams. */
-    private String weighed() {
+    private int weighed() {
         for (String outcome : outcomes) {
             if (outcome.matches("weigh-in \\d+g.*")) {
                 int grams = Integer.parseInt(outcome.replaceAll("weigh-in (\\d+)g.*", "$1"));
-                return Math.max(1, grams + (int) pick(0, 0, -200, 200)) + " grams";
+                return Math.max(1, grams + (int) pick(0, 0, -200, 200));
             }
         }
-        return "90 ounces";
+        return 2500;
     }
 
     /** The gauge pressure of saturation at a temperature in degrees Fahrenheit; some number while nothing is known. */

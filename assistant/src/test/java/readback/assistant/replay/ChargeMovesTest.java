@@ -20,6 +20,7 @@ import readback.assistant.recorded.Scripted;
 import readback.calc.quantity.Mass;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
+import readback.prompts.text.Fact;
 
 /** What counts as refrigerant moved. */
 class ChargeMovesTest {
@@ -85,6 +86,31 @@ class ChargeMovesTest {
         happens(Map.of("REFRIGERANT_ADDED", "1 oz"));
         happens(Map.of("REFRIGERANT_ADDED", "3 oz"));
         assertThat(amounts()).containsExactly("4 from C-1", "1.5 from C-1", "3 from C-1");
+    }
+
+    @Test
+    void pounds_and_ounces_stand_beside_ounces() {
+        happens(Map.of("REFRIGERANT_ADDED", "1.25 lb+oz"));
+        happens(MORE, Map.of("REFRIGERANT_ADDED", "1.5 lb+oz"));
+        happens(Map.of("REFRIGERANT_RECOVERED", "6 oz"));
+        assertThat(moves.moves())
+                .extracting(move -> Fact.amount(move.amount()).shown())
+                .containsExactly("1 lb 4 oz", "4 oz", "6 oz");
+        // A pound is 0.45359237 kg: NIST SP 811 (2008), appendix B.
+        assertThat(moves.balance().net().kilograms()).isEqualTo((1.5 - 6 / 16.0) * 0.45359237, within(1e-12));
+    }
+
+    @Test
+    void the_fall_of_the_scale_is_added_once_and_what_is_said_takes_its_place() {
+        happens(Map.of("scale-before", "31.5 lb"));
+        happens(Map.of("scale-after", "23.75 lb"));
+        assertThat(amounts()).containsExactly("7.75 from C-1");
+        happens(Map.of("scale-after", "24 lb"));
+        assertThat(amounts()).containsExactly("7.5 from C-1");
+        happens(MORE, Map.of("REFRIGERANT_ADDED", "124 oz"));
+        assertThat(amounts()).containsExactly("7.5 from C-1", "4 from C-1");
+        happens(Map.of("REFRIGERANT_ADDED", "", "scale-before", "", "scale-after", ""));
+        assertThat(amounts()).containsExactly("7.5 from C-1", "4 from C-1");
     }
 
     @Test

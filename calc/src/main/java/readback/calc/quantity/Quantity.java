@@ -25,6 +25,8 @@ public enum Quantity {
     NAMEPLATE_CHARGE(Dimension.MASS, Unit.OUNCE),
     REFRIGERANT_ADDED(Dimension.MASS, Unit.OUNCE),
     REFRIGERANT_RECOVERED(Dimension.MASS, Unit.OUNCE),
+    /** The refrigerant cylinder as it stands on the scale, with what is in it. */
+    CYLINDER_WEIGHT(Dimension.MASS, Unit.POUND),
     LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
     /** Line length that the nameplate charge already covers. */
     INCLUDED_LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),

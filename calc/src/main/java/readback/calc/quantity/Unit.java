@@ -27,6 +27,8 @@ public enum Unit {
     KELVINS(Dimension.TEMPERATURE_DIFFERENCE, "K", 1, 0),
     OUNCE(Dimension.MASS, "oz", 0.028349523125, 0),
     POUND(Dimension.MASS, "lb", 0.45359237, 0),
+    /** Said in both, "seven pounds four ounces": the value is in pounds, 7.25, exact to the last decimal. */
+    POUND_AND_OUNCES(Dimension.MASS, "lb+oz", 0.45359237, 0),
     GRAM(Dimension.MASS, "g", 1e-3, 0),
     KILOGRAM(Dimension.MASS, "kg", 1, 0),
     INCH(Dimension.LENGTH, "in", 0.0254, 0),

@@ -32,6 +32,7 @@ class ReadingTest {
         "KELVINS, 1, 1",
         "OUNCE, 16, 0.45359237",
         "POUND, 1, 0.45359237",
+        "POUND_AND_OUNCES, 1, 0.45359237",
         "GRAM, 1, 0.001",
         "KILOGRAM, 1, 1",
         "INCH, 1, 0.0254",
@@ -52,6 +53,26 @@ class ReadingTest {
     })
     void everyUnitHasItsPublishedFactor(Unit unit, double value, double base) {
         assertThat(unit.toBase(value)).isCloseTo(base, within(1e-9 * Math.abs(base)));
+    }
+
+    /** A pound is sixteen ounces: NIST SP 811 (2008), appendix B. */
+    @ParameterizedTest
+    @CsvSource({"116, 7.25", "116.5, 7.28125", "112, 7", "0.1, 0.00625", "320, 20"})
+    void poundsAndOuncesAreExactAndGoBackToOunces(String ounces, String pounds) {
+        Reading both = Reading.poundsAndOunces(Quantity.NAMEPLATE_CHARGE, new BigDecimal(ounces));
+        assertThat(both).isEqualTo(new Reading(Quantity.NAMEPLATE_CHARGE, new BigDecimal(pounds), both.unit()));
+        assertThat(both.inOneUnit()).isEqualTo(Reading.of(Quantity.NAMEPLATE_CHARGE, ounces));
+        assertThat(both.base())
+                .isCloseTo(Mass.ounces(Double.parseDouble(ounces)).kilograms(), within(1e-12));
+    }
+
+    @Test
+    void aComputedValueIsRoundedToTheHundredthOfAnOunceInPoundsAndOunces() {
+        Reading both = Reading.poundsAndOunces(Quantity.REFRIGERANT_ADDED, new BigDecimal("20"));
+        assertThat(both.withBase(Mass.ounces(20.003).kilograms())).isEqualTo(both);
+        assertThat(Reading.of(Quantity.REFRIGERANT_ADDED, "6")
+                        .withBase(Mass.ounces(20.006).kilograms()))
+                .isEqualTo(Reading.of(Quantity.REFRIGERANT_ADDED, "20.01"));
     }
 
     @ParameterizedTest

@@ -111,6 +111,8 @@ public record QuantityWords(
         if (units.isEmpty()) {
             Arrays.stream(Unit.values())
                     .filter(any -> any.dimension() == quantity.dimension())
+                    // no unit that follows a number: a pound, a number and an ounce make it
+                    .filter(any -> any != Unit.POUND_AND_OUNCES)
                     .forEach(units::add);
         }
         return new QuantityWords(

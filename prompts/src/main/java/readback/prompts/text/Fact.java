@@ -17,7 +17,15 @@ public sealed interface Fact {
     record Stated(Reading reading) implements Fact {}
 
     /** A value without a name: "one one eight p s i". */
-    record Amount(BigDecimal value, Unit unit) implements Fact {}
+    record Amount(BigDecimal value, Unit unit) implements Fact {
+
+        /** The written form, as in "118 psig" or "7 lb 4 oz". */
+        public String shown() {
+            return PoundsAndOunces.of(value, unit)
+                    .map(PoundsAndOunces::shown)
+                    .orElseGet(() -> value.toPlainString() + " " + unit.symbol());
+        }
+    }
 
     /** A plain count: "two". */
     record Count(int value) implements Fact {}
@@ -47,7 +55,7 @@ public sealed interface Fact {
     }
 
     /** A value without its name. */
-    static Fact amount(Reading reading) {
+    static Amount amount(Reading reading) {
         return new Amount(reading.value(), reading.unit());
     }
 

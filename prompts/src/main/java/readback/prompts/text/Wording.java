@@ -170,6 +170,12 @@ public final class Wording {
         Reading reading = stated.reading();
         String name = template("term.quantity." + reading.quantity().name(), form, false);
         Optional<TubeFraction> fraction = TubeFraction.of(reading);
+        Optional<PoundsAndOunces> both = PoundsAndOunces.of(reading.value(), reading.unit());
+        if (both.isPresent()) {
+            return form == Form.SPOKEN
+                    ? name + ", " + both.get().spoken()
+                    : name + " " + both.get().shown();
+        }
         if (form == Form.SPOKEN) {
             String number = fraction.map(TubeFraction::spoken).orElseGet(() -> SpokenNumber.words(reading.value()));
             return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
@@ -181,12 +187,10 @@ public final class Wording {
 
     private String amount(Fact.Amount amount, Form form, UnitSetting units) {
         return form == Form.SPOKEN
-                ? SpokenNumber.words(amount.value()) + " " + spokenUnit(amount.unit(), units)
-                : shownAmount(amount.value(), amount.unit());
-    }
-
-    private static String shownAmount(BigDecimal value, Unit unit) {
-        return value.toPlainString() + " " + unit.symbol();
+                ? PoundsAndOunces.of(amount.value(), amount.unit())
+                        .map(PoundsAndOunces::spoken)
+                        .orElseGet(() -> SpokenNumber.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
+                : amount.shown();
     }
 
     /** The scale is said only where it is not the one that is set: it would be a word in every breath. */

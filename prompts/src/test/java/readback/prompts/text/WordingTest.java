@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import readback.calc.caution.CautionRule;
@@ -54,6 +55,29 @@ class WordingTest {
                 .isEqualTo("suction line, one one point five, degrees.");
         assertThat(ENGLISH.spoken(celsius, false, UnitSetting.US))
                 .isEqualTo("suction line, one one point five, degrees celsius.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            116   | 7 lb 4 oz   | seven pounds, four ounces
+            164   | 10 lb 4 oz  | one zero pounds, four ounces
+            123.5 | 7 lb 11.5 oz | seven pounds, one one point five ounces
+            17    | 1 lb 1 oz   | one pound, one ounce
+            112   | 7 lb        | seven pounds
+            4     | 4 oz        | four ounces
+            0     | 0 oz        | zero ounces
+            -20   | -1 lb 4 oz  | minus one pound, four ounces
+            1600  | 100 lb      | one hundred pounds
+            """)
+    void what_was_said_in_pounds_and_ounces_is_told_so(String ounces, String shown, String spoken) {
+        Reading reading = Reading.poundsAndOunces(Quantity.NAMEPLATE_CHARGE, new BigDecimal(ounces));
+        Message named = Message.of("readback").with("values", new Fact.Stated(reading));
+        Message bare = Message.of("readback").with("values", Fact.amount(reading));
+
+        assertThat(ENGLISH.shown(named, UnitSetting.US)).isEqualTo("Nameplate charge " + shown + ".");
+        assertThat(ENGLISH.spoken(named, false, UnitSetting.US)).isEqualTo("nameplate charge, " + spoken + ".");
+        assertThat(ENGLISH.spoken(bare, false, UnitSetting.US)).isEqualTo(spoken + ".");
+        assertThat(Fact.amount(reading).shown()).isEqualTo(shown);
     }
 
     @Test
