@@ -112,7 +112,8 @@ class OperatingPointTest {
 
     @Test
     void random_units_run_in_order_or_tell_why_not() {
-        long start = Long.getLong("random.start", System.nanoTime());
+        // another start is a search for new cases, not a condition for everybody's build
+        long start = Long.getLong("random.start", 20_261_128L);
         System.out.println("random plants from " + start);
         Random random = new Random(start);
         List<String> unknown = new ArrayList<>();

@@ -43,10 +43,12 @@ record RandomPlant(AirConditioner unit, Weather weather, Faults faults) {
                 .isGreaterThan(at.at().suctionPressure());
         assertThat(at.at().suctionPressure()).as(toString()).isGreaterThan(weather.atmosphere());
         assertThat(at.at().liquidPressure()).as(toString()).isLessThan(unit.highPressureSwitch());
-        // what boils in the line is cooled by the last of the pressure drop
+        // what boils in the line is cooled by the last of the pressure drop: by 1.05 K where an R-407C unit with half
+        // of
+        // its charge starves, the most in a hundred thousand random plants
         assertThat(at.at().liquidLine().kelvin())
                 .as(toString())
-                .isGreaterThan(weather.outdoor().kelvin() - 1);
+                .isGreaterThan(weather.outdoor().kelvin() - 2);
         assertThat(at.at().supplyAir()).as(toString()).isLessThan(indoor);
         assertThat(at.at().dischargeLine()).as(toString()).isGreaterThanOrEqualTo(at.condensing());
         assertThat(at.at().suctionLine()).as(toString()).isGreaterThanOrEqualTo(at.evaporating());
