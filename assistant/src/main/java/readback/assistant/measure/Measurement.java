@@ -294,9 +294,9 @@ public final class Measurement {
                 "%-28s %6d %8.1f %9.1f %11.1f",
                 key,
                 tally.clips,
-                percent(tally.right, tally.clips),
-                percent(tally.rightWithoutRule, tally.clips),
-                percent(tally.wordErrors, tally.words));
+                new Share(tally.right, tally.clips).percent(),
+                new Share(tally.rightWithoutRule, tally.clips).percent(),
+                new Share(tally.wordErrors, tally.words).percent());
         if (tally.values() == 0) {
             return heard;
         }
@@ -304,18 +304,9 @@ public final class Measurement {
                 + String.format(
                         Locale.ROOT,
                         " %19s %7.1f %7.1f %19s",
-                        withInterval(tally.understood, tally.clips),
-                        percent(tally.doubted, tally.clips),
-                        percent(tally.again, tally.clips),
-                        withInterval(tally.wrong, tally.clips));
-    }
-
-    private static String withInterval(int part, int whole) {
-        double[] interval = Tally.interval(part, whole);
-        return String.format(Locale.ROOT, "%.1f (%.1f to %.1f)", percent(part, whole), interval[0], interval[1]);
-    }
-
-    private static double percent(int part, int whole) {
-        return whole == 0 ? 0 : 100.0 * part / whole;
+                        new Share(tally.understood, tally.clips),
+                        new Share(tally.doubted, tally.clips).percent(),
+                        new Share(tally.again, tally.clips).percent(),
+                        new Share(tally.wrong, tally.clips));
     }
 }

@@ -34,22 +34,6 @@ final class Tally {
         return understood + doubted + again + wrong;
     }
 
-    /**
-     * The interval that holds the true share about 95 times in 100, in percent: lowest, highest. Wilson's score
-     * interval (E. B. Wilson, Journal of the American Statistical Association 22, 1927).
-     */
-    static double[] interval(int part, int whole) {
-        if (whole == 0) {
-            return new double[] {0, 100};
-        }
-        double z = 1.959964;
-        double share = (double) part / whole;
-        double scale = 1 + z * z / whole;
-        double middle = (share + z * z / (2 * whole)) / scale;
-        double half = z * Math.sqrt(share * (1 - share) / whole + z * z / (4.0 * whole * whole)) / scale;
-        return new double[] {100 * Math.max(0, middle - half), 100 * Math.min(1, middle + half)};
-    }
-
     /** Fewest insertions, deletions and substitutions that make the words heard of the words said. */
     static int distance(List<String> said, List<String> heard) {
         int[] previous = new int[heard.size() + 1];
