@@ -29,7 +29,7 @@ import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.grammar.Grammar;
 
-/** How well recordings are heard and understood. */
+/** How well recordings are heard and understood, or how well simulated units are judged. */
 @Command(
         name = "measure",
         mixinStandardHelpOptions = true,
@@ -44,14 +44,28 @@ import readback.grammar.Grammar;
             "",
             "With --idle, instead: so many minutes each of silence, a fan and the unrelated speech of FOLDER go through a",
             "session to which nobody speaks; what it answers and takes is counted.",
+            "",
+            "With --plant, instead: so many service calls at simulated air-conditioners whose trouble is",
+            "known: half have 5 to 30 percent too little or too much charge, a quarter are sound, a quarter",
+            "have another fault. A technician who answers every step types through the real dialogue, moves",
+            "the refrigerant that is advised and measures again, up to six times. A table tells what was",
+            "said and done for each trouble; then come the shares that matter, such as refrigerant moved for",
+            "a fault that is not the charge, with the numbers of calls to look at. No FOLDER is needed.",
+            "",
+            "  readback measure --plant 2000 --seed 1                  the same seed gives the same calls",
+            "  readback measure --plant 2000 --seed 1 --level full     look and read more than is asked",
+            "  readback measure --plant 2000 --seed 1 --call 17        what was typed and shown in call 17",
             ""
         })
 public final class MeasureCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(paramLabel = "FOLDER", description = "Recordings with expected.tsv.")
-    private Path folder = Path.of(".");
+    @Parameters(
+            paramLabel = "FOLDER",
+            arity = "0..1",
+            description = "Recordings with expected.tsv. Default: this folder.")
+    private Optional<Path> named = Optional.empty();
 
     @Option(
             names = "--noise",
@@ -88,6 +102,33 @@ public final class MeasureCommand implements Callable<Integer> {
             description = "Nobody speaks to a session for so many minutes each of silence, fan and unrelated speech.")
     private double idle;
 
+    @Option(
+            names = "--plant",
+            paramLabel = "N",
+            description =
+                    "Make this many service calls at simulated units, 1 to 100000, and count what is said and done.")
+    private Optional<Integer> plant = Optional.empty();
+
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            description = "With --plant: a whole number; another one gives other calls. Default: 1.")
+    private Optional<Long> seed = Optional.empty();
+
+    @Option(
+            names = "--level",
+            paramLabel = "LEVEL",
+            description =
+                    "With --plant: checklist reads what is asked and never looks; full looks before it says that the"
+                            + " air path is in order and tells every reading. Default: checklist.")
+    private Optional<String> level = Optional.empty();
+
+    @Option(
+            names = "--call",
+            paramLabel = "K",
+            description = "With --plant: make only the call of this number, 1 to N, and show it.")
+    private Optional<Integer> one = Optional.empty();
+
     @Mixin
     private EarOptions ear = new EarOptions();
 
@@ -97,6 +138,17 @@ public final class MeasureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (plant.isPresent()) {
+            if (named.isPresent() || aboutRecordings()) {
+                throw new CommandFailure("--plant simulates the units and needs no recordings: leave out the folder and"
+                        + " --noise, --details, --lists, --every, --from and --idle.");
+            }
+            new PlantCalls(console, plant.get(), seed, level, one).make();
+            return 0;
+        }
+        if (seed.isPresent() || level.isPresent() || one.isPresent()) {
+            throw new CommandFailure("--seed, --level and --call belong to --plant N, the number of simulated calls.");
+        }
         List<Clip> clips = clips();
         if (every < 1 || from < 0 || idle < 0) {
             throw new CommandFailure("--every is 1 or more, --from and --idle are 0 or more.");
@@ -123,6 +175,15 @@ public final class MeasureCommand implements Callable<Integer> {
         return 0;
     }
 
+    private boolean aboutRecordings() {
+        return !noise.isEmpty()
+                || details.isPresent()
+                || lists.size() < PhraseList.values().length
+                || every != 1
+                || from != 0
+                || idle != 0;
+    }
+
     private static void write(Path file, List<String> table) {
         try {
             Files.write(file, table);
@@ -144,7 +205,7 @@ public final class MeasureCommand implements Callable<Integer> {
                     .map(Idle.Counts::lines)
                     .ifPresentOrElse(
                             lines -> lines.forEach(console.out()::println),
-                            () -> console.complain("'" + folder + "' lists no unrelated speech: none was measured."));
+                            () -> console.complain("'" + folder() + "' lists no unrelated speech: none was measured."));
         }
     }
 
@@ -154,7 +215,12 @@ public final class MeasureCommand implements Callable<Integer> {
         return recording.samples();
     }
 
+    private Path folder() {
+        return named.orElse(Path.of("."));
+    }
+
     private List<Clip> clips() {
+        Path folder = folder();
         Path list = folder.resolve("expected.tsv");
         List<String> lines;
         try {

@@ -1,0 +1,133 @@
+package readback.assistant.bench;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.State;
+import readback.assistant.dialogue.Turn;
+import readback.calc.caution.CautionRule;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Verdict;
+import readback.calc.diagnosis.Fault;
+import readback.calc.name.ConstantName;
+import readback.grammar.Expectation;
+import readback.grammar.Hypothesis;
+
+/** One service call from the first question to the end. Owned by one thread, made once. */
+final class Call {
+
+    private static final Instant MORNING = Instant.parse("2026-07-14T09:00:00Z");
+    private static final Duration BREATH = Duration.ofSeconds(5);
+    private static final Duration SETTLING = Duration.ofMinutes(15);
+    private static final String SETTLE = "settle";
+    private static final int MOST_TURNS = 200;
+
+    private final Dialogue dialogue;
+    private final Case drawn;
+    private final Site site;
+    private final Technician technician;
+    private final BiConsumer<String, Turn> listener;
+    private final Set<CautionRule> threatened = EnumSet.noneOf(CautionRule.class);
+    private final Set<CautionRule> unwarned = EnumSet.noneOf(CautionRule.class);
+
+    private Instant now = MORNING;
+    private Turn turn;
+    private Optional<Assessment> first = Optional.empty();
+    private Assessment untouched;
+
+    /** @param listener gets what was typed, or the name of the timer in brackets, with what came of it */
+    Call(Dialogue dialogue, Case drawn, Level level, BiConsumer<String, Turn> listener) {
+        this.dialogue = dialogue;
+        this.drawn = drawn;
+        this.site = new Site(drawn);
+        this.technician = new Technician(drawn, level, site);
+        this.listener = listener;
+        this.turn = dialogue.begin(new Event.Started(now, Settings.STANDARD));
+        this.untouched = turn.state().assessment();
+        listener.accept("", turn);
+    }
+
+    /** @throws UnknownStepException for a step that the technician does not know */
+    Outcome made() {
+        for (int turns = 0; turns < MOST_TURNS; turns++) {
+            if (!site.runs()) {
+                return outcome(Outcome.Ending.STOPPED);
+            }
+            next();
+            if (turn.state().closed()) {
+                return outcome(Outcome.Ending.FINISHED);
+            }
+        }
+        return outcome(Outcome.Ending.ENDLESS);
+    }
+
+    private void next() {
+        State before = turn.state();
+        Expectation expectation = dialogue.expectation(before);
+        if (expectation.step().equals(SETTLE) && before.unheeded().isEmpty()) {
+            pass(SETTLING);
+            happens("[" + SETTLE + "]", new Event.TimerElapsed(now, SETTLE));
+        } else {
+            pass(BREATH);
+            String words = technician.answer(before, expectation);
+            happens(words, new Event.Heard(now, Event.Source.KEYS, List.of(Hypothesis.typed(words))));
+        }
+        if (turn.state().told(Assessment.CHARGE) && !before.told(Assessment.CHARGE)) {
+            judged();
+        }
+    }
+
+    private void pass(Duration time) {
+        now = now.plus(time);
+        site.passes(time);
+    }
+
+    private void happens(String what, Event event) {
+        turn = dialogue.on(turn.state(), event);
+        if (site.moves() == 0) {
+            untouched = turn.state().assessment();
+        }
+        listener.accept(what, turn);
+    }
+
+    /** A verdict was spoken. */
+    private void judged() {
+        State state = turn.state();
+        if (first.isEmpty()) {
+            first = Optional.of(state.assessment());
+        }
+        for (CautionRule rule : site.threatens()) {
+            threatened.add(rule);
+            if (!state.warnings().given().contains(ConstantName.of(rule))) {
+                unwarned.add(rule);
+            }
+        }
+    }
+
+    private Outcome outcome(Outcome.Ending ending) {
+        Assessment said = first.orElse(turn.state().assessment());
+        return new Outcome(
+                drawn,
+                said.judgement().map(Judgement::verdict).map(Verdict::kind).orElse(Verdict.Kind.INCOMPLETE),
+                leader(said),
+                leader(untouched),
+                site.moves(),
+                site.wrongOunces(),
+                site.charge(),
+                threatened,
+                unwarned,
+                ending);
+    }
+
+    private static Fault leader(Assessment assessment) {
+        return assessment.diagnosis().map(found -> found.leader().fault()).orElse(Fault.NONE);
+    }
+}

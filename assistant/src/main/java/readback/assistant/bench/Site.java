@@ -1,0 +1,109 @@
+package readback.assistant.bench;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+import readback.calc.caution.CautionRule;
+import readback.calc.caution.Cautions;
+import readback.calc.diagnosis.Finding;
+import readback.calc.plant.Inspection;
+import readback.calc.plant.Measurands;
+import readback.calc.plant.Transient;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+
+/** The unit of a case while the technician is there, with everything that he does to it. Owned by one thread. */
+final class Site {
+
+    /** The compressor has run this long when the technician puts his gauges on. */
+    private static final Duration RAN_BEFORE = Duration.ofMinutes(15);
+
+    private final Case drawn;
+    private final RandomGenerator scatter;
+    private Transient unit;
+    private double charge;
+    private int moves;
+    private double wrong;
+
+    Site(Case drawn) {
+        this.drawn = drawn;
+        this.scatter = new SplittableRandom(drawn.scatter());
+        this.charge = drawn.truth().charge();
+        this.unit = Transient.started(
+                        drawn.unit(), drawn.weather(), drawn.truth().faults())
+                .after(RAN_BEFORE);
+    }
+
+    void passes(Duration time) {
+        unit = unit.after(time);
+    }
+
+    /** Whether it can still run with what is in it. */
+    boolean runs() {
+        return unit.steady().running().isPresent();
+    }
+
+    /** What stands on the plate, or what the instruments show now. */
+    Optional<Reading> reads(Quantity quantity) {
+        return drawn.unit()
+                .plate()
+                .readings()
+                .find(quantity)
+                .or(() -> drawn.instruments()
+                        .read(unit.now(), drawn.weather(), scatter)
+                        .find(quantity));
+    }
+
+    /** What someone who looks or tries would find. */
+    boolean finds(Finding finding) {
+        return unit.steady()
+                .running()
+                .filter(running -> Inspection.finds(finding, drawn.truth().faults(), running))
+                .isPresent();
+    }
+
+    /** Adds refrigerant, or recovers it with a negative mass. */
+    void moves(Mass refrigerant) {
+        boolean needed = drawn.truth().isCharge() && Math.signum(1 - charge) == Math.signum(refrigerant.kilograms());
+        wrong += needed ? 0 : Math.abs(refrigerant.ounces());
+        charge += refrigerant.kilograms() / drawn.unit().plate().charge().kilograms();
+        moves++;
+        unit = unit.moved(refrigerant);
+    }
+
+    /** How often refrigerant was moved. */
+    int moves() {
+        return moves;
+    }
+
+    /** Ounces moved away from the nameplate charge, or moved at all where the charge is not what is wrong. */
+    double wrongOunces() {
+        return wrong;
+    }
+
+    /** The charge as a share of the nameplate's. */
+    double charge() {
+        return charge;
+    }
+
+    /** Cautions that the true state of the unit calls for now, whatever the instruments show. */
+    List<CautionRule> threatens() {
+        Measurands now = unit.now();
+        Temperature coil = drawn.unit().plate().refrigerant().dewTemperature(now.suctionPressure());
+        TemperatureDifference superheat = now.suctionLine().minus(coil);
+        List<CautionRule> rules = new ArrayList<>();
+        if (superheat.compareTo(Cautions.LEAST_SAFE_SUPERHEAT) < 0) {
+            rules.add(CautionRule.LIQUID_AT_COMPRESSOR);
+        }
+        if (coil.compareTo(Cautions.FREEZING) < 0) {
+            rules.add(CautionRule.COIL_BELOW_FREEZING);
+        }
+        return rules;
+    }
+}

@@ -1,0 +1,217 @@
+package readback.assistant.bench;
+
+import java.math.BigDecimal;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import readback.assistant.dialogue.Pending;
+import readback.assistant.dialogue.State;
+import readback.calc.charge.ChargeMethod;
+import readback.calc.charge.Correction;
+import readback.calc.charge.MeteringDevice;
+import readback.calc.diagnosis.Finding;
+import readback.calc.name.ConstantName;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.grammar.Expectation;
+
+/**
+ * Answers whatever step the dialogue is at, by the step's name, and does at the unit what he is told to. He believes
+ * the advice and his instruments. Owned by one thread.
+ */
+final class Technician {
+
+    /** After so many moves he leaves it at that. */
+    static final int MOST_MOVES = 6;
+
+    /** How often he answers the same step with a value before he passes over it. */
+    private static final int PATIENCE = 3;
+
+    /** Amounts are spoken in steps of so many ounces. */
+    private static final double LEAST_STEP = 0.5;
+
+    private static final String LOOK = "look-";
+
+    /** What can be read at the unit, in the order in which it is told unasked. */
+    private static final List<Quantity> READ = List.of(
+            Quantity.RETURN_DRY_BULB,
+            Quantity.RETURN_WET_BULB,
+            Quantity.SUPPLY_DRY_BULB,
+            Quantity.DISCHARGE_LINE_TEMPERATURE,
+            Quantity.LIQUID_PRESSURE,
+            Quantity.LIQUID_LINE_TEMPERATURE,
+            Quantity.SUCTION_PRESSURE,
+            Quantity.SUCTION_LINE_TEMPERATURE);
+
+    private final Case drawn;
+    private final Level level;
+    private final Site site;
+
+    /** What he is about to say unasked. */
+    private final Deque<Quantity> unasked = new ArrayDeque<>();
+
+    private int roundsTold;
+    private boolean leaving;
+    private String lastStep = "";
+    private int sameStep;
+
+    Technician(Case drawn, Level level, Site site) {
+        this.drawn = drawn;
+        this.level = level;
+        this.site = site;
+    }
+
+    /**
+     * What he types now.
+     *
+     * @throws UnknownStepException for a step that he does not know
+     */
+    String answer(State state, Expectation expectation) {
+        Optional<Pending> pending = state.conversation().pending();
+        if (pending.isPresent()) {
+            return pending.get() instanceof Pending.Between
+                    ? told(expectation.quantity().orElseThrow())
+                    : "yes";
+        }
+        if (!state.unheeded().isEmpty()) {
+            return "understood";
+        }
+        if (tellsMore(state, expectation)) {
+            unasked.addAll(notAskedFor());
+            roundsTold++;
+        }
+        if (!unasked.isEmpty()) {
+            return told(unasked.remove());
+        }
+        return leaving ? "finish" : step(state, expectation);
+    }
+
+    /** Before the first reading of each round. */
+    private boolean tellsMore(State state, Expectation expectation) {
+        return level == Level.FULL
+                && roundsTold <= state.rounds().size()
+                && expectation.quantity().filter(READ::contains).isPresent();
+    }
+
+    private Set<Quantity> notAskedFor() {
+        Set<Quantity> others = EnumSet.copyOf(READ);
+        others.removeAll(EnumSet.of(Quantity.SUCTION_PRESSURE, Quantity.SUCTION_LINE_TEMPERATURE));
+        others.removeAll(
+                drawn.unit().plate().meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT
+                        ? EnumSet.of(Quantity.RETURN_WET_BULB)
+                        : EnumSet.of(Quantity.LIQUID_PRESSURE, Quantity.LIQUID_LINE_TEMPERATURE));
+        return others;
+    }
+
+    private String step(State state, Expectation expectation) {
+        String step = expectation.step();
+        sameStep = step.equals(lastStep) ? sameStep + 1 : 1;
+        lastStep = step;
+        return switch (step) {
+            case "refrigerant" ->
+                drawn.unit().plate().refrigerant().designation().toLowerCase(Locale.ROOT);
+            case "metering-device" -> said(drawn.unit().plate().meteringDevice());
+            case "hoses-on", "charging-safety", "blend-safety", "recovery-safety" -> "understood";
+            case "air-path" -> airPath();
+            case "steady-running" -> "yes";
+            case "outdoor-temperature",
+                    "plate-charge",
+                    "plate-subcooling",
+                    "return-wet-bulb",
+                    "suction-pressure",
+                    "suction-line",
+                    "liquid-pressure",
+                    "liquid-line",
+                    "valve-suction-pressure",
+                    "valve-suction-line" -> value(expectation);
+            case "amount-added", "amount-recovered" -> moves(state);
+            // the verdict cannot be given, or everything is done
+            case "orifice-verdict", "valve-verdict", "sign-off" -> "finish";
+            default -> looks(step);
+        };
+    }
+
+    private String value(Expectation expectation) {
+        return sameStep > PATIENCE
+                ? "skip"
+                : expectation
+                        .quantity()
+                        .flatMap(site::reads)
+                        .map(Technician::plain)
+                        .orElse("skip");
+    }
+
+    private static String plain(Reading reading) {
+        return plain(reading.value());
+    }
+
+    private static String plain(BigDecimal value) {
+        return value.stripTrailingZeros().toPlainString();
+    }
+
+    private String told(Quantity quantity) {
+        return name(quantity)
+                + site.reads(quantity).map(reading -> " " + plain(reading)).orElse("");
+    }
+
+    /** Whoever looks does not go on with a dirty filter or coil; he tells what he can read and leaves. */
+    private String airPath() {
+        boolean dirty =
+                site.finds(Finding.FILTER_OR_INDOOR_COIL_DIRTY) || site.finds(Finding.CONDENSER_DIRTY_OR_AIR_BLOCKED);
+        if (level == Level.CHECKLIST || !dirty) {
+            return "yes";
+        }
+        leaving = true;
+        roundsTold = Integer.MAX_VALUE;
+        unasked.addAll(READ);
+        return "no";
+    }
+
+    /** Moves what is advised, to the half ounce to which it is spoken: never more than was worked out. */
+    private String moves(State state) {
+        Optional<Correction> advised = state.assessment().correction();
+        if (advised.isEmpty() || site.moves() == MOST_MOVES) {
+            return "skip";
+        }
+        double next = advised.get().next().ounces();
+        if (next == 0) {
+            return "skip";
+        }
+        double ounces = Math.max(LEAST_STEP, Math.floor(Math.abs(next) / LEAST_STEP + 1e-9) * LEAST_STEP);
+        site.moves(Mass.ounces(Math.copySign(ounces, next)));
+        return plain(BigDecimal.valueOf(ounces)) + " ounces";
+    }
+
+    private String looks(String step) {
+        if (!step.startsWith(LOOK)) {
+            throw new UnknownStepException(step, drawn.number());
+        }
+        Finding finding = ConstantName.find(Finding.class, step.substring(LOOK.length()))
+                .orElseThrow(() -> new UnknownStepException(step, drawn.number()));
+        return site.finds(finding) ? "yes" : "no";
+    }
+
+    private static String said(MeteringDevice device) {
+        return switch (device) {
+            case PISTON -> "piston";
+            case CAPILLARY_TUBE -> "capillary tube";
+            case THERMOSTATIC_EXPANSION_VALVE -> "txv";
+            case ELECTRONIC_EXPANSION_VALVE -> "electronic expansion valve";
+        };
+    }
+
+    private static String name(Quantity quantity) {
+        return switch (quantity) {
+            case SUPPLY_DRY_BULB -> "supply";
+            case DISCHARGE_LINE_TEMPERATURE -> "discharge line";
+            case LIQUID_LINE_TEMPERATURE -> "liquid line";
+            case SUCTION_LINE_TEMPERATURE -> "suction line";
+            default -> ConstantName.of(quantity).replace('-', ' ');
+        };
+    }
+}
