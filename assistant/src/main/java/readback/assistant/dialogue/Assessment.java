@@ -329,7 +329,7 @@ public final class Assessment implements Situation {
     static boolean tells(String finding) {
         return finding.equals(OTHER_JOB_WAITS)
                 || finding.equals(BLEND)
-                || Holds.FINDINGS.contains(finding)
+                || Holds.tells(finding)
                 || ConstantName.find(Condition.class, finding).isPresent()
                 || (finding.startsWith(LOOK)
                         && ConstantName.find(Finding.class, finding.substring(LOOK.length()))

@@ -86,7 +86,7 @@ public final class ChecklistFaults {
     private void check(Step step) {
         String where = "step " + step.id();
         check(where, step.when());
-        if (step.task() instanceof Task.Judge judge && !Reports.NAMES.contains(judge.report())) {
+        if (step.task() instanceof Task.Judge judge && !Reports.judges(judge.report())) {
             faults.add(where + " asks to judge \"" + judge.report() + "\", which nobody can");
         }
         texts(step)

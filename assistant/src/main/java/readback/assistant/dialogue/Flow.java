@@ -97,10 +97,7 @@ final class Flow {
 
     /** Whether the running job measures the quantity once more after the wait that is asked. */
     boolean measuredAfter(State state, Step wait, Quantity quantity) {
-        return applicable(state)
-                .map(Job.Placed::step)
-                .dropWhile(step -> !step.equals(wait))
-                .anyMatch(step -> measured(step).filter(quantity::equals).isPresent());
+        return measuredFrom(state, wait).anyMatch(quantity::equals);
     }
 
     /** The slots that another round of measurements asks anew: everything in checklists that repeat but cautions. */
@@ -144,13 +141,15 @@ final class Flow {
      * What a bare number is of: during a hold, of what is measured after it, so that it can be told to be too early.
      */
     private Optional<Quantity> spokenOf(State state, Step step) {
-        return step.task() instanceof Task.Await
-                ? applicable(state)
-                        .map(Job.Placed::step)
-                        .dropWhile(each -> !each.equals(step))
-                        .flatMap(each -> measured(each).stream())
-                        .findFirst()
-                : measured(step);
+        return step.task() instanceof Task.Await ? measuredFrom(state, step).findFirst() : measured(step);
+    }
+
+    /** What the running job measures from a step on, in order. */
+    private Stream<Quantity> measuredFrom(State state, Step from) {
+        return applicable(state)
+                .map(Job.Placed::step)
+                .dropWhile(step -> !step.equals(from))
+                .flatMap(step -> measured(step).stream());
     }
 
     private static Command[] answers(Step step) {

@@ -1,8 +1,9 @@
 package readback.assistant.dialogue;
 
 import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Predicate;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Cautions;
 import readback.calc.caution.Situation;
@@ -22,36 +23,50 @@ final class Holds {
     /** A finding: the job is the weigh-in and its charge is worked out. */
     static final String CHARGE_TO_WEIGH = "charge-to-weigh";
 
-    private static final String ABOVE_PLATE = "test-pressure-above-plate";
-    private static final String NOT_DEEP_ENOUGH = "vacuum-not-deep-enough";
-    private static final String LINE_INCLUDED = "line-included";
     private static final String WEIGH_IN = "weigh-in";
 
-    /** Every finding that is told here. */
-    static final Set<String> FINDINGS = Set.of(ABOVE_PLATE, NOT_DEEP_ENOUGH, LINE_INCLUDED, CHARGE_TO_WEIGH);
+    /** When each finding holds, by the name that checklists use. */
+    private static final Map<String, Predicate<Assessment>> FINDINGS = Map.of(
+            "test-pressure-above-plate",
+            Holds::abovePlate,
+            "vacuum-not-deep-enough",
+            Holds::notDeepEnough,
+            "line-included",
+            Holds::lineIncluded,
+            CHARGE_TO_WEIGH,
+            Holds::chargeToWeigh);
 
     private Holds() {}
 
-    /** Whether the finding, by the name that checklists use, holds now; false for the names of others. */
+    /** Whether a finding of this name is told here. */
+    static boolean tells(String finding) {
+        return FINDINGS.containsKey(finding);
+    }
+
+    /** Whether the finding holds now; false for the names of others. */
     static boolean found(Assessment assessment, String finding) {
-        return switch (finding) {
-            case ABOVE_PLATE -> abovePlate(assessment);
-            case NOT_DEEP_ENOUGH ->
-                assessment
-                        .reading(VACUUM_ISOLATED)
-                        .filter(vacuum -> !criterion(assessment).deepEnough(vacuum.absolutePressure()))
-                        .isPresent();
-            case LINE_INCLUDED ->
-                assessment
-                        .readings()
-                        .find(Quantity.INCLUDED_LINE_LENGTH)
-                        .filter(length -> length.base() > 0)
-                        .isPresent();
-            case CHARGE_TO_WEIGH ->
-                assessment.jobs().get(assessment.jobs().size() - 1).equals(WEIGH_IN)
-                        && new WeighInReports(assessment).charge().isPresent();
-            default -> false;
-        };
+        Predicate<Assessment> holds = FINDINGS.get(finding);
+        return holds != null && holds.test(assessment);
+    }
+
+    private static boolean notDeepEnough(Assessment assessment) {
+        return assessment
+                .reading(VACUUM_ISOLATED)
+                .filter(vacuum -> !criterion(assessment).deepEnough(vacuum.absolutePressure()))
+                .isPresent();
+    }
+
+    private static boolean lineIncluded(Assessment assessment) {
+        return assessment
+                .readings()
+                .find(Quantity.INCLUDED_LINE_LENGTH)
+                .filter(length -> length.base() > 0)
+                .isPresent();
+    }
+
+    private static boolean chargeToWeigh(Assessment assessment) {
+        return assessment.jobs().get(assessment.jobs().size() - 1).equals(WEIGH_IN)
+                && new WeighInReports(assessment).charge().isPresent();
     }
 
     private static boolean abovePlate(Assessment assessment) {

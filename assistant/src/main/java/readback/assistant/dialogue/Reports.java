@@ -5,8 +5,9 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
@@ -31,9 +32,22 @@ import readback.prompts.text.SpokenNumber;
 /** The outcome of each job that a checklist asks to judge; empty while something that it needs is missing. */
 final class Reports {
 
-    /** Everything that a checklist can ask to judge. */
-    static final Set<String> NAMES = Set.of(
-            Assessment.CHARGE, "airflow", "pressure-test", "evacuation", "weigh-in", "weighed-in", "resting-pressure");
+    /** How each thing that a checklist can ask to judge is judged, by its name. */
+    private static final Map<String, Function<Reports, Optional<Report>>> JUDGED = Map.of(
+            Assessment.CHARGE,
+            Reports::charge,
+            "airflow",
+            Reports::airflow,
+            "pressure-test",
+            Reports::standingPressure,
+            "evacuation",
+            Reports::evacuation,
+            "weigh-in",
+            reports -> new WeighInReports(reports.assessment).target(),
+            "weighed-in",
+            reports -> new WeighInReports(reports.assessment).weighed(),
+            "resting-pressure",
+            Reports::restingPressure);
 
     private final Assessment assessment;
     private final UnitSetting units;
@@ -43,17 +57,17 @@ final class Reports {
         this.units = assessment.settings().units();
     }
 
-    Optional<Report> of(String report) {
-        return switch (report) {
-            case Assessment.CHARGE -> charge();
-            case "airflow" -> airflow();
-            case "pressure-test" -> standingPressure();
-            case "evacuation" -> evacuation();
-            case "weigh-in" -> new WeighInReports(assessment).target();
-            case "weighed-in" -> new WeighInReports(assessment).weighed();
-            case "resting-pressure" -> restingPressure();
-            default -> throw new IllegalStateException("no report is named " + report);
-        };
+    /** Whether a checklist can ask to judge this. */
+    static boolean judges(String name) {
+        return JUDGED.containsKey(name);
+    }
+
+    Optional<Report> of(String name) {
+        Function<Reports, Optional<Report>> judged = JUDGED.get(name);
+        if (judged == null) {
+            throw new IllegalStateException("no report is named " + name);
+        }
+        return judged.apply(this);
     }
 
     private Optional<Report> charge() {

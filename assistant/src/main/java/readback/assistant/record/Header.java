@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * @param session name of the session, unique in its folder
  * @param startedAt wall clock
  * @param program version of Readback
- * @param parts name and version or hash of what took part: "model", "grammar", "checklists", "texts", "voice"
+ * @param parts name and version or hash of what took part: grammar, facts, checklists, texts, model, ear, voice
  * @param about what the user set for the job: see {@link About}; nothing of it is found out by the program
  */
 public record Header(
