@@ -22,10 +22,10 @@ public sealed interface Effect {
     /**
      * Listen with the vocabulary of this situation.
      *
-     * @param patience where someone is listened to as they speak: send {@link Event.TimerElapsed} of
-     *     {@link Event#SILENCE} when nothing happened for so long; empty when silence is as good as words
+     * @param noInputTimeout for live speech: send {@link Event.TimerElapsed} of {@link Event#SILENCE} when nothing
+     *     happened for so long; empty when silence is as good as words
      */
-    record Listen(Expectation expectation, Optional<Duration> patience) implements Effect {}
+    record Listen(Expectation expectation, Optional<Duration> noInputTimeout) implements Effect {}
 
     /** Send {@link Event.TimerElapsed} after the duration; an earlier timer of the same name is replaced. */
     record StartTimer(String timer, Duration duration) implements Effect {}
