@@ -6,8 +6,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
@@ -26,7 +26,7 @@ import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
-import readback.prompts.text.SpokenNumber;
+import readback.prompts.text.NumberVerbaliser;
 
 /** Judges what a checklist asks to judge; empty while something that it needs is missing. */
 final class JobJudge {
@@ -53,7 +53,7 @@ final class JobJudge {
     }
 
     private Optional<Announcement> charge() {
-        Findings findings = new Findings(units);
+        JudgementMessages findings = new JudgementMessages(units);
         return assessment
                 .outcome()
                 .flatMap(outcome -> assessment.judgement().map(judgement -> {
@@ -206,7 +206,8 @@ final class JobJudge {
         Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
         BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
         return new Fact.Named(
-                value.toPlainString() + (psi ? " psi" : " bar"), SpokenNumber.words(value) + (psi ? " p s i" : " bar"));
+                value.toPlainString() + (psi ? " psi" : " bar"),
+                NumberVerbaliser.words(value) + (psi ? " p s i" : " bar"));
     }
 
     private static BigDecimal rounded(double value, int decimals) {

@@ -3,7 +3,7 @@ package readback.assistant.dialogue;
 import java.util.List;
 import readback.prompts.checklist.Slot;
 
-/** The slots that the program itself reads. Each is filled by a step of a checklist: {@link ChecklistFaults}. */
+/** The slots that the program itself reads. Each is filled by a step of a checklist: {@link ChecklistValidator}. */
 public final class Slots {
 
     /** Its options are ASHRAE designations. */

@@ -112,6 +112,6 @@ final class WeighInJudge {
     }
 
     private Fact mass(Mass mass) {
-        return Findings.mass(mass, units);
+        return JudgementMessages.mass(mass, units);
     }
 }

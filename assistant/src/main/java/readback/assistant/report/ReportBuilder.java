@@ -18,7 +18,7 @@ import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.State;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Moment;
 import readback.assistant.replay.Replay;
@@ -54,7 +54,7 @@ final class ReportBuilder {
         this.wording = wording;
     }
 
-    JobReport build(RecordedSession session, Verification verification, Remarks remarks) {
+    JobReport build(RecordedSession session, Verification verification, RemarkFile remarks) {
         ChargeMoves moves = new ChargeMoves(session.header().about());
         Replay.through(dialogue, session.entries(), scene -> {
             moves.follow(scene.entry());

@@ -7,8 +7,8 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import readback.assistant.dialogue.Content;
 import readback.assistant.replay.ChargeMoves;
-import readback.calc.charge.Estimate;
 import readback.calc.charge.Judgement;
+import readback.calc.measurement.Estimate;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 

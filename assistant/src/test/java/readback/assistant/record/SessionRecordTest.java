@@ -20,16 +20,16 @@ import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.JobOutcome;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
-import readback.calc.charge.ChargeMethod;
-import readback.calc.charge.Comparison;
-import readback.calc.charge.Condition;
-import readback.calc.charge.Contradiction;
-import readback.calc.charge.Limits;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Diagnosis;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Limits;
+import readback.calc.plausibility.Contradiction;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -56,7 +56,7 @@ class SessionRecordTest {
     Path sessions;
 
     private static List<Entry> entries() {
-        Settings settings = new Settings(
+        SessionSettings settings = new SessionSettings(
                 JobId.CHARGE_CHECK,
                 UnitSetting.METRIC,
                 true,
@@ -165,12 +165,12 @@ class SessionRecordTest {
             byte[] flipped = whole.clone();
             flipped[i] ^= 1;
             Files.write(file, flipped);
-            Optional<Fault> fault;
+            Optional<RecordFault> fault;
             try {
                 fault = RecordedSession.read(file).fault();
             } catch (RecordUnavailableException unreadable) {
                 assertThat(unreadable).hasMessageContaining("line 1 ");
-                fault = Optional.of(new Fault(1, Fault.Kind.CHANGED, "is no header"));
+                fault = Optional.of(new RecordFault(1, RecordFault.Kind.CHANGED, "is no header"));
             }
             assertThat(fault).as("byte " + i).isPresent();
         }
@@ -183,7 +183,7 @@ class SessionRecordTest {
         Files.write(file, List.of(lines.get(0), lines.get(1), lines.get(3), lines.get(4)));
 
         assertThat(RecordedSession.read(file).fault())
-                .contains(new Fault(3, Fault.Kind.MISPLACED, "does not follow the line before it"));
+                .contains(new RecordFault(3, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
     }
 
     @Test

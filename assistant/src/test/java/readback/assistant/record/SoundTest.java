@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.record.RecordedSession.KeptSound;
 import readback.assistant.recorded.Scripted;
@@ -34,7 +34,12 @@ class SoundTest {
                 SessionRecord.create(sessions, Scripted.session("loud").header())) {
             record.keepAudio(budget);
             Session session = Session.open(
-                    Scripted.dialogue(), Scripted.wording(), record, List.of(), Settings.STANDARD, Scripted.START);
+                    Scripted.dialogue(),
+                    Scripted.wording(),
+                    record,
+                    List.of(),
+                    SessionSettings.STANDARD,
+                    Scripted.START);
             assertThat(session.on(heard("four ten a"), BEEP)).isEmpty();
             return session.on(heard("piston"), BEEP);
         }

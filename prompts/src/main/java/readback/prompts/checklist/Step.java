@@ -17,8 +17,8 @@ import java.util.Optional;
 public record Step(
         String id,
         Task task,
-        Condition when,
-        Condition again,
+        StepCondition when,
+        StepCondition again,
         boolean optional,
         Slot slot,
         Optional<Conclusion> conclusion) {

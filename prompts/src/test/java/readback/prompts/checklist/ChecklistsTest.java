@@ -55,8 +55,8 @@ class ChecklistsTest {
                 .toList();
     }
 
-    private static Situation choosing(String device) {
-        return new Situation() {
+    private static ConditionContext choosing(String device) {
+        return new ConditionContext() {
             @Override
             public boolean answered(Slot slot) {
                 return slot.id().equals("metering-device");
@@ -136,16 +136,18 @@ class ChecklistsTest {
 
     @Test
     void conditions_combine() {
-        Situation piston = choosing("piston");
-        Condition is = new Condition.OptionIs(new Slot("metering-device"), Set.of("piston"));
+        ConditionContext piston = choosing("piston");
+        StepCondition is = new StepCondition.OptionIs(new Slot("metering-device"), Set.of("piston"));
 
         assertThat(is.holds(piston)).isTrue();
-        assertThat(new Condition.Not(is).holds(piston)).isFalse();
-        assertThat(new Condition.AllOf(List.of(is, new Condition.Answered(new Slot("refrigerant")))).holds(piston))
+        assertThat(new StepCondition.Not(is).holds(piston)).isFalse();
+        assertThat(new StepCondition.AllOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant"))))
+                        .holds(piston))
                 .isFalse();
-        assertThat(new Condition.AnyOf(List.of(is, new Condition.Answered(new Slot("refrigerant")))).holds(piston))
+        assertThat(new StepCondition.AnyOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant"))))
+                        .holds(piston))
                 .isTrue();
-        assertThat(new Condition.VerdictIs(Set.of(Verdict.Kind.ADD)).holds(piston))
+        assertThat(new StepCondition.VerdictIs(Set.of(Verdict.Kind.ADD)).holds(piston))
                 .isFalse();
     }
 }

@@ -1,0 +1,149 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import readback.grammar.Choices;
+import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Slot;
+import readback.prompts.checklist.Step;
+import readback.prompts.checklist.StepCondition;
+import readback.prompts.checklist.Task;
+
+/**
+ * What checklists name and nobody knows: a slot that no step fills, an option that its slot cannot have, a finding that
+ * calc does not tell, a text that the catalogue lacks. Verdicts and what can be judged are types already. Found when
+ * the program starts, so that it does not come to light in the middle of a call.
+ */
+public final class ChecklistValidator {
+
+    private static final Set<String> YES_OR_NO = Set.of(Intake.YES, Intake.NO);
+    private static final Set<String> DONE = Set.of(Intake.DONE);
+
+    private final Choices choices;
+    private final Predicate<String> hasText;
+    private final Map<Slot, Set<String>> options = new HashMap<>();
+    private final List<String> faults = new ArrayList<>();
+
+    private ChecklistValidator(Choices choices, Predicate<String> hasText) {
+        this.choices = choices;
+        this.hasText = hasText;
+    }
+
+    /**
+     * Every fault in a sentence; none in a sound build.
+     *
+     * @param hasText whether the catalogue has a text of a key
+     */
+    public static List<String> of(Checklists checklists, Choices choices, Predicate<String> hasText) {
+        ChecklistValidator found = new ChecklistValidator(choices, hasText);
+        List<Step> steps = checklists.all().stream()
+                .flatMap(checklist -> checklist.steps().stream())
+                .toList();
+        steps.forEach(found::fills);
+        steps.forEach(found::check);
+        checklists.jobs().forEach(found::check);
+        found.jobs(checklists);
+        Slots.ALL.forEach(slot -> found.known("the program", slot));
+        return List.copyOf(found.faults);
+    }
+
+    private void fills(Step step) {
+        Task task = step.task();
+        Set<String> possible = slot(step.slot());
+        if (task instanceof Task.Question) {
+            possible.addAll(YES_OR_NO);
+        } else if (task instanceof Task.Choose choose) {
+            if (choices.sets().contains(choose.choice())) {
+                slot(new Slot(choose.choice())).addAll(choices.options(choose.choice()));
+            } else {
+                faults.add("step " + step.id() + " asks for one of \"" + choose.choice()
+                        + "\", which is no set of choices");
+            }
+        } else {
+            possible.addAll(DONE);
+        }
+        step.conclusion()
+                .ifPresent(conclusion -> Stream.of(conclusion.yes(), conclusion.no())
+                        .flatMap(java.util.Optional::stream)
+                        .forEach(slot(conclusion.slot())::add));
+    }
+
+    private Set<String> slot(Slot name) {
+        return options.computeIfAbsent(name, any -> new TreeSet<>());
+    }
+
+    private void check(Job job) {
+        String where = "job " + job.id();
+        job.parts().forEach(part -> check(where, part.when()));
+        Stream.concat(
+                        Stream.of("term.job." + job.id()),
+                        job.parts().stream()
+                                .map(part ->
+                                        "term.checklist." + part.checklist().id()))
+                .filter(hasText.negate())
+                .forEach(key -> faults.add(where + " has no text " + key));
+    }
+
+    /** The jobs that can be asked for by voice, and those that the program knows by itself. */
+    private void jobs(Checklists checklists) {
+        Stream.concat(
+                        choices.options(Orders.JOBS).stream().map(JobId::new),
+                        Stream.of(JobId.CHARGE_CHECK, JobId.WEIGH_IN))
+                .distinct()
+                .filter(id -> checklists.job(id).isEmpty())
+                .forEach(id -> faults.add("the job \"" + id + "\" can be asked for, and there is none"));
+        checklists.jobs().stream()
+                .map(Job::id)
+                .filter(id -> !choices.options(Orders.JOBS).contains(id.id()))
+                .forEach(id -> faults.add("nobody can ask for the job \"" + id + "\""));
+    }
+
+    private void check(Step step) {
+        String where = "step " + step.id();
+        check(where, step.when());
+        texts(step)
+                .map(suffix -> "step." + step.id() + suffix)
+                .filter(hasText.negate())
+                .forEach(key -> faults.add(where + " has no text " + key));
+    }
+
+    private static Stream<String> texts(Step step) {
+        if (step.task() instanceof Task.MeasureAgain) {
+            return Stream.empty();
+        }
+        Stream<String> own = step.task() instanceof Task.Await ? Stream.of(".over") : Stream.empty();
+        return Stream.concat(Stream.of(".ask", ".again", ".why", ".how"), own);
+    }
+
+    private void check(String where, StepCondition condition) {
+        condition.leaves().forEach(leaf -> {
+            if (leaf instanceof StepCondition.Answered answered) {
+                known(where, answered.slot());
+            } else if (leaf instanceof StepCondition.Measured measured) {
+                known(where, measured.slot());
+            } else if (leaf instanceof StepCondition.OptionIs wanted) {
+                known(where, wanted.slot());
+                wanted.options().stream()
+                        .filter(option -> !slot(wanted.slot()).contains(option))
+                        .forEach(option -> faults.add(where + " waits for \"" + option + "\" in \"" + wanted.slot()
+                                + "\", which can only be " + slot(wanted.slot())));
+            } else if (leaf instanceof StepCondition.Found found && !Assessment.tells(found.finding())) {
+                faults.add(where + " waits for the finding \"" + found.finding() + "\", which nobody tells");
+            }
+        });
+    }
+
+    private void known(String where, Slot slot) {
+        if (!options.containsKey(slot) && slot.quantity().isEmpty()) {
+            faults.add(where + " names the slot \"" + slot + "\", which no step fills");
+        }
+    }
+}
