@@ -7,7 +7,6 @@ import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -54,7 +53,7 @@ final class Closing {
         if (!open.isEmpty()) {
             return Optional.of(Message.of("finish.open").with("open", new Fact.Listing(open)));
         }
-        return asked.filter(step -> step.task() instanceof Task.Await).map(step -> Message.of("finish.waiting"));
+        return asked.flatMap(step -> step.task().awaited()).map(duration -> Message.of("finish.waiting"));
     }
 
     /** The values in doubt, the value being asked for, and the next that a verdict needs. */
@@ -85,8 +84,7 @@ final class Closing {
     private Stream<String> outcomes(Draft draft) {
         return flow.job(draft.state()).parts().stream()
                 .flatMap(part -> part.checklist().steps().stream())
-                .filter(step -> step.task() instanceof Task.Judge)
-                .map(step -> ((Task.Judge) step.task()).report())
+                .flatMap(step -> step.task().judged().stream())
                 .distinct();
     }
 

@@ -332,15 +332,11 @@ public final class Dialogue {
         }
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
-        if (first && step.task() instanceof Task.Prepare prepare) {
-            Warning.prepare(draft, prepare.activity());
+        if (first) {
+            step.task().prepared().ifPresent(activity -> Warning.prepare(draft, activity));
         }
-        if (step.task() instanceof Task.Await await) {
-            waiting.begin(draft, step, await.duration());
-        }
-        if (!draft.state().brief()
-                && step.task() instanceof Task.Measure
-                && !flow.measuredBefore(draft.conversation())) {
+        step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
+        if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
             draft.say(Message.of("offer.why"));
         }
         draft.say(waiting.left(draft, step)
@@ -352,13 +348,14 @@ public final class Dialogue {
     }
 
     private static boolean fillsItself(Step step) {
-        return step.task() instanceof Task.Judge || step.task() instanceof Task.MeasureAgain;
+        return step.task().reply() == Task.Reply.NOTHING;
     }
 
     /** Does what a step asks of us; false when it cannot be done yet. */
     private boolean perform(Draft draft, Step step) {
-        if (step.task() instanceof Task.Judge judge) {
-            return announce(draft, judge.report());
+        Optional<String> judged = step.task().judged();
+        if (judged.isPresent()) {
+            return announce(draft, judged.get());
         }
         measureAgain(draft);
         return true;

@@ -13,7 +13,6 @@ import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -163,7 +162,7 @@ final class Intake {
     /** A yes, no or done, with what it tells about another slot. */
     void word(Draft draft, Step step, String word) {
         option(draft, step.slot(), word);
-        if (step.task() instanceof Task.Question question && question.advised()) {
+        if (step.task().advised()) {
             draft.say(Message.of("step." + step.id() + (word.equals(NO) ? ".no" : ".yes")));
         }
         step.conclusion().ifPresent(conclusion -> {

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,24 +104,29 @@ final class Orders {
     }
 
     private static boolean takesAWord(Step step, String word) {
-        return step.task() instanceof Task.Acknowledge
-                || step.task() instanceof Task.Prepare
-                || (step.task() instanceof Task.Question && word.equals(Intake.YES));
+        return switch (step.task().reply()) {
+            case DONE -> true;
+            case YES_OR_NO -> word.equals(Intake.YES);
+            case VALUE, OPTION, FINISH, TIME, NOTHING -> false;
+        };
     }
 
     /**
      * Steps that are asked again when the word was not theirs: a question takes yes or no, a record closes by "finish".
      */
     private static boolean asksForAWord(Step step) {
-        return step.task() instanceof Task.Question || step.task() instanceof Task.SignOff;
+        return switch (step.task().reply()) {
+            case YES_OR_NO, FINISH -> true;
+            case VALUE, OPTION, DONE, TIME, NOTHING -> false;
+        };
     }
 
     private void refused(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
-        } else if (asked.isPresent() && asked.get().task() instanceof Task.Question question) {
+        } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
-            if (question.mustBeYes()) {
+            if (asked.get().task().mustBeYes()) {
                 draft.say(Message.of("step." + asked.get().id() + ".no"));
             }
         } else {
@@ -164,7 +170,8 @@ final class Orders {
                 .flatMap(report -> report.messages().stream())
                 .anyMatch(said::contains);
         return justSaid
-                || asked.filter(step -> !(step.task() instanceof Task.SignOff)).isEmpty();
+                || asked.filter(step -> step.task().reply() != Task.Reply.FINISH)
+                        .isEmpty();
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
@@ -223,10 +230,12 @@ final class Orders {
     }
 
     private void skip(Draft draft, Optional<Step> asked) {
+        Optional<Duration> cuttable =
+                asked.filter(Step::optional).flatMap(step -> step.task().awaited());
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
-        } else if (asked.isPresent() && asked.get().optional() && asked.get().task() instanceof Task.Await await) {
-            waiting.cutShort(draft, asked.get(), await.duration());
+        } else if (cuttable.isPresent()) {
+            waiting.cutShort(draft, asked.orElseThrow(), cuttable.get());
         } else if (asked.isPresent() && asked.get().optional()) {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
@@ -241,7 +250,7 @@ final class Orders {
 
     /** A wait that may be cut short is; where no wait runs, the question says what to measure. */
     private void measureNow(Draft draft, Optional<Step> asked) {
-        if (asked.filter(step -> step.task() instanceof Task.Await).isPresent()) {
+        if (asked.flatMap(step -> step.task().awaited()).isPresent()) {
             skip(draft, asked);
         }
     }

@@ -14,7 +14,6 @@ import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
@@ -77,15 +76,12 @@ final class Options {
     }
 
     private List<View.Option> ofTask(Step step) {
-        if (step.task() instanceof Task.Question) {
-            return List.of(fixed("yes"), fixed("no"));
-        }
-        if (step.task() instanceof Task.SignOff) {
-            return List.of(fixed("finish"));
-        }
-        return step.task() instanceof Task.Acknowledge || step.task() instanceof Task.Prepare
-                ? List.of(fixed("understood"))
-                : List.of();
+        return switch (step.task().reply()) {
+            case YES_OR_NO -> List.of(fixed("yes"), fixed("no"));
+            case FINISH -> List.of(fixed("finish"));
+            case DONE -> List.of(fixed("understood"));
+            case VALUE, OPTION, TIME, NOTHING -> List.of();
+        };
     }
 
     private List<View.Option> choices(String set) {

@@ -136,15 +136,8 @@ final class ChecklistReader {
                 condition(node, "when", new Condition.Always()),
                 condition(node, "again", new Condition.Not(new Condition.Always())),
                 flag(node, "optional"),
-                slot == null ? slotOf(id, task) : string(slot),
+                slot == null ? task.slot(id) : string(slot),
                 conclusion(fields.get("concludes")));
-    }
-
-    private static String slotOf(String id, Task task) {
-        if (task instanceof Task.Measure measure) {
-            return Step.slotOf(measure.quantity());
-        }
-        return task instanceof Task.Choose choose ? choose.choice() : id;
     }
 
     private Optional<Step.Conclusion> conclusion(@Nullable Node node) {

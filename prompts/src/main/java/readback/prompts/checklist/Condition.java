@@ -2,7 +2,6 @@ package readback.prompts.checklist;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** When a step or a checklist applies. */
 public sealed interface Condition {
@@ -10,9 +9,23 @@ public sealed interface Condition {
     /** Whether the condition holds now. */
     boolean holds(Situation situation);
 
-    /** The conditions that this one is made of, down to those that ask about one thing; itself where it is one. */
-    default Stream<Condition> leaves() {
-        return Stream.of(this);
+    /** Tells everything that the condition asks about, also inside the conditions that it is made of. */
+    void mention(Mentions mentions);
+
+    /** Gets what a condition asks about. */
+    interface Mentions {
+
+        /** The condition asks whether the slot has an answer or a value. */
+        void slot(String slot);
+
+        /** The condition asks whether the slot's option is one of these. */
+        void options(String slot, Set<String> options);
+
+        /** The condition asks whether the verdict is one of these. */
+        void verdicts(Set<String> verdicts);
+
+        /** The condition asks whether this was found. */
+        void finding(String finding);
     }
 
     /** Holds always. */
@@ -20,6 +33,11 @@ public sealed interface Condition {
         @Override
         public boolean holds(Situation situation) {
             return true;
+        }
+
+        @Override
+        public void mention(Mentions mentions) {
+            // asks about nothing
         }
     }
 
@@ -29,6 +47,11 @@ public sealed interface Condition {
         public boolean holds(Situation situation) {
             return situation.answered(slot);
         }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.slot(slot);
+        }
     }
 
     /** Holds once the slot holds a value. */
@@ -36,6 +59,11 @@ public sealed interface Condition {
         @Override
         public boolean holds(Situation situation) {
             return situation.measured(slot);
+        }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.slot(slot);
         }
     }
 
@@ -49,6 +77,11 @@ public sealed interface Condition {
         public boolean holds(Situation situation) {
             return situation.option(slot).filter(options::contains).isPresent();
         }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.options(slot, options);
+        }
     }
 
     /** Holds while the verdict is one of these. */
@@ -61,6 +94,11 @@ public sealed interface Condition {
         public boolean holds(Situation situation) {
             return situation.verdict().filter(verdicts::contains).isPresent();
         }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.verdicts(verdicts);
+        }
     }
 
     /** Holds while the judgement reports the finding. */
@@ -68,6 +106,11 @@ public sealed interface Condition {
         @Override
         public boolean holds(Situation situation) {
             return situation.found(finding);
+        }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.finding(finding);
         }
     }
 
@@ -79,8 +122,8 @@ public sealed interface Condition {
         }
 
         @Override
-        public Stream<Condition> leaves() {
-            return inner.leaves();
+        public void mention(Mentions mentions) {
+            inner.mention(mentions);
         }
     }
 
@@ -96,8 +139,8 @@ public sealed interface Condition {
         }
 
         @Override
-        public Stream<Condition> leaves() {
-            return inner.stream().flatMap(Condition::leaves);
+        public void mention(Mentions mentions) {
+            inner.forEach(each -> each.mention(mentions));
         }
     }
 
@@ -113,8 +156,8 @@ public sealed interface Condition {
         }
 
         @Override
-        public Stream<Condition> leaves() {
-            return inner.stream().flatMap(Condition::leaves);
+        public void mention(Mentions mentions) {
+            inner.forEach(each -> each.mention(mentions));
         }
     }
 }
