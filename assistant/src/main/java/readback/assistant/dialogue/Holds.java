@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
-import readback.calc.caution.Cautions;
 import readback.calc.caution.Situation;
 import readback.calc.procedure.VacuumCriterion;
 import readback.calc.quantity.Quantity;
@@ -78,7 +78,7 @@ final class Holds {
                                 .readings()
                                 .find(Quantity.PLATE_LOW_SIDE_PRESSURE)
                                 .map(Reading::gaugePressure)))
-                .filter(test -> Cautions.in(test).stream()
+                .filter(test -> CautionFinder.in(test).stream()
                         .anyMatch(caution -> caution.rule() == CautionRule.TEST_PRESSURE_ABOVE_PLATE))
                 .isPresent();
     }

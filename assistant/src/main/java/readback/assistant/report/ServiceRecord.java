@@ -20,10 +20,10 @@ final class ServiceRecord {
     /** One entry: its label and what the session knows of it. */
     private record Line(String label, Optional<String> value) {}
 
-    static void section(Texts texts, Figures figures, JobReport report, Markup page) {
+    static void section(ReportTexts texts, Figures figures, JobReport report, Markup page) {
         page.open("section").element("h2", texts.label("service"));
         page.element("p", texts.label("service.note"));
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page, texts.label("service.caption"), List.of(texts.label("column.what"), texts.label("column.value")));
         for (Line line : lines(texts, figures, report)) {
             table.row(texts.label("service." + line.label()), line.value().orElse(texts.label("service.open")));
@@ -33,7 +33,7 @@ final class ServiceRecord {
         page.closeLine();
     }
 
-    private static List<Line> lines(Texts texts, Figures figures, JobReport report) {
+    private static List<Line> lines(ReportTexts texts, Figures figures, JobReport report) {
         boolean moved = !report.moves().moves().isEmpty();
         return List.of(
                 new Line("technician", report.about(About.TECHNICIAN)),
@@ -66,7 +66,7 @@ final class ServiceRecord {
     }
 
     /** The verdict before the first movement. */
-    private static Optional<String> reason(Texts texts, JobReport report) {
+    private static Optional<String> reason(ReportTexts texts, JobReport report) {
         return report.moves().moves().stream()
                 .findFirst()
                 .flatMap(first -> report.rounds().stream()

@@ -1,0 +1,314 @@
+package readback.assistant.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import readback.assistant.record.About;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.SessionRecord;
+import readback.assistant.recorded.Scripted;
+
+/** The commands for finished sessions as a supervisor meets them. */
+class SessionFilesTest {
+
+    @TempDir
+    Path folder;
+
+    private Path charged() throws Exception {
+        return Scripted.charging("charged")
+                .about(About.TECHNICIAN, "Ines Ardent")
+                .about(About.CYLINDER, "C-17")
+                .in(folder);
+    }
+
+    private static void flipByte(Path session, String within) throws Exception {
+        Path file = session.resolve(SessionRecord.FILE);
+        byte[] bytes = Files.readAllBytes(file);
+        int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf(within);
+        bytes[at] ^= 1;
+        Files.write(file, bytes);
+    }
+
+    @Test
+    void replay_shows_what_was_said_doubted_warned_of_and_decided() throws Exception {
+        Ran ran = Ran.of("", "replay", charged().toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .containsSubsequence(
+                        "technician  four ten a",
+                        "readback    R-410A.",
+                        "* doubt: not understood",
+                        "technician  suction pressure one one eight",
+                        "* verdict: add ",
+                        "technician  refrigerant added nine ounces",
+                        "technician  correction eight ounces",
+                        "* verdict: ");
+    }
+
+    @Test
+    void replay_shows_only_the_moments_asked_for() throws Exception {
+        Ran ran = Ran.of("", "replay", charged().toString(), "--only", "verdict");
+
+        assertThat(ran.out()).contains("* verdict: add ").doesNotContain("technician  four ten a");
+        assertThat(ran.out().lines().filter(line -> line.contains("events passed over")))
+                .isNotEmpty();
+    }
+
+    @Test
+    void replay_step_by_step_jumps_to_the_next_doubt_and_ends_on_request() throws Exception {
+        Ran ran = Ran.of("\nx\nd\nq\n", "replay", charged().toString(), "--step");
+
+        assertThat(ran.out())
+                .containsSubsequence("technician  four ten a", "technician  piston", "* doubt:")
+                .doesNotContain("technician  suction pressure one one eight");
+        assertThat(ran.err()).contains("Enter, d, c, v or q, not 'x'");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"--speed, 0, above 0", "--speed, fast, --speed", "--only, jokes, 'doubt, caution or verdict'"})
+    void replay_says_which_option_it_does_not_take(String option, String value, String expected) throws Exception {
+        Ran ran = Ran.of("", "replay", charged().toString(), option, value);
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains(expected).doesNotContain("Exception");
+    }
+
+    @Test
+    void replay_writes_both_sides_as_sound() throws Exception {
+        Path sound = folder.resolve("replay.wav");
+
+        Ran ran = Ran.of(
+                "",
+                "replay",
+                charged().toString(),
+                "--only",
+                "verdict",
+                "--voice",
+                "none",
+                "--speak-to",
+                sound.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("Spoken side: " + sound);
+        assertThat(Files.size(sound)).isGreaterThan(44);
+    }
+
+    @Test
+    void verification_passes_an_honest_record_and_names_its_hash() throws Exception {
+        Path session = charged();
+
+        Ran ran = Ran.of("", "replay", session.toString(), "--verify");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("every line fits its hash")
+                .contains("is identical")
+                .contains("Hash of the record: " + RecordedSession.read(session).hash());
+    }
+
+    @Test
+    void verification_fails_a_changed_record_and_names_the_line() throws Exception {
+        Path session = charged();
+        flipByte(session, "suction pressure one one eight");
+
+        Ran ran = Ran.of("", "replay", session.toString(), "--verify");
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out()).contains("The record does not hold: line 11");
+        assertThat(Ran.of("", "replay", session.toString()).err()).contains("cannot be trusted: line 11");
+    }
+
+    @Test
+    void report_writes_page_table_and_object() throws Exception {
+        Path page = folder.resolve("report.html");
+        Path csv = folder.resolve("report.csv");
+        Path json = folder.resolve("report.json");
+
+        Ran ran = Ran.of(
+                "",
+                "report",
+                charged().toString(),
+                "-o",
+                page.toString(),
+                "--csv",
+                csv.toString(),
+                "--json",
+                json.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("Written: " + page)
+                .contains("Written: " + csv)
+                .contains("Written: " + json);
+        assertThat(page)
+                .content()
+                .contains("<!DOCTYPE html>")
+                .contains("R-410A")
+                .contains("Ines Ardent");
+        assertThat(csv)
+                .content()
+                .startsWith("session,event,at,kind,name,content,value,unit,si_value,si_unit,superseded");
+        assertThat(json).content().startsWith("{").contains("R-410A");
+    }
+
+    @Test
+    void report_asks_what_to_write_and_says_where_it_cannot() throws Exception {
+        String session = charged().toString();
+
+        assertThat(Ran.of("", "report", session))
+                .returns(1, Ran::code)
+                .extracting(Ran::err)
+                .asString()
+                .contains("-o FILE");
+        assertThat(Ran.of(
+                        "",
+                        "report",
+                        session,
+                        "-o",
+                        folder.resolve("nowhere/page.html").toString()))
+                .returns(1, Ran::code)
+                .extracting(Ran::err)
+                .asString()
+                .contains("cannot be written");
+        assertThat(Ran.of("", "report", folder.resolve("missing").toString(), "-o", "page.html"))
+                .returns(1, Ran::code)
+                .extracting(Ran::err)
+                .asString()
+                .contains("There is no session record");
+    }
+
+    @Test
+    void report_of_a_changed_record_warns() throws Exception {
+        Path session = charged();
+        flipByte(session, "suction pressure one one eight");
+
+        Ran ran = Ran.of(
+                "",
+                "report",
+                session.toString(),
+                "-o",
+                folder.resolve("page.html").toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).contains("the record does not hold: line 11");
+    }
+
+    @Test
+    void sessions_are_listed_chosen_and_summed() throws Exception {
+        charged();
+        Scripted.valve("valve").about(About.TECHNICIAN, "Odo Ferrant").in(folder);
+        String all = folder.toString();
+
+        assertThat(Ran.of("", "sessions", all).out()).contains("charged", "valve", "2 of 2 sessions, 1 with doubts.");
+        for (List<String> choice : List.of(
+                List.of("--technician", "ferr"),
+                List.of("--verdict", "add"),
+                List.of("--to", "2026-07-14", "--doubt"))) {
+            List<String> words = new java.util.ArrayList<>(List.of("sessions", all));
+            words.addAll(choice);
+            assertThat(Ran.of("", words.toArray(String[]::new)).out())
+                    .as(choice.toString())
+                    .contains("1 of 2 sessions");
+        }
+        assertThat(Ran.of("", "sessions", all, "--from", "2026-07-15").out()).contains("0 of 2 sessions");
+        // 8 oz and 4 oz of 28.349523 g
+        assertThat(Ran.of("", "sessions", all, "--sums").out())
+                .contains("cylinder C-17: added 0.340 kg, recovered 0.000 kg")
+                .contains("refrigerant R-410A: added 0.340 kg");
+    }
+
+    @Test
+    void sessions_are_exported_as_lines_and_as_a_page() throws Exception {
+        charged();
+        Path lines = folder.resolve("fleet.jsonl");
+        Path page = folder.resolve("fleet.html");
+
+        Ran ran = Ran.of("", "sessions", folder.toString(), "--export", lines.toString(), "--html", page.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(Files.readAllLines(lines)).singleElement().asString().contains("\"added_kg\":0.34");
+        assertThat(page).content().contains("charged").contains("C-17");
+    }
+
+    @Test
+    void sessions_refuse_a_date_that_is_none_and_a_folder_that_is_not_there() {
+        assertThat(Ran.of("", "sessions", folder.toString(), "--from", "yesterday")
+                        .err())
+                .contains("--from is a day as in 2026-07-01, not 'yesterday'");
+        assertThat(Ran.of("", "sessions", folder.resolve("missing").toString()).err())
+                .contains("There is no folder");
+    }
+
+    @Test
+    void sessions_name_a_damaged_record() throws Exception {
+        flipByte(charged(), "suction pressure one one eight");
+
+        assertThat(Ran.of("", "sessions", folder.toString(), "--check", "--damaged")
+                        .out())
+                .contains("DAMAGED: line 11")
+                .contains("1 of 1 sessions");
+    }
+
+    @Test
+    void a_remark_lies_beside_the_record_and_appears_in_the_report() throws Exception {
+        Path session = charged();
+        byte[] before = Files.readAllBytes(session.resolve(SessionRecord.FILE));
+
+        Ran ran = Ran.of("", "remark", session.toString(), "Good work, note the sight glass too.", "--by", "Vera Lund");
+        Path page = folder.resolve("page.html");
+        Ran.of("", "report", session.toString(), "-o", page.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains(RecordedSession.read(session).hash());
+        assertThat(session.resolve(SessionRecord.FILE)).hasBinaryContent(before);
+        assertThat(page)
+                .content()
+                .contains("Good work, note the sight glass too.")
+                .contains("Vera Lund");
+    }
+
+    @Test
+    void a_remark_without_text_or_too_long_is_refused() throws Exception {
+        String session = charged().toString();
+
+        assertThat(Ran.of("", "remark", session, " ", "--by", "Vera Lund").err())
+                .contains("has a text and a name");
+        assertThat(Ran.of("", "remark", session, "x".repeat(10_001), "--by", "Vera Lund")
+                        .err())
+                .contains("10000 characters at most, this one has 10001");
+        assertThat(Ran.of("", "remark", session, "nameless").code()).isEqualTo(2);
+    }
+
+    @Test
+    void a_session_that_was_cut_short_goes_on_at_its_step_and_ends_as_one_record() throws Exception {
+        Path session = Scripted.session("cut")
+                .say(5, "four ten a")
+                .say(12, "piston")
+                .say(30, "understood")
+                .say(60, "yes")
+                .say(75, "yes")
+                .say(90, "outdoor ninety five, wet bulb sixty seven")
+                .cutShortIn(folder);
+
+        Ran first = Ran.of("suction 118\n", "check", "--typed", "--json", "--resume", session.toString());
+        assertThat(first.code()).isZero();
+        assertThat(first.out()).contains("We are at", "It was left open. To go on: readback check --resume " + session);
+
+        Ran ran = Ran.of("suction line 52\nfinish\n", "check", "--typed", "--json", "--resume", session.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.lastLine().path("verdict").asText()).isEqualTo("in-tolerance");
+        assertThat(Ran.of("", "replay", session.toString(), "--verify").code()).isZero();
+        assertThat(Ran.of("", "check", "--typed", "--resume", session.toString())
+                        .err())
+                .contains("was brought to its end");
+    }
+}
