@@ -177,32 +177,46 @@ public final class Dialogue {
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
         Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
-        boolean talk = decision instanceof Decision.Ignore;
-        draft.become(draft.conversation().spokenTo(talk ? Optional.of(heard.at()) : Optional.empty()));
+        draft.become(draft.conversation().spokenTo(decision.ignored() ? Optional.of(heard.at()) : Optional.empty()));
         if (draft.state().held()) {
             return held(draft, decision);
         }
-        if (decision instanceof Decision.Accept accept) {
-            draft.understoodAs(new Understood.Meant(accept.meaning()));
-            accept(draft, accept.meaning(), accept.doubtful());
-            if (draft.state().closed()) {
-                return draft.turn(Optional.empty());
+        return decision.fold(new Decision.Cases<>() {
+            @Override
+            public Turn accept(Decision.Accept accept) {
+                return accepted(draft, accept, away);
             }
-            if (away && !draft.state().held()) {
-                draft.say(orders.whereWeAre(draft));
+
+            @Override
+            public Turn askBetween(Decision.AskBetween between) {
+                draft.understoodAs(new Understood.Between(between.candidates()));
+                return between(draft, between);
             }
-            return proceed(draft);
+
+            @Override
+            public Turn askAgain(Decision.AskAgain again) {
+                draft.understoodAs(new Understood.Meant(again.reason()));
+                return again(draft, again.reason());
+            }
+
+            @Override
+            public Turn ignore(Decision.Ignore ignore) {
+                draft.understoodAs(new Understood.Ignored(ignore.why()));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+        });
+    }
+
+    private Turn accepted(Draft draft, Decision.Accept accept, boolean away) {
+        draft.understoodAs(new Understood.Meant(accept.meaning()));
+        accept(draft, accept.meaning(), accept.doubtful());
+        if (draft.state().closed()) {
+            return draft.turn(Optional.empty());
         }
-        if (decision instanceof Decision.AskBetween between) {
-            draft.understoodAs(new Understood.Between(between.candidates()));
-            return between(draft, between);
+        if (away && !draft.state().held()) {
+            draft.say(orders.whereWeAre(draft));
         }
-        if (decision instanceof Decision.AskAgain again) {
-            draft.understoodAs(new Understood.Meant(again.reason()));
-            return again(draft, again.reason());
-        }
-        draft.understoodAs(new Understood.Ignored(((Decision.Ignore) decision).why()));
-        return draft.turn(Optional.of(listen(draft)));
+        return proceed(draft);
     }
 
     private static Prior prior(Assessment known) {
@@ -217,24 +231,24 @@ public final class Dialogue {
 
     /** While held only "carry on" is acted on; what was clearly said is told that it waits, and nothing is taken. */
     private Turn held(Draft draft, Decision decision) {
-        if (decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON)) {
-            draft.understoodAs(new Understood.Meant(accept.meaning()));
+        Optional<Meaning> accepted = decision.accepted().map(Decision.Accept::meaning);
+        if (accepted.isPresent() && accepted.get().orders(Command.CARRY_ON)) {
+            draft.understoodAs(new Understood.Meant(accepted.get()));
             draft.become(draft.conversation().in(Conversation.Mode.LISTENING));
             draft.say(Message.of("held.over"));
             return proceed(draft);
         }
         draft.understoodAs(Understood.Occurrence.HELD);
-        if (decision instanceof Decision.Accept accept
-                && !accept.doubtful()
-                && !(accept.meaning() instanceof Meaning.NotUnderstood)) {
-            boolean again = Intake.isOrder(accept.meaning(), Command.HOLD_ON);
+        boolean doubtful = decision.accepted().filter(Decision.Accept::doubtful).isPresent();
+        accepted.filter(meaning -> !doubtful && meaning.understood()).ifPresent(meaning -> {
+            boolean again = meaning.orders(Command.HOLD_ON);
             draft.say(Message.of(again ? "held" : "held.first"));
-        }
+        });
         return draft.turn(Optional.of(listen(draft)));
     }
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
-        if (doubtful && meaning instanceof Meaning.Ordered ordered && Orders.weighty(ordered.command())) {
+        if (doubtful && meaning.order().filter(Orders::weighty).isPresent()) {
             complain(draft, new Meaning.NotUnderstood("", ""));
             return;
         }
@@ -243,21 +257,47 @@ public final class Dialogue {
         if (pending.isPresent() && intake.answered(draft, pending.get(), meaning)) {
             return;
         }
-        if (meaning instanceof Meaning.Values values) {
-            intake.values(draft, values.readings(), doubtful, false);
-        } else if (meaning instanceof Meaning.Correction correction) {
-            intake.values(draft, correction.readings(), doubtful, true);
-        } else if (meaning instanceof Meaning.Choice choice) {
-            orders.choose(draft, choice);
-        } else if (meaning instanceof Meaning.Ordered ordered) {
-            orders.carryOut(draft, ordered);
-        } else if (meaning instanceof Meaning.Note note) {
-            draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
-        } else if (meaning instanceof Meaning.SaturationQuestion question) {
-            orders.saturation(draft, question.pressure());
-        } else if (meaning instanceof Meaning.NotUnderstood reason) {
-            complain(draft, reason);
-        }
+        meaning.fold(taking(draft, doubtful)).run();
+    }
+
+    /** What is done about a meaning that answers no question of the dialogue's own. */
+    private Meaning.Cases<Runnable> taking(Draft draft, boolean doubtful) {
+        return new Meaning.Cases<>() {
+            @Override
+            public Runnable values(Meaning.Values values) {
+                return () -> intake.values(draft, values.readings(), doubtful, false);
+            }
+
+            @Override
+            public Runnable correction(Meaning.Correction correction) {
+                return () -> intake.values(draft, correction.readings(), doubtful, true);
+            }
+
+            @Override
+            public Runnable choice(Meaning.Choice choice) {
+                return () -> orders.choose(draft, choice);
+            }
+
+            @Override
+            public Runnable ordered(Meaning.Ordered ordered) {
+                return () -> orders.carryOut(draft, ordered);
+            }
+
+            @Override
+            public Runnable note(Meaning.Note note) {
+                return () -> draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
+            }
+
+            @Override
+            public Runnable saturationQuestion(Meaning.SaturationQuestion question) {
+                return () -> orders.saturation(draft, question.pressure());
+            }
+
+            @Override
+            public Runnable notUnderstood(Meaning.NotUnderstood reason) {
+                return () -> complain(draft, reason);
+            }
+        };
     }
 
     private Turn between(Draft draft, Decision.AskBetween between) {

@@ -182,17 +182,17 @@ final class Intake {
         if (!draft.conversation().pending().equals(Optional.of(pending))) {
             return false;
         }
-        boolean no = isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT);
+        boolean no = meaning.orders(Command.NO) || meaning.orders(Command.SCRATCH_THAT);
         if (pending instanceof Pending.MovedAgain moved) {
             return movedAgain(draft, moved, meaning);
         }
-        if (pending instanceof Pending.Doubt doubt && (no || isOrder(meaning, Command.SKIP))) {
+        if (pending instanceof Pending.Doubt doubt && (no || meaning.orders(Command.SKIP))) {
             draft.say(Message.of("confirm.dropped")
                     .with("name", Fact.name(doubt.reading().quantity())));
             draft.become(draft.conversation().answered());
             return true;
         }
-        if (pending instanceof Pending.Confirm confirm && isOrder(meaning, Command.YES)) {
+        if (pending instanceof Pending.Confirm confirm && meaning.orders(Command.YES)) {
             draft.become(draft.conversation().answered());
             List<Fact> taken = new ArrayList<>();
             List<Pending> questions = new ArrayList<>();
@@ -203,7 +203,7 @@ final class Intake {
         }
         // "Understood" says that words were heard, not that a value is right: the question is asked again.
         return pending instanceof Pending.Doubt
-                && isOrder(meaning, Command.DONE)
+                && meaning.orders(Command.DONE)
                 && draft.state().warnings().unheeded().isEmpty();
     }
 
@@ -214,16 +214,12 @@ final class Intake {
             fill(draft, now, true);
             draft.say(Message.of("moved-again.in-all").with("value", new Fact.Stated(now)));
             waiting.startAgain(draft);
-        } else if (isOrder(meaning, Command.SCRATCH_THAT)) {
+        } else if (meaning.orders(Command.SCRATCH_THAT)) {
             draft.say(Message.of("moved-again.dropped").with("before", new Fact.Stated(moved.before())));
         } else {
-            return isOrder(meaning, Command.YES) || isOrder(meaning, Command.NO) || isOrder(meaning, Command.SKIP);
+            return meaning.orders(Command.YES) || meaning.orders(Command.NO) || meaning.orders(Command.SKIP);
         }
         draft.become(draft.conversation().answered());
         return true;
-    }
-
-    static boolean isOrder(Meaning meaning, Command command) {
-        return meaning instanceof Meaning.Ordered ordered && ordered.command() == command;
     }
 }
