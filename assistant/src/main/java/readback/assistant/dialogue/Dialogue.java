@@ -32,6 +32,23 @@ public final class Dialogue {
     /** After so many failures in a row another way to answer is offered. */
     private static final int FAILURES_BEFORE_ANOTHER_WAY = 3;
 
+    private static final Grade.Cases<Prior.Grade> PRIOR = new Grade.Cases<>() {
+        @Override
+        public Prior.Grade typical(Grade.Typical typical) {
+            return Prior.Grade.TYPICAL;
+        }
+
+        @Override
+        public Prior.Grade unusual(Grade.Unusual unusual) {
+            return Prior.Grade.UNUSUAL;
+        }
+
+        @Override
+        public Prior.Grade impossible(Grade.Impossible impossible) {
+            return Prior.Grade.IMPOSSIBLE;
+        }
+    };
+
     private final Grammar grammar;
     private final Flow flow;
     private final Waiting waiting;
@@ -220,13 +237,7 @@ public final class Dialogue {
     }
 
     private static Prior prior(Assessment known) {
-        return reading -> {
-            Grade grade = known.grade(reading);
-            if (grade instanceof Grade.Impossible) {
-                return Prior.Grade.IMPOSSIBLE;
-            }
-            return grade instanceof Grade.Unusual ? Prior.Grade.UNUSUAL : Prior.Grade.TYPICAL;
-        };
+        return reading -> known.grade(reading).fold(PRIOR);
     }
 
     /** While held only "carry on" is acted on; what was clearly said is told that it waits, and nothing is taken. */
@@ -436,8 +447,8 @@ public final class Dialogue {
         TemperatureDifference deviation = assessment
                 .judgement()
                 .map(Judgement::verdict)
-                .filter(Verdict.Compared.class::isInstance)
-                .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
+                .flatMap(Verdict::comparison)
+                .map(compared -> compared.deviation().value())
                 .orElse(TemperatureDifference.kelvins(0));
         // the round keeps what the scale told; told again in the next round it would count twice
         Sheet cleared =

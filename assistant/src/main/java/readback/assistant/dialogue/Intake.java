@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
 import readback.calc.plausibility.Grade;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -49,14 +48,14 @@ final class Intake {
                     : flow.next(draft.state()).flatMap(asked -> waiting.tooEarly(draft, asked, reading));
             if (early.isPresent()) {
                 draft.say(early.get());
-            } else if (grade instanceof Grade.Impossible impossible) {
-                draft.say(objections.refusal(reading, impossible.refusal()));
+            } else if (grade.refused().isPresent()) {
+                draft.say(objections.refusal(reading, grade.refused().get()));
             } else if (ScaleSlots.wouldNotFall(assessment, flow.slotFor(draft.state(), reading.quantity()), reading)) {
                 draft.say(notFallen(draft, reading));
             } else if (saidBefore(draft, reading)) {
                 take(draft, reading, true, taken, questions);
-            } else if (grade instanceof Grade.Unusual unusual) {
-                questions.add(Pending.Confirm.of(reading, objections.question(reading, unusual.doubt())));
+            } else if (grade.doubted().isPresent()) {
+                questions.add(Pending.Confirm.of(reading, objections.question(reading, grade.doubted().get())));
             } else if (doubtful) {
                 questions.add(Pending.Confirm.of(reading, Objections.weaklyHeard(reading)));
             } else if (correction) {
@@ -150,13 +149,12 @@ final class Intake {
     }
 
     private static Fact named(Meaning.Choice choice) {
-        if (choice.choice().equals(Assessment.REFRIGERANT)
-                && Catalogue.standard().find(choice.option()) instanceof Lookup.Found found) {
-            return new Fact.Named(
-                    found.refrigerant().designation(),
-                    "r " + found.refrigerant().spokenNames().get(0));
-        }
-        return new Fact.Term(choice.choice() + "." + choice.option());
+        return Optional.of(choice.option())
+                .filter(option -> choice.choice().equals(Assessment.REFRIGERANT))
+                .flatMap(option -> Catalogue.standard().find(option).known())
+                .<Fact>map(refrigerant -> new Fact.Named(
+                        refrigerant.designation(), "r " + refrigerant.spokenNames().get(0)))
+                .orElseGet(() -> new Fact.Term(choice.choice() + "." + choice.option()));
     }
 
     /** A yes, no or done, with what it tells about another slot. */

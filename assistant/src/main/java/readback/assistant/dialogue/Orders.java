@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.OutOfRangeException;
@@ -305,7 +304,7 @@ final class Orders {
                             .in(choice.option().equals("metric") ? UnitSetting.METRIC : UnitSetting.US)));
             draft.say(Message.of("units.now." + choice.option()));
         } else if (choice.choice().equals(Assessment.REFRIGERANT)
-                && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
+                && Catalogue.standard().find(choice.option()).known().isEmpty()) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));
         } else if (choice.equals(UNKNOWN_DEVICE)
                 && draft.sheet()

@@ -51,18 +51,26 @@ final class WeighInReports {
 
     /** What is to be weighed in; empty while a value is missing or where there is no figure. */
     Optional<WeighIn.Target.Charge> charge() {
-        return worked().filter(WeighIn.Target.Charge.class::isInstance).map(WeighIn.Target.Charge.class::cast);
+        return worked().flatMap(WeighIn.Target::charge);
     }
 
     Optional<Report> target() {
-        return worked().map(target -> {
-            if (target instanceof WeighIn.Target.Charge charge) {
-                return charge(charge);
+        return worked().map(target -> target.fold(new WeighIn.Target.Cases<>() {
+            @Override
+            public Report charge(WeighIn.Target.Charge charge) {
+                return WeighInReports.this.charge(charge);
             }
-            return target instanceof WeighIn.Target.UnknownTube
-                    ? new Report("weigh-in unknown-tube", List.of(Message.of("weigh-in.unknown-tube")))
-                    : new Report("weigh-in impossible", List.of(Message.of("weigh-in.impossible")));
-        });
+
+            @Override
+            public Report unknownTube(WeighIn.Target.UnknownTube unknown) {
+                return new Report("weigh-in unknown-tube", List.of(Message.of("weigh-in.unknown-tube")));
+            }
+
+            @Override
+            public Report nothingLeft(WeighIn.Target.NothingLeft nothing) {
+                return new Report("weigh-in impossible", List.of(Message.of("weigh-in.impossible")));
+            }
+        }));
     }
 
     private Report charge(WeighIn.Target.Charge charge) {
@@ -81,8 +89,7 @@ final class WeighInReports {
     }
 
     Optional<Report> weighed() {
-        if (worked().filter(target -> !(target instanceof WeighIn.Target.Charge))
-                .isPresent()) {
+        if (worked().filter(target -> target.charge().isEmpty()).isPresent()) {
             return Optional.of(new Report("weighed-in nothing", List.of()));
         }
         Optional<Reading> added = assessment.readings().find(Quantity.REFRIGERANT_ADDED);
