@@ -30,7 +30,7 @@ final class Closing {
 
     /** Ends the session, but asks once where something still waits for an answer. */
     void finish(Draft draft) {
-        Optional<Message> objection = draft.conversation().pending().orElse(null) instanceof Pending.Leave
+        Optional<Message> objection = draft.conversation().pending().filter(Pending::leaving).isPresent()
                 ? Optional.empty()
                 : unfinished(draft);
         if (objection.isPresent()) {

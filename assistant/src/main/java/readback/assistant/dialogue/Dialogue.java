@@ -96,44 +96,65 @@ public final class Dialogue {
             draft.understoodAs(new Understood.Ignored("closed"));
             return draft.turn(Optional.empty());
         }
-        if (event instanceof Event.Heard heard) {
-            return heard(draft, heard, NoInputTimeout.away(state, event.at()));
-        }
-        if (event instanceof Event.TimerElapsed elapsed) {
-            return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
-        }
-        if (event instanceof Event.DeviceLost lost) {
-            draft.understoodAs(Understood.Occurrence.DEVICE_LOST);
-            draft.say(
-                    lost.device().equals(Event.RECORD)
-                            ? Message.of("record.lost")
-                            : Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
-            return draft.turn(Optional.of(listen(draft)));
-        }
-        if (event instanceof Event.DeviceFound found) {
-            draft.understoodAs(Understood.Occurrence.DEVICE_FOUND);
-            draft.say(
-                    found.device().equals(Event.RECORD)
-                            ? Message.of("record.found")
-                            : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
-            return proceed(draft);
-        }
-        if (event instanceof Event.ClockChanged changed) {
-            draft.understoodAs(new Understood.ClockChanged(changed.by()));
-            draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
-                    .with("minutes", Waiting.minutes(changed.by().abs())));
-            return draft.turn(Optional.of(listen(draft)));
-        }
-        if (event instanceof Event.Resumed) {
-            draft.understoodAs(Understood.Occurrence.RESUMED);
-            draft.say(orders.whereWeAre(draft));
-            waiting.resumed(draft);
-            return proceed(draft);
-        }
-        if (event instanceof Event.Ended) {
-            return ended(draft);
-        }
-        throw new IllegalArgumentException("a session starts once only: " + event);
+        return event.fold(new Event.Cases<>() {
+            @Override
+            public Turn started(Event.Started started) {
+                throw new IllegalArgumentException("a session starts once only: " + started);
+            }
+
+            @Override
+            public Turn heard(Event.Heard heard) {
+                return Dialogue.this.heard(draft, heard, NoInputTimeout.away(state, heard.at()));
+            }
+
+            @Override
+            public Turn timerElapsed(Event.TimerElapsed elapsed) {
+                return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
+            }
+
+            @Override
+            public Turn deviceLost(Event.DeviceLost lost) {
+                draft.understoodAs(Understood.Occurrence.DEVICE_LOST);
+                draft.say(
+                        lost.device().equals(Event.RECORD)
+                                ? Message.of("record.lost")
+                                : Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+
+            @Override
+            public Turn deviceFound(Event.DeviceFound found) {
+                draft.understoodAs(Understood.Occurrence.DEVICE_FOUND);
+                draft.say(
+                        found.device().equals(Event.RECORD)
+                                ? Message.of("record.found")
+                                : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
+                return proceed(draft);
+            }
+
+            @Override
+            public Turn clockChanged(Event.ClockChanged changed) {
+                draft.understoodAs(new Understood.ClockChanged(changed.by()));
+                draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
+                        .with("minutes", Waiting.minutes(changed.by().abs())));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+
+            @Override
+            public Turn resumed(Event.Resumed resumed) {
+                draft.understoodAs(Understood.Occurrence.RESUMED);
+                draft.say(orders.whereWeAre(draft));
+                waiting.resumed(draft);
+                return proceed(draft);
+            }
+
+            @Override
+            public Turn ended(Event.Ended ended) {
+                draft.understoodAs(Understood.Occurrence.ENDED);
+                closing.close(draft);
+                return draft.turn(Optional.empty());
+            }
+        });
     }
 
     /** The charge verdict in this state in words, then why it is what it is; empty while there is none. */
@@ -154,12 +175,6 @@ public final class Dialogue {
     /** What words mean in this state. */
     public Expectation expectation(State state) {
         return flow.expectation(state);
-    }
-
-    private Turn ended(Draft draft) {
-        draft.understoodAs(Understood.Occurrence.ENDED);
-        closing.close(draft);
-        return draft.turn(Optional.empty());
     }
 
     /** The question is asked again, then once more with where the work stands; after that nobody is nagged. */

@@ -72,11 +72,10 @@ final class Intake {
 
     /** Repeating a value that is being asked about confirms it. */
     private static boolean saidBefore(Draft draft, Reading reading) {
-        Pending pending = draft.conversation().pending().orElse(null);
-        if (pending instanceof Pending.Between between) {
-            return between.candidates().contains(reading);
-        }
-        return pending instanceof Pending.Confirm confirm && confirm.reading().equals(reading);
+        return draft.conversation()
+                .pending()
+                .filter(pending -> pending.confirmedBy(reading))
+                .isPresent();
     }
 
     /**
@@ -180,29 +179,53 @@ final class Intake {
         if (!draft.conversation().pending().equals(Optional.of(pending))) {
             return false;
         }
-        boolean no = meaning.orders(Command.NO) || meaning.orders(Command.SCRATCH_THAT);
-        if (pending instanceof Pending.MovedAgain moved) {
-            return movedAgain(draft, moved, meaning);
+        return pending.fold(new Pending.Cases<>() {
+            @Override
+            public Boolean confirm(Pending.Confirm confirm) {
+                return confirmed(draft, confirm, meaning) || dropped(draft, confirm, meaning);
+            }
+
+            @Override
+            public Boolean between(Pending.Between between) {
+                return dropped(draft, between, meaning);
+            }
+
+            @Override
+            public Boolean movedAgain(Pending.MovedAgain moved) {
+                return Intake.this.movedAgain(draft, moved, meaning);
+            }
+
+            @Override
+            public Boolean leave(Pending.Leave leave) {
+                return false;
+            }
+        });
+    }
+
+    /** Yes takes the value; false when the meaning is something else. */
+    private boolean confirmed(Draft draft, Pending.Confirm confirm, Meaning meaning) {
+        if (!meaning.orders(Command.YES)) {
+            return false;
         }
-        if (pending instanceof Pending.Doubt doubt && (no || meaning.orders(Command.SKIP))) {
+        draft.become(draft.conversation().answered());
+        List<Fact> taken = new ArrayList<>();
+        List<Pending> questions = new ArrayList<>();
+        take(draft, confirm.reading(), true, taken, questions);
+        readBack(draft, taken, false);
+        questions.forEach(question -> draft.become(draft.conversation().questioningFirst(question)));
+        return true;
+    }
+
+    /** No drops the value; false when the meaning is something else. */
+    private static boolean dropped(Draft draft, Pending.Doubt doubt, Meaning meaning) {
+        if (meaning.orders(Command.NO) || meaning.orders(Command.SCRATCH_THAT) || meaning.orders(Command.SKIP)) {
             draft.say(Message.of("confirm.dropped")
                     .with("name", Fact.name(doubt.reading().quantity())));
             draft.become(draft.conversation().answered());
             return true;
         }
-        if (pending instanceof Pending.Confirm confirm && meaning.orders(Command.YES)) {
-            draft.become(draft.conversation().answered());
-            List<Fact> taken = new ArrayList<>();
-            List<Pending> questions = new ArrayList<>();
-            take(draft, confirm.reading(), true, taken, questions);
-            readBack(draft, taken, false);
-            questions.forEach(question -> draft.become(draft.conversation().questioningFirst(question)));
-            return true;
-        }
         // "Understood" says that words were heard, not that a value is right: the question is asked again.
-        return pending instanceof Pending.Doubt
-                && meaning.orders(Command.DONE)
-                && draft.state().warnings().unheeded().isEmpty();
+        return meaning.orders(Command.DONE) && draft.state().warnings().unheeded().isEmpty();
     }
 
     /** The second amount adds to the first, takes its place, or is dropped; only these settle the question. */

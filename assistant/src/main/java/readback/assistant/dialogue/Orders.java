@@ -86,7 +86,7 @@ final class Orders {
     }
 
     private void agreed(Draft draft, Optional<Step> asked, String word) {
-        boolean leaving = draft.conversation().pending().orElse(null) instanceof Pending.Leave;
+        boolean leaving = draft.conversation().pending().filter(Pending::leaving).isPresent();
         if (leaving && word.equals(Intake.YES)) {
             draft.become(draft.conversation().answered());
             closing.close(draft);

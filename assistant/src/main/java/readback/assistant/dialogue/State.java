@@ -88,7 +88,7 @@ public record State(
     public boolean inDoubt() {
         return conversation
                 .pending()
-                .filter(pending -> !(pending instanceof Pending.Leave))
+                .flatMap(Pending::inDoubt)
                 .isPresent();
     }
 

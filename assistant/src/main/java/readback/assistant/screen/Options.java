@@ -48,10 +48,11 @@ final class Options {
             if (pending.get().choice().isPresent()) {
                 return choices(pending.get().choice().get());
             }
-            return pending.get() instanceof Pending.Between between
-                    ? Stream.concat(between.candidates().stream().map(Options::value), Stream.of(fixed("no")))
-                            .toList()
-                    : List.of(fixed("yes"), fixed("no"));
+            List<Reading> candidates = pending.get().candidates();
+            return candidates.isEmpty()
+                    ? List.of(fixed("yes"), fixed("no"))
+                    : Stream.concat(candidates.stream().map(Options::value), Stream.of(fixed("no")))
+                            .toList();
         }
         if (!state.warnings().unheeded().isEmpty()) {
             return List.of(fixed("understood"));
