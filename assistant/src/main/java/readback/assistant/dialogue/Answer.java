@@ -25,6 +25,9 @@ public sealed interface Answer {
         T skipped(Skipped skipped);
     }
 
+    /** What it says, whenever it was given. */
+    Content content();
+
     /**
      * A value called out.
      *
@@ -35,6 +38,11 @@ public sealed interface Answer {
         public <T> T fold(Cases<T> cases) {
             return cases.value(this);
         }
+
+        @Override
+        public Content content() {
+            return new Content.Value(reading);
+        }
     }
 
     /** An option of a choice set, or "yes", "no" or "done". */
@@ -42,6 +50,11 @@ public sealed interface Answer {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.option(this);
+        }
+
+        @Override
+        public Content content() {
+            return new Content.Option(option);
         }
     }
 
@@ -56,6 +69,11 @@ public sealed interface Answer {
         public <T> T fold(Cases<T> cases) {
             return cases.passed(this);
         }
+
+        @Override
+        public Content content() {
+            return new Content.Passed(missing);
+        }
     }
 
     /** Passed over on request, or not known. */
@@ -63,6 +81,11 @@ public sealed interface Answer {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.skipped(this);
+        }
+
+        @Override
+        public Content content() {
+            return new Content.Skipped();
         }
     }
 }

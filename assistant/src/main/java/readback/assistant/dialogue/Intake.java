@@ -11,6 +11,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
@@ -114,7 +115,7 @@ final class Intake {
 
     /** Why the weight cannot be taken: refrigerant that went in leaves a lighter cylinder. */
     private Message notFallen(Draft draft, Reading reading) {
-        boolean first = flow.slotFor(draft.state(), reading.quantity()).equals(ScaleSlots.BEFORE);
+        boolean first = flow.slotFor(draft.state(), reading.quantity()).equals(Slots.SCALE_BEFORE);
         Assessment assessment = draft.assessment();
         return Message.of("scale.not-fallen")
                 .with(
@@ -122,10 +123,11 @@ final class Intake {
                         Fact.amount(
                                 first
                                         ? reading
-                                        : assessment.reading(ScaleSlots.BEFORE).orElse(reading)))
+                                        : assessment.reading(Slots.SCALE_BEFORE).orElse(reading)))
                 .with(
                         "after",
-                        Fact.amount(first ? assessment.reading(ScaleSlots.AFTER).orElse(reading) : reading));
+                        Fact.amount(
+                                first ? assessment.reading(Slots.SCALE_AFTER).orElse(reading) : reading));
     }
 
     private static void readBack(Draft draft, List<Fact> taken, boolean correction) {
@@ -136,20 +138,20 @@ final class Intake {
     }
 
     private void fill(Draft draft, Reading reading, boolean confirmed) {
-        String slot = flow.slotFor(draft.state(), reading.quantity());
+        Slot slot = flow.slotFor(draft.state(), reading.quantity());
         draft.become(draft.sheet().with(slot, new Answer.Value(draft.state().at(), reading, confirmed)));
         draft.become(draft.conversation().revisiting(Optional.empty()));
     }
 
     /** An option of a choice set. */
     void choice(Draft draft, Meaning.Choice choice) {
-        option(draft, choice.choice(), choice.option());
+        option(draft, new Slot(choice.choice()), choice.option());
         draft.say(Message.of("readback.choice").with("option", named(choice)));
     }
 
     private static Fact named(Meaning.Choice choice) {
         return Optional.of(choice.option())
-                .filter(option -> choice.choice().equals(Assessment.REFRIGERANT))
+                .filter(option -> choice.choice().equals(Slots.REFRIGERANT.id()))
                 .flatMap(option -> Catalogue.standard().find(option).known())
                 .<Fact>map(refrigerant -> new Fact.Named(
                         refrigerant.designation(), "r " + refrigerant.spokenNames().get(0)))
@@ -164,11 +166,12 @@ final class Intake {
         }
         step.conclusion().ifPresent(conclusion -> {
             Optional<String> concluded = word.equals(NO) ? conclusion.no() : conclusion.yes();
-            concluded.ifPresent(each -> choice(draft, new Meaning.Choice(conclusion.slot(), each)));
+            concluded.ifPresent(
+                    each -> choice(draft, new Meaning.Choice(conclusion.slot().id(), each)));
         });
     }
 
-    private static void option(Draft draft, String slot, String option) {
+    private static void option(Draft draft, Slot slot, String option) {
         draft.become(draft.sheet().with(slot, new Answer.Option(draft.state().at(), option)));
         draft.become(draft.conversation().revisiting(Optional.empty()));
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
@@ -123,7 +124,7 @@ final class Waiting {
     /** Where a hold has to be begun anew, what was measured after it counts no longer. */
     private void beginAgain(Draft draft) {
         List<Step> steps = flow.applicable(draft.state()).map(Job.Placed::step).toList();
-        Set<String> after = steps.stream()
+        Set<Slot> after = steps.stream()
                 .dropWhile(step -> !Flow.asksAgain(step, draft.state()))
                 .dropWhile(step -> step.task().awaited().isEmpty())
                 .filter(step ->
@@ -188,7 +189,7 @@ final class Waiting {
 
     /** The objection to a value that is measured before the wait is over; corrections of earlier ones are welcome. */
     Optional<Message> tooEarly(Draft draft, Step asked, Reading reading) {
-        boolean measuredAgain = flow.repeatedSlots(draft.state()).contains(Step.slotOf(reading.quantity()))
+        boolean measuredAgain = flow.repeatedSlots(draft.state()).contains(Slot.of(reading.quantity()))
                 && reading.quantity().dimension() != readback.calc.quantity.Dimension.MASS;
         Set<String> waits = draft.state().waits().keySet();
         boolean dueLater = flow.measuredAfter(draft.state(), asked, reading.quantity());

@@ -25,6 +25,8 @@ import readback.calc.quantity.UnitSetting;
 import readback.calc.targets.Target;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
@@ -37,9 +39,6 @@ public final class Board implements Audience {
 
     /** Every caution is said with this text. */
     private static final String CAUTION = "caution.say";
-
-    /** What the dialogue calls the report with the verdict. */
-    private static final String CHARGE = "charge";
 
     /**
      * A caution on the screen.
@@ -152,7 +151,7 @@ public final class Board implements Audience {
     }
 
     /** How an answer is shown; empty for one that is not. */
-    private Answer.Cases<Optional<View.Row>> row(String slot, Set<Quantity> contradicting) {
+    private Answer.Cases<Optional<View.Row>> row(Slot slot, Set<Quantity> contradicting) {
         return new Answer.Cases<>() {
             @Override
             public Optional<View.Row> value(Answer.Value value) {
@@ -166,8 +165,8 @@ public final class Board implements Audience {
 
             @Override
             public Optional<View.Row> option(Answer.Option option) {
-                return options.isChoice(slot)
-                        ? Optional.of(new View.Row(slot.replace('-', ' '), options.label(slot, option.option()), ""))
+                return options.isChoice(slot.id())
+                        ? Optional.of(new View.Row(words(slot), options.label(slot.id(), option.option()), ""))
                         : Optional.empty();
             }
 
@@ -179,11 +178,15 @@ public final class Board implements Audience {
             @Override
             public Optional<View.Row> skipped(Answer.Skipped skipped) {
                 return Optional.of(new View.Row(
-                        wording.has("term.quantity." + slot) ? term("quantity." + slot) : slot.replace('-', ' '),
+                        wording.has("term.quantity." + slot) ? term("quantity." + slot) : words(slot),
                         "-",
                         texts.of("mark.skipped")));
             }
         };
+    }
+
+    private static String words(Slot slot) {
+        return slot.id().replace('-', ' ');
     }
 
     private String term(String key) {
@@ -225,7 +228,7 @@ public final class Board implements Audience {
     }
 
     private Optional<View.Verdict> verdict(Session session, Assessment assessment) {
-        if (!session.state().announced().containsKey(CHARGE)) {
+        if (session.state().announced(Judged.CHARGE).isEmpty()) {
             return Optional.empty();
         }
         return assessment

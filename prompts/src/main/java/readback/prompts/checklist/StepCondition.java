@@ -2,6 +2,7 @@ package readback.prompts.checklist;
 
 import java.util.List;
 import java.util.Set;
+import readback.calc.charge.Verdict;
 
 /** When a step or a checklist applies. */
 public sealed interface StepCondition {
@@ -16,13 +17,10 @@ public sealed interface StepCondition {
     interface Mentions {
 
         /** The condition asks whether the slot has an answer or a value. */
-        void slot(String slot);
+        void slot(Slot slot);
 
         /** The condition asks whether the slot's option is one of these. */
-        void options(String slot, Set<String> options);
-
-        /** The condition asks whether the verdict is one of these. */
-        void verdicts(Set<String> verdicts);
+        void options(Slot slot, Set<String> options);
 
         /** The condition asks whether this was found. */
         void finding(String finding);
@@ -42,7 +40,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds once the slot has an answer. */
-    record Answered(String slot) implements StepCondition {
+    record Answered(Slot slot) implements StepCondition {
         @Override
         public boolean holds(ConditionContext situation) {
             return situation.answered(slot);
@@ -55,7 +53,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds once the slot holds a value. */
-    record Measured(String slot) implements StepCondition {
+    record Measured(Slot slot) implements StepCondition {
         @Override
         public boolean holds(ConditionContext situation) {
             return situation.measured(slot);
@@ -68,7 +66,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds while the slot's option is one of these. */
-    record OptionIs(String slot, Set<String> options) implements StepCondition {
+    record OptionIs(Slot slot, Set<String> options) implements StepCondition {
         public OptionIs {
             options = Set.copyOf(options);
         }
@@ -85,7 +83,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds while the verdict is one of these. */
-    record VerdictIs(Set<String> verdicts) implements StepCondition {
+    record VerdictIs(Set<Verdict.Kind> verdicts) implements StepCondition {
         public VerdictIs {
             verdicts = Set.copyOf(verdicts);
         }
@@ -97,7 +95,7 @@ public sealed interface StepCondition {
 
         @Override
         public void mention(Mentions mentions) {
-            mentions.verdicts(verdicts);
+            // every verdict that it can name there is
         }
     }
 

@@ -36,8 +36,8 @@ public sealed interface Task {
     }
 
     /** The slot that the answer fills where the checklist names none. */
-    default String slot(String step) {
-        return step;
+    default Slot slot(String step) {
+        return new Slot(step);
     }
 
     /** The quantity that is to be called out, if one is. */
@@ -55,8 +55,8 @@ public sealed interface Task {
         return Optional.empty();
     }
 
-    /** The name of what is to be judged, if something is. */
-    default Optional<String> judged() {
+    /** What is to be judged, if something is. */
+    default Optional<Judged> judged() {
         return Optional.empty();
     }
 
@@ -83,8 +83,8 @@ public sealed interface Task {
         }
 
         @Override
-        public String slot(String step) {
-            return Step.slotOf(quantity);
+        public Slot slot(String step) {
+            return Slot.of(quantity);
         }
 
         @Override
@@ -101,8 +101,8 @@ public sealed interface Task {
         }
 
         @Override
-        public String slot(String step) {
-            return choice;
+        public Slot slot(String step) {
+            return new Slot(choice);
         }
 
         @Override
@@ -169,20 +169,16 @@ public sealed interface Task {
         }
     }
 
-    /**
-     * What was measured is judged and the outcome is spoken; fills itself.
-     *
-     * @param report name of what is judged: "charge", or a procedure
-     */
-    record Judge(String report) implements Task {
+    /** What was measured is judged and the outcome is spoken; fills itself. */
+    record Judge(Judged what) implements Task {
         @Override
         public Reply reply() {
             return Reply.NOTHING;
         }
 
         @Override
-        public Optional<String> judged() {
-            return Optional.of(report);
+        public Optional<Judged> judged() {
+            return Optional.of(what);
         }
     }
 
