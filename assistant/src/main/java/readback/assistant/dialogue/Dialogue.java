@@ -166,8 +166,8 @@ public final class Dialogue {
             messages.addAll(announcement.messages());
             assessment
                     .judgement()
-                    .ifPresent(
-                            judgement -> messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis())));
+                    .ifPresent(judgement ->
+                            messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis())));
         });
         return messages;
     }

@@ -139,9 +139,11 @@ class ChecklistsTest {
 
         assertThat(is.holds(piston)).isTrue();
         assertThat(new StepCondition.Not(is).holds(piston)).isFalse();
-        assertThat(new StepCondition.AllOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant")))).holds(piston))
+        assertThat(new StepCondition.AllOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant"))))
+                        .holds(piston))
                 .isFalse();
-        assertThat(new StepCondition.AnyOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant")))).holds(piston))
+        assertThat(new StepCondition.AnyOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant"))))
+                        .holds(piston))
                 .isTrue();
         assertThat(new StepCondition.VerdictIs(Set.of(Verdict.Kind.ADD)).holds(piston))
                 .isFalse();
