@@ -216,8 +216,8 @@ final class Weighing {
 
     /** What candidates are told apart by: 50.7 and 50.70 are one value. */
     private static Meaning said(Meaning meaning) {
-        return meaning.mapped(reading ->
-                new Reading(reading.quantity(), reading.value().stripTrailingZeros(), reading.unit()));
+        return meaning.mapped(
+                reading -> new Reading(reading.quantity(), reading.value().stripTrailingZeros(), reading.unit()));
     }
 
     /** Adds what the model is known to take for the words of the best hypothesis, where it is a value too. */

@@ -31,9 +31,10 @@ final class Closing {
 
     /** Ends the session, but asks once where something still waits for an answer. */
     void finish(Draft draft) {
-        Optional<Message> objection = draft.conversation().pending().filter(Pending::leaving).isPresent()
-                ? Optional.empty()
-                : unfinished(draft);
+        Optional<Message> objection =
+                draft.conversation().pending().filter(Pending::leaving).isPresent()
+                        ? Optional.empty()
+                        : unfinished(draft);
         if (objection.isPresent()) {
             draft.become(draft.conversation().questioningFirst(new Pending.Leave(objection.get())));
         } else {

@@ -56,7 +56,8 @@ final class Intake {
             } else if (saidBefore(draft, reading)) {
                 take(draft, reading, true, taken, questions);
             } else if (grade.doubted().isPresent()) {
-                questions.add(Pending.Confirm.of(reading, objections.question(reading, grade.doubted().get())));
+                questions.add(Pending.Confirm.of(
+                        reading, objections.question(reading, grade.doubted().get())));
             } else if (doubtful) {
                 questions.add(Pending.Confirm.of(reading, Objections.weaklyHeard(reading)));
             } else if (correction) {
@@ -154,7 +155,8 @@ final class Intake {
                 .filter(option -> choice.choice().equals(Slots.REFRIGERANT.id()))
                 .flatMap(option -> Catalogue.standard().find(option).known())
                 .<Fact>map(refrigerant -> new Fact.Named(
-                        refrigerant.designation(), "r " + refrigerant.spokenNames().get(0)))
+                        refrigerant.designation(),
+                        "r " + refrigerant.spokenNames().get(0)))
                 .orElseGet(() -> new Fact.Term(choice.choice() + "." + choice.option()));
     }
 
@@ -228,7 +230,8 @@ final class Intake {
             return true;
         }
         // "Understood" says that words were heard, not that a value is right: the question is asked again.
-        return meaning.orders(Command.DONE) && draft.state().warnings().unheeded().isEmpty();
+        return meaning.orders(Command.DONE)
+                && draft.state().warnings().unheeded().isEmpty();
     }
 
     /** The second amount adds to the first, takes its place, or is dropped; only these settle the question. */

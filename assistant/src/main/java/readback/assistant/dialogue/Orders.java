@@ -89,7 +89,8 @@ final class Orders {
     }
 
     private void agreed(Draft draft, Optional<Step> asked, String word) {
-        boolean leaving = draft.conversation().pending().filter(Pending::leaving).isPresent();
+        boolean leaving =
+                draft.conversation().pending().filter(Pending::leaving).isPresent();
         if (leaving && word.equals(Intake.YES)) {
             draft.become(draft.conversation().answered());
             closing.close(draft);

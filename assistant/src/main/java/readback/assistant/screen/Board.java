@@ -145,8 +145,10 @@ public final class Board implements Audience {
                 .map(Contradiction::between)
                 .forEach(contradicting::addAll);
         List<View.Row> rows = new ArrayList<>();
-        session.state().sheet().answers().forEach((slot, answer) -> answer.fold(row(slot, contradicting))
-                .ifPresent(rows::add));
+        session.state()
+                .sheet()
+                .answers()
+                .forEach((slot, answer) -> answer.fold(row(slot, contradicting)).ifPresent(rows::add));
         return rows;
     }
 
@@ -159,8 +161,8 @@ public final class Board implements Audience {
                 String mark = contradicting.contains(quantity)
                         ? texts.of("mark.contradicts")
                         : value.confirmed() ? texts.of("mark.confirmed") : "";
-                return Optional.of(new View.Row(
-                        term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
+                return Optional.of(
+                        new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
             }
 
             @Override

@@ -209,7 +209,9 @@ final class GeneratedCall {
                 say(
                         step.optional() && random.nextInt(3) == 0
                                 ? "skip"
-                                : value(task.measured().orElseThrow(), step.slot().id()));
+                                : value(
+                                        task.measured().orElseThrow(),
+                                        step.slot().id()));
             case OPTION -> {
                 String set = task.choices().orElseThrow();
                 List<String> options = List.copyOf(Rehearsal.GRAMMAR.choices().options(set));

@@ -103,7 +103,8 @@ public sealed interface Grade {
 
     /** The contradiction that made the value unusual, if one did. */
     default Optional<Contradiction> contradiction() {
-        return doubted().flatMap(doubt -> doubt.fold(
-                outside -> Optional.empty(), contradicts -> Optional.of(contradicts.contradiction())));
+        return doubted()
+                .flatMap(doubt -> doubt.fold(
+                        outside -> Optional.empty(), contradicts -> Optional.of(contradicts.contradiction())));
     }
 }

@@ -176,8 +176,9 @@ public final class Wording {
             @Override
             public String listing(Fact.Listing listing) {
                 List<Fact> facts = listing.facts();
-                List<String> words =
-                        facts.stream().map(each -> word(each, form, brief, units)).toList();
+                List<String> words = facts.stream()
+                        .map(each -> word(each, form, brief, units))
+                        .toList();
                 boolean readings = facts.stream().allMatch(Fact.Stated.class::isInstance);
                 // A reading has commas of its own; between readings the ear needs a longer pause.
                 return form == Form.SPOKEN && readings ? String.join("; ", words) : joined(words);
