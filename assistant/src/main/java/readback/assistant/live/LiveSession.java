@@ -78,6 +78,7 @@ public final class LiveSession {
     private final Parts parts;
     private final Settings settings;
     private final SteadyClock clock;
+    private final Performer performer = new Performer();
     private final BlockingQueue<LiveInput> inputs = new LinkedBlockingQueue<>();
     private final Timeouts waits = new Timeouts();
     private final AnswerTimes answerTimes = new AnswerTimes();
@@ -295,14 +296,35 @@ public final class LiveSession {
 
     private void act(Action action) {
         welcome.drop();
-        if (action instanceof Action.Utter utter) {
+        action.performedBy(performer);
+    }
+
+    /** Does what the hands ask for. */
+    private final class Performer implements Action.Performer {
+
+        @Override
+        public void utter(Action.Utter utter) {
             mouth.hush();
             on(new Event.Heard(clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(utter.words()))));
-        } else if (action instanceof Action.Quiet) {
+        }
+
+        @Override
+        public void quiet(Action.Quiet quiet) {
             mouth.hush();
-        } else if (action instanceof Action.Talk) {
-            talk();
-        } else if (action instanceof Action.Leave) {
+        }
+
+        @Override
+        public void talk(Action.Talk talk) {
+            LiveSession.this.talk();
+        }
+
+        @Override
+        public void redraw(Action.Redraw redraw) {
+            // the face has done so
+        }
+
+        @Override
+        public void leave(Action.Leave leave) {
             stop();
         }
     }
