@@ -90,10 +90,7 @@ public record State(
 
     /** Whether a value waits for an explicit yes or for a choice between two that sound alike. */
     public boolean inDoubt() {
-        return conversation
-                .pending()
-                .filter(pending -> !(pending instanceof Pending.Leave))
-                .isPresent();
+        return conversation.pending().flatMap(Pending::inDoubt).isPresent();
     }
 
     /** Cautions that wait for the technician's word that they were understood, by name. */

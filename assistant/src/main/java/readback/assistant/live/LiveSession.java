@@ -76,6 +76,7 @@ public final class LiveSession {
     private final Parts parts;
     private final Settings settings;
     private final SteadyClock clock;
+    private final Performer performer = new Performer();
     private final InputQueue inputs = new InputQueue();
     private final Timeouts timeouts = new Timeouts();
     private final AnswerTimes answerTimes = new AnswerTimes();
@@ -135,7 +136,7 @@ public final class LiveSession {
      * @return the session, closed or left open when the program was told to stop
      */
     public Session run(Function<List<Audience>, Session> opener) {
-        MicrophoneReader reader = new MicrophoneReader(parts.microphone(), new MicrophoneEvents());
+        MicrophoneReader reader = new MicrophoneReader(parts.microphone(), new MicrophoneEvents(inputs, hearing));
         try {
             Session open = opener.apply(List.of(timeouts, parts.board(), new Speaker()));
             session = open;
@@ -293,14 +294,35 @@ public final class LiveSession {
 
     private void act(Action action) {
         welcome.drop();
-        if (action instanceof Action.Utter utter) {
+        action.performedBy(performer);
+    }
+
+    /** Does what the hands ask for. */
+    private final class Performer implements Action.Performer {
+
+        @Override
+        public void utter(Action.Utter utter) {
             player.hush();
             on(new Event.Heard(clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(utter.words()))));
-        } else if (action instanceof Action.Quiet) {
+        }
+
+        @Override
+        public void quiet(Action.Quiet quiet) {
             player.hush();
-        } else if (action instanceof Action.Talk) {
-            talk();
-        } else if (action instanceof Action.Leave) {
+        }
+
+        @Override
+        public void talk(Action.Talk talk) {
+            LiveSession.this.talk();
+        }
+
+        @Override
+        public void redraw(Action.Redraw redraw) {
+            // the face has done so
+        }
+
+        @Override
+        public void leave(Action.Leave leave) {
             stop();
         }
     }
@@ -352,31 +374,6 @@ public final class LiveSession {
         @Override
         public void hush() {
             player.hush();
-        }
-    }
-
-    /** Called on the microphone's thread. */
-    private final class MicrophoneEvents implements MicrophoneReader.Listener {
-        @Override
-        public void sound(short[] chunk) {
-            if (!hearing.sound(chunk)) {
-                inputs.post(new LiveInput.Overrun());
-            }
-        }
-
-        @Override
-        public void found(String device) {
-            inputs.post(new LiveInput.MicrophoneFound(device));
-        }
-
-        @Override
-        public void lost(String why) {
-            inputs.post(new LiveInput.MicrophoneLost(why));
-        }
-
-        @Override
-        public void overrun(long count) {
-            inputs.post(new LiveInput.Overrun());
         }
     }
 }

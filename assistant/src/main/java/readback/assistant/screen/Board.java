@@ -145,23 +145,46 @@ public final class Board implements Audience {
                 .map(Contradiction::between)
                 .forEach(contradicting::addAll);
         List<View.Row> rows = new ArrayList<>();
-        session.state().sheet().answers().forEach((slot, answer) -> {
-            if (answer instanceof Answer.Value value) {
+        session.state()
+                .sheet()
+                .answers()
+                .forEach((slot, answer) -> answer.fold(row(slot, contradicting)).ifPresent(rows::add));
+        return rows;
+    }
+
+    /** How an answer is shown; empty for one that is not. */
+    private Answer.Cases<Optional<View.Row>> row(Slot slot, Set<Quantity> contradicting) {
+        return new Answer.Cases<>() {
+            @Override
+            public Optional<View.Row> value(Answer.Value value) {
                 Quantity quantity = value.reading().quantity();
                 String mark = contradicting.contains(quantity)
                         ? texts.of("mark.contradicts")
                         : value.confirmed() ? texts.of("mark.confirmed") : "";
-                rows.add(new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
-            } else if (answer instanceof Answer.Option option && options.isChoice(slot.id())) {
-                rows.add(new View.Row(words(slot), options.label(slot.id(), option.option()), ""));
-            } else if (answer instanceof Answer.Skipped) {
-                rows.add(new View.Row(
+                return Optional.of(
+                        new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
+            }
+
+            @Override
+            public Optional<View.Row> option(Answer.Option option) {
+                return options.isChoice(slot.id())
+                        ? Optional.of(new View.Row(words(slot), options.label(slot.id(), option.option()), ""))
+                        : Optional.empty();
+            }
+
+            @Override
+            public Optional<View.Row> passed(Answer.Passed passed) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<View.Row> skipped(Answer.Skipped skipped) {
+                return Optional.of(new View.Row(
                         wording.has("term.quantity." + slot) ? term("quantity." + slot) : words(slot),
                         "-",
                         texts.of("mark.skipped")));
             }
-        });
-        return rows;
+        };
     }
 
     private static String words(Slot slot) {
