@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;

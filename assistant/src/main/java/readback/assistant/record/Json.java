@@ -14,7 +14,7 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.math.BigDecimal;
 import readback.assistant.dialogue.Content;
-import readback.assistant.dialogue.JobOutcome;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Slot;
 

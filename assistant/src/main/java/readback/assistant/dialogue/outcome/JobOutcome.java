@@ -1,4 +1,4 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.outcome;
 
 import java.time.Duration;
 import java.util.List;
@@ -81,7 +81,7 @@ public sealed interface JobOutcome {
             failed = List.copyOf(failed);
         }
 
-        static Charge of(Judgement judgement, Duration early, Optional<Diagnosis> diagnosis) {
+        public static Charge of(Judgement judgement, Duration early, Optional<Diagnosis> diagnosis) {
             return new Charge(
                     judgement.verdict().kind(),
                     judgement.verdict().borderline(),
@@ -183,7 +183,7 @@ public sealed interface JobOutcome {
         /** Outcome, measured and target split, the latter in tenths of a degree Fahrenheit. */
         public record Split(SplitCheck.Outcome outcome, long actualTenths, long targetTenths) {}
 
-        static Airflow of(SplitCheck.Result result) {
+        public static Airflow of(SplitCheck.Result result) {
             return new Airflow(
                     Optional.of(new Split(result.outcome(), tenths(result.actual()), tenths(result.target()))));
         }
@@ -214,7 +214,7 @@ public sealed interface JobOutcome {
     /** The standing pressure test, with the loss in whole pascals. */
     record PressureTest(StandingPressure.Outcome outcome, long lossPascals) implements JobOutcome {
 
-        static PressureTest of(StandingPressure.Result result) {
+        public static PressureTest of(StandingPressure.Result result) {
             return new PressureTest(result.outcome(), Math.round(result.loss().pascals()));
         }
 
@@ -313,7 +313,7 @@ public sealed interface JobOutcome {
         /** How the amount compares, in grams. */
         public record Compared(WeighIn.Outcome outcome, long grams, long targetGrams) {}
 
-        static WeighedIn of(WeighIn.Outcome outcome, Mass in, Mass target) {
+        public static WeighedIn of(WeighIn.Outcome outcome, Mass in, Mass target) {
             return new WeighedIn(Optional.of(new Compared(outcome, grams(in), grams(target))));
         }
 
@@ -342,7 +342,7 @@ public sealed interface JobOutcome {
         /** How it compares with saturation; the excess in whole pascals. */
         public record Compared(RestingPressure.Outcome outcome, long excessPascals) {}
 
-        static AtRest of(RestingPressure.Result result) {
+        public static AtRest of(RestingPressure.Result result) {
             return new AtRest(Optional.of(
                     new Compared(result.outcome(), Math.round(result.excess().pascals()))));
         }

@@ -1,4 +1,4 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.caution;
 
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,7 +12,7 @@ import java.util.TreeSet;
  */
 public record GivenCautions(Set<String> given, Set<String> unheeded, Set<String> told) {
 
-    static final GivenCautions NONE = new GivenCautions(Set.of(), Set.of(), Set.of());
+    public static final GivenCautions NONE = new GivenCautions(Set.of(), Set.of(), Set.of());
 
     public GivenCautions {
         given = Set.copyOf(given);
@@ -43,7 +43,7 @@ public record GivenCautions(Set<String> given, Set<String> unheeded, Set<String>
         return new GivenCautions(still, unheeded, told);
     }
 
-    GivenCautions heeded() {
+    public GivenCautions heeded() {
         return new GivenCautions(given, Set.of(), told);
     }
 }
