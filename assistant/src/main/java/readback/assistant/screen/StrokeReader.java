@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Reads keys and touches from a terminal on a thread of its own. A key is known by what the description of the terminal
- * says that it sends, and by what xterm sends, which most terminals follow whatever they call themselves. Sequences that
- * mean nothing here are passed over whole.
+ * says that it sends, and by what xterm sends, which most terminals follow whatever they call themselves. Sequences
+ * that mean nothing here are passed over whole.
  */
 public final class StrokeReader implements AutoCloseable {
 

@@ -265,7 +265,13 @@ class TerminalFaceTest {
     /** What terminals send for keys: xterm control sequences, "PC-Style Function Keys" and "VT220-Style". */
     static Stream<Arguments> sequences() {
         return Stream.of(
-                sent("arrows", "\u001b[A\u001b[B\u001b[C\u001b[D", pressed(UP), pressed(DOWN), pressed(RIGHT), pressed(LEFT)),
+                sent(
+                        "arrows",
+                        "\u001b[A\u001b[B\u001b[C\u001b[D",
+                        pressed(UP),
+                        pressed(DOWN),
+                        pressed(RIGHT),
+                        pressed(LEFT)),
                 sent(
                         "arrows in keypad mode",
                         "\u001bOA\u001bOB\u001bOC\u001bOD",
@@ -273,7 +279,13 @@ class TerminalFaceTest {
                         pressed(DOWN),
                         pressed(RIGHT),
                         pressed(LEFT)),
-                sent("home and end", "\u001b[H\u001b[F\u001bOH\u001bOF", pressed(HOME), pressed(END), pressed(HOME), pressed(END)),
+                sent(
+                        "home and end",
+                        "\u001b[H\u001b[F\u001bOH\u001bOF",
+                        pressed(HOME),
+                        pressed(END),
+                        pressed(HOME),
+                        pressed(END)),
                 sent("home and end of a VT220", "\u001b[1~\u001b[4~", pressed(HOME), pressed(END)),
                 sent("pages", "\u001b[5~\u001b[6~", pressed(PAGE_UP), pressed(PAGE_DOWN)),
                 sent(
@@ -303,7 +315,10 @@ class TerminalFaceTest {
                 sent("a key of the number pad", "\u001bOpx", new Stroke.Typed('x')),
                 sent("the focus", "\u001b[I\u001b[Ox", new Stroke.Typed('x')),
                 sent("alt and a letter", "\u001bax", new Stroke.Typed('x')),
-                sent("another button, the wheel, control held", "\u001b[<2;3;4M\u001b[<64;3;4M\u001b[<16;3;4Mx", new Stroke.Typed('x')),
+                sent(
+                        "another button, the wheel, control held",
+                        "\u001b[<2;3;4M\u001b[<64;3;4M\u001b[<16;3;4Mx",
+                        new Stroke.Typed('x')),
                 sent("a broken report", "\u001b[<0;;Mx", new Stroke.Typed('x')));
     }
 
