@@ -91,7 +91,13 @@ final class SessionOptions {
      * @param about what the header says about the job
      * @param audio how much sound
      */
-    record Keeping(Map<String, String> about, AudioBudget audio) {}
+    record Keeping(Map<String, String> about, AudioBudget audio) {
+
+        /** Whether any sound is kept. */
+        boolean sound() {
+            return audio.bytes() > 0;
+        }
+    }
 
     Keeping keeping() {
         Map<String, String> about = new TreeMap<>();

@@ -51,10 +51,10 @@ public sealed interface Effect {
     /**
      * Listen with the vocabulary of this situation.
      *
-     * @param patience where someone is listened to as they speak: send {@link Event.TimerElapsed} of
-     *     {@link Event#SILENCE} when nothing happened for so long; empty when silence is as good as words
+     * @param noInputTimeout for live speech: send {@link Event.TimerElapsed} of {@link Event#SILENCE} when nothing
+     *     happened for so long; empty when silence is as good as words
      */
-    record Listen(Expectation expectation, Optional<Duration> patience) implements Effect {
+    record Listen(Expectation expectation, Optional<Duration> noInputTimeout) implements Effect {
         @Override
         public void performedBy(Performer performer) {
             performer.listen(this);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Judged;
 
@@ -93,8 +94,8 @@ public record State(
         return conversation.pending().flatMap(Pending::inDoubt).isPresent();
     }
 
-    /** Cautions that wait for the technician's word that they were understood, by name. */
-    public Set<String> unheeded() {
+    /** Cautions that wait for the technician's word that they were understood. */
+    public Set<CautionRule> unheeded() {
         return warnings.unheeded();
     }
 
