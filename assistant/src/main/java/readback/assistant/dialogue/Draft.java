@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.util.ArrayList;
 import java.util.List;
 import readback.assistant.dialogue.caution.CautionNotice;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Message;
 
@@ -16,7 +17,7 @@ final class Draft {
     private State state;
     private final List<Message> said = new ArrayList<>();
     private final List<Effect> effects = new ArrayList<>();
-    private final List<String> cautions = new ArrayList<>();
+    private final List<CautionRule> cautions = new ArrayList<>();
     private Understood understood = Understood.Occurrence.STARTED;
 
     Draft(State before) {
@@ -72,7 +73,7 @@ final class Draft {
     void give(CautionNotice notice) {
         state = state.with(notice.given());
         said.addAll(notice.messages());
-        cautions.addAll(notice.names());
+        cautions.addAll(notice.rules());
     }
 
     /** Closes the turn: speech first, then the other effects, then listening. */

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.calc.caution.CautionRule;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
@@ -154,11 +156,11 @@ final class Orders {
     private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
         Optional<Quantity> about = named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
         Assessment assessment = draft.assessment();
-        List<String> unheeded =
+        List<CautionRule> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
 
         if (about.isEmpty() && !unheeded.isEmpty()) {
-            unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
+            unheeded.forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
         } else if (about.isEmpty() && Closing.judged(draft) && meansTheVerdict(draft, asked)) {
             draft.say(new JudgementMessages(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import readback.assistant.dialogue.caution.GivenCautions;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Judged;
 
@@ -96,8 +97,8 @@ public record State(
         return conversation.pending().flatMap(Pending::inDoubt).isPresent();
     }
 
-    /** Cautions that wait for the technician's word that they were understood, by name. */
-    public Set<String> unheeded() {
+    /** Cautions that wait for the technician's word that they were understood. */
+    public Set<CautionRule> unheeded() {
         return warnings.unheeded();
     }
 

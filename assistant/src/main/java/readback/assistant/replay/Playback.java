@@ -8,6 +8,7 @@ import java.util.Optional;
 import readback.assistant.dialogue.Event;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
+import readback.calc.name.ConstantName;
 
 /** A recorded conversation as plain lines, with its times and pauses. One thread. */
 public final class Playback {
@@ -146,7 +147,7 @@ public final class Playback {
             marks.add("doubt: " + entry.outcome().understood().line());
         }
         if (Moment.CAUTION.in(entry, before(entries, at))) {
-            marks.add("caution: " + String.join(", ", entry.outcome().cautions()));
+            marks.add("caution: " + ConstantName.list(entry.outcome().cautions()));
         }
         if (Moment.VERDICT.in(entry, before(entries, at))) {
             marks.add("verdict: " + entry.outcome().line());

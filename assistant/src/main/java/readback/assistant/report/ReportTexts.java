@@ -10,6 +10,8 @@ import java.util.Properties;
 import java.util.Set;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
+import readback.calc.caution.CautionRule;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Slot;
@@ -97,7 +99,8 @@ final class ReportTexts {
     }
 
     /** The text of a caution without its signal word. */
-    String caution(String name) {
+    String caution(CautionRule rule) {
+        String name = ConstantName.of(rule);
         String key = "caution." + name;
         return wording.has(key) ? wording.shown(Message.of(key), UnitSetting.US) : words(name);
     }

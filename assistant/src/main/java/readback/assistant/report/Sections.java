@@ -11,6 +11,7 @@ import readback.assistant.dialogue.Understood;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Remark;
 import readback.assistant.replay.ChargeMoves;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.grammar.Command;
 
@@ -103,10 +104,8 @@ final class Sections {
                 texts.label("cautions.caption"),
                 columns("column.signal", "column.caution", "column.time", "column.acknowledged"));
         for (JobReport.CautionLine line : report.cautions()) {
-            String signal = ReportBuilder.rule(line.name())
-                    .map(rule -> texts.term("signal." + rule.signal().name().toLowerCase(Locale.ROOT), ""))
-                    .orElse("");
-            table.row(signal.toUpperCase(Locale.ROOT), texts.caution(line.name()), time(line.at()), acknowledged(line));
+            String signal = texts.term("signal." + ConstantName.of(line.rule().signal()), "");
+            table.row(signal.toUpperCase(Locale.ROOT), texts.caution(line.rule()), time(line.at()), acknowledged(line));
         }
         table.end();
         page.closeLine();

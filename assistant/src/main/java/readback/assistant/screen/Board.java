@@ -13,6 +13,7 @@ import readback.assistant.dialogue.Turn;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
+import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.Estimate;
@@ -45,7 +46,7 @@ public final class Board implements Audience {
      *
      * @param step what was asked when it was given
      */
-    private record Posted(String name, String text, String step) {}
+    private record Posted(Optional<CautionRule> rule, String text, String step) {}
 
     private final Wording wording;
     private final ScreenTexts texts;
@@ -55,7 +56,7 @@ public final class Board implements Audience {
     private List<String> answers = List.of();
     private String question = "";
     private View.Heard heard = View.Heard.NOTHING;
-    private List<String> warnedOf = List.of();
+    private List<CautionRule> warnedOf = List.of();
     private boolean fresh;
     private boolean asks = true;
 
@@ -81,13 +82,13 @@ public final class Board implements Audience {
 
     @Override
     public void says(List<Line> lines) {
-        List<String> names = new ArrayList<>(warnedOf);
+        List<CautionRule> rules = new ArrayList<>(warnedOf);
         List<String> others = new ArrayList<>();
         for (Line line : lines) {
             if (line.message().key().equals(CAUTION)) {
-                String name = names.isEmpty() ? "" : names.remove(0);
+                Optional<CautionRule> rule = rules.isEmpty() ? Optional.empty() : Optional.of(rules.remove(0));
                 posted.removeIf(each -> each.text().equals(line.shown()));
-                posted.add(new Posted(name, line.shown(), ""));
+                posted.add(new Posted(rule, line.shown(), ""));
             } else {
                 others.add(line.shown());
             }
@@ -132,10 +133,11 @@ public final class Board implements Audience {
         String step = session.expectation().step();
         if (fresh) {
             fresh = false;
-            posted.replaceAll(each -> each.step().isEmpty() ? new Posted(each.name(), each.text(), step) : each);
+            posted.replaceAll(each -> each.step().isEmpty() ? new Posted(each.rule(), each.text(), step) : each);
         }
-        Set<String> unheeded = session.state().warnings().unheeded();
-        posted.removeIf(each -> !unheeded.contains(each.name()) && !each.step().equals(step));
+        Set<CautionRule> unheeded = session.state().warnings().unheeded();
+        posted.removeIf(each ->
+                each.rule().filter(unheeded::contains).isEmpty() && !each.step().equals(step));
     }
 
     private List<View.Row> readings(Session session, Assessment assessment) {

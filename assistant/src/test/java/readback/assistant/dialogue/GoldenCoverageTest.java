@@ -60,7 +60,7 @@ class GoldenCoverageTest {
             turn = Rehearsal.DIALOGUE.on(turn.state(), event);
             String understood = turn.outcome().understood().line();
             before.forEach(checklist -> ORDERS.add(agreement(understood.split(" ", 2)[0]) + " in " + checklist));
-            CAUTIONS.addAll(turn.outcome().cautions());
+            turn.outcome().cautions().stream().map(ConstantName::of).forEach(CAUTIONS::add);
             turn.state()
                     .standing()
                     .forEach(outcome -> (outcome.judged() == Judged.CHARGE ? VERDICTS : OUTCOMES)

@@ -22,11 +22,11 @@ class CautionNoticeTest {
         CautionNotice gone = CautionNotice.measured(List.of(), still.given());
         CautionNotice again = CautionNotice.measured(List.of(LIQUID), gone.given());
 
-        assertThat(first.names()).containsExactly("liquid-at-compressor");
+        assertThat(first.rules()).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
         assertThat(first.messages()).hasSize(1);
         assertThat(still.messages()).isEmpty();
         assertThat(gone.messages()).isEmpty();
-        assertThat(again.names()).containsExactly("liquid-at-compressor");
+        assertThat(again.rules()).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
     }
 
     @Test
@@ -36,7 +36,7 @@ class CautionNoticeTest {
         CautionNotice first = CautionNotice.measured(List.of(LIQUID), GivenCautions.NONE);
         CautionNotice gone = CautionNotice.measured(List.of(), first.given());
 
-        assertThat(gone.given().unheeded()).containsExactly("liquid-at-compressor");
+        assertThat(gone.given().unheeded()).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
         assertThat(gone.given().heeded().unheeded()).isEmpty();
     }
 
@@ -46,7 +46,7 @@ class CautionNoticeTest {
         CautionNotice second = CautionNotice.ofActivity(Activity.CONNECTING_HOSES, UNKNOWN, first.given());
 
         assertThat(first.messages()).isNotEmpty();
-        assertThat(first.names()).hasSameSizeAs(first.messages());
+        assertThat(first.rules()).hasSameSizeAs(first.messages());
         assertThat(second.messages()).isEmpty();
     }
 }
