@@ -12,6 +12,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
 import readback.calc.charge.Correction;

@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import readback.assistant.dialogue.outcome.Objections;
 import readback.calc.fluid.Catalogue;
 import readback.calc.plausibility.Grade;
 import readback.calc.quantity.Quantity;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.caution.CautionRule;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;

@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.diagnosis.Advice;
 import readback.calc.diagnosis.Advisor;
 import readback.calc.diagnosis.Finding;

@@ -19,11 +19,11 @@ import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
 import readback.calc.caution.CautionRule;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Diagnosis;
@@ -124,11 +124,17 @@ class SessionRecordTest {
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
                 new JobOutcome.WeighedIn(
-                        Optional.of(new JobOutcome.WeighedIn.Compared(WeighIn.Outcome.values()[0], 3100, 3200))),
+                        Optional.of(new JobOutcome.WeighedIn.Weighed(WeighIn.Outcome.values()[0], 3100, 3200))),
                 new JobOutcome.WeighedIn(Optional.empty()),
                 new JobOutcome.AtRest(
-                        Optional.of(new JobOutcome.AtRest.Compared(RestingPressure.Outcome.values()[0], -400))),
+                        Optional.of(new JobOutcome.AtRest.Against(RestingPressure.Outcome.values()[0], -400))),
                 new JobOutcome.FrozenCoil(Duration.ofMinutes(10)));
+    }
+
+    @Test
+    void a_value_is_written_with_all_its_digits() {
+        assertThat(Json.write(new Reading(Quantity.ALTITUDE, new BigDecimal("4E+2"), Unit.FOOT)))
+                .hasToString("{\"quantity\":\"ALTITUDE\",\"value\":\"400\",\"unit\":\"FOOT\"}");
     }
 
     private Path write() throws RecordUnavailableException {

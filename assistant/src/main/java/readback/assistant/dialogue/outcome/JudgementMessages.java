@@ -1,4 +1,4 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.outcome;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -30,18 +30,18 @@ import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
 /** A judgement as messages: value first, then what follows from it, then how sure it is. */
-final class JudgementMessages {
+public final class JudgementMessages {
 
     private static final int OUNCES_IN_A_POUND = 16;
 
     private final UnitSetting units;
 
-    JudgementMessages(UnitSetting units) {
+    public JudgementMessages(UnitSetting units) {
         this.units = units;
     }
 
     /** The verdict and everything that carries it. */
-    List<Message> verdict(Judgement judgement) {
+    public List<Message> verdict(Judgement judgement) {
         List<Message> messages = new ArrayList<>();
         values(judgement, messages);
         messages.addAll(judgement.verdict().fold(told(judgement)));
@@ -142,7 +142,7 @@ final class JudgementMessages {
     }
 
     /** Readings that cannot all be true. */
-    Message contradiction(Contradiction contradiction) {
+    public Message contradiction(Contradiction contradiction) {
         return Message.of("contradiction." + ConstantName.of(contradiction.kind()))
                 .with(
                         "quantities",
@@ -151,7 +151,7 @@ final class JudgementMessages {
     }
 
     /** What is suspected when the charge is not to be touched, and what would settle it. */
-    List<Message> suspects(Judgement judgement, Diagnosis diagnosis) {
+    public List<Message> suspects(Judgement judgement, Diagnosis diagnosis) {
         if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
                 || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
             return List.of();
@@ -201,7 +201,7 @@ final class JudgementMessages {
     }
 
     /** How much to move. */
-    List<Message> correction(Correction correction) {
+    public List<Message> correction(Correction correction) {
         String basis = ConstantName.of(correction.basis());
         if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
             return List.of();
@@ -243,7 +243,7 @@ final class JudgementMessages {
     }
 
     /** A mass to half an ounce, or to ten grams where the temperature scale is metric. */
-    static Fact mass(Mass mass, UnitSetting units) {
+    public static Fact mass(Mass mass, UnitSetting units) {
         double step = massStep(units);
         return massFact(Math.round(massValue(mass, units) / step) * step, units);
     }
@@ -272,7 +272,7 @@ final class JudgementMessages {
     }
 
     /** Why the verdict is what it is, at length. */
-    List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
+    public List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
         List<Message> messages = new ArrayList<>();
         messages.add(Message.of("why.method." + ConstantName.of(judgement.method())));
         judgement
