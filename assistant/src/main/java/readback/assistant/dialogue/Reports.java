@@ -187,7 +187,7 @@ final class Reports {
                     resting.get().gaugePressure(),
                     temperature.get().temperature(),
                     assessment.air(),
-                    InstrumentAccuracy.STANDARD.liquidGauge(),
+                    InstrumentAccuracy.STANDARD.liquidGauge().at(resting.get().gaugePressure()),
                     InstrumentAccuracy.STANDARD.lineProbe());
             String outcome = ConstantName.of(result.outcome());
             return Optional.of(new Report(

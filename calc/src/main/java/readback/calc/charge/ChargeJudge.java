@@ -9,7 +9,6 @@ import java.util.Set;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
-import readback.calc.quantity.TemperatureDifference;
 
 /**
  * Judges the charge of a running system by the method that its metering device allows. Always answers: what is missing,
@@ -39,14 +38,10 @@ public final class ChargeJudge {
         Set<Quantity> doubted = Contradictions.involved(contradictions);
         Readings sound = possible.without(doubted);
 
-        Optional<Estimate> superheat = sound.has(Quantity.SUCTION_PRESSURE)
-                ? evaporating.flatMap(saturation -> sound.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
-                        .map(line -> LineState.superheat(saturation, line, system.accuracy())))
-                : Optional.empty();
-        Optional<Estimate> subcooling = sound.has(Quantity.LIQUID_PRESSURE)
-                ? condensing.flatMap(saturation -> sound.temperature(Quantity.LIQUID_LINE_TEMPERATURE)
-                        .map(line -> LineState.subcooling(saturation, line, system.accuracy())))
-                : Optional.empty();
+        Optional<Estimate> superheat =
+                evaporating.flatMap(saturation -> LineState.superheat(saturation, sound, system.accuracy()));
+        Optional<Estimate> subcooling =
+                condensing.flatMap(saturation -> LineState.subcooling(saturation, sound, system.accuracy()));
         Optional<Temperature> evaporatingSaturation = evaporating.map(Saturation::temperature);
         Optional<Temperature> condensingSaturation = condensing.map(Saturation::temperature);
 
@@ -112,7 +107,7 @@ public final class ChargeJudge {
         }
         boolean move = recover || compared.kind() == Verdict.Kind.ADD;
         return move && ChargeByWeight.only(system.refrigerant(), nameplate(readings))
-                ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation())
+                ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation(), compared.undecided())
                 : compared;
     }
 
@@ -127,18 +122,15 @@ public final class ChargeJudge {
                 : system.makersRanges()
                         .subcoolingDeviation()
                         .orElse(system.limits().subcooling());
-        TemperatureDifference deviation = actual.value().minus(target.value());
-        // The target's own uncertainty is left to the tolerance, which the commission set for targets read with the
-        // same
-        // instruments; the judgement reports it beside the target.
-        Comparison comparison = Comparison.of(deviation, actual.standardUncertainty(), limits);
+        Estimate deviation = actual.minus(target);
+        Comparison comparison = Comparison.of(deviation, limits);
         Verdict.Kind kind = switch (comparison.position()) {
             case INSIDE -> Verdict.Kind.IN_TOLERANCE;
             // More charge lowers superheat and raises subcooling.
             case ABOVE -> bySuperheat ? Verdict.Kind.ADD : Verdict.Kind.RECOVER;
             case BELOW -> bySuperheat ? Verdict.Kind.RECOVER : Verdict.Kind.ADD;
         };
-        return new Verdict.Compared(kind, comparison);
+        return new Verdict.Compared(kind, comparison, Undecided.of(deviation, limits));
     }
 
     private static Set<Quantity> missing(ChargeMethod method, Readings readings, TargetFinder.Finding target) {

@@ -45,10 +45,10 @@ final class TargetFinder {
     private static Finding subcooling(Readings readings) {
         Optional<TemperatureDifference> plate = readings.difference(Quantity.PLATE_SUBCOOLING);
         if (plate.isPresent()) {
-            return Finding.of(new Target(plate.get(), TargetSource.RATING_PLATE, Target.EXACT));
+            return Finding.of(Target.exact(plate.get(), TargetSource.RATING_PLATE));
         }
         if (readings.cannotBeKnown(Quantity.PLATE_SUBCOOLING)) {
-            return Finding.of(new Target(COMMON_SUBCOOLING.middle(), TargetSource.COMMON_PRACTICE, Target.EXACT));
+            return Finding.of(Target.exact(COMMON_SUBCOOLING.middle(), TargetSource.COMMON_PRACTICE));
         }
         return Finding.missing(EnumSet.of(Quantity.PLATE_SUBCOOLING));
     }
@@ -56,7 +56,7 @@ final class TargetFinder {
     private static Finding superheat(Readings readings, InstrumentAccuracy accuracy) {
         Optional<TemperatureDifference> plate = readings.difference(Quantity.PLATE_SUPERHEAT);
         if (plate.isPresent()) {
-            return Finding.of(new Target(plate.get(), TargetSource.RATING_PLATE, Target.EXACT));
+            return Finding.of(Target.exact(plate.get(), TargetSource.RATING_PLATE));
         }
         Optional<Temperature> wetBulb = readings.temperature(Quantity.RETURN_WET_BULB);
         Optional<Temperature> outdoor = readings.temperature(Quantity.OUTDOOR_TEMPERATURE);
@@ -65,12 +65,22 @@ final class TargetFinder {
         }
         SuperheatTable.Answer answer = SuperheatTable.standard().target(wetBulb.get(), outdoor.get());
         if (answer instanceof SuperheatTable.Answer.Usable usable) {
-            TemperatureDifference uncertainty = TemperatureDifference.kelvins(Math.hypot(
-                    usable.perWetBulb()
-                            * LineState.standard(accuracy.wetBulbProbe()).kelvins(),
-                    usable.perOutdoor()
-                            * LineState.standard(accuracy.airProbe()).kelvins()));
-            return Finding.of(new Target(usable.target(), TargetSource.CHARGING_TABLE, uncertainty));
+            List<Estimate.Contribution> contributions = new ArrayList<>(4);
+            readings.find(Quantity.RETURN_WET_BULB)
+                    .ifPresent(reading -> Shares.thermometer(
+                            contributions,
+                            Instrument.WET_BULB_PROBE,
+                            accuracy.wetBulbProbe(),
+                            reading,
+                            usable.perWetBulb()));
+            readings.find(Quantity.OUTDOOR_TEMPERATURE)
+                    .ifPresent(reading -> Shares.thermometer(
+                            contributions,
+                            Instrument.OUTDOOR_PROBE,
+                            accuracy.airProbe(),
+                            reading,
+                            usable.perOutdoor()));
+            return Finding.of(new Target(usable.target(), TargetSource.CHARGING_TABLE, contributions));
         }
         if (answer instanceof SuperheatTable.Answer.OffTable off) {
             return Finding.failed(offTable(readings, off));
