@@ -2,12 +2,14 @@ package readback.assistant.command;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.dialogue.Settings;
 import readback.assistant.record.About;
@@ -37,6 +39,9 @@ final class SessionOptions {
 
     @Option(names = "--altitude-ft", paramLabel = "FEET", description = "Height of the site above sea level.")
     private @Nullable String altitude;
+
+    @Mixin
+    private final InstrumentOptions instruments = new InstrumentOptions();
 
     @Option(names = "--units", paramLabel = "us|metric", description = "Units meant when none is said. Default: us.")
     private String units = "us";
@@ -140,7 +145,7 @@ final class SessionOptions {
                 job(),
                 units(units),
                 brief,
-                altitude(),
+                known(),
                 limits(),
                 refrigerant(),
                 Optional.ofNullable(technician),
@@ -172,12 +177,14 @@ final class SessionOptions {
         };
     }
 
-    private Optional<Reading> altitude() {
-        if (altitude == null) {
-            return Optional.empty();
+    private List<Reading> known() {
+        List<Reading> known = new ArrayList<>();
+        if (altitude != null) {
+            known.add(
+                    Reading.of(Quantity.ALTITUDE, Numbers.altitudeFeet(altitude).toPlainString()));
         }
-        return Optional.of(
-                Reading.of(Quantity.ALTITUDE, Numbers.altitudeFeet(altitude).toPlainString()));
+        known.addAll(instruments.stated(units(units)));
+        return known;
     }
 
     private Optional<String> refrigerant() {

@@ -18,6 +18,7 @@ import readback.calc.caution.Cautions;
 import readback.calc.charge.Condition;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Grade;
+import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.LiquidReturn;
 import readback.calc.charge.MeteringDevice;
@@ -109,7 +110,10 @@ public final class Assessment implements Situation {
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
         this.system = refrigerant.flatMap(fluid -> meteringDevice(sheet)
-                .map(device -> SystemUnderTest.of(fluid, device).in(air).judgedBy(settings.limits())));
+                .map(device -> SystemUnderTest.of(fluid, device)
+                        .in(air)
+                        .judgedBy(settings.limits())
+                        .measuredWith(InstrumentAccuracy.statedIn(readings))));
     }
 
     Settings settings() {
@@ -157,13 +161,24 @@ public final class Assessment implements Situation {
                 readings = readings.withUnknown(quantity);
             }
         }
+        Readings known = lastStated(readings, sheet);
         if (sheet.answer(Quantity.REFRIGERANT_ADDED.name()).isPresent()) {
-            return readings;
+            return known;
         }
-        Readings known = readings;
         return ScaleSlots.wentIn(slot -> sheet.answer(slot).flatMap(Sheet::readingOf))
                 .map(known::with)
                 .orElse(known);
+    }
+
+    /** Gauges are good to a pressure or to a share of the reading, whichever was said last. */
+    private static Readings lastStated(Readings readings, Sheet sheet) {
+        Optional<Answer> fixed = sheet.answer(Quantity.GAUGE_ACCURACY.name());
+        Optional<Answer> share = sheet.answer(Quantity.GAUGE_ACCURACY_OF_READING.name());
+        return fixed.isPresent()
+                        && share.isPresent()
+                        && share.get().at().isAfter(fixed.get().at())
+                ? readings.without(Quantity.GAUGE_ACCURACY)
+                : readings;
     }
 
     private static Map<Finding, Boolean> findings(Sheet sheet) {
@@ -199,6 +214,11 @@ public final class Assessment implements Situation {
     /** Pressure of the air around the gauges. */
     public AbsolutePressure air() {
         return air;
+    }
+
+    /** How good the instruments are: as stated, ordinary where nothing was. */
+    public InstrumentAccuracy instruments() {
+        return InstrumentAccuracy.statedIn(readings);
     }
 
     public Optional<Refrigerant> refrigerant() {

@@ -65,11 +65,17 @@ public final class Dialogue {
                         .with(
                                 Assessment.REFRIGERANT,
                                 new Answer.Option(draft.state().at(), designation))));
-        settings.altitude()
-                .ifPresent(altitude -> draft.become(draft.sheet()
-                        .with(
-                                Step.slotOf(altitude.quantity()),
-                                new Answer.Value(draft.state().at(), altitude, false))));
+        for (Reading known : settings.known()) {
+            draft.become(draft.sheet()
+                    .with(
+                            Step.slotOf(known.quantity()),
+                            new Answer.Value(draft.state().at(), known, false)));
+        }
+        if (!settings.known().isEmpty()) {
+            List<Fact> stated =
+                    settings.known().stream().<Fact>map(Fact.Stated::new).toList();
+            draft.say(Message.of("settings.known").with("values", new Fact.Listing(stated)));
+        }
     }
 
     /** The turn that an event leads to. A closed session stays as it is. */

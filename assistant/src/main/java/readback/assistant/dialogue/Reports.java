@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
@@ -187,8 +186,8 @@ final class Reports {
                     resting.get().gaugePressure(),
                     temperature.get().temperature(),
                     assessment.air(),
-                    InstrumentAccuracy.STANDARD.liquidGauge().at(resting.get().gaugePressure()),
-                    InstrumentAccuracy.STANDARD.lineProbe());
+                    assessment.instruments().liquidGauge().at(resting.get().gaugePressure()),
+                    assessment.instruments().lineProbe());
             String outcome = ConstantName.of(result.outcome());
             return Optional.of(new Report(
                     "resting-pressure " + outcome + " excess="

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.Limits;
 import readback.calc.quantity.Reading;
@@ -11,7 +12,7 @@ import readback.calc.quantity.UnitSetting;
  * @param job name of the job to do, as in "charge-check"
  * @param units units meant when none is said
  * @param brief start in the brief voice
- * @param altitude height of the site, known beforehand; empty for sea level until one is stated
+ * @param known what is known beforehand of the site and the instruments: altitude and accuracies, each once
  * @param limits whose tolerance limits apply
  * @param refrigerant designation known beforehand; empty to ask
  * @param technician who works, for the record; empty when not told
@@ -21,7 +22,7 @@ public record Settings(
         String job,
         UnitSetting units,
         boolean brief,
-        Optional<Reading> altitude,
+        List<Reading> known,
         Limits limits,
         Optional<String> refrigerant,
         Optional<String> technician,
@@ -32,14 +33,18 @@ public record Settings(
             "charge-check",
             UnitSetting.US,
             false,
-            Optional.empty(),
+            List.of(),
             Limits.INSTALLER,
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
 
+    public Settings {
+        known = List.copyOf(known);
+    }
+
     /** The same settings with other units. */
     Settings in(UnitSetting other) {
-        return new Settings(job, other, brief, altitude, limits, refrigerant, technician, site);
+        return new Settings(job, other, brief, known, limits, refrigerant, technician, site);
     }
 }

@@ -7,12 +7,16 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.Assessment;
 import readback.assistant.record.About;
+import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.MeteringDevice;
 import readback.calc.charge.Target;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
+import readback.calc.quantity.Quantity;
+import readback.prompts.text.Fact;
 import readback.prompts.text.Wording;
 
 /**
@@ -161,7 +165,32 @@ public final class ReportPage {
         fact(
                 texts.label("limits"),
                 texts.label("limits." + report.settings().limits().name()));
+        instruments(report.last());
         page.close().closeLine();
+    }
+
+    /** How good each kind of instrument was taken for, and on whose word. */
+    private void instruments(Assessment last) {
+        InstrumentAccuracy accuracy = last.instruments();
+        boolean percent = last.readings().has(Quantity.GAUGE_ACCURACY_OF_READING)
+                && !last.readings().has(Quantity.GAUGE_ACCURACY);
+        String gauges = percent
+                ? last.readings()
+                        .find(Quantity.GAUGE_ACCURACY_OF_READING)
+                        .map(share -> Fact.amount(share).shown() + " " + texts.label("instruments.of-reading"))
+                        .orElse("")
+                : figures.shown(accuracy.suctionGauge().fixed()) + ", "
+                        + figures.shown(accuracy.liquidGauge().fixed());
+        good("gauges", gauges, percent || last.readings().has(Quantity.GAUGE_ACCURACY));
+        good("clamps", figures.shown(accuracy.lineProbe()), last.readings().has(Quantity.CLAMP_ACCURACY));
+        good("wet-bulb", figures.shown(accuracy.wetBulbProbe()), last.readings().has(Quantity.WET_BULB_ACCURACY));
+        good("air-probes", figures.shown(accuracy.airProbe()), last.readings().has(Quantity.AIR_PROBE_ACCURACY));
+    }
+
+    private void good(String kind, String limit, boolean stated) {
+        fact(
+                texts.label("instruments." + kind),
+                "±" + limit + ", " + texts.label(stated ? "instruments.stated" : "instruments.ordinary"));
     }
 
     private static String refrigerant(Refrigerant refrigerant) {

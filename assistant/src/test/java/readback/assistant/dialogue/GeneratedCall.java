@@ -70,7 +70,7 @@ final class GeneratedCall {
                 job,
                 standard.units(),
                 random.nextInt(4) == 0,
-                standard.altitude(),
+                standard.known(),
                 standard.limits(),
                 standard.refrigerant(),
                 standard.technician(),

@@ -42,7 +42,10 @@ class SessionRecordTest {
                 "charge-check",
                 UnitSetting.METRIC,
                 true,
-                Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE)),
+                List.of(
+                        new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE),
+                        new Reading(Quantity.GAUGE_ACCURACY_OF_READING, new BigDecimal("0.5"), Unit.PERCENT),
+                        new Reading(Quantity.CLAMP_ACCURACY, new BigDecimal("0.6"), Unit.KELVINS)),
                 Limits.INDEPENDENT_VERIFIER,
                 Optional.of("R-22"),
                 Optional.of("Lena Quarles"),

@@ -131,7 +131,7 @@ public final class Scripted {
                 Settings.STANDARD.job(),
                 readback.calc.quantity.UnitSetting.METRIC,
                 false,
-                Settings.STANDARD.altitude(),
+                Settings.STANDARD.known(),
                 Settings.STANDARD.limits(),
                 Settings.STANDARD.refrigerant(),
                 Settings.STANDARD.technician(),

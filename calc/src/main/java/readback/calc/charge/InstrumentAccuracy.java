@@ -1,8 +1,11 @@
 package readback.calc.charge;
 
+import java.util.Optional;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.OutOfRangeException;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.Unit;
 
 /**
  * How far each instrument may be off, plus or minus. Limits, not standard deviations: with nothing else known any error
@@ -62,6 +65,28 @@ public record InstrumentAccuracy(
         refuseNegative("accuracy of the wet-bulb probe", wetBulbProbe.kelvins(), "K");
         refuseNegative("accuracy of the air probe", airProbe.kelvins(), "K");
         refuseNegative("accuracy of the air pressure", airPressure.pascals(), "Pa");
+    }
+
+    /** Ordinary instruments, but where the technician stated how good the ones in use are. */
+    public static InstrumentAccuracy statedIn(Readings readings) {
+        InstrumentAccuracy accuracy = STANDARD;
+        Optional<GaugeAccuracy> gauges = readings.gaugePressure(Quantity.GAUGE_ACCURACY)
+                .map(GaugeAccuracy::within)
+                .or(() -> readings.find(Quantity.GAUGE_ACCURACY_OF_READING)
+                        .map(share -> GaugeAccuracy.percentOfReading(share.in(Unit.PERCENT))));
+        if (gauges.isPresent()) {
+            accuracy = accuracy.withGauges(gauges.get());
+        }
+        Optional<TemperatureDifference> clamps = readings.difference(Quantity.CLAMP_ACCURACY);
+        if (clamps.isPresent()) {
+            accuracy = accuracy.withLineProbes(clamps.get());
+        }
+        Optional<TemperatureDifference> wetBulb = readings.difference(Quantity.WET_BULB_ACCURACY);
+        if (wetBulb.isPresent()) {
+            accuracy = accuracy.withWetBulbProbe(wetBulb.get());
+        }
+        Optional<TemperatureDifference> air = readings.difference(Quantity.AIR_PROBE_ACCURACY);
+        return air.isPresent() ? accuracy.withAirProbes(air.get()) : accuracy;
     }
 
     /** These instruments with other gauges, both of a kind. */
