@@ -120,6 +120,7 @@ final class Technician {
             case "air-path" -> airPath();
             case "steady-running" -> "yes";
             case "outdoor-temperature",
+                    "altitude",
                     "plate-charge",
                     "plate-subcooling",
                     "return-wet-bulb",

@@ -37,7 +37,10 @@ final class SessionOptions {
     @Option(names = "--refrigerant", paramLabel = "NAME", description = "Refrigerant, if it is known already.")
     private @Nullable String refrigerant;
 
-    @Option(names = "--altitude-ft", paramLabel = "FEET", description = "Height of the site above sea level.")
+    @Option(
+            names = "--altitude-ft",
+            paramLabel = "FEET",
+            description = "Height of the site above sea level. Default: asked in the charge check.")
     private @Nullable String altitude;
 
     @Mixin

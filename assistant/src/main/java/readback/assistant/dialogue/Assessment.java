@@ -25,6 +25,7 @@ import readback.calc.charge.MeteringDevice;
 import readback.calc.charge.Plausibility;
 import readback.calc.charge.Readings;
 import readback.calc.charge.SystemUnderTest;
+import readback.calc.charge.UnknownAltitude;
 import readback.calc.charge.Verdict;
 import readback.calc.diagnosis.Advice;
 import readback.calc.diagnosis.Advisor;
@@ -214,6 +215,15 @@ public final class Assessment implements Situation {
     /** Pressure of the air around the gauges. */
     public AbsolutePressure air() {
         return air;
+    }
+
+    /** Whether the verdict rests on the assumption that the site lies at sea level. */
+    public boolean altitudeMatters() {
+        return !readings.has(Quantity.ALTITUDE)
+                && system.isPresent()
+                && judgement()
+                        .filter(judgement -> UnknownAltitude.matters(system.get(), readings, judgement.verdict()))
+                        .isPresent();
     }
 
     /** How good the instruments are: as stated, ordinary where nothing was. */

@@ -66,14 +66,14 @@ public final class Dialogue {
                                 Assessment.REFRIGERANT,
                                 new Answer.Option(draft.state().at(), designation))));
         for (Reading known : settings.known()) {
+            // "scratch that" means what the technician said
             draft.become(draft.sheet()
-                    .with(
+                    .passed(
                             Step.slotOf(known.quantity()),
                             new Answer.Value(draft.state().at(), known, false)));
         }
         if (!settings.known().isEmpty()) {
-            List<Fact> stated =
-                    settings.known().stream().<Fact>map(Fact.Stated::new).toList();
+            List<Fact> stated = settings.known().stream().map(Altitudes::stated).toList();
             draft.say(Message.of("settings.known").with("values", new Fact.Listing(stated)));
         }
     }

@@ -178,10 +178,10 @@ final class Flow {
         return step.task() instanceof Task.Measure measure ? Optional.of(measure.quantity()) : Optional.empty();
     }
 
-    /** The set of choices that the step asks for, or that its question leads to. */
+    /** The set of choices that the step asks for, that its question leads to, or that take the place of a number. */
     private static Optional<String> chosen(Step step) {
         return step.task() instanceof Task.Choose choose
                 ? Optional.of(choose.choice())
-                : step.conclusion().map(Step.Conclusion::slot);
+                : step.conclusion().map(Step.Conclusion::slot).or(() -> Altitudes.choice(step));
     }
 }

@@ -85,6 +85,9 @@ final class Reports {
                             .early()
                             .ifPresent(missing -> messages.add(
                                     Message.of("verdict.measured-early").with("minutes", Waiting.minutes(missing))));
+                    if (assessment.altitudeMatters()) {
+                        messages.add(Message.of("verdict.sea-level-assumed"));
+                    }
                     return new Report(recorded, messages, suspects.isEmpty() ? messages : suspects);
                 }));
     }

@@ -1,8 +1,10 @@
 package readback.assistant.dialogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.Limits;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 
@@ -28,12 +30,15 @@ public record Settings(
         Optional<String> technician,
         Optional<String> site) {
 
+    /** Where the altitude does not matter. */
+    public static final Reading SEA_LEVEL = Reading.of(Quantity.ALTITUDE, "0");
+
     /** The charge check at sea level, in US units, in the guiding voice, against an installer's limits. */
     public static final Settings STANDARD = new Settings(
             "charge-check",
             UnitSetting.US,
             false,
-            List.of(),
+            List.of(SEA_LEVEL),
             Limits.INSTALLER,
             Optional.empty(),
             Optional.empty(),
@@ -41,6 +46,16 @@ public record Settings(
 
     public Settings {
         known = List.copyOf(known);
+    }
+
+    /** The same settings with one thing more known, unless it is known already. */
+    public Settings knowing(Reading reading) {
+        if (known.stream().anyMatch(each -> each.quantity() == reading.quantity())) {
+            return this;
+        }
+        List<Reading> more = new ArrayList<>(known);
+        more.add(reading);
+        return new Settings(job, units, brief, more, limits, refrigerant, technician, site);
     }
 
     /** The same settings with other units. */

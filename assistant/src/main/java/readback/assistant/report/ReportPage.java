@@ -161,6 +161,13 @@ public final class ReportPage {
         report.last()
                 .system()
                 .ifPresent(system -> fact(texts.slot("metering-device"), device(system.meteringDevice())));
+        fact(
+                texts.slot(Quantity.ALTITUDE.name()),
+                report.last()
+                        .readings()
+                        .find(Quantity.ALTITUDE)
+                        .map(altitude -> Fact.amount(altitude).shown())
+                        .orElseGet(() -> texts.label("altitude.assumed")));
         fact(texts.label("air"), figures.shown(report.last().air()));
         fact(
                 texts.label("limits"),

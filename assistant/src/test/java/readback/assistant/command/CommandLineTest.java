@@ -29,6 +29,9 @@ class CommandLineTest {
                 "--sessions",
                 folder.resolve("sessions").toString()));
         arguments.addAll(List.of(more));
+        if (!arguments.contains("--altitude-ft")) {
+            arguments.addAll(List.of("--altitude-ft", "0"));
+        }
         return Ran.of(typed, arguments.toArray(String[]::new));
     }
 
@@ -110,7 +113,7 @@ class CommandLineTest {
     void instruments_count_as_the_settings_state_them() {
         Ran coarse = check("four ten a\npiston\nsuction 118\nsuction line 52\n", "--gauges", "20%");
 
-        assertThat(coarse.out()).contains("Gauges, of the reading, good to 20 %, from the settings.");
+        assertThat(coarse.out()).contains("Sea level and gauges, of the reading, good to 20 %, from the settings.");
         assertThat(coarse.lastLine().path("superheatUncertainty").asDouble()).isBetween(11.5, 12.5);
         assertThat(check("four ten a\npiston\nsuction 118\nsuction line 52\n")
                         .lastLine()
