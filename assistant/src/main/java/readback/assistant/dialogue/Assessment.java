@@ -309,6 +309,7 @@ public final class Assessment implements Situation {
                         nitrogen.gaugePressure(),
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
                 .ifPresent(test -> cautions.addAll(Cautions.in(test)));
+        cautions.addAll(Cylinders.cautions(this));
         return cautions;
     }
 

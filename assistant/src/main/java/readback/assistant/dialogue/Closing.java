@@ -2,6 +2,8 @@ package readback.assistant.dialogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
@@ -81,11 +83,14 @@ final class Closing {
         return outcomes(draft).allMatch(draft.state()::told);
     }
 
-    /** The reports of the job; none where it comes to no outcome by measurement. */
+    /** The reports of the job, of its side checks those that apply; none where it measures nothing. */
     private Stream<String> outcomes(Draft draft) {
+        Set<Step> applicable =
+                flow.applicable(draft.state()).map(Job.Placed::step).collect(Collectors.toSet());
         return flow.job(draft.state()).parts().stream()
                 .flatMap(part -> part.checklist().steps().stream())
-                .filter(step -> step.task() instanceof Task.Judge)
+                .filter(step -> step.task() instanceof Task.Judge judge
+                        && (judge.report().equals(Assessment.CHARGE) || applicable.contains(step)))
                 .map(step -> ((Task.Judge) step.task()).report())
                 .distinct();
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.ChargeMethod;
 import readback.calc.charge.Comparison;
+import readback.calc.charge.Condition;
 import readback.calc.charge.Contradiction;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Estimate;
@@ -59,7 +60,10 @@ final class Findings {
             stopped.reasons().stream()
                     .sorted()
                     .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
-            judgement.conditions().forEach(each -> failed(each, messages));
+            judgement.conditions().stream()
+                    // nothing is moved anyhow
+                    .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
+                    .forEach(each -> failed(each, messages));
         }
         judgement.valveCheck().ifPresent(check -> valve(check, messages));
         return messages;

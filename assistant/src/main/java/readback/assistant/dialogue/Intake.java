@@ -68,6 +68,9 @@ final class Intake {
             }
         }
         readBack(draft, taken, correction);
+        if (!taken.isEmpty() && Cylinders.telling(readings)) {
+            Cylinders.room(draft.assessment()).ifPresent(draft::say);
+        }
         questions.addAll(doubts.stillOpen(draft, readings, taken.size()));
         draft.become(draft.conversation().questioning(questions));
     }

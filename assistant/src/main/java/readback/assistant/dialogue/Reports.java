@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
+import readback.calc.charge.AirflowPerTon;
+import readback.calc.charge.Correction;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
@@ -80,7 +83,12 @@ final class Reports {
                             .map(each -> findings.suspects(judgement, each))
                             .orElse(List.of());
                     messages.addAll(suspects);
-                    assessment.correction().ifPresent(each -> messages.addAll(findings.correction(each)));
+                    assessment.correction().ifPresent(each -> {
+                        messages.addAll(findings.correction(each));
+                        if (each.basis() == Correction.Basis.BY_WEIGHT) {
+                            Cylinders.depth(assessment).ifPresent(messages::add);
+                        }
+                    });
                     assessment
                             .early()
                             .ifPresent(missing -> messages.add(
@@ -93,6 +101,19 @@ final class Reports {
     }
 
     private Optional<Report> airflow() {
+        OptionalDouble perTon = AirflowPerTon.of(assessment.readings());
+        if (perTon.isPresent()) {
+            String outcome = AirflowPerTon.enough(perTon.getAsDouble()) ? "enough" : "too-little-air";
+            long rounded = Math.round(perTon.getAsDouble());
+            return Optional.of(new Report(
+                    "airflow " + outcome + " cfm-per-ton=" + rounded,
+                    List.of(
+                            Message.of("airflow.per-ton")
+                                    .with(
+                                            "value",
+                                            new Fact.Amount(BigDecimal.valueOf(rounded), Unit.CUBIC_FOOT_PER_MINUTE)),
+                            Message.of("airflow." + outcome))));
+        }
         Optional<Temperature> dry = assessment.readings().temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wet = assessment.readings().temperature(Quantity.RETURN_WET_BULB);
         Optional<Temperature> supply = assessment.readings().temperature(Quantity.SUPPLY_DRY_BULB);

@@ -2,18 +2,25 @@ package readback.assistant.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import readback.assistant.record.About;
 import readback.calc.quantity.Quantity;
 
 /**
- * The record set that the rules for servicing ask for. What the session does not tell is left blank, to be filled in by
- * hand: an invented or silently missing entry would be worse than a blank line.
+ * The record set that the rules for servicing ask for, as far as a session can tell it. What this one does not tell is
+ * left blank, to be filled in by hand: an invented or silently missing entry would be worse than a blank line. Parts
+ * replaced stand in the notes; a leak rate needs the additions of a year, over all sessions of the equipment.
  *
  * <p>Sources: U.S. 40 CFR 82.157(l)(2) (service record), 82.156(a)(3) (disposal), 82.161 (certificate), 84.106 (leak
  * repair from 2026, with its exemption of residential and light commercial cooling), Regulation (EU) 2024/573 articles
  * 4 to 7; all from memory, to be checked against the current text. Record years: 3 in the U.S., 5 in the E.U.
  */
 final class ServiceRecord {
+
+    /** The step that asks at the end. */
+    private static final String CAPS_AND_LEAKS = "caps-and-leaks";
+
+    private static final List<String> TESTS = List.of("pressure-test", "evacuation");
 
     private ServiceRecord() {}
 
@@ -45,7 +52,9 @@ final class ServiceRecord {
                 new Line("appliance", report.about(About.APPLIANCE)),
                 new Line("refrigerant", report.answer("refrigerant")),
                 new Line("full-charge", report.answer(Quantity.NAMEPLATE_CHARGE.name())),
-                new Line("full-charge-how", report.answer("charge-source")),
+                new Line(
+                        "full-charge-how",
+                        report.answer(Quantity.NAMEPLATE_CHARGE.name()).map(any -> texts.label("service.from-plate"))),
                 new Line(
                         "added",
                         Optional.of(figures.shown(report.moves().balance().added()))),
@@ -58,11 +67,11 @@ final class ServiceRecord {
                                 ? Optional.of(cylinders(report)).filter(text -> !text.isEmpty())
                                 : report.about(About.CYLINDER)),
                 new Line("reason", reason(texts, report)),
-                new Line("parts", report.answer("parts")),
-                new Line("leak-test", report.answer("leak-test")),
-                new Line("leak-rate", report.answer("leak-rate")),
-                new Line("verification", report.answer("verification-test")),
-                new Line("destination", report.answer("destination")));
+                new Line(
+                        "leak-test",
+                        report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.leak-test." + answer))),
+                new Line("verification", verification(report)),
+                new Line("destination", destination(texts, report)));
     }
 
     /** The verdict before the first movement. */
@@ -73,6 +82,22 @@ final class ServiceRecord {
                         .filter(round -> round.event() < first.event())
                         .reduce((earlier, later) -> later)
                         .map(round -> texts.verdict(round.kind())));
+    }
+
+    /** What was tested in this session besides: pressure and vacuum, as recorded. */
+    private static Optional<String> verification(JobReport report) {
+        String tests = report.results().stream()
+                .map(JobReport.Result::outcome)
+                .filter(outcome -> TESTS.stream().anyMatch(outcome::startsWith))
+                .collect(Collectors.joining("; "));
+        return Optional.of(tests).filter(text -> !text.isEmpty());
+    }
+
+    /** Into the cylinder that the header names; nowhere if nothing was recovered. */
+    private static Optional<String> destination(Texts texts, JobReport report) {
+        return report.moves().balance().recovered().kilograms() > 0
+                ? report.about(About.CYLINDER)
+                : Optional.of(texts.label("service.nothing-recovered"));
     }
 
     private static String cylinders(JobReport report) {

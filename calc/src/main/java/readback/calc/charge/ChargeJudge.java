@@ -51,6 +51,9 @@ public final class ChargeJudge {
         conditions.addAll(Conditions.failing(system, sound, evaporatingSaturation, denied));
         Set<Quantity> missing = missing(method, readings, target);
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
+        Verdict verdict = verdict(
+                system, readings, actual, target.target(), conditions, blocking(method, contradictions), missing);
+        Conditions.airflowNotShown(system, sound, verdict).ifPresent(conditions::add);
         return new Judgement(
                 method,
                 evaporatingSaturation,
@@ -58,14 +61,7 @@ public final class ChargeJudge {
                 superheat,
                 subcooling,
                 target.target(),
-                verdict(
-                        system,
-                        readings,
-                        actual,
-                        target.target(),
-                        conditions,
-                        blocking(method, contradictions),
-                        missing),
+                verdict,
                 method == ChargeMethod.SUBCOOLING
                         ? superheat.map(estimate -> ValveCheck.of(system, sound, estimate))
                         : Optional.empty(),

@@ -27,6 +27,10 @@ public enum Quantity {
     REFRIGERANT_RECOVERED(Dimension.MASS, Unit.OUNCE),
     /** The refrigerant cylinder as it stands on the scale, with what is in it. */
     CYLINDER_WEIGHT(Dimension.MASS, Unit.POUND),
+    /** Water capacity stamped on the recovery cylinder, WC. */
+    CYLINDER_WATER_CAPACITY(Dimension.MASS, Unit.POUND),
+    /** Tare stamped on the recovery cylinder, TW. */
+    CYLINDER_EMPTY_WEIGHT(Dimension.MASS, Unit.POUND),
     LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
     /** Line length that the nameplate charge already covers. */
     INCLUDED_LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
