@@ -35,17 +35,17 @@ final class Amounts {
      */
     record Amount(Reading reading, int end, double natural, boolean unitSaid) {}
 
-    private final Utterance utterance;
+    private final ParseChart utterance;
     private final Troubles troubles;
 
-    Amounts(Utterance utterance, Troubles troubles) {
+    Amounts(ParseChart utterance, Troubles troubles) {
         this.utterance = utterance;
         this.troubles = troubles;
     }
 
     /** Every reading of a named quantity that the number at a place can be; none if there is no number. */
     List<Amount> of(Item.Name name, int at) {
-        Optional<Utterance.NumberAt> number = numberAt(at);
+        Optional<ParseChart.NumberAt> number = numberAt(at);
         if (number.isEmpty()) {
             return List.of();
         }
@@ -58,14 +58,14 @@ final class Amounts {
 
     /** Where a number with or without a unit can end that starts at a place. */
     List<Integer> ends(int at) {
-        Optional<Utterance.NumberAt> number = numberAt(at);
+        Optional<ParseChart.NumberAt> number = numberAt(at);
         if (number.isEmpty()) {
             return List.of();
         }
         List<Integer> ends = new ArrayList<>(4);
         int end = number.get().end();
         ends.add(end);
-        for (Utterance.Match unit : units(end)) {
+        for (ParseChart.Match unit : units(end)) {
             add(ends, unit.end());
             if (unit.item() instanceof Item.UnitName named) {
                 Small small = smaller(unit.end(), named.unit());
@@ -83,17 +83,17 @@ final class Amounts {
         }
     }
 
-    private Optional<Utterance.NumberAt> numberAt(int at) {
+    private Optional<ParseChart.NumberAt> numberAt(int at) {
         return at < utterance.length() ? utterance.number(at) : Optional.empty();
     }
 
-    private List<Utterance.Match> units(int at) {
+    private List<ParseChart.Match> units(int at) {
         if (at >= utterance.length()) {
             return List.of();
         }
-        List<Utterance.Match> units = List.of();
-        for (Utterance.Match match : utterance.matches(at)) {
-            if (Utterance.isUnit(match.item())) {
+        List<ParseChart.Match> units = List.of();
+        for (ParseChart.Match match : utterance.matches(at)) {
+            if (ParseChart.isUnit(match.item())) {
                 units = units.isEmpty() ? new ArrayList<>(4) : units;
                 units.add(match);
             }
@@ -101,7 +101,7 @@ final class Amounts {
         return units;
     }
 
-    private List<SpokenNumber.Value> values(int at, Utterance.NumberAt number) {
+    private List<SpokenNumber.Value> values(int at, ParseChart.NumberAt number) {
         if (number.values().isEmpty()) {
             troubles.notANumber(at, number.end());
         }
@@ -113,7 +113,7 @@ final class Amounts {
         Unit unit = null;
         boolean foreign = false;
         boolean torn = false;
-        for (Utterance.Match match : units(at)) {
+        for (ParseChart.Match match : units(at)) {
             Unit fits = utterance.unit(match.item(), name);
             if (fits != null && match.end() > end) {
                 unit = fits;
@@ -184,11 +184,11 @@ final class Amounts {
             return null;
         }
         int from = utterance.word(at).equals("and") ? at + 1 : at;
-        Optional<Utterance.NumberAt> number = numberAt(from);
+        Optional<ParseChart.NumberAt> number = numberAt(from);
         if (number.isEmpty() || number.get().values().isEmpty()) {
             return null;
         }
-        for (Utterance.Match match : units(number.get().end())) {
+        for (ParseChart.Match match : units(number.get().end())) {
             if (match.item() instanceof Item.UnitName named && named.unit() == smaller) {
                 return new Small(number.get().values(), smaller, match.end());
             }

@@ -48,7 +48,7 @@ public final class Grammar {
      */
     public List<Interpretation> understand(String words, Expectation expectation) {
         List<String> tokens = Tokens.of(words, phrases);
-        return new Understanding(lexicon, new Utterance(tokens, expectation, phrases)).interpretations();
+        return new Understanding(lexicon, new ParseChart(tokens, expectation, phrases)).interpretations();
     }
 
     /**

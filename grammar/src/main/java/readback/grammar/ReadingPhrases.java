@@ -60,7 +60,7 @@ final class ReadingPhrases {
     }
 
     private static Set<String> taken(Lexicon lexicon, Expectation expectation) {
-        return Sides.askedByShortWords(expectation, lexicon.quantities())
+        return LineDisambiguation.askedByShortWords(expectation, lexicon.quantities())
                 .map(Quantity::dimension)
                 .filter(dimension -> dimension != Dimension.GAUGE_PRESSURE)
                 .map(dimension -> lexicon.quantities().values().stream()

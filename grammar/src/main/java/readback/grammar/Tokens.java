@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import readback.grammar.number.SpokenNumbers;
+import readback.grammar.number.NumberParser;
 
 /**
  * From words as they are heard or typed to the words that the grammar knows: lower case, no punctuation, figures apart
@@ -87,12 +87,12 @@ final class Tokens {
         if (inch < 0 || inch + 2 >= tokens.size() || !tokens.get(inch + 1).equals("and")) {
             return tokens;
         }
-        int end = SpokenNumbers.endOfRun(tokens, inch + 2);
+        int end = NumberParser.endOfRun(tokens, inch + 2);
         if (end == inch + 2) {
             return tokens;
         }
         boolean article = inch > 0 && List.of("a", "an").contains(tokens.get(inch - 1));
-        boolean counted = inch > 0 && SpokenNumbers.endOfRun(tokens, inch - 1) == inch;
+        boolean counted = inch > 0 && NumberParser.endOfRun(tokens, inch - 1) == inch;
         List<String> said = new ArrayList<>(tokens.subList(0, article ? inch - 1 : inch));
         if (!counted) {
             said.add("one");

@@ -16,12 +16,12 @@ final class Troubles {
     /** Letters of a quotation. */
     private static final int LONGEST = 60;
 
-    private final Utterance utterance;
+    private final ParseChart utterance;
     private int furthest = -1;
     private int rank = -1;
     private Supplier<Meaning.NotUnderstood> reason;
 
-    Troubles(Utterance utterance) {
+    Troubles(ParseChart utterance) {
         this.utterance = utterance;
         this.reason = () ->
                 new Meaning.NotUnderstood(quoted(utterance.words(0, utterance.length())), "I did not understand that.");

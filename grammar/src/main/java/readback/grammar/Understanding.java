@@ -24,11 +24,11 @@ final class Understanding {
     static final String UNKNOWN = "unknown";
 
     private final Lexicon lexicon;
-    private final Utterance utterance;
+    private final ParseChart utterance;
     private final Troubles troubles;
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
 
-    Understanding(Lexicon lexicon, Utterance utterance) {
+    Understanding(Lexicon lexicon, ParseChart utterance) {
         this.lexicon = lexicon;
         this.utterance = utterance;
         this.troubles = new Troubles(utterance);
@@ -68,7 +68,7 @@ final class Understanding {
 
     private boolean note() {
         int end = 0;
-        for (Utterance.Match match : utterance.matches(0)) {
+        for (ParseChart.Match match : utterance.matches(0)) {
             if (utterance.isSmall(match, Item.Word.NOTE)) {
                 end = match.end();
             }
@@ -89,7 +89,7 @@ final class Understanding {
         if (at >= utterance.length()) {
             return;
         }
-        for (Utterance.Match match : utterance.matches(at)) {
+        for (ParseChart.Match match : utterance.matches(at)) {
             Item item = match.item();
             boolean last = match.end() == utterance.length() || (loosely && nothingAfter(match.end()));
             double polite = match.end() == utterance.length() ? score : score * POLITE;
@@ -114,7 +114,7 @@ final class Understanding {
         if (at == utterance.length()) {
             return true;
         }
-        for (Utterance.Match match : utterance.matches(at)) {
+        for (ParseChart.Match match : utterance.matches(at)) {
             if (utterance.isSmall(match, Item.Word.FILLER) && nothingAfter(match.end())) {
                 return true;
             }
@@ -149,7 +149,7 @@ final class Understanding {
             if (place >= utterance.length()) {
                 continue;
             }
-            for (Utterance.Match match : utterance.matches(place)) {
+            for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name && !name.unitOnly() && match.end() == utterance.length()) {
                     found.merge(
                             new Meaning.Ordered(
@@ -166,7 +166,7 @@ final class Understanding {
             if (place >= utterance.length()) {
                 continue;
             }
-            for (Utterance.Match match : utterance.matches(place)) {
+            for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Option option
                         && option.set().equals(set)
                         && match.end() == utterance.length()) {
@@ -177,14 +177,14 @@ final class Understanding {
     }
 
     private void saturationQuestion() {
-        for (Utterance.Match match : utterance.matches(0)) {
+        for (ParseChart.Match match : utterance.matches(0)) {
             if (utterance.isSmall(match, Item.Word.SATURATION) && match.end() < utterance.length()) {
                 utterance.number(match.end()).ifPresent(number -> saturationAt(match.end(), number));
             }
         }
     }
 
-    private void saturationAt(int at, Utterance.NumberAt number) {
+    private void saturationAt(int at, ParseChart.NumberAt number) {
         if (number.values().isEmpty()) {
             troubles.notANumber(at, number.end());
             return;

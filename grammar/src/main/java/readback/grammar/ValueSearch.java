@@ -24,23 +24,23 @@ final class ValueSearch {
     /** Ample for every utterance of the phrases; keeps nonsense from branching without end. */
     private static final int MOST_STEPS = 4_000;
 
-    private final Utterance utterance;
+    private final ParseChart utterance;
     private final Map<Quantity, QuantityWords> quantities;
     private final Troubles troubles;
     private final Amounts amounts;
-    private final Sides sides;
+    private final LineDisambiguation sides;
     private final List<Reading> readings = new ArrayList<>(4);
-    private final List<Sides.Naming> namings = new ArrayList<>(4);
+    private final List<LineDisambiguation.Naming> namings = new ArrayList<>(4);
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
     private int steps;
     private boolean correcting;
 
-    ValueSearch(Utterance utterance, Map<Quantity, QuantityWords> quantities, Troubles troubles) {
+    ValueSearch(ParseChart utterance, Map<Quantity, QuantityWords> quantities, Troubles troubles) {
         this.utterance = utterance;
         this.quantities = quantities;
         this.troubles = troubles;
         this.amounts = new Amounts(utterance, troubles);
-        this.sides = new Sides(utterance, quantities);
+        this.sides = new LineDisambiguation(utterance, quantities);
     }
 
     /** Each meaning with the score of its most natural way. */
@@ -90,7 +90,7 @@ final class ValueSearch {
             }
             return;
         }
-        for (Utterance.Match match : utterance.matches(at)) {
+        for (ParseChart.Match match : utterance.matches(at)) {
             if (!(match.item() instanceof Item.Small item)) {
                 continue;
             }
@@ -118,7 +118,7 @@ final class ValueSearch {
     }
 
     private void named(int at, double score, boolean replacing) {
-        for (Utterance.Match match : utterance.matches(at)) {
+        for (ParseChart.Match match : utterance.matches(at)) {
             if (match.item() instanceof Item.Name name) {
                 for (int place : utterance.afterOptional(match.end(), Item.Word.LINK)) {
                     for (Amounts.Amount amount : amounts.of(clear(name), place)) {
@@ -161,7 +161,7 @@ final class ValueSearch {
             return;
         }
         for (Amounts.Amount amount : amounts.of(new Item.Name(words(quantity.get()), 1, false), at)) {
-            take(amount, Optional.of(Sides.Naming.PLAIN), score, replacing);
+            take(amount, Optional.of(LineDisambiguation.Naming.PLAIN), score, replacing);
         }
     }
 
@@ -191,7 +191,7 @@ final class ValueSearch {
             if (place >= utterance.length()) {
                 continue;
             }
-            for (Utterance.Match match : utterance.matches(place)) {
+            for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name) {
                     double natural = score * NUMBER_FIRST * weight(name);
                     for (Amounts.Amount amount : amounts.of(clear(name), at)) {
@@ -210,14 +210,14 @@ final class ValueSearch {
         }
     }
 
-    private Optional<Sides.Naming> naming(int at, Utterance.Match match, Item.Name name, Amounts.Amount amount) {
+    private Optional<LineDisambiguation.Naming> naming(int at, ParseChart.Match match, Item.Name name, Amounts.Amount amount) {
         return correcting && name.unitOnly() && !amount.unitSaid()
                 ? Optional.empty()
                 : sides.naming(at, match, name, amount);
     }
 
     /** Goes on with a reading; not where its name does not mean it. */
-    private void take(Amounts.Amount amount, Optional<Sides.Naming> naming, double before, boolean replacing) {
+    private void take(Amounts.Amount amount, Optional<LineDisambiguation.Naming> naming, double before, boolean replacing) {
         if (naming.isEmpty()) {
             return;
         }

@@ -12,7 +12,7 @@ import readback.calc.quantity.Unit;
 import readback.grammar.Prior.Grade;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.QuantityWords;
-import readback.grammar.number.SpokenNumbers;
+import readback.grammar.number.NumberParser;
 
 /**
  * Weighs what may have been meant by one utterance: the recogniser's alternatives by their confidence, what the model
@@ -177,9 +177,9 @@ final class Weighing {
         }
         int at = 0;
         while (at < tokens.size()) {
-            int end = SpokenNumbers.endOfRun(tokens, at);
+            int end = NumberParser.endOfRun(tokens, at);
             boolean article = end == at && tokens.get(at).equals("a");
-            if (article && SpokenNumbers.endOfRun(tokens, at + 1) > at + 1) {
+            if (article && NumberParser.endOfRun(tokens, at + 1) > at + 1) {
                 return true;
             }
             if (end == at + 2 && digit(tokens, at) && digit(tokens, at + 1)) {
@@ -191,7 +191,7 @@ final class Weighing {
     }
 
     private static boolean digit(List<String> tokens, int at) {
-        return SpokenNumbers.values(tokens, at, at + 1).stream()
+        return NumberParser.values(tokens, at, at + 1).stream()
                 .anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 

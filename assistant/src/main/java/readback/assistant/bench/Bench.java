@@ -20,7 +20,7 @@ public final class Bench {
     private final Dialogue dialogue;
     private final long start;
     private final Level level;
-    private final Units units = new Units();
+    private final BuiltUnits units = new BuiltUnits();
 
     /** @param start from which the generator of each call begins */
     public Bench(Dialogue dialogue, long start, Level level) {
@@ -45,9 +45,9 @@ public final class Bench {
         }
         List<String> lines = new ArrayList<>();
         lines.add(count + " calls at simulated units, start number " + start + ", level " + ConstantName.of(level));
-        lines.addAll(new Table(outcomes).lines());
+        lines.addAll(new OutcomeTable(outcomes).lines());
         lines.add("");
-        lines.addAll(new Shares(outcomes).lines());
+        lines.addAll(new JudgementShares(outcomes).lines());
         return lines;
     }
 

@@ -10,7 +10,7 @@ import java.util.function.BiConsumer;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
 import readback.calc.caution.CautionRule;
@@ -50,7 +50,7 @@ final class Call {
         this.site = new Site(drawn);
         this.technician = new Technician(drawn, level, site);
         this.listener = listener;
-        this.turn = dialogue.begin(new Event.Started(now, Settings.STANDARD));
+        this.turn = dialogue.begin(new Event.Started(now, SessionSettings.STANDARD));
         this.untouched = turn.state().assessment();
         listener.accept("", turn);
     }

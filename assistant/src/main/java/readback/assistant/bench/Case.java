@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
-import readback.calc.charge.ChargeMethod;
-import readback.calc.charge.SuperheatTable;
+import readback.calc.measurement.ChargeMethod;
 import readback.calc.plant.AirConditioner;
-import readback.calc.plant.Instruments;
+import readback.calc.plant.InstrumentSet;
 import readback.calc.plant.OperatingPoint;
 import readback.calc.plant.PlantFault;
 import readback.calc.plant.TrainingUnit;
 import readback.calc.plant.Weather;
 import readback.calc.quantity.Temperature;
+import readback.calc.targets.SuperheatTable;
 
 /**
  * One service call before it begins. The same numbers always draw the same case, whatever was drawn before.
@@ -33,7 +33,7 @@ record Case(
         AirConditioner unit,
         Weather weather,
         Truth truth,
-        Instruments instruments,
+        InstrumentSet instruments,
         long scatter,
         int drawnAgain) {
 
@@ -44,9 +44,9 @@ record Case(
     private static final double CHARGE_FAULTS = 0.5;
     private static final double SOUND = 0.25;
 
-    static Case draw(long start, int number, Units units) {
+    static Case draw(long start, int number, BuiltUnits units) {
         RandomGenerator chance = new SplittableRandom(start * APART + number);
-        Instruments instruments = chance.nextDouble() < DIALS ? Instruments.dial() : Instruments.digital();
+        InstrumentSet instruments = chance.nextDouble() < DIALS ? InstrumentSet.dial() : InstrumentSet.digital();
         double kind = chance.nextDouble();
         for (int again = 0; ; again++) {
             TrainingUnit training = any(List.of(TrainingUnit.values()), chance);

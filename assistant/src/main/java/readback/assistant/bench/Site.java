@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
+import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
-import readback.calc.caution.Cautions;
 import readback.calc.diagnosis.Finding;
 import readback.calc.plant.Inspection;
 import readback.calc.plant.Measurands;
@@ -98,10 +98,10 @@ final class Site {
         Temperature coil = drawn.unit().plate().refrigerant().dewTemperature(now.suctionPressure());
         TemperatureDifference superheat = now.suctionLine().minus(coil);
         List<CautionRule> rules = new ArrayList<>();
-        if (superheat.compareTo(Cautions.LEAST_SAFE_SUPERHEAT) < 0) {
+        if (superheat.compareTo(CautionFinder.LEAST_SAFE_SUPERHEAT) < 0) {
             rules.add(CautionRule.LIQUID_AT_COMPRESSOR);
         }
-        if (coil.compareTo(Cautions.FREEZING) < 0) {
+        if (coil.compareTo(CautionFinder.FREEZING) < 0) {
             rules.add(CautionRule.COIL_BELOW_FREEZING);
         }
         return rules;

@@ -4,14 +4,14 @@ import java.util.Locale;
 import java.util.Optional;
 import readback.calc.diagnosis.Fault;
 import readback.calc.name.ConstantName;
-import readback.calc.plant.Faults;
+import readback.calc.plant.FaultSet;
 import readback.calc.plant.PlantFault;
 
 /**
  * What is wrong with a unit.
  *
  * @param fault empty for a sound unit
- * @param size as in {@link Faults}; zero for a sound unit
+ * @param size as in {@link FaultSet}; zero for a sound unit
  */
 record Truth(Optional<PlantFault> fault, double size) {
 
@@ -42,8 +42,8 @@ record Truth(Optional<PlantFault> fault, double size) {
         return fault.fault().isCharge();
     }
 
-    Faults faults() {
-        return fault.map(known -> Faults.of(known, size)).orElse(Faults.none());
+    FaultSet faults() {
+        return fault.map(known -> FaultSet.of(known, size)).orElse(FaultSet.none());
     }
 
     boolean sound() {

@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.Ear;
 import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Recording;
@@ -72,7 +72,7 @@ public final class DemoCommand implements Callable<Integer> {
         try (Ear listening = ear.open(desk.grammar(), console)) {
             SessionRunner.Plan plan = new SessionRunner.Plan(
                     // the recorded calls do not tell it
-                    session.settings().knowing(Settings.SEA_LEVEL),
+                    session.settings().knowing(SessionSettings.SEA_LEVEL),
                     session.sessions(),
                     session.keeping(),
                     speaker,

@@ -1,7 +1,7 @@
 package readback.assistant.command;
 
 import java.util.List;
-import readback.assistant.dialogue.ChecklistFaults;
+import readback.assistant.dialogue.ChecklistValidator;
 import readback.assistant.dialogue.Dialogue;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
@@ -14,7 +14,7 @@ record Desk(Grammar grammar, Checklists checklists, Wording wording, Dialogue di
         Grammar grammar = Grammar.standard();
         Checklists checklists = Checklists.standard();
         Wording wording = Wording.english();
-        List<String> faults = ChecklistFaults.of(checklists, grammar.choices(), wording::has);
+        List<String> faults = ChecklistValidator.of(checklists, grammar.choices(), wording::has);
         if (!faults.isEmpty()) {
             throw new CommandFailure("This build of Readback is not sound: " + String.join("; ", faults)
                     + ". Build it again from a clean checkout, or install it anew.");

@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
 import readback.assistant.record.RecordUnavailableException;
@@ -23,7 +23,7 @@ import readback.assistant.screen.Layout;
 import readback.assistant.screen.Palette;
 import readback.assistant.screen.PlainFace;
 import readback.assistant.screen.ScreenTexts;
-import readback.assistant.screen.Strokes;
+import readback.assistant.screen.StrokeReader;
 import readback.assistant.screen.TerminalFace;
 import readback.assistant.session.Audience;
 import readback.assistant.session.PlainAudience;
@@ -69,7 +69,7 @@ final class LiveCheck {
     private record Ready(
             Wishes wishes,
             Optional<SessionRecord.Resumption> resumption,
-            Settings settings,
+            SessionSettings settings,
             Ear ear,
             Voice voice,
             Consumer<String> out) {}
@@ -102,10 +102,10 @@ final class LiveCheck {
     }
 
     /** The settings that a recorded session was begun with. */
-    private static Settings settings(SessionRecord.Resumption resumption) {
+    private static SessionSettings settings(SessionRecord.Resumption resumption) {
         return resumption.session().entries().get(0).event() instanceof Event.Started started
                 ? started.settings()
-                : Settings.STANDARD;
+                : SessionSettings.STANDARD;
     }
 
     private static Voice voice(CompletableFuture<Voice> opening) {
@@ -146,7 +146,7 @@ final class LiveCheck {
             LiveSession running = live(ready, face, texts);
             terminal.handle(Terminal.Signal.WINCH, signal -> running.resize());
             terminal.handle(Terminal.Signal.INT, signal -> running.end());
-            try (Strokes strokes = new Strokes(terminal, running::strike, running::end)) {
+            try (StrokeReader strokes = new StrokeReader(terminal, running::strike, running::end)) {
                 strokes.start();
                 run(running, ready, List.of());
             }
@@ -254,7 +254,7 @@ final class LiveCheck {
     }
 
     /** What the checklist of the job will say, as the voice says it. */
-    private List<String> standing(Settings settings) {
+    private List<String> standing(SessionSettings settings) {
         List<String> keys = new ArrayList<>(OFTEN);
         desk.checklists()
                 .job(settings.job())

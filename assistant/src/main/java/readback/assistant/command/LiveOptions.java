@@ -8,7 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.live.ListeningMode;
 import readback.assistant.live.LiveSession;
-import readback.assistant.microphone.Microphones;
+import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Mouth;
@@ -77,12 +77,12 @@ final class LiveOptions {
     @SuppressWarnings("UnusedVariable")
     private @Nullable Path settings;
 
-    Microphones.Socket microphone() {
-        return Microphones.named(Optional.ofNullable(microphone));
+    MicrophoneFinder.Socket microphone() {
+        return MicrophoneFinder.named(Optional.ofNullable(microphone));
     }
 
     boolean hasMicrophone() {
-        return Microphones.there(Optional.ofNullable(microphone));
+        return MicrophoneFinder.there(Optional.ofNullable(microphone));
     }
 
     Loudspeaker loudspeaker() {

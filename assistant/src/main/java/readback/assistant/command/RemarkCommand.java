@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 
 /** Adds a supervisor's remark beside a session's record. */
 @Command(
@@ -49,14 +49,14 @@ public final class RemarkCommand implements Callable<Integer> {
             throw new CommandFailure(
                     "A remark has " + LONGEST + " characters at most, this one has " + text.length() + ": shorten it.");
         }
-        RecordedSession recorded = RecordedSessions.read(session);
+        RecordedSession recorded = SessionFiles.read(session);
         try {
-            Remarks.add(recorded, clock.instant(), by, text);
+            RemarkFile.add(recorded, clock.instant(), by, text);
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
         console.out()
-                .println("Remark: " + recorded.folder().resolve(Remarks.FILE) + ", on the record " + recorded.hash());
+                .println("Remark: " + recorded.folder().resolve(RemarkFile.FILE) + ", on the record " + recorded.hash());
         recorded.fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
         return 0;
     }

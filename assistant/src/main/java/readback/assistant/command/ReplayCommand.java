@@ -84,7 +84,7 @@ public final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        RecordedSession recorded = RecordedSessions.readWithEvents(session);
+        RecordedSession recorded = SessionFiles.readWithEvents(session);
         return verify ? verified(recorded) : shown(recorded);
     }
 

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportJson;
 import readback.assistant.report.ReportPage;
@@ -59,7 +59,7 @@ public final class ReportCommand implements Callable<Integer> {
         if (page == null && csv == null && json == null) {
             throw new CommandFailure("Say what to write: -o FILE for the page, --csv FILE or --json FILE for a table.");
         }
-        RecordedSession recorded = RecordedSessions.readWithEvents(session);
+        RecordedSession recorded = SessionFiles.readWithEvents(session);
         Desk desk = Desk.standard();
         JobReport report;
         try {
@@ -68,7 +68,7 @@ public final class ReportCommand implements Callable<Integer> {
                     desk.wording(),
                     Fingerprints.of(desk.checklists()),
                     recorded,
-                    Remarks.on(recorded));
+                    RemarkFile.on(recorded));
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
@@ -82,7 +82,7 @@ public final class ReportCommand implements Callable<Integer> {
 
     private void write(@Nullable Path file, String text) {
         if (file != null) {
-            RecordedSessions.write(file, text);
+            SessionFiles.write(file, text);
             console.out().println("Written: " + file);
         }
     }

@@ -9,7 +9,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import readback.assistant.selfcheck.Finding;
+import readback.assistant.selfcheck.CheckResult;
 import readback.assistant.selfcheck.SelfCheck;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Voice;
@@ -49,7 +49,7 @@ public final class SelfcheckCommand implements Callable<Integer> {
                 Loudspeaker loudspeaker = live.loudspeaker()) {
             SelfCheck check = new SelfCheck(new SelfCheck.Equipment(
                     ear::tryOpen, live.microphone(), speaking, loudspeaker, session.sessions()));
-            List<Finding> findings = check.run(finding -> {
+            List<CheckResult> findings = check.run(finding -> {
                 if (!json) {
                     print(finding);
                 }
@@ -57,11 +57,11 @@ public final class SelfcheckCommand implements Callable<Integer> {
             if (json) {
                 console.out().println(json(findings));
             }
-            return findings.stream().anyMatch(finding -> finding.grade() == Finding.Grade.BAD) ? 1 : 0;
+            return findings.stream().anyMatch(finding -> finding.grade() == CheckResult.Grade.BAD) ? 1 : 0;
         }
     }
 
-    private void print(Finding finding) {
+    private void print(CheckResult finding) {
         console.out()
                 .println(String.format(
                         Locale.ROOT,
@@ -75,7 +75,7 @@ public final class SelfcheckCommand implements Callable<Integer> {
         console.out().flush();
     }
 
-    private static String json(List<Finding> findings) {
+    private static String json(List<CheckResult> findings) {
         ObjectNode result = new ObjectMapper().createObjectNode();
         ArrayNode list = result.putArray("findings");
         findings.forEach(finding -> list.addObject()

@@ -11,12 +11,12 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.About;
 import readback.assistant.record.AudioBudget;
-import readback.calc.charge.Limits;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
+import readback.calc.measurement.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
@@ -143,8 +143,8 @@ final class SessionOptions {
                 : Path.of(home, ".local", "share", "readback", "sessions");
     }
 
-    Settings settings() {
-        return new Settings(
+    SessionSettings settings() {
+        return new SessionSettings(
                 job(),
                 units(units),
                 brief,

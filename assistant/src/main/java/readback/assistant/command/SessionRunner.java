@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
 import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
@@ -91,7 +91,7 @@ final class SessionRunner {
     /** The first answer would pay for loading everything that takes part; the dialogue is pure, so it can rehearse. */
     private void warmUp() {
         State state = desk.dialogue()
-                .begin(new Event.Started(Instant.EPOCH, Settings.STANDARD))
+                .begin(new Event.Started(Instant.EPOCH, SessionSettings.STANDARD))
                 .state();
         for (String words : REHEARSED) {
             Event.Heard heard = new Event.Heard(Instant.EPOCH, Event.Source.KEYS, List.of(Hypothesis.typed(words)));
@@ -147,7 +147,7 @@ final class SessionRunner {
 
     /** What a run needs besides its input. */
     record Plan(
-            Settings settings,
+            SessionSettings settings,
             Path sessions,
             SessionOptions.Keeping keeping,
             Optional<VoiceOptions.Speaker> speaker,

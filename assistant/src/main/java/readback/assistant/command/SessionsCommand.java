@@ -19,7 +19,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.archive.Archive;
-import readback.assistant.archive.Choice;
+import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.SummaryLine;
 import readback.assistant.archive.Sums;
@@ -120,7 +120,7 @@ public final class SessionsCommand implements Callable<Integer> {
         if (!Files.isDirectory(dir)) {
             throw new CommandFailure("There is no folder '" + dir + "': name the folder that holds the sessions.");
         }
-        Choice choice = choice();
+        SessionFilter choice = choice();
         Sums sums = new Sums();
         IndexPage page = new IndexPage(Wording.english(), MOST_ROWS_IN_PAGE);
         Archive archive = check ? Archive.in(dir).checked() : Archive.in(dir);
@@ -134,7 +134,7 @@ public final class SessionsCommand implements Callable<Integer> {
                 print(sums);
             }
             if (html != null) {
-                RecordedSessions.write(html, page.page(choice, sums, listing, clock.instant()));
+                SessionFiles.write(html, page.page(choice, sums, listing, clock.instant()));
                 console.out().println("Written: " + html);
             }
             return 0;
@@ -143,7 +143,7 @@ public final class SessionsCommand implements Callable<Integer> {
         }
     }
 
-    private Archive.Listing list(Archive archive, Choice choice, Sums sums, IndexPage page) throws IOException {
+    private Archive.Listing list(Archive archive, SessionFilter choice, Sums sums, IndexPage page) throws IOException {
         if (export == null) {
             return archive.each(summary -> {
                 if (choice.takes(summary)) {
@@ -221,8 +221,8 @@ public final class SessionsCommand implements Callable<Integer> {
                         amount.recoveredKilograms()));
     }
 
-    private Choice choice() {
-        Choice choice = Choice.ALL;
+    private SessionFilter choice() {
+        SessionFilter choice = SessionFilter.ALL;
         choice = from == null ? choice : choice.from(day("--from", from));
         choice = to == null ? choice : choice.before(day("--to", to).plusSeconds(24 * 60 * 60));
         choice = verdict == null ? choice : choice.verdict(verdict.toLowerCase(Locale.ROOT));

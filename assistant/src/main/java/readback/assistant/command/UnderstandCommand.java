@@ -53,7 +53,7 @@ public final class UnderstandCommand implements Callable<Integer> {
     public Integer call() {
         Grammar grammar = Grammar.standard();
         UnitSetting setting = SessionOptions.units(units);
-        Expectation expectation = Expectations.named(step, setting, grammar);
+        Expectation expectation = NamedStep.named(step, setting, grammar);
         if (!words.isEmpty()) {
             console.out().println(line(grammar, String.join(" ", words), expectation));
             return 0;

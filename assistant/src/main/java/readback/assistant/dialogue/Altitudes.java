@@ -20,7 +20,7 @@ final class Altitudes {
 
     /** The height that was said in words; empty where the choice is of something else. */
     static Optional<Reading> said(Meaning.Choice choice) {
-        return choice.choice().equals(CHOICE) ? Optional.of(Settings.SEA_LEVEL) : Optional.empty();
+        return choice.choice().equals(CHOICE) ? Optional.of(SessionSettings.SEA_LEVEL) : Optional.empty();
     }
 
     /** What may be said in words at a step. */

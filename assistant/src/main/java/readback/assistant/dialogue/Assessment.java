@@ -14,19 +14,13 @@ import java.util.Set;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Caution;
-import readback.calc.caution.Cautions;
-import readback.calc.charge.Condition;
+import readback.calc.caution.CautionFinder;
 import readback.calc.charge.Correction;
-import readback.calc.charge.Grade;
-import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.LiquidReturn;
-import readback.calc.charge.MeteringDevice;
-import readback.calc.charge.Plausibility;
-import readback.calc.charge.Readings;
-import readback.calc.charge.SystemUnderTest;
 import readback.calc.charge.UnknownAltitude;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Advice;
 import readback.calc.diagnosis.Advisor;
 import readback.calc.diagnosis.Diagnosis;
@@ -35,7 +29,13 @@ import readback.calc.diagnosis.NextObservation;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.MeteringDevice;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.name.ConstantName;
+import readback.calc.plausibility.Grade;
+import readback.calc.plausibility.Plausibility;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Mass;
@@ -43,15 +43,15 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
+import readback.prompts.checklist.ConditionContext;
 import readback.prompts.checklist.Job;
-import readback.prompts.checklist.Situation;
 
 /**
  * What is known, and what calc makes of it: the answers so far, what was set and done, and the judgement that follows.
  * The one place where answers become typed readings. Immutable; the judgement is worked out once, when it is first
  * asked for.
  */
-public final class Assessment implements Situation {
+public final class Assessment implements ConditionContext {
 
     /** Slot of the refrigerant; its options are ASHRAE designations. */
     public static final String REFRIGERANT = "refrigerant";
@@ -76,7 +76,7 @@ public final class Assessment implements Situation {
 
     private static final Advisor ADVISOR = new Advisor();
 
-    private final Settings settings;
+    private final SessionSettings settings;
     private final List<String> jobs;
     private final Sheet sheet;
     private final List<Round> rounds;
@@ -100,7 +100,7 @@ public final class Assessment implements Situation {
      * @param sheet what was answered
      * @param rounds measurements that were acted on, oldest first
      */
-    Assessment(Settings settings, List<String> jobs, Sheet sheet, List<Round> rounds) {
+    Assessment(SessionSettings settings, List<String> jobs, Sheet sheet, List<Round> rounds) {
         this.settings = settings;
         this.jobs = List.copyOf(jobs);
         this.sheet = sheet;
@@ -117,7 +117,7 @@ public final class Assessment implements Situation {
                         .measuredWith(InstrumentAccuracy.statedIn(readings))));
     }
 
-    Settings settings() {
+    SessionSettings settings() {
         return settings;
     }
 
@@ -133,7 +133,7 @@ public final class Assessment implements Situation {
         return rounds;
     }
 
-    Assessment with(Settings next) {
+    Assessment with(SessionSettings next) {
         return new Assessment(next, jobs, sheet, rounds);
     }
 
@@ -308,14 +308,14 @@ public final class Assessment implements Situation {
                 .map(nitrogen -> readback.calc.caution.Situation.pressureTest(
                         nitrogen.gaugePressure(),
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
-                .ifPresent(test -> cautions.addAll(Cautions.in(test)));
+                .ifPresent(test -> cautions.addAll(CautionFinder.in(test)));
         cautions.addAll(Cylinders.cautions(this));
         return cautions;
     }
 
     /** What the readings call for while the metering device, and perhaps the refrigerant, is not known yet. */
     private List<Caution> withoutDevice() {
-        return LiquidReturn.cautions(refrigerant, air, readings, Cautions.LEAST_SAFE_SUPERHEAT);
+        return LiquidReturn.cautions(refrigerant, air, readings, CautionFinder.LEAST_SAFE_SUPERHEAT);
     }
 
     /** How likely a value is beside what is known. What is weighed into an empty system is a whole charge. */

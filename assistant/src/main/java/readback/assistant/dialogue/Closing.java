@@ -103,7 +103,7 @@ final class Closing {
             draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
                     .with(
                             "amount",
-                            Findings.mass(
+                            JudgementMessages.mass(
                                     Mass.kilograms(Math.abs(moved.kilograms())),
                                     draft.state().settings().units())));
         }

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.caution.Caution;
+import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
-import readback.calc.caution.Cautions;
 import readback.calc.caution.Situation;
-import readback.calc.charge.Readings;
 import readback.calc.fluid.SafetyClass;
+import readback.calc.measurement.Readings;
 import readback.calc.procedure.RecoveryCylinder;
 import readback.calc.procedure.RecoveryLevel;
 import readback.calc.quantity.GaugePressure;
@@ -40,14 +40,14 @@ final class Cylinders {
         return cylinder(assessment)
                 .flatMap(cylinder -> mass(assessment, Quantity.CYLINDER_WEIGHT).map(cylinder::room))
                 .map(room -> Message.of("cylinder.room")
-                        .with("room", Findings.mass(room, assessment.settings().units())));
+                        .with("room", JudgementMessages.mass(room, assessment.settings().units())));
     }
 
     /** The caution about a cylinder at its limit. */
     static List<Caution> cautions(Assessment assessment) {
         return cylinder(assessment)
                 .flatMap(cylinder -> mass(assessment, Quantity.CYLINDER_WEIGHT).map(cylinder::share))
-                .map(share -> Cautions.in(Situation.recovery(assessment.refrigerant(), share)).stream()
+                .map(share -> CautionFinder.in(Situation.recovery(assessment.refrigerant(), share)).stream()
                         .filter(caution -> caution.rule() == CautionRule.CYLINDER_OVERFILL)
                         .toList())
                 .orElse(List.of());

@@ -4,9 +4,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import readback.calc.charge.Grade;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
+import readback.calc.plausibility.Grade;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.UnitSetting;
@@ -59,7 +59,7 @@ public final class Dialogue {
         return proceed(draft);
     }
 
-    private static void settings(Draft draft, Settings settings) {
+    private static void settings(Draft draft, SessionSettings settings) {
         settings.refrigerant()
                 .ifPresent(designation -> draft.become(draft.sheet()
                         .with(
@@ -86,7 +86,7 @@ public final class Dialogue {
             return draft.turn(Optional.empty());
         }
         if (event instanceof Event.Heard heard) {
-            return heard(draft, heard, Patience.away(state, event.at()));
+            return heard(draft, heard, NoInputTimeout.away(state, event.at()));
         }
         if (event instanceof Event.TimerElapsed elapsed) {
             return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
@@ -135,7 +135,7 @@ public final class Dialogue {
             assessment
                     .judgement()
                     .ifPresent(
-                            judgement -> messages.addAll(new Findings(units).why(judgement, assessment.diagnosis())));
+                            judgement -> messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis())));
         });
         return messages;
     }
@@ -154,7 +154,7 @@ public final class Dialogue {
     /** The question is asked again, then once more with where the work stands; after that nobody is nagged. */
     private Turn silence(Draft draft) {
         draft.understoodAs(Understood.Occurrence.SILENCE);
-        if (Patience.of(draft.state()).isEmpty()) {
+        if (NoInputTimeout.of(draft.state()).isEmpty()) {
             return draft.turn(Optional.of(listen(draft)));
         }
         if (draft.conversation().silences() == 0) {
@@ -312,7 +312,7 @@ public final class Dialogue {
     /** Cautions first, then our own question, then the verdict if it is due, then the next step. */
     private Turn proceed(Draft draft) {
         waiting.giveUp(draft);
-        Warning.warn(draft);
+        CautionGiver.warn(draft);
         if (draft.state().held()) {
             return draft.turn(Optional.of(listen(draft)));
         }
@@ -339,7 +339,7 @@ public final class Dialogue {
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
         if (first && step.task() instanceof Task.Prepare prepare) {
-            Warning.prepare(draft, prepare.activity());
+            CautionGiver.prepare(draft, prepare.activity());
         }
         if (step.task() instanceof Task.Await await) {
             waiting.begin(draft, step, await.duration());
@@ -425,6 +425,6 @@ public final class Dialogue {
     }
 
     private Effect.Listen listen(Draft draft) {
-        return new Effect.Listen(flow.expectation(draft.state()), Patience.of(draft.state()));
+        return new Effect.Listen(flow.expectation(draft.state()), NoInputTimeout.of(draft.state()));
     }
 }

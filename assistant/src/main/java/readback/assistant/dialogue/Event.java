@@ -12,7 +12,7 @@ public sealed interface Event {
     Instant at();
 
     /** The session begins. Always the first event. */
-    record Started(Instant at, Settings settings) implements Event {}
+    record Started(Instant at, SessionSettings settings) implements Event {}
 
     /** Where words came from. */
     enum Source {

@@ -4,11 +4,11 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
-import readback.calc.caution.Cautions;
 import readback.calc.caution.Situation;
 import readback.calc.charge.AirflowPerTon;
-import readback.calc.charge.Limits;
+import readback.calc.measurement.Limits;
 import readback.calc.procedure.VacuumCriterion;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -93,7 +93,7 @@ final class Holds {
                                 .readings()
                                 .find(Quantity.PLATE_LOW_SIDE_PRESSURE)
                                 .map(Reading::gaugePressure)))
-                .filter(test -> Cautions.in(test).stream()
+                .filter(test -> CautionFinder.in(test).stream()
                         .anyMatch(caution -> caution.rule() == CautionRule.TEST_PRESSURE_ABOVE_PLATE))
                 .isPresent();
     }

@@ -2,7 +2,7 @@ package readback.assistant.dialogue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import readback.calc.charge.Grade;
+import readback.calc.plausibility.Grade;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
@@ -28,7 +28,7 @@ final class Objections {
     Message question(Reading reading, Grade.Doubt doubt) {
         Message why = doubt instanceof Grade.Doubt.OutsideUsual outside
                 ? limits("doubt." + (outside.above() ? "above" : "below"), outside.usual(), reading)
-                : new Findings(units).contradiction(((Grade.Doubt.Contradicts) doubt).contradiction());
+                : new JudgementMessages(units).contradiction(((Grade.Doubt.Contradicts) doubt).contradiction());
         return Message.of("confirm.unusual")
                 .with("value", new Fact.Stated(reading))
                 .with("why", new Fact.Text(why));

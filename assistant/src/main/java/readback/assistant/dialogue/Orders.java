@@ -151,7 +151,7 @@ final class Orders {
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
         } else if (about.isEmpty() && Closing.judged(draft) && meansTheVerdict(draft, asked)) {
-            draft.say(new Findings(draft.state().settings().units())
+            draft.say(new JudgementMessages(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));

@@ -29,7 +29,7 @@ import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
-import readback.prompts.text.SpokenNumber;
+import readback.prompts.text.NumberVerbaliser;
 
 /** The outcome of each job that a checklist asks to judge; empty while something that it needs is missing. */
 final class Reports {
@@ -73,7 +73,7 @@ final class Reports {
     }
 
     private Optional<Report> charge() {
-        Findings findings = new Findings(units);
+        JudgementMessages findings = new JudgementMessages(units);
         return assessment
                 .recorded()
                 .flatMap(recorded -> assessment.judgement().map(judgement -> {
@@ -236,7 +236,7 @@ final class Reports {
         Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
         BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
         return new Fact.Named(
-                value.toPlainString() + (psi ? " psi" : " bar"), SpokenNumber.words(value) + (psi ? " p s i" : " bar"));
+                value.toPlainString() + (psi ? " psi" : " bar"), NumberVerbaliser.words(value) + (psi ? " p s i" : " bar"));
     }
 
     private static BigDecimal rounded(double value, int decimals) {

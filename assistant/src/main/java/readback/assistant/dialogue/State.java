@@ -22,7 +22,7 @@ public record State(
         Instant at,
         Assessment assessment,
         Conversation conversation,
-        Warnings warnings,
+        GivenCautions warnings,
         Map<String, String> announced,
         Map<String, Instant> waits) {
 
@@ -36,12 +36,12 @@ public record State(
                 started.at(),
                 new Assessment(started.settings(), List.of(started.settings().job()), Sheet.EMPTY, List.of()),
                 Conversation.opened(started.settings().brief()),
-                Warnings.NONE,
+                GivenCautions.NONE,
                 Map.of(),
                 Map.of());
     }
 
-    public Settings settings() {
+    public SessionSettings settings() {
         return assessment.settings();
     }
 
@@ -132,11 +132,11 @@ public record State(
         return new State(at, assessment, next, warnings, announced, waits);
     }
 
-    State with(Settings next) {
+    State with(SessionSettings next) {
         return new State(at, assessment.with(next), conversation, warnings, announced, waits);
     }
 
-    State with(Warnings next) {
+    State with(GivenCautions next) {
         return new State(at, assessment, conversation, next, announced, waits);
     }
 

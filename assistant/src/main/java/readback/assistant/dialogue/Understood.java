@@ -89,7 +89,7 @@ public sealed interface Understood {
     record Meant(Meaning words) implements Understood {
         @Override
         public String line() {
-            return Meanings.line(words);
+            return MeaningLine.line(words);
         }
 
         @Override
@@ -111,7 +111,7 @@ public sealed interface Understood {
 
         @Override
         public String line() {
-            return "between " + candidates.stream().map(Meanings::line).toList();
+            return "between " + candidates.stream().map(MeaningLine::line).toList();
         }
 
         @Override

@@ -102,7 +102,7 @@ final class WeighInReports {
     }
 
     private Fact mass(Mass mass) {
-        return Findings.mass(mass, units);
+        return JudgementMessages.mass(mass, units);
     }
 
     private static String grams(Mass mass) {

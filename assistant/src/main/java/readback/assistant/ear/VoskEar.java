@@ -85,7 +85,7 @@ public final class VoskEar implements Ear {
         }
         recogniser.setMaxAlternatives(ALTERNATIVES);
         recogniser.setWords(true);
-        return new VoskListening(recogniser, new PhraseEnds(known));
+        return new VoskListening(recogniser, new PhraseCompletion(known));
     }
 
     private static String json(List<String> phrases) {

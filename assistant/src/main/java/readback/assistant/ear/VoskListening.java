@@ -22,14 +22,14 @@ final class VoskListening implements Listening {
     private static final double WORDS_LATE = 0.5;
 
     private final Recognizer recogniser;
-    private final PhraseEnds ends;
-    private final SpeechLevel level = new SpeechLevel();
+    private final PhraseCompletion ends;
+    private final VoiceActivityDetector level = new VoiceActivityDetector();
     private String words = "";
     private double softlySpokenAt = Double.NEGATIVE_INFINITY;
     private long samples;
     private boolean closed;
 
-    VoskListening(Recognizer recogniser, PhraseEnds ends) {
+    VoskListening(Recognizer recogniser, PhraseCompletion ends) {
         this.recogniser = recogniser;
         this.ends = ends;
     }

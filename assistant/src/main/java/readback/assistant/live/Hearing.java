@@ -52,7 +52,7 @@ final class Hearing implements AutoCloseable {
     private final LevelMeter level;
     private final BlockingQueue<Runnable> tasks = new LinkedBlockingQueue<>(WAITING);
     private final Thread thread = new Thread(this::run, "ear");
-    private final SoundMemory memory = new SoundMemory(REMEMBERED);
+    private final AudioBuffer memory = new AudioBuffer(REMEMBERED);
     private List<String> phrases = List.of();
     private @Nullable Listening listening;
     private String partial = "";
@@ -220,7 +220,7 @@ final class Hearing implements AutoCloseable {
         closeListening();
         memory.clear();
         for (int from = 0; from < heardAlready.length && !wasDeaf; from += LONGEST) {
-            short[] part = SoundMemory.part(heardAlready, from, LONGEST);
+            short[] part = AudioBuffer.part(heardAlready, from, LONGEST);
             memory.add(part);
             feed(part, System.nanoTime());
         }

@@ -12,8 +12,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Event;
 import readback.assistant.ear.Ear;
+import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.microphone.MicrophoneReader;
-import readback.assistant.microphone.Microphones;
 import readback.assistant.screen.Action;
 import readback.assistant.screen.Board;
 import readback.assistant.screen.Face;
@@ -54,7 +54,7 @@ public final class LiveSession {
     public record Parts(
             Grammar grammar,
             Ear ear,
-            Microphones.Socket microphone,
+            MicrophoneFinder.Socket microphone,
             Voice voice,
             Loudspeaker loudspeaker,
             Face face,
@@ -79,11 +79,11 @@ public final class LiveSession {
     private final Settings settings;
     private final SteadyClock clock;
     private final BlockingQueue<LiveInput> inputs = new LinkedBlockingQueue<>();
-    private final Waits waits = new Waits();
+    private final Timeouts waits = new Timeouts();
     private final AnswerTimes answerTimes = new AnswerTimes();
-    private final Foresight foresight = new Foresight();
+    private final EarlyResponse foresight = new EarlyResponse();
     private final Welcome welcome = new Welcome();
-    private final Condition condition;
+    private final AudioStatus condition;
     private final Mouth mouth;
     private final Hearing hearing;
     private @Nullable Session session;
@@ -100,7 +100,7 @@ public final class LiveSession {
         this.settings = settings;
         this.clock = clock;
         this.keepsSound = settings.keepsSound();
-        this.condition = new Condition(parts.texts());
+        this.condition = new AudioStatus(parts.texts());
         this.mouth = new Mouth(parts.voice(), parts.loudspeaker(), settings.manner(), new VoiceEvents());
         this.hearing = new Hearing(
                 parts.ear(),

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
@@ -133,7 +133,7 @@ public final class Idle {
 
     private Counts session(String name, Samples sound, List<String> introduction) {
         State state =
-                dialogue.begin(new Event.Started(MORNING, Settings.STANDARD)).state();
+                dialogue.begin(new Event.Started(MORNING, SessionSettings.STANDARD)).state();
         for (String line : introduction) {
             state = heard(state, 0, Event.Source.KEYS, List.of(Hypothesis.typed(line)))
                     .state();

@@ -26,12 +26,12 @@ public final class MicrophoneReader implements AutoCloseable {
 
     private static final Duration RETRY = Duration.ofMillis(500);
 
-    private final Microphones.Socket socket;
+    private final MicrophoneFinder.Socket socket;
     private final Listener listener;
     private final Thread thread;
     private volatile boolean stopped;
 
-    public MicrophoneReader(Microphones.Socket socket, Listener listener) {
+    public MicrophoneReader(MicrophoneFinder.Socket socket, Listener listener) {
         this.socket = socket;
         this.listener = listener;
         this.thread = new Thread(this::run, "microphone");

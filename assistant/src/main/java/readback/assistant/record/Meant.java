@@ -47,18 +47,18 @@ final class Meant {
     }
 
     static Understood read(JsonNode node) {
-        String kind = Lines.text(node, "kind");
+        String kind = RecordJson.text(node, "kind");
         return switch (kind) {
-            case "occurrence" -> Understood.Occurrence.valueOf(Lines.text(node, "what"));
-            case "elapsed" -> new Understood.Elapsed(Lines.text(node, "timer"));
-            case "clock-changed" -> new Understood.ClockChanged(Duration.parse(Lines.text(node, "by")));
+            case "occurrence" -> Understood.Occurrence.valueOf(RecordJson.text(node, "what"));
+            case "elapsed" -> new Understood.Elapsed(RecordJson.text(node, "timer"));
+            case "clock-changed" -> new Understood.ClockChanged(Duration.parse(RecordJson.text(node, "by")));
             case "meant" -> new Understood.Meant(meaning(node.path("meaning")));
             case "between" -> {
                 List<Meaning> candidates = new ArrayList<>();
                 node.path("candidates").forEach(each -> candidates.add(meaning(each)));
                 yield new Understood.Between(candidates);
             }
-            case "ignored" -> new Understood.Ignored(Lines.text(node, "why"));
+            case "ignored" -> new Understood.Ignored(RecordJson.text(node, "why"));
             default -> throw new IllegalArgumentException("nothing is understood as \"" + kind + "\"");
         };
     }
@@ -91,20 +91,20 @@ final class Meant {
     }
 
     private static Meaning meaning(JsonNode node) {
-        String kind = Lines.text(node, "kind");
+        String kind = RecordJson.text(node, "kind");
         return switch (kind) {
             case "values" -> new Meaning.Values(readings(node));
             case "correction" -> new Meaning.Correction(readings(node));
-            case "choice" -> new Meaning.Choice(Lines.text(node, "choice"), Lines.text(node, "option"));
+            case "choice" -> new Meaning.Choice(RecordJson.text(node, "choice"), RecordJson.text(node, "option"));
             case "order" ->
                 new Meaning.Ordered(
-                        Command.valueOf(Lines.text(node, "command")),
+                        Command.valueOf(RecordJson.text(node, "command")),
                         Optional.ofNullable(node.get("about"))
                                 .map(JsonNode::asText)
                                 .map(Quantity::valueOf));
-            case "note" -> new Meaning.Note(Lines.text(node, "words"));
+            case "note" -> new Meaning.Note(RecordJson.text(node, "words"));
             case "saturation" -> new Meaning.SaturationQuestion(reading(node.path("pressure")));
-            case "not-understood" -> new Meaning.NotUnderstood(Lines.text(node, "where"), Lines.text(node, "why"));
+            case "not-understood" -> new Meaning.NotUnderstood(RecordJson.text(node, "where"), RecordJson.text(node, "why"));
             default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");
         };
     }
@@ -131,8 +131,8 @@ final class Meant {
 
     private static Reading reading(JsonNode node) {
         return new Reading(
-                Quantity.valueOf(Lines.text(node, "quantity")),
-                new BigDecimal(Lines.text(node, "value")),
-                Unit.valueOf(Lines.text(node, "unit")));
+                Quantity.valueOf(RecordJson.text(node, "quantity")),
+                new BigDecimal(RecordJson.text(node, "value")),
+                Unit.valueOf(RecordJson.text(node, "unit")));
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 
 /**
  * A record as it was read.
@@ -23,7 +23,7 @@ import readback.assistant.dialogue.Settings;
  * @param fault what is wrong and on which line; empty when the whole chain holds
  */
 public record RecordedSession(
-        Path folder, Header header, List<Entry> entries, String hash, long length, Optional<Fault> fault) {
+        Path folder, Header header, List<Entry> entries, String hash, long length, Optional<RecordFault> fault) {
 
     public RecordedSession {
         entries = List.copyOf(entries);
@@ -60,7 +60,7 @@ public record RecordedSession(
     }
 
     /** What the session began with; empty for a record without an event. */
-    public Optional<Settings> settings() {
+    public Optional<SessionSettings> settings() {
         return entries.stream()
                 .map(Entry::event)
                 .filter(Event.Started.class::isInstance)
@@ -114,7 +114,7 @@ public record RecordedSession(
         }
 
         RecordedSession session() throws RecordUnavailableException {
-            Optional<Fault> fault = Optional.empty();
+            Optional<RecordFault> fault = Optional.empty();
             int line = 0;
             while (fault.isEmpty() && trusted < bytes.length) {
                 line++;
@@ -122,21 +122,21 @@ public record RecordedSession(
             }
             if (header == null) {
                 throw new RecordUnavailableException("'" + file + "' is no session record: "
-                        + fault.map(Fault::toString).orElse("it is empty") + ".");
+                        + fault.map(RecordFault::toString).orElse("it is empty") + ".");
             }
             Path folder = file.toAbsolutePath().getParent();
             return new RecordedSession(folder == null ? file : folder, header, entries, hash, trusted, fault);
         }
 
-        private Optional<Fault> take(int line) {
+        private Optional<RecordFault> take(int line) {
             int end = trusted;
             while (end < bytes.length && bytes[end] != '\n') {
                 end++;
             }
             if (end == bytes.length) {
-                return Optional.of(new Fault(
+                return Optional.of(new RecordFault(
                         line,
-                        Fault.Kind.TORN,
+                        RecordFault.Kind.TORN,
                         "was cut off while it was written (" + (end - trusted)
                                 + " bytes); everything before it holds"));
             }
@@ -147,10 +147,10 @@ public record RecordedSession(
                 if (line == 1) {
                     follow(line, text, false);
                 }
-                return Optional.of(new Fault(
-                        line, Fault.Kind.CHANGED, "was changed or damaged: its hash does not fit its content"));
+                return Optional.of(new RecordFault(
+                        line, RecordFault.Kind.CHANGED, "was changed or damaged: its hash does not fit its content"));
             }
-            Optional<Fault> fault = follow(line, text, true);
+            Optional<RecordFault> fault = follow(line, text, true);
             if (fault.isEmpty()) {
                 hash = found.get();
                 trusted = end + 1;
@@ -158,16 +158,16 @@ public record RecordedSession(
             return fault;
         }
 
-        private Optional<Fault> follow(int line, String text, boolean chained) {
+        private Optional<RecordFault> follow(int line, String text, boolean chained) {
             try {
-                JsonNode node = Lines.read(text);
-                if (chained && !Lines.previous(node).equals(hash)) {
-                    return Optional.of(new Fault(line, Fault.Kind.MISPLACED, "does not follow the line before it"));
+                JsonNode node = RecordJson.read(text);
+                if (chained && !RecordJson.previous(node).equals(hash)) {
+                    return Optional.of(new RecordFault(line, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
                 }
                 if (line == 1) {
-                    header = Lines.header(node);
+                    header = RecordJson.header(node);
                 } else {
-                    entries.add(Lines.entry(node));
+                    entries.add(RecordJson.entry(node));
                 }
                 return Optional.empty();
             } catch (RuntimeException e) {
@@ -175,8 +175,8 @@ public record RecordedSession(
             }
         }
 
-        private static Fault unreadable(int line, RuntimeException e) {
-            return new Fault(line, Fault.Kind.UNREADABLE, "cannot be read: " + e.getMessage());
+        private static RecordFault unreadable(int line, RuntimeException e) {
+            return new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage());
         }
     }
 }

@@ -62,7 +62,7 @@ public final class SessionRecord implements AutoCloseable {
     }
 
     static SessionRecord begin(Path folder, LineFile file, Header header) {
-        String line = Chain.seal(Lines.header(header));
+        String line = Chain.seal(RecordJson.header(header));
         SessionRecord record = new SessionRecord(folder, file, Chain.hashOfFresh(line), 0);
         record.unwritten.add(bytes(line));
         record.flush();
@@ -76,7 +76,7 @@ public final class SessionRecord implements AutoCloseable {
      * @param session what was recorded, to bring the dialogue back to where it was
      * @param dropped the torn last line, if there was one: it was never acknowledged
      */
-    public record Resumption(SessionRecord record, RecordedSession session, Optional<Fault> dropped) {}
+    public record Resumption(SessionRecord record, RecordedSession session, Optional<RecordFault> dropped) {}
 
     /**
      * Opens a session's folder again. A torn last line is dropped.
@@ -89,8 +89,8 @@ public final class SessionRecord implements AutoCloseable {
         try {
             file = LineFile.OnDisk.open(RecordedSession.fileOf(session));
             RecordedSession recorded = RecordedSession.read(session);
-            Optional<Fault> fault = recorded.fault();
-            if (fault.isPresent() && fault.get().kind() != Fault.Kind.TORN) {
+            Optional<RecordFault> fault = recorded.fault();
+            if (fault.isPresent() && fault.get().kind() != RecordFault.Kind.TORN) {
                 throw new RecordUnavailableException("The record '" + session + "' cannot be resumed: " + fault.get()
                         + ". It is left as it is; begin a new session.");
             }
@@ -181,7 +181,7 @@ public final class SessionRecord implements AutoCloseable {
                 .map(sound -> entry.with(sound.clip()))
                 .orElse(entry);
         kept = Optional.empty();
-        String line = Chain.seal(Lines.entry(complete, previousHash));
+        String line = Chain.seal(RecordJson.entry(complete, previousHash));
         previousHash = Chain.hashOfFresh(line);
         unwritten.add(bytes(line));
         return flush();

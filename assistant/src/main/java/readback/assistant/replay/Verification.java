@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import readback.assistant.dialogue.Dialogue;
-import readback.assistant.record.Fault;
+import readback.assistant.record.RecordFault;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.session.Line;
 import readback.prompts.text.Wording;
@@ -23,7 +23,7 @@ import readback.prompts.text.Wording;
  * @param otherParts parts that are not those of then, by name, as "recorded -> now": they explain a difference
  */
 public record Verification(
-        int events, Optional<Fault> fault, Optional<Difference> difference, Map<String, String> otherParts) {
+        int events, Optional<RecordFault> fault, Optional<Difference> difference, Map<String, String> otherParts) {
 
     public Verification {
         otherParts = java.util.Collections.unmodifiableMap(new TreeMap<>(otherParts));

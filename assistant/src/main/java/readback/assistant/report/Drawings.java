@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import readback.assistant.replay.ChargeMoves;
-import readback.calc.charge.Band;
-import readback.calc.charge.ChargeMethod;
-import readback.calc.charge.Estimate;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.fluid.FluidState;
+import readback.calc.measurement.Band;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Estimate;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
 import readback.prompts.text.Fact;
@@ -27,10 +27,10 @@ final class Drawings {
     /** Readings closer together than this belong to one measurement: common practice, no source. */
     private static final Duration ONE_MEASUREMENT = Duration.ofMinutes(8);
 
-    private final Texts texts;
+    private final ReportTexts texts;
     private final Figures figures;
 
-    Drawings(Texts texts, Figures figures) {
+    Drawings(ReportTexts texts, Figures figures) {
         this.texts = texts;
         this.figures = figures;
     }

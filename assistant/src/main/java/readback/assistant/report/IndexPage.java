@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import readback.assistant.archive.Archive;
-import readback.assistant.archive.Choice;
+import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.Sums;
 import readback.prompts.text.Wording;
@@ -16,14 +16,14 @@ import readback.prompts.text.Wording;
  */
 public final class IndexPage {
 
-    private final Texts texts;
+    private final ReportTexts texts;
     private final int mostRows;
     private final List<Summary> rows = new ArrayList<>();
     private int leftOut;
 
     /** @param mostRows further sessions count in the sums only */
     public IndexPage(Wording wording, int mostRows) {
-        this.texts = Texts.english(wording);
+        this.texts = ReportTexts.english(wording);
         this.mostRows = mostRows;
     }
 
@@ -37,7 +37,7 @@ public final class IndexPage {
     }
 
     /** The page. */
-    public String page(Choice choice, Sums sums, Archive.Listing listing, Instant now) {
+    public String page(SessionFilter choice, Sums sums, Archive.Listing listing, Instant now) {
         Markup page = new Markup();
         ReportPage.begin(page, texts.label("index.title"));
         page.open("header").element("h1", texts.label("index.title"));
@@ -59,7 +59,7 @@ public final class IndexPage {
 
     private void sums(Markup page, Sums sums) {
         page.open("section").element("h2", texts.label("index.sums"));
-        Table verdicts = new Table(
+        HtmlTable verdicts = new HtmlTable(
                 page,
                 texts.label("index.by-verdict") + " (" + sums.sessions() + ")",
                 List.of(texts.label("verdict"), texts.label("column.count")));
@@ -78,7 +78,7 @@ public final class IndexPage {
         if (amounts.isEmpty()) {
             return;
         }
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label(caption),
                 List.of(texts.label(column), texts.label("added") + ", kg", texts.label("recovered") + ", kg"));
@@ -106,7 +106,7 @@ public final class IndexPage {
         if (leftOut > 0) {
             page.element("p", texts.label("index.left-out") + " " + leftOut + ".");
         }
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label("index.caption"),
                 List.of(

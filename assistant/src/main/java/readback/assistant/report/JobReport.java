@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Dialogue;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Verification;
 import readback.calc.charge.Judgement;
@@ -30,8 +30,8 @@ import readback.prompts.text.Wording;
 public record JobReport(
         RecordedSession session,
         Verification verification,
-        Remarks remarks,
-        Settings settings,
+        RemarkFile remarks,
+        SessionSettings settings,
         List<AnswerLine> answers,
         List<Round> rounds,
         List<Result> results,
@@ -118,7 +118,7 @@ public record JobReport(
      * @throws IllegalArgumentException for a record without any event
      */
     public static JobReport of(
-            Dialogue dialogue, Wording wording, Map<String, String> parts, RecordedSession session, Remarks remarks) {
+            Dialogue dialogue, Wording wording, Map<String, String> parts, RecordedSession session, RemarkFile remarks) {
         return new ReportBuilder(dialogue, wording)
                 .build(session, Verification.of(dialogue, wording, parts, session), remarks);
     }

@@ -16,7 +16,7 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.State;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Moment;
 import readback.assistant.replay.RecordedVerdict;
@@ -52,7 +52,7 @@ final class ReportBuilder {
         this.wording = wording;
     }
 
-    JobReport build(RecordedSession session, Verification verification, Remarks remarks) {
+    JobReport build(RecordedSession session, Verification verification, RemarkFile remarks) {
         ChargeMoves moves = new ChargeMoves(session.header().about());
         Replay.through(dialogue, session.entries(), scene -> {
             moves.follow(scene.entry());

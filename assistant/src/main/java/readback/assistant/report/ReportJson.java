@@ -7,8 +7,8 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Content;
-import readback.calc.charge.Estimate;
 import readback.calc.charge.Judgement;
+import readback.calc.measurement.Estimate;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.record.About;
-import readback.calc.charge.InstrumentAccuracy;
 import readback.calc.charge.Judgement;
-import readback.calc.charge.MeteringDevice;
-import readback.calc.charge.Target;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
+import readback.calc.targets.Target;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Wording;
 
@@ -29,13 +29,13 @@ public final class ReportPage {
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
-    private final Texts texts;
+    private final ReportTexts texts;
     private final JobReport report;
     private final Figures figures;
     private final Markup page = new Markup();
 
     private ReportPage(JobReport report, Wording wording) {
-        this.texts = Texts.english(wording);
+        this.texts = ReportTexts.english(wording);
         this.report = report;
         this.figures = new Figures(report.settings().units());
     }
@@ -234,7 +234,7 @@ public final class ReportPage {
         page.close().closeLine();
     }
 
-    private String interval(readback.calc.charge.Estimate estimate) {
+    private String interval(readback.calc.measurement.Estimate estimate) {
         return figures.shown(estimate.value()) + " ±" + figures.shown(estimate.expandedUncertainty()) + " ("
                 + texts.label("interval") + ")";
     }
@@ -251,7 +251,7 @@ public final class ReportPage {
         }
         page.open("section").element("h2", texts.label("course"));
         figure(plot.get().drawing(true), texts.label("course.caption"));
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label("course.table"),
                 List.of(
@@ -295,7 +295,7 @@ public final class ReportPage {
                 .missing()
                 .forEach(place ->
                         page.element("p", texts.label("point." + place) + ": " + texts.label("enthalpy.missing")));
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label("enthalpy.table"),
                 List.of(

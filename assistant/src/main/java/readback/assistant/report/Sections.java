@@ -17,12 +17,12 @@ import readback.grammar.Command;
 /** The parts of a report that list what happened, in order. */
 final class Sections {
 
-    private final Texts texts;
+    private final ReportTexts texts;
     private final Figures figures;
     private final JobReport report;
     private final Markup page;
 
-    Sections(Texts texts, Figures figures, JobReport report, Markup page) {
+    Sections(ReportTexts texts, Figures figures, JobReport report, Markup page) {
         this.texts = texts;
         this.figures = figures;
         this.report = report;
@@ -40,7 +40,7 @@ final class Sections {
     /** Every answer with what it was before. */
     void answers() {
         begin("answers");
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label("answers.caption"),
                 columns("column.what", "column.value", "column.time", "column.earlier"));
@@ -80,7 +80,7 @@ final class Sections {
             return;
         }
         begin("results");
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page, texts.label("results.caption"), columns("column.time", "column.outcome", "column.said"));
         for (JobReport.Result result : report.results()) {
             table.row(time(result.at()), result.outcome(), String.join(" ", result.said()));
@@ -96,7 +96,7 @@ final class Sections {
             page.element("p", texts.label("cautions.none")).closeLine();
             return;
         }
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label("cautions.caption"),
                 columns("column.signal", "column.caution", "column.time", "column.acknowledged"));
@@ -130,7 +130,7 @@ final class Sections {
             page.element("p", texts.label("moves.none")).closeLine();
             return;
         }
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page, texts.label("moves.caption"), columns("column.time", "column.moved", "column.cylinder"));
         for (ChargeMoves.Move move : moves.moves()) {
             table.row(time(move.at()), Drawings.moved(move), cylinder(move.cylinder()));
@@ -161,7 +161,7 @@ final class Sections {
             page.element("p", texts.label("doubts.none")).closeLine();
             return;
         }
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label("doubts.caption"),
                 columns("column.time", "column.heard", "column.understood", "column.answer", "column.settled"));
@@ -215,7 +215,7 @@ final class Sections {
     /** Everything said, both sides. */
     void conversation() {
         page.open("section", "class", "conversation").element("h2", texts.label("conversation"));
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page,
                 texts.label("conversation.caption"),
                 columns("column.time", "column.heard", "column.understood", "column.said"));

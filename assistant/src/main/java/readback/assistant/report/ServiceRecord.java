@@ -27,10 +27,10 @@ final class ServiceRecord {
     /** One entry: its label and what the session knows of it. */
     private record Line(String label, Optional<String> value) {}
 
-    static void section(Texts texts, Figures figures, JobReport report, Markup page) {
+    static void section(ReportTexts texts, Figures figures, JobReport report, Markup page) {
         page.open("section").element("h2", texts.label("service"));
         page.element("p", texts.label("service.note"));
-        Table table = new Table(
+        HtmlTable table = new HtmlTable(
                 page, texts.label("service.caption"), List.of(texts.label("column.what"), texts.label("column.value")));
         for (Line line : lines(texts, figures, report)) {
             table.row(texts.label("service." + line.label()), line.value().orElse(texts.label("service.open")));
@@ -40,7 +40,7 @@ final class ServiceRecord {
         page.closeLine();
     }
 
-    private static List<Line> lines(Texts texts, Figures figures, JobReport report) {
+    private static List<Line> lines(ReportTexts texts, Figures figures, JobReport report) {
         boolean moved = !report.moves().moves().isEmpty();
         return List.of(
                 new Line("technician", report.about(About.TECHNICIAN)),
@@ -75,7 +75,7 @@ final class ServiceRecord {
     }
 
     /** The verdict before the first movement. */
-    private static Optional<String> reason(Texts texts, JobReport report) {
+    private static Optional<String> reason(ReportTexts texts, JobReport report) {
         return report.moves().moves().stream()
                 .findFirst()
                 .flatMap(first -> report.rounds().stream()
@@ -94,7 +94,7 @@ final class ServiceRecord {
     }
 
     /** Into the cylinder that the header names; nowhere if nothing was recovered. */
-    private static Optional<String> destination(Texts texts, JobReport report) {
+    private static Optional<String> destination(ReportTexts texts, JobReport report) {
         return report.moves().balance().recovered().kilograms() > 0
                 ? report.about(About.CYLINDER)
                 : Optional.of(texts.label("service.nothing-recovered"));

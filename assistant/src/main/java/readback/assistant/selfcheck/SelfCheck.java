@@ -17,8 +17,8 @@ import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.Utterance;
 import readback.assistant.microphone.LevelMeter;
 import readback.assistant.microphone.Microphone;
+import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.microphone.MicrophoneLostException;
-import readback.assistant.microphone.Microphones;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.LoudspeakerLostException;
@@ -30,7 +30,7 @@ public final class SelfCheck {
 
     /** What is looked at. */
     public record Equipment(
-            EarSource ear, Microphones.Socket microphone, Voice voice, Loudspeaker loudspeaker, Path sessions) {}
+            EarSource ear, MicrophoneFinder.Socket microphone, Voice voice, Loudspeaker loudspeaker, Path sessions) {}
 
     /** A way to an ear that may not be had. */
     @FunctionalInterface
@@ -58,9 +58,9 @@ public final class SelfCheck {
     }
 
     /** Runs all checks, which takes some ten seconds; each finding is told as soon as it is there. */
-    public List<Finding> run(Consumer<Finding> told) {
-        List<Finding> findings = new ArrayList<>();
-        Consumer<Finding> keep = finding -> {
+    public List<CheckResult> run(Consumer<CheckResult> told) {
+        List<CheckResult> findings = new ArrayList<>();
+        Consumer<CheckResult> keep = finding -> {
             findings.add(finding);
             told.accept(finding);
         };
@@ -68,28 +68,28 @@ public final class SelfCheck {
         keep.accept(microphone());
         Optional<Samples> voice = voice(keep);
         try (Ear ear = equipment.ear().open()) {
-            keep.accept(Finding.good("recogniser", ear.name() + " is loaded."));
+            keep.accept(CheckResult.good("recogniser", ear.name() + " is loaded."));
             voice.ifPresent(sound -> {
                 keep.accept(speed(ear, sound));
                 keep.accept(loop(ear, sound));
             });
         } catch (EarUnavailableException e) {
-            keep.accept(Finding.bad(
+            keep.accept(CheckResult.bad(
                     "recogniser", String.valueOf(e.getMessage()), "Readback can be used with --typed until then."));
         }
         keep.accept(disk());
         return findings;
     }
 
-    private static Finding java() {
+    private static CheckResult java() {
         String what = "Java " + Runtime.version() + " on " + System.getProperty("os.name") + " "
                 + System.getProperty("os.arch") + ", " + Runtime.getRuntime().availableProcessors() + " processors.";
         return Runtime.getRuntime().availableProcessors() < 2
-                ? Finding.doubtful("Java", what, "Answers may come late: two processors are better.")
-                : Finding.good("Java", what);
+                ? CheckResult.doubtful("Java", what, "Answers may come late: two processors are better.")
+                : CheckResult.good("Java", what);
     }
 
-    private Finding microphone() {
+    private CheckResult microphone() {
         try (Microphone microphone = equipment.microphone().open()) {
             LevelMeter meter = new LevelMeter(Microphone.RATE, LevelMeter.SILENCE);
             double loudest = LevelMeter.SILENCE;
@@ -109,27 +109,27 @@ public final class SelfCheck {
                     loudest,
                     microphone.overruns());
             if (loudest < TOO_QUIET) {
-                return Finding.doubtful(
+                return CheckResult.doubtful(
                         "microphone", what, "It is silent: see whether it is muted, or choose another (--microphone).");
             }
             return meter.noise() > TOO_LOUD
-                    ? Finding.doubtful("microphone", what, "It is loud here: use a headset, or turn the level down.")
-                    : Finding.good("microphone", what);
+                    ? CheckResult.doubtful("microphone", what, "It is loud here: use a headset, or turn the level down.")
+                    : CheckResult.good("microphone", what);
         } catch (MicrophoneLostException e) {
-            return Finding.bad(
+            return CheckResult.bad(
                     "microphone",
                     String.valueOf(e.getMessage()),
                     "Readback can be used with keys until one is there (--microphone).");
         }
     }
 
-    private Optional<Samples> voice(Consumer<Finding> keep) {
+    private Optional<Samples> voice(Consumer<CheckResult> keep) {
         try {
             long begun = System.nanoTime();
             Samples sound = equipment.voice().speak(SPOKEN.get(0));
             double seconds = (System.nanoTime() - begun) / 1e9;
             if (sound.length() == 0) {
-                keep.accept(Finding.doubtful(
+                keep.accept(CheckResult.doubtful(
                         "voice",
                         "There is no voice; a tone sounds instead.",
                         "Install flite, or choose --voice embedded."));
@@ -143,27 +143,27 @@ public final class SelfCheck {
                     seconds);
             keep.accept(
                     seconds > sound.seconds()
-                            ? Finding.doubtful("voice", what, "It is slow here: choose another voice (--voice).")
-                            : Finding.good("voice", what));
+                            ? CheckResult.doubtful("voice", what, "It is slow here: choose another voice (--voice).")
+                            : CheckResult.good("voice", what));
             return Optional.of(sound);
         } catch (VoiceFailedException e) {
-            keep.accept(Finding.bad("voice", String.valueOf(e.getMessage()), "Read the screen until then."));
+            keep.accept(CheckResult.bad("voice", String.valueOf(e.getMessage()), "Read the screen until then."));
             return Optional.empty();
         }
     }
 
-    private static Finding speed(Ear ear, Samples sound) {
+    private static CheckResult speed(Ear ear, Samples sound) {
         long begun = System.nanoTime();
         new AudioFileFeed(ear, sound).next(SPOKEN);
         double factor = (System.nanoTime() - begun) / 1e9 / sound.seconds();
         String what = String.format(Locale.ROOT, "One second of speech is recognised in %.2f s.", factor);
         return factor > RELAXED_REAL_TIME
-                ? Finding.doubtful("speed", what, "Answers may come late: close other programs, plug the charger in.")
-                : Finding.good("speed", what);
+                ? CheckResult.doubtful("speed", what, "Answers may come late: close other programs, plug the charger in.")
+                : CheckResult.good("speed", what);
     }
 
     /** Speaks, and listens to what the microphone hears of it. */
-    private Finding loop(Ear ear, Samples sound) {
+    private CheckResult loop(Ear ear, Samples sound) {
         List<short[]> chunks = new ArrayList<>();
         try (Microphone microphone = equipment.microphone().open()) {
             SpeakingThread speaking = new SpeakingThread(equipment.loudspeaker(), sound);
@@ -177,19 +177,19 @@ public final class SelfCheck {
             }
             Optional<String> failure = speaking.failure();
             if (failure.isPresent()) {
-                return Finding.bad("loudspeaker", failure.get(), "Plug one in, or choose another (--loudspeaker).");
+                return CheckResult.bad("loudspeaker", failure.get(), "Plug one in, or choose another (--loudspeaker).");
             }
             Optional<Utterance> words = new AudioFileFeed(ear, joined(chunks)).next(SPOKEN);
             String said = words.map(Utterance::words).orElse("");
             return said.equals(SPOKEN.get(0))
-                    ? Finding.good("loudspeaker", "The voice was played, heard by the microphone and understood.")
-                    : Finding.good(
+                    ? CheckResult.good("loudspeaker", "The voice was played, heard by the microphone and understood.")
+                    : CheckResult.good(
                             "loudspeaker",
                             "The voice was played; the microphone did not understand it"
                                     + (said.isEmpty() ? "" : " ('" + said + "')")
                                     + ", as is right with a headset.");
         } catch (MicrophoneLostException e) {
-            return Finding.doubtful(
+            return CheckResult.doubtful(
                     "loudspeaker", "Whether the voice can be heard was not checked.", "Listen for it yourself.");
         }
     }
@@ -199,7 +199,7 @@ public final class SelfCheck {
                 chunks.stream().map(chunk -> Samples.of(chunk, Microphone.RATE)).toList(), Microphone.RATE);
     }
 
-    private Finding disk() {
+    private CheckResult disk() {
         Path folder = equipment.sessions();
         try {
             Files.createDirectories(folder);
@@ -217,13 +217,13 @@ public final class SelfCheck {
                         free / 1e9,
                         millis);
                 return free < ENOUGH_BYTES
-                        ? Finding.doubtful("session folder", what, "Make room, or name another folder (--sessions).")
-                        : Finding.good("session folder", what);
+                        ? CheckResult.doubtful("session folder", what, "Make room, or name another folder (--sessions).")
+                        : CheckResult.good("session folder", what);
             } finally {
                 Files.deleteIfExists(probe);
             }
         } catch (IOException e) {
-            return Finding.bad(
+            return CheckResult.bad(
                     "session folder",
                     "Nothing can be written in '" + folder + "' (" + e.getMessage() + ").",
                     "Make it writable, or name another folder (--sessions).");

@@ -20,8 +20,8 @@ public final class Fingerprints {
 
     private static final List<String> FACTS = in(
             "/readback/calc/",
-            "charge/plausible-bands.txt",
-            "charge/target-superheat.txt",
+            "plausibility/plausible-bands.txt",
+            "targets/target-superheat.txt",
             "diagnosis/fault-patterns.txt",
             "diagnosis/findings.txt",
             "fluid/equations.txt",

@@ -8,7 +8,7 @@ import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Effect;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.record.Entry;
@@ -52,7 +52,7 @@ public final class Session {
             Wording wording,
             SessionRecord record,
             List<Audience> audiences,
-            Settings settings,
+            SessionSettings settings,
             Instant now) {
         Event.Started started = new Event.Started(now, settings);
         Turn first = dialogue.begin(started);

@@ -38,7 +38,7 @@ class ArchiveTest {
         Scripted.session("2026-07-03-c").say(5, "four ten a").cutShortIn(sessions);
     }
 
-    private List<Summary> listed(Choice choice) throws Exception {
+    private List<Summary> listed(SessionFilter choice) throws Exception {
         List<Summary> taken = new ArrayList<>();
         Archive.in(sessions).each(summary -> {
             if (choice.takes(summary)) {
@@ -50,7 +50,7 @@ class ArchiveTest {
 
     @Test
     void sessions_come_in_order_with_what_became_of_them() throws Exception {
-        List<Summary> all = listed(Choice.ALL);
+        List<Summary> all = listed(SessionFilter.ALL);
         assertThat(all).extracting(Summary::session).containsExactly("2026-07-01-a", "2026-07-02-b", "2026-07-03-c");
         assertThat(all).extracting(Summary::verdict).containsExactly("in-tolerance", "add", "");
         assertThat(all).extracting(Summary::closed).containsExactly(true, true, false);
@@ -66,23 +66,23 @@ class ArchiveTest {
 
     @Test
     void a_choice_takes_what_meets_all_its_conditions() throws Exception {
-        assertThat(listed(Choice.ALL.verdict("add"))).hasSize(1);
-        assertThat(listed(Choice.ALL.verdict("none"))).hasSize(1);
-        assertThat(listed(Choice.ALL.doubtful())).hasSize(1);
-        assertThat(listed(Choice.ALL.caution("frostbite"))).hasSize(2);
-        assertThat(listed(Choice.ALL.technician("example"))).hasSize(2);
-        assertThat(listed(Choice.ALL.technician("example").verdict("add"))).hasSize(1);
-        assertThat(listed(Choice.ALL.appliance("unit 7"))).hasSize(1);
-        assertThat(listed(Choice.ALL.refrigerant("R-32"))).isEmpty();
-        assertThat(listed(Choice.ALL.from(Scripted.START))).hasSize(3);
-        assertThat(listed(Choice.ALL.before(Scripted.START))).isEmpty();
-        assertThat(Choice.ALL.technician("K").doubtful().words()).isEqualTo("technician K, with doubts");
+        assertThat(listed(SessionFilter.ALL.verdict("add"))).hasSize(1);
+        assertThat(listed(SessionFilter.ALL.verdict("none"))).hasSize(1);
+        assertThat(listed(SessionFilter.ALL.doubtful())).hasSize(1);
+        assertThat(listed(SessionFilter.ALL.caution("frostbite"))).hasSize(2);
+        assertThat(listed(SessionFilter.ALL.technician("example"))).hasSize(2);
+        assertThat(listed(SessionFilter.ALL.technician("example").verdict("add"))).hasSize(1);
+        assertThat(listed(SessionFilter.ALL.appliance("unit 7"))).hasSize(1);
+        assertThat(listed(SessionFilter.ALL.refrigerant("R-32"))).isEmpty();
+        assertThat(listed(SessionFilter.ALL.from(Scripted.START))).hasSize(3);
+        assertThat(listed(SessionFilter.ALL.before(Scripted.START))).isEmpty();
+        assertThat(SessionFilter.ALL.technician("K").doubtful().words()).isEqualTo("technician K, with doubts");
     }
 
     @Test
     void refrigerant_is_summed_by_cylinder_and_equipment() throws Exception {
         Sums sums = new Sums();
-        listed(Choice.ALL).forEach(sums::add);
+        listed(SessionFilter.ALL).forEach(sums::add);
         assertThat(sums.byCylinder().get("C-17"))
                 .isNotNull()
                 .extracting(Sums.Amount::addedKilograms, as(DOUBLE))
@@ -93,39 +93,39 @@ class ArchiveTest {
 
     @Test
     void a_record_is_read_again_only_when_it_changed() throws Exception {
-        assertThat(listed(Choice.ALL.damaged())).isEmpty();
+        assertThat(listed(SessionFilter.ALL.damaged())).isEmpty();
         Path file = sessions.resolve("2026-07-02-b").resolve(SessionRecord.FILE);
         FileTime time = Files.getLastModifiedTime(file);
         byte[] bytes = Files.readAllBytes(file);
         bytes[bytes.length / 2] ^= 1;
         Files.write(file, bytes);
         Files.setLastModifiedTime(file, time);
-        assertThat(listed(Choice.ALL.damaged()))
+        assertThat(listed(SessionFilter.ALL.damaged()))
                 .as("the index still knows it as it was")
                 .isEmpty();
         List<Summary> checked = new ArrayList<>();
         Archive.in(sessions).checked().each(checked::add);
-        assertThat(checked).filteredOn(Choice.ALL.damaged()::takes).hasSize(1);
+        assertThat(checked).filteredOn(SessionFilter.ALL.damaged()::takes).hasSize(1);
         Files.setLastModifiedTime(file, FileTime.from(Instant.parse("2026-08-01T00:00:00Z")));
-        assertThat(listed(Choice.ALL.damaged()))
+        assertThat(listed(SessionFilter.ALL.damaged()))
                 .singleElement()
                 .satisfies(summary -> assertThat(summary.fault()).contains("was changed or damaged"));
     }
 
     @Test
     void new_and_deleted_sessions_are_seen_at_once() throws Exception {
-        assertThat(listed(Choice.ALL)).hasSize(3);
+        assertThat(listed(SessionFilter.ALL)).hasSize(3);
         Scripted.session("2026-06-30-z").say(5, "four ten a").in(sessions);
         Files.delete(sessions.resolve("2026-07-02-b").resolve(SessionRecord.FILE));
-        assertThat(listed(Choice.ALL))
+        assertThat(listed(SessionFilter.ALL))
                 .extracting(Summary::session)
                 .containsExactly("2026-06-30-z", "2026-07-01-a", "2026-07-03-c");
     }
 
     @Test
     void what_the_index_gives_equals_what_the_records_give() throws Exception {
-        List<Summary> fromRecords = listed(Choice.ALL);
-        assertThat(listed(Choice.ALL))
+        List<Summary> fromRecords = listed(SessionFilter.ALL);
+        assertThat(listed(SessionFilter.ALL))
                 .usingRecursiveFieldByFieldElementComparator(
                         org.assertj.core.api.recursive.comparison.RecursiveComparisonConfiguration.builder()
                                 .withComparatorForType((a, b) -> Math.abs(a - b) < 1e-5 ? 0 : 1, Double.class)

@@ -12,10 +12,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
-import readback.calc.plant.Faults;
-import readback.calc.plant.Instruments;
+import readback.calc.plant.FaultSet;
+import readback.calc.plant.InstrumentSet;
 import readback.calc.plant.OperatingPoint;
 import readback.calc.plant.PlantFault;
 import readback.calc.plant.TrainingUnit;
@@ -33,13 +33,13 @@ import readback.prompts.checklist.Task;
 class TechnicianTest {
 
     private static final State BEGINNING = new Dialogue(Grammar.standard(), Checklists.standard())
-            .begin(new Event.Started(Instant.EPOCH, Settings.STANDARD))
+            .begin(new Event.Started(Instant.EPOCH, SessionSettings.STANDARD))
             .state();
-    private static final Units UNITS = new Units();
+    private static final BuiltUnits UNITS = new BuiltUnits();
 
     private static Case of(Truth truth) {
         TrainingUnit unit = TrainingUnit.THREE_TON_R410A_VALVE;
-        return new Case(1, unit, UNITS.get(unit), Weather.RATING, truth, Instruments.exact(), 1, 0);
+        return new Case(1, unit, UNITS.get(unit), Weather.RATING, truth, InstrumentSet.exact(), 1, 0);
     }
 
     private static String answer(Truth truth, Level level, String step, Optional<Quantity> quantity) {
@@ -99,7 +99,7 @@ class TechnicianTest {
     @Test
     void exact_instruments_show_what_the_unit_has_settled_at_and_the_plate_says_its_charge() {
         Case drawn = of(Truth.SOUND);
-        double settled = OperatingPoint.solve(drawn.unit(), drawn.weather(), Faults.none())
+        double settled = OperatingPoint.solve(drawn.unit(), drawn.weather(), FaultSet.none())
                 .running()
                 .orElseThrow()
                 .at()

@@ -65,8 +65,8 @@ final class GeneratedCall {
     GeneratedCall(String job, long seed) {
         this.seed = seed;
         this.random = new Random(seed);
-        Settings standard = Settings.STANDARD;
-        this.rehearsal = new Rehearsal(new Settings(
+        SessionSettings standard = SessionSettings.STANDARD;
+        this.rehearsal = new Rehearsal(new SessionSettings(
                 job,
                 standard.units(),
                 random.nextInt(4) == 0,

@@ -25,7 +25,7 @@ import readback.assistant.record.SessionRecord;
 import readback.assistant.replay.Verification;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Session;
-import readback.calc.charge.Limits;
+import readback.calc.measurement.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -173,8 +173,8 @@ class GoldenConversationTest {
         return String.join("\n", out) + "\n";
     }
 
-    private static Settings settings(List<String> lines) {
-        Settings settings = Settings.STANDARD;
+    private static SessionSettings settings(List<String> lines) {
+        SessionSettings settings = SessionSettings.STANDARD;
         for (String line : lines) {
             if (line.startsWith("# with ")) {
                 for (String word : line.substring("# with ".length()).split(" ", -1)) {
@@ -185,7 +185,7 @@ class GoldenConversationTest {
         return settings;
     }
 
-    private static Settings with(Settings before, String word) {
+    private static SessionSettings with(SessionSettings before, String word) {
         String[] parts = word.split("=", 2);
         boolean brief = before.brief() || word.equals("brief");
         UnitSetting units = word.equals("metric") ? UnitSetting.METRIC : before.units();
@@ -194,7 +194,7 @@ class GoldenConversationTest {
         List<Reading> known = parts[0].equals("feet")
                 ? List.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT))
                 : word.equals("altitude-asked") ? List.of() : before.known();
-        return new Settings(job, units, brief, known, limits, before.refrigerant(), before.technician(), before.site());
+        return new SessionSettings(job, units, brief, known, limits, before.refrigerant(), before.technician(), before.site());
     }
 
     /** Whether the line was an event, not only time. */

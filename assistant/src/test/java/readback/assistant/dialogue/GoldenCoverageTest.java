@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import readback.calc.caution.CautionRule;
-import readback.calc.charge.MeteringDevice;
 import readback.calc.charge.Verdict;
+import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
@@ -148,7 +148,7 @@ class GoldenCoverageTest {
 
     @Test
     void every_command_is_given_in_every_checklist_of_the_charge_check() {
-        Job check = Checklists.standard().job(Settings.STANDARD.job()).orElseThrow();
+        Job check = Checklists.standard().job(SessionSettings.STANDARD.job()).orElseThrow();
         Set<String> wanted = new TreeSet<>();
         for (Job.Part part : check.parts()) {
             for (Command command : Command.values()) {

@@ -21,12 +21,12 @@ final class Rehearsal {
     private static final Instant MORNING = Instant.parse("2026-07-14T09:00:00Z");
     private static final Duration BREATH = Duration.ofSeconds(5);
 
-    private final Settings settings;
+    private final SessionSettings settings;
     private final List<Event> events = new ArrayList<>();
     private Instant now = MORNING;
     private Turn last;
 
-    Rehearsal(Settings settings) {
+    Rehearsal(SessionSettings settings) {
         this.settings = settings;
         Event.Started started = new Event.Started(now, settings);
         events.add(started);
@@ -34,7 +34,7 @@ final class Rehearsal {
     }
 
     Rehearsal() {
-        this(Settings.STANDARD);
+        this(SessionSettings.STANDARD);
     }
 
     /** Types each line. */

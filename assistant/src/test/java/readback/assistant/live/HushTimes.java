@@ -15,7 +15,7 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.SpokenLines;
-import readback.assistant.microphone.Microphones;
+import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Stroke;
 import readback.assistant.sound.Samples;
 import readback.assistant.sound.WaveWriter;
@@ -51,7 +51,7 @@ public final class HushTimes {
         WaveWriter.write(speech, Samples.of(call.slice(0, 2 * Ear.RATE), Ear.RATE));
         this.session = new MeasuredSession(
                 Files.createTempDirectory("hush"),
-                Microphones.named(Optional.empty()),
+                MicrophoneFinder.named(Optional.empty()),
                 voice.open(Path.of("target", "readback")),
                 new LineLoudspeaker(Optional.empty()),
                 new LiveSession.Settings(ListeningMode.OPEN, true, -55, Mouth.Manner.PLAIN, false),

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.ScriptedEar;
 import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneLostException;
@@ -83,7 +83,7 @@ class LiveSessionTest {
                         Wording.english(),
                         record,
                         audiences,
-                        Settings.STANDARD,
+                        SessionSettings.STANDARD,
                         Instant.parse("2026-07-01T12:00:00Z")));
     }
 
@@ -99,7 +99,7 @@ class LiveSessionTest {
                         new Quick(),
                         new Silent(),
                         new Watched(),
-                        new Board(grammar, checklists, Wording.english(), texts, Settings.STANDARD.units()),
+                        new Board(grammar, checklists, Wording.english(), texts, SessionSettings.STANDARD.units()),
                         texts,
                         List.of()),
                 new LiveSession.Settings(ListeningMode.OPEN, false, -55, Mouth.Manner.PLAIN, keepsSound),

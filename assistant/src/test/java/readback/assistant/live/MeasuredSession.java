@@ -13,10 +13,10 @@ import java.util.Optional;
 import org.jline.terminal.Size;
 import org.jline.terminal.impl.LineDisciplineTerminal;
 import readback.assistant.dialogue.Dialogue;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.BundledEar;
 import readback.assistant.ear.EarUnavailableException;
-import readback.assistant.microphone.Microphones;
+import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
@@ -52,7 +52,7 @@ final class MeasuredSession implements AutoCloseable {
 
     MeasuredSession(
             Path folder,
-            Microphones.Socket microphone,
+            MicrophoneFinder.Socket microphone,
             Voice voice,
             Loudspeaker loudspeaker,
             LiveSession.Settings settings,
@@ -77,7 +77,7 @@ final class MeasuredSession implements AutoCloseable {
                         voice,
                         loudspeaker,
                         face,
-                        new Board(grammar, checklists, Wording.english(), texts, Settings.STANDARD.units()),
+                        new Board(grammar, checklists, Wording.english(), texts, SessionSettings.STANDARD.units()),
                         texts,
                         List.of()),
                 settings,
@@ -93,7 +93,7 @@ final class MeasuredSession implements AutoCloseable {
     /** Runs to the end of the session; whoever calls becomes its thread. */
     Session run() {
         return live.run(audiences ->
-                Session.open(dialogue, Wording.english(), record, audiences, Settings.STANDARD, clock.instant()));
+                Session.open(dialogue, Wording.english(), record, audiences, SessionSettings.STANDARD, clock.instant()));
     }
 
     /** Whether it listens and is silent; any thread. */

@@ -28,12 +28,12 @@ class AlterationTest {
         whole = Files.readAllBytes(folder.resolve(SessionRecord.FILE));
     }
 
-    private static Optional<Fault> faultOf(byte[] bytes) {
+    private static Optional<RecordFault> faultOf(byte[] bytes) {
         try {
             return RecordedSession.parse(bytes, Path.of("session.jsonl")).fault();
         } catch (RecordUnavailableException e) {
             assertThat(e.getMessage()).contains("line 1 ");
-            return Optional.of(new Fault(1, Fault.Kind.CHANGED, String.valueOf(e.getMessage())));
+            return Optional.of(new RecordFault(1, RecordFault.Kind.CHANGED, String.valueOf(e.getMessage())));
         }
     }
 
@@ -71,7 +71,7 @@ class AlterationTest {
             int line = i + 1;
             assertThat(faultOf(bytes(fewer)))
                     .hasValueSatisfying(fault ->
-                            assertThat(fault).returns(line, Fault::line).returns(Fault.Kind.MISPLACED, Fault::kind));
+                            assertThat(fault).returns(line, RecordFault::line).returns(RecordFault.Kind.MISPLACED, RecordFault::kind));
         }
     }
 

@@ -13,7 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.recorded.Scripted;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
@@ -35,7 +35,7 @@ class DiskTroubleTest {
 
     private static Session open(SessionRecord record, Ear ear) {
         return Session.open(
-                Scripted.dialogue(), Scripted.wording(), record, List.of(ear), Settings.STANDARD, Scripted.START);
+                Scripted.dialogue(), Scripted.wording(), record, List.of(ear), SessionSettings.STANDARD, Scripted.START);
     }
 
     private static void say(Session session, int second, String words) {

@@ -63,7 +63,7 @@ class ResumeTest {
             SessionRecord.Resumption resumption = SessionRecord.resume(folder);
             try (SessionRecord record = resumption.record()) {
                 assertThat(resumption.dropped())
-                        .hasValueSatisfying(fault -> assertThat(fault.kind()).isEqualTo(Fault.Kind.TORN));
+                        .hasValueSatisfying(fault -> assertThat(fault.kind()).isEqualTo(RecordFault.Kind.TORN));
                 assertThat(resumption.session().entries()).hasSize(1);
                 if (length % 97 == 0) {
                     resume(resumption);

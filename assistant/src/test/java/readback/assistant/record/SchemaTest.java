@@ -77,7 +77,7 @@ class SchemaTest {
                     Scripted.wording(),
                     record,
                     List.of(),
-                    readback.assistant.dialogue.Settings.STANDARD,
+                    readback.assistant.dialogue.SessionSettings.STANDARD,
                     Scripted.START);
             Instant later = Scripted.START.plusSeconds(5);
             Hypothesis heard = new Hypothesis("four ten a", 0.9, List.of(new Hypothesis.Word("four", 0.8, 0.1, 0.4)));

@@ -17,10 +17,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
-import readback.calc.charge.Limits;
+import readback.calc.measurement.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -38,7 +38,7 @@ class SessionRecordTest {
     Path sessions;
 
     private static List<Entry> entries() {
-        Settings settings = new Settings(
+        SessionSettings settings = new SessionSettings(
                 "charge-check",
                 UnitSetting.METRIC,
                 true,
@@ -105,12 +105,12 @@ class SessionRecordTest {
             byte[] flipped = whole.clone();
             flipped[i] ^= 1;
             Files.write(file, flipped);
-            Optional<Fault> fault;
+            Optional<RecordFault> fault;
             try {
                 fault = RecordedSession.read(file).fault();
             } catch (RecordUnavailableException unreadable) {
                 assertThat(unreadable).hasMessageContaining("line 1 ");
-                fault = Optional.of(new Fault(1, Fault.Kind.CHANGED, "is no header"));
+                fault = Optional.of(new RecordFault(1, RecordFault.Kind.CHANGED, "is no header"));
             }
             assertThat(fault).as("byte " + i).isPresent();
         }
@@ -123,7 +123,7 @@ class SessionRecordTest {
         Files.write(file, List.of(lines.get(0), lines.get(1), lines.get(3), lines.get(4)));
 
         assertThat(RecordedSession.read(file).fault())
-                .contains(new Fault(3, Fault.Kind.MISPLACED, "does not follow the line before it"));
+                .contains(new RecordFault(3, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
     }
 
     @Test

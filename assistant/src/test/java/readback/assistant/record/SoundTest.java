@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.RecordedSession.KeptSound;
 import readback.assistant.recorded.Scripted;
 import readback.assistant.session.Session;
@@ -32,7 +32,7 @@ class SoundTest {
                 SessionRecord.create(sessions, Scripted.session("loud").header())) {
             record.keepAudio(budget);
             Session session = Session.open(
-                    Scripted.dialogue(), Scripted.wording(), record, List.of(), Settings.STANDARD, Scripted.START);
+                    Scripted.dialogue(), Scripted.wording(), record, List.of(), SessionSettings.STANDARD, Scripted.START);
             assertThat(session.on(heard("four ten a"), BEEP)).isEmpty();
             return session.on(heard("piston"), BEEP);
         }

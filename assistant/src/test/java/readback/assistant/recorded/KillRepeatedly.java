@@ -15,7 +15,7 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.record.Entry;
-import readback.assistant.record.Fault;
+import readback.assistant.record.RecordFault;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 
@@ -89,7 +89,7 @@ public final class KillRepeatedly {
             return Optional.empty();
         }
         recorded.fault().ifPresent(fault -> {
-            require(fault.kind() == Fault.Kind.TORN, "the record is damaged: " + fault);
+            require(fault.kind() == RecordFault.Kind.TORN, "the record is damaged: " + fault);
             torn++;
         });
         List<String> inRecord =

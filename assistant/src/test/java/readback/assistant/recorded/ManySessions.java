@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
 import readback.assistant.archive.Archive;
-import readback.assistant.archive.Choice;
+import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Sums;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.About;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.replay.Verification;
 import readback.assistant.report.JobReport;
@@ -50,7 +50,7 @@ public final class ManySessions {
         for (int i = 0; i < REPEATS; i++) {
             Sums sums = new Sums();
             AtomicInteger doubtful = new AtomicInteger();
-            Choice choice = Choice.ALL.doubtful();
+            SessionFilter choice = SessionFilter.ALL.doubtful();
             long before = processor();
             long start = System.nanoTime();
             Archive.Listing listing = Archive.in(folder).each(summary -> {
@@ -108,7 +108,7 @@ public final class ManySessions {
         if (!Files.exists(session)) {
             try (SessionRecord record = SessionRecord.create(folder, header)) {
                 Session open = Session.open(
-                        Scripted.dialogue(), Scripted.wording(), record, List.of(), Settings.STANDARD, Scripted.START);
+                        Scripted.dialogue(), Scripted.wording(), record, List.of(), SessionSettings.STANDARD, Scripted.START);
                 List<String> setUp = List.of(
                         "four ten a",
                         "piston",
@@ -148,7 +148,7 @@ public final class ManySessions {
         for (int i = 0; i < REPEATS; i++) {
             long start = System.nanoTime();
             JobReport report =
-                    JobReport.of(Scripted.dialogue(), Scripted.wording(), Scripted.parts(), call, Remarks.on(call));
+                    JobReport.of(Scripted.dialogue(), Scripted.wording(), Scripted.parts(), call, RemarkFile.on(call));
             int bytes =
                     ReportPage.of(report, Scripted.wording(), Scripted.START).getBytes(StandardCharsets.UTF_8).length;
             System.out.printf(

@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportPage;
 
@@ -21,9 +21,9 @@ public final class ReportGallery {
         for (String name : List.of("charging", "valve")) {
             Scripted call = name.equals("valve") ? Scripted.valve("call-valve") : Scripted.charging("call-charging");
             RecordedSession session = described(call).readFrom(sessions);
-            Remarks.add(session, Instant.parse("2026-07-15T08:00:00Z"), "A. Supervisor", "Seen, nothing to add.");
+            RemarkFile.add(session, Instant.parse("2026-07-15T08:00:00Z"), "A. Supervisor", "Seen, nothing to add.");
             JobReport report = JobReport.of(
-                    Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session, Remarks.on(session));
+                    Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session, RemarkFile.on(session));
             Files.writeString(
                     folder.resolve(name + ".html"),
                     ReportPage.of(report, Scripted.wording(), Instant.parse("2026-07-15T09:00:00Z")));

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.Settings;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
@@ -47,7 +47,7 @@ public final class Scripted {
     private final String name;
     private final Map<String, String> about = new TreeMap<>();
     private final List<Moment> moments = new ArrayList<>();
-    private Settings settings = Settings.STANDARD;
+    private SessionSettings settings = SessionSettings.STANDARD;
 
     private Scripted(String name) {
         this.name = name;
@@ -127,15 +127,15 @@ public final class Scripted {
                 .say(160, "suction pressure eight point one")
                 .say(180, "suction line eleven")
                 .say(190, "four kilograms");
-        valve.settings = new Settings(
-                Settings.STANDARD.job(),
+        valve.settings = new SessionSettings(
+                SessionSettings.STANDARD.job(),
                 readback.calc.quantity.UnitSetting.METRIC,
                 false,
-                Settings.STANDARD.known(),
-                Settings.STANDARD.limits(),
-                Settings.STANDARD.refrigerant(),
-                Settings.STANDARD.technician(),
-                Settings.STANDARD.site());
+                SessionSettings.STANDARD.known(),
+                SessionSettings.STANDARD.limits(),
+                SessionSettings.STANDARD.refrigerant(),
+                SessionSettings.STANDARD.technician(),
+                SessionSettings.STANDARD.site());
         return valve;
     }
 

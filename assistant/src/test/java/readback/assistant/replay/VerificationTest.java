@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.record.Entry;
-import readback.assistant.record.Fault;
 import readback.assistant.record.Header;
+import readback.assistant.record.RecordFault;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.recorded.Scripted;
 
@@ -126,7 +126,7 @@ class VerificationTest {
                 honest.entries().subList(0, 4),
                 honest.hash(),
                 honest.length(),
-                Optional.of(new Fault(6, Fault.Kind.CHANGED, "was changed")));
+                Optional.of(new RecordFault(6, RecordFault.Kind.CHANGED, "was changed")));
         Verification verification = verified(damaged);
         assertThat(verification.identical()).isFalse();
         assertThat(verification.sentences())

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import readback.assistant.archive.Archive;
-import readback.assistant.archive.Choice;
+import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Sums;
 import readback.assistant.recorded.Scripted;
 
@@ -49,14 +49,14 @@ class AccessibilityTest {
         skipUnless(browser.isPresent(), "accessibility in the browser needs Chromium on the path");
         skipUnless(Files.exists(AXE), "accessibility in the browser needs axe-core: npm ci in src/test/accessibility");
         Path sessions = Files.createDirectory(folder.resolve("sessions"));
-        String report = Pages.page(Pages.report(Scripted.charging("call"), sessions));
+        String report = ReportPages.page(ReportPages.report(Scripted.charging("call"), sessions));
         IndexPage index = new IndexPage(Scripted.wording(), 10);
         Sums sums = new Sums();
         Archive.Listing listing = Archive.in(sessions).each(summary -> {
             index.add(summary);
             sums.add(summary);
         });
-        for (String page : List.of(report, index.page(Choice.ALL, sums, listing, Scripted.START))) {
+        for (String page : List.of(report, index.page(SessionFilter.ALL, sums, listing, Scripted.START))) {
             JsonNode result = checked(page, folder, browser.orElseThrow());
             assertThat(result.path("passes").asInt()).as("rules that applied").isGreaterThan(10);
             assertThat(result.path("violations")).isEmpty();
@@ -148,11 +148,11 @@ class AccessibilityTest {
             index.add(summary);
             sums.add(summary);
         });
-        Document page = Pages.tree(index.page(Choice.ALL, sums, listing, Scripted.START));
-        assertThat(Pages.texts(page, "caption"))
+        Document page = ReportPages.tree(index.page(SessionFilter.ALL, sums, listing, Scripted.START));
+        assertThat(ReportPages.texts(page, "caption"))
                 .contains("Refrigerant by cylinder", "Sessions by verdict (2)", "Sessions, oldest first");
-        assertThat(Pages.texts(page, "p")).anySatisfy(text -> assertThat(text).endsWith("Rows left out: 1."));
-        assertThat(Pages.elements(page, "th"))
+        assertThat(ReportPages.texts(page, "p")).anySatisfy(text -> assertThat(text).endsWith("Rows left out: 1."));
+        assertThat(ReportPages.elements(page, "th"))
                 .extracting(Element::getTextContent)
                 .contains("C-17");
     }

@@ -37,11 +37,11 @@ class DrawingsTest {
 
     @BeforeAll
     static void draw(@TempDir Path sessions) throws Exception {
-        pages = List.of(Pages.tree(Pages.page(Pages.report(Scripted.charging("call"), sessions))));
+        pages = List.of(ReportPages.tree(ReportPages.page(ReportPages.report(Scripted.charging("call"), sessions))));
     }
 
     private static Element drawing(String id) {
-        return Pages.elements(pages.get(0), "svg").stream()
+        return ReportPages.elements(pages.get(0), "svg").stream()
                 .filter(svg -> svg.getAttribute("aria-labelledby").startsWith(id))
                 .findFirst()
                 .orElseThrow();
@@ -223,8 +223,8 @@ class DrawingsTest {
                 .say(300, "suction line thirty")
                 .say(310, "yes")
                 .say(320, "understood");
-        Document page = Pages.tree(Pages.page(Pages.report(impossible, sessions)));
-        assertThat(Pages.texts(page, "p"))
+        Document page = ReportPages.tree(ReportPages.page(ReportPages.report(impossible, sessions)));
+        assertThat(ReportPages.texts(page, "p"))
                 .anySatisfy(text -> assertThat(text).startsWith("Suction line: there is no such state"));
     }
 }

@@ -15,7 +15,7 @@ class ExportsTest {
 
     @Test
     void the_table_has_every_answer_with_its_number_and_si_value(@TempDir Path sessions) throws Exception {
-        String csv = ReportTable.csv(Pages.report(Scripted.pistonReadings("call"), sessions));
+        String csv = ReportTable.csv(ReportPages.report(Scripted.pistonReadings("call"), sessions));
         List<String> lines = csv.lines().toList();
         assertThat(lines.get(0)).isEqualTo(String.join(",", ReportTable.COLUMNS.keySet()));
         // 118 psig = 118 × 6894.757293168 Pa (NIST SP 811, appendix B); 72 °F = 295.372222 K.
@@ -41,7 +41,7 @@ class ExportsTest {
 
     @Test
     void the_object_holds_rounds_moves_and_trust(@TempDir Path sessions) throws Exception {
-        JobReport report = Pages.report(Scripted.charging("call"), sessions);
+        JobReport report = ReportPages.report(Scripted.charging("call"), sessions);
         JsonNode json = new ObjectMapper().readTree(ReportJson.of(report));
         assertThat(json.path("hash").asText()).isEqualTo(report.session().hash());
         assertThat(json.path("verified").asBoolean()).isTrue();

@@ -13,7 +13,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.Remarks;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.recorded.Scripted;
 
 /** The report as a page. */
@@ -86,8 +86,8 @@ class ReportPageTest {
     @Test
     void tells_the_whole_job_in_order(@TempDir Path sessions) throws Exception {
         Scripted script = Scripted.charging("call").about(About.TECHNICIAN, "K. Example");
-        Document page = Pages.tree(Pages.page(Pages.report(script, sessions)));
-        assertThat(Pages.texts(page, "h2"))
+        Document page = ReportPages.tree(ReportPages.page(ReportPages.report(script, sessions)));
+        assertThat(ReportPages.texts(page, "h2"))
                 .containsExactly(
                         "Verdict",
                         "Job and equipment",
@@ -103,17 +103,17 @@ class ReportPageTest {
                         "Signatures",
                         "Record",
                         "Conversation");
-        assertThat(Pages.texts(page, "dd")).contains("K. Example", "R-410A, A1", "Piston", "12.0 oz (0.75 lb)");
-        assertThat(Pages.texts(page, "td"))
+        assertThat(ReportPages.texts(page, "dd")).contains("K. Example", "R-410A, A1", "Piston", "12.0 oz (0.75 lb)");
+        assertThat(ReportPages.texts(page, "td"))
                 .contains("118 psig (02:50), 126 psig (27:40)", "+8 oz", "understood at 00:30");
-        assertThat(Pages.texts(page, "li")).anySatisfy(note -> assertThat(note).endsWith("coil and filter are clean"));
+        assertThat(ReportPages.texts(page, "li")).anySatisfy(note -> assertThat(note).endsWith("coil and filter are clean"));
     }
 
     @Test
     void tells_how_good_the_instruments_were_and_on_whose_word(@TempDir Path sessions) throws Exception {
         Scripted script = Scripted.pistonReadings("call").say(300, "gauges are good to one percent");
-        Document page = Pages.tree(Pages.page(Pages.report(script, sessions)));
-        assertThat(Pages.texts(page, "dd"))
+        Document page = ReportPages.tree(ReportPages.page(ReportPages.report(script, sessions)));
+        assertThat(ReportPages.texts(page, "dd"))
                 .contains("±1 % of the reading, as the technician stated")
                 .contains("±1.8 °F, taken for ordinary: the worst that California RA3.2 admits");
     }
@@ -127,11 +127,11 @@ class ReportPageTest {
                 honest.entries().subList(0, 5),
                 honest.hash(),
                 honest.length(),
-                java.util.Optional.of(new readback.assistant.record.Fault(
-                        7, readback.assistant.record.Fault.Kind.CHANGED, "was changed")));
-        Document page = Pages.tree(Pages.page(Pages.report(damaged)));
-        assertThat(Pages.texts(page, "h2").get(0)).isEqualTo("Read this first");
-        assertThat(Pages.texts(page, "p"))
+                java.util.Optional.of(new readback.assistant.record.RecordFault(
+                        7, readback.assistant.record.RecordFault.Kind.CHANGED, "was changed")));
+        Document page = ReportPages.tree(ReportPages.page(ReportPages.report(damaged)));
+        assertThat(ReportPages.texts(page, "h2").get(0)).isEqualTo("Read this first");
+        assertThat(ReportPages.texts(page, "p"))
                 .contains("The record does not hold from here on: line 7 was changed.")
                 .contains("The session was not brought to its end.");
     }
@@ -143,17 +143,17 @@ class ReportPageTest {
                 Scripted.pistonReadings("call").say(300, "note " + hostile).say(310, hostile);
         About.ALL.forEach(name -> script.about(name, hostile));
         RecordedSession session = script.readFrom(sessions);
-        Remarks.add(session, Scripted.START, hostile, hostile);
-        String text = Pages.page(Pages.report(session));
-        Document page = Pages.tree(text);
+        RemarkFile.add(session, Scripted.START, hostile, hostile);
+        String text = ReportPages.page(ReportPages.report(session));
+        Document page = ReportPages.tree(text);
         assertThat(names(page)).isSubsetOf(ELEMENTS);
         assertThat(attributes(page)).isSubsetOf(ATTRIBUTES);
-        assertThat(Pages.texts(page, "dd"))
+        assertThat(ReportPages.texts(page, "dd"))
                 .anySatisfy(shown -> assertThat(shown)
                         .startsWith(
                                 "\"'><script>alert(1)</script><img src=x onerror=alert(2)>&lt;\u2400\u241b[U+202e]"));
         assertThat(text.chars()).allMatch(c -> c == '\n' || c >= ' ');
-        assertThat(Pages.texts(page, "blockquote")).hasSize(1);
+        assertThat(ReportPages.texts(page, "blockquote")).hasSize(1);
     }
 
     @Test
@@ -161,14 +161,14 @@ class ReportPageTest {
         String name = "x".repeat(1 << 20);
         Scripted script = Scripted.pistonReadings("call");
         About.ALL.forEach(each -> script.about(each, name));
-        String page = Pages.page(Pages.report(script, sessions));
+        String page = ReportPages.page(ReportPages.report(script, sessions));
         assertThat(page.length()).isLessThan(200_000);
         assertThat(page).contains("the record holds all 1048576 characters");
     }
 
     @Test
     void loads_nothing_from_anywhere(@TempDir Path sessions) throws Exception {
-        String page = Pages.page(Pages.report(Scripted.charging("call"), sessions));
+        String page = ReportPages.page(ReportPages.report(Scripted.charging("call"), sessions));
         assertThat(page)
                 .doesNotContainIgnoringCase("http:")
                 .doesNotContainIgnoringCase("https:")
@@ -183,12 +183,12 @@ class ReportPageTest {
 
     @Test
     void can_be_understood_without_seeing_it(@TempDir Path sessions) throws Exception {
-        Document page = Pages.tree(Pages.page(Pages.report(Scripted.charging("call"), sessions)));
+        Document page = ReportPages.tree(ReportPages.page(ReportPages.report(Scripted.charging("call"), sessions)));
         assertThat(page.getDocumentElement().getAttribute("lang")).isEqualTo("en");
-        assertThat(Pages.texts(page, "h1")).hasSize(1);
+        assertThat(ReportPages.texts(page, "h1")).hasSize(1);
         Set<String> ids = new HashSet<>();
         for (String name : names(page)) {
-            for (Element element : Pages.elements(page, name)) {
+            for (Element element : ReportPages.elements(page, name)) {
                 if (element.hasAttribute("id")) {
                     assertThat(ids.add(element.getAttribute("id")))
                             .as("id " + element.getAttribute("id") + " is unique")
@@ -196,7 +196,7 @@ class ReportPageTest {
                 }
             }
         }
-        assertThat(Pages.elements(page, "svg")).hasSize(3).allSatisfy(drawing -> {
+        assertThat(ReportPages.elements(page, "svg")).hasSize(3).allSatisfy(drawing -> {
             assertThat(drawing.getAttribute("role")).isEqualTo("img");
             for (String id : drawing.getAttribute("aria-labelledby").split(" ", -1)) {
                 assertThat(ids).contains(id);
@@ -204,9 +204,9 @@ class ReportPageTest {
             assertThat(drawing.getElementsByTagName("desc").item(0).getTextContent())
                     .isNotBlank();
         });
-        assertThat(Pages.elements(page, "th"))
+        assertThat(ReportPages.elements(page, "th"))
                 .allSatisfy(cell -> assertThat(cell.getAttribute("scope")).isIn("col", "row"));
-        assertThat(Pages.elements(page, "table"))
+        assertThat(ReportPages.elements(page, "table"))
                 .allSatisfy(table -> assertThat(
                                 table.getElementsByTagName("caption").getLength())
                         .isEqualTo(1));
@@ -214,7 +214,7 @@ class ReportPageTest {
 
     @Test
     void every_text_of_the_report_is_used_or_names_a_slot_or_content() {
-        Texts texts = Texts.english(Scripted.wording());
+        ReportTexts texts = ReportTexts.english(Scripted.wording());
         List<String> sources = Sources.of("report");
         assertThat(texts.keys())
                 .filteredOn(key -> !key.startsWith("slot.") && !key.startsWith("content."))
@@ -231,13 +231,13 @@ class ReportPageTest {
 
     private static Set<String> names(Document page) {
         Set<String> names = new TreeSet<>();
-        Pages.elements(page, "*").forEach(element -> names.add(element.getTagName()));
+        ReportPages.elements(page, "*").forEach(element -> names.add(element.getTagName()));
         return names;
     }
 
     private static Set<String> attributes(Document page) {
         Set<String> names = new TreeSet<>();
-        Pages.elements(page, "*").forEach(element -> {
+        ReportPages.elements(page, "*").forEach(element -> {
             for (int i = 0; i < element.getAttributes().getLength(); i++) {
                 names.add(element.getAttributes().item(i).getNodeName());
             }

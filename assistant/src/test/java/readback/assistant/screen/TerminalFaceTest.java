@@ -162,7 +162,7 @@ class TerminalFaceTest {
         int row = rowWith("[ NO ]");
         int column = row(row).indexOf("[ NO ]");
         BlockingQueue<Stroke> strokes = new LinkedBlockingQueue<>();
-        try (Strokes keys = new Strokes(terminal, strokes::add, () -> {})) {
+        try (StrokeReader keys = new StrokeReader(terminal, strokes::add, () -> {})) {
             keys.start();
             for (int tapped : List.of(row - 1, row, row + 1)) {
                 String at = "\u001b[<0;" + (column + 1) + ";" + (tapped + 1);
@@ -209,7 +209,7 @@ class TerminalFaceTest {
     @Test
     void bytesOfTheTerminalBecomeStrokes() throws Exception {
         BlockingQueue<Stroke> strokes = new LinkedBlockingQueue<>();
-        try (Strokes keys = new Strokes(terminal, strokes::add, () -> {})) {
+        try (StrokeReader keys = new StrokeReader(terminal, strokes::add, () -> {})) {
             keys.start();
             terminal.processInputBytes("7\r\u001bOQ\u001b[17~\u001b[<0;12;5M\u001b[<0;12;5m\u001b[6~\u001b"
                     .getBytes(StandardCharsets.US_ASCII));

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.ScriptedEar;
 import readback.assistant.microphone.Microphone;
+import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.microphone.MicrophoneLostException;
-import readback.assistant.microphone.Microphones;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.LoudspeakerLostException;
@@ -24,7 +24,7 @@ class SelfCheckTest {
     @TempDir
     Path folder;
 
-    private static Microphones.Socket microphone(double amplitude) {
+    private static MicrophoneFinder.Socket microphone(double amplitude) {
         return () -> new Microphone() {
             @Override
             public String name() {
@@ -66,12 +66,12 @@ class SelfCheckTest {
         public void close() {}
     }
 
-    private List<Finding> run(Microphones.Socket microphone, SelfCheck.EarSource ear, Path sessions) {
+    private List<CheckResult> run(MicrophoneFinder.Socket microphone, SelfCheck.EarSource ear, Path sessions) {
         Speaking speaking = new Speaking();
         return new SelfCheck(new SelfCheck.Equipment(ear, microphone, speaking, speaking, sessions)).run(finding -> {});
     }
 
-    private static Finding of(List<Finding> findings, String subject) {
+    private static CheckResult of(List<CheckResult> findings, String subject) {
         return findings.stream()
                 .filter(finding -> finding.subject().equals(subject))
                 .findFirst()
@@ -84,51 +84,51 @@ class SelfCheckTest {
 
     @Test
     void aQuietMicrophoneInAQuietRoomIsGood() {
-        Finding finding = of(run(microphone(0.001), SelfCheckTest::ear, folder), "microphone");
+        CheckResult finding = of(run(microphone(0.001), SelfCheckTest::ear, folder), "microphone");
 
-        assertThat(finding.grade()).isEqualTo(Finding.Grade.GOOD);
+        assertThat(finding.grade()).isEqualTo(CheckResult.Grade.GOOD);
         assertThat(finding.what()).contains("noise -60 dB");
     }
 
     @Test
     void aMutedMicrophoneIsDoubtful() {
-        Finding finding = of(run(microphone(0), SelfCheckTest::ear, folder), "microphone");
+        CheckResult finding = of(run(microphone(0), SelfCheckTest::ear, folder), "microphone");
 
-        assertThat(finding.grade()).isEqualTo(Finding.Grade.DOUBTFUL);
+        assertThat(finding.grade()).isEqualTo(CheckResult.Grade.DOUBTFUL);
         assertThat(finding.todo()).contains("muted");
     }
 
     @Test
     void aLoudRoomIsDoubtful() {
-        Finding finding = of(run(microphone(0.1), SelfCheckTest::ear, folder), "microphone");
+        CheckResult finding = of(run(microphone(0.1), SelfCheckTest::ear, folder), "microphone");
 
-        assertThat(finding.grade()).isEqualTo(Finding.Grade.DOUBTFUL);
+        assertThat(finding.grade()).isEqualTo(CheckResult.Grade.DOUBTFUL);
         assertThat(finding.todo()).contains("headset");
     }
 
     @Test
     void noMicrophoneIsBadAndTheOtherChecksGoOn() {
-        List<Finding> findings = run(
+        List<CheckResult> findings = run(
                 () -> {
                     throw new MicrophoneLostException("There is no microphone.");
                 },
                 SelfCheckTest::ear,
                 folder);
 
-        assertThat(of(findings, "microphone").grade()).isEqualTo(Finding.Grade.BAD);
-        assertThat(of(findings, "session folder").grade()).isEqualTo(Finding.Grade.GOOD);
+        assertThat(of(findings, "microphone").grade()).isEqualTo(CheckResult.Grade.BAD);
+        assertThat(of(findings, "session folder").grade()).isEqualTo(CheckResult.Grade.GOOD);
     }
 
     @Test
     void aModelThatCannotBeLoadedIsBadWithTheReason() {
-        List<Finding> findings = run(
+        List<CheckResult> findings = run(
                 microphone(0.001),
                 () -> {
                     throw new EarUnavailableException("The speech model is damaged.", new IOException("torn"));
                 },
                 folder);
 
-        assertThat(of(findings, "recogniser").grade()).isEqualTo(Finding.Grade.BAD);
+        assertThat(of(findings, "recogniser").grade()).isEqualTo(CheckResult.Grade.BAD);
         assertThat(of(findings, "recogniser").what()).isEqualTo("The speech model is damaged.");
     }
 
@@ -138,6 +138,6 @@ class SelfCheckTest {
 
         assertThat(of(run(microphone(0.001), SelfCheckTest::ear, file), "session folder")
                         .grade())
-                .isEqualTo(Finding.Grade.BAD);
+                .isEqualTo(CheckResult.Grade.BAD);
     }
 }

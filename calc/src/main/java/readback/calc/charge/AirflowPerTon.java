@@ -1,6 +1,7 @@
 package readback.calc.charge;
 
 import java.util.OptionalDouble;
+import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Unit;
 

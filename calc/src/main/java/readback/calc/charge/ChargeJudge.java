@@ -6,9 +6,24 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import readback.calc.condition.Condition;
+import readback.calc.condition.ConditionCheck;
+import readback.calc.condition.FailedCondition;
+import readback.calc.measurement.Band;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Estimate;
+import readback.calc.measurement.LineState;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.Saturation;
+import readback.calc.measurement.SystemUnderTest;
+import readback.calc.plausibility.Contradiction;
+import readback.calc.plausibility.ContradictionFinder;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
+import readback.calc.targets.Target;
+import readback.calc.targets.TargetFinder;
 
 /**
  * Judges the charge of a running system by the method that its metering device allows. Always answers: what is missing,
@@ -30,12 +45,12 @@ public final class ChargeJudge {
      * @param denied conditions that do not hold by what the technician sees, whatever the readings say
      */
     public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied) {
-        List<Contradiction> contradictions = new ArrayList<>(Contradictions.impossible(readings, system.atmosphere()));
-        Readings possible = readings.without(Contradictions.involved(contradictions));
+        List<Contradiction> contradictions = new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
+        Readings possible = readings.without(ContradictionFinder.involved(contradictions));
         Optional<Saturation> evaporating = LineState.evaporating(system, possible);
         Optional<Saturation> condensing = LineState.condensing(system, possible);
-        contradictions.addAll(Contradictions.among(possible, evaporating, condensing, system.accuracy()));
-        Set<Quantity> doubted = Contradictions.involved(contradictions);
+        contradictions.addAll(ContradictionFinder.among(possible, evaporating, condensing, system.accuracy()));
+        Set<Quantity> doubted = ContradictionFinder.involved(contradictions);
         Readings sound = possible.without(doubted);
 
         Optional<Estimate> superheat =
@@ -46,14 +61,14 @@ public final class ChargeJudge {
         Optional<Temperature> condensingSaturation = condensing.map(Saturation::temperature);
 
         ChargeMethod method = system.meteringDevice().chargeMethod();
-        TargetFinder.Finding target = TargetFinder.find(method, sound, system.accuracy());
+        TargetFinder.Found target = TargetFinder.find(method, sound, system.accuracy());
         List<FailedCondition> conditions = new ArrayList<>(target.failures());
-        conditions.addAll(Conditions.failing(system, sound, evaporatingSaturation, denied));
+        conditions.addAll(ConditionCheck.failing(system, sound, evaporatingSaturation, denied));
         Set<Quantity> missing = missing(method, readings, target);
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
         Verdict verdict = verdict(
                 system, readings, actual, target.target(), conditions, blocking(method, contradictions), missing);
-        Conditions.airflowNotShown(system, sound, verdict).ifPresent(conditions::add);
+        ConditionCheck.airflowNotShown(system, sound, verdict).ifPresent(conditions::add);
         return new Judgement(
                 method,
                 evaporatingSaturation,
@@ -129,7 +144,7 @@ public final class ChargeJudge {
         return new Verdict.Compared(kind, comparison, Undecided.of(deviation, limits));
     }
 
-    private static Set<Quantity> missing(ChargeMethod method, Readings readings, TargetFinder.Finding target) {
+    private static Set<Quantity> missing(ChargeMethod method, Readings readings, TargetFinder.Found target) {
         Set<Quantity> needed = EnumSet.noneOf(Quantity.class);
         Collections.addAll(
                 needed,

@@ -2,6 +2,9 @@ package readback.calc.charge;
 
 import java.util.List;
 import java.util.Optional;
+import readback.calc.measurement.Band;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.TemperatureDifference;
 

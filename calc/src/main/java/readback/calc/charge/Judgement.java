@@ -6,8 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.caution.Caution;
+import readback.calc.condition.FailedCondition;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Estimate;
+import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
+import readback.calc.targets.Target;
 
 /**
  * Everything that follows from one set of readings. Whatever could not be worked out is absent.

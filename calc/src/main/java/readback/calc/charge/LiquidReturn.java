@@ -4,10 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.caution.Caution;
-import readback.calc.caution.Cautions;
+import readback.calc.caution.CautionFinder;
 import readback.calc.caution.Situation;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.fluid.Side;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.Saturation;
+import readback.calc.measurement.SystemUnderTest;
+import readback.calc.plausibility.ContradictionFinder;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -36,7 +42,7 @@ public final class LiquidReturn {
             Readings readings,
             TemperatureDifference leastSuperheat) {
         Readings possible = possible(readings, atmosphere);
-        return Cautions.in(Situation.running(
+        return CautionFinder.in(Situation.running(
                 refrigerant,
                 refrigerant.flatMap(known -> superheat(known, atmosphere, possible)),
                 leastSuperheat,
@@ -55,7 +61,7 @@ public final class LiquidReturn {
     /** What the suction line must keep: 5 °F behind a fixed orifice, the lower limit of the range of a valve. */
     static TemperatureDifference leastSuperheat(SystemUnderTest system, Readings readings) {
         if (system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT) {
-            return Cautions.LEAST_SAFE_SUPERHEAT;
+            return CautionFinder.LEAST_SAFE_SUPERHEAT;
         }
         TemperatureDifference low = ValveCheck.range(system, readings).low();
         return low.compareTo(NOTHING) < 0 ? NOTHING : low;
@@ -85,7 +91,7 @@ public final class LiquidReturn {
     private static Readings possible(Readings readings, AbsolutePressure atmosphere) {
         List<Quantity> impossible = new ArrayList<>(0);
         for (Reading reading : readings.asMap().values()) {
-            if (!Contradictions.possible(reading, atmosphere)) {
+            if (!ContradictionFinder.possible(reading, atmosphere)) {
                 impossible.add(reading.quantity());
             }
         }

@@ -2,6 +2,10 @@ package readback.calc.charge;
 
 import java.util.List;
 import java.util.Optional;
+import readback.calc.measurement.Band;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Estimate;
+import readback.calc.measurement.Instrument;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.TemperatureDifference;
 

@@ -1,5 +1,7 @@
 package readback.calc.charge;
 
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Unit;

@@ -1,6 +1,11 @@
 package readback.calc.charge;
 
 import java.util.Optional;
+import readback.calc.measurement.Band;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Estimate;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Quantity;
 
 /**

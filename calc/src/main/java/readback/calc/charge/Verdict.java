@@ -3,6 +3,9 @@ package readback.calc.charge;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import readback.calc.condition.FailedCondition;
+import readback.calc.measurement.Comparison;
+import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 
 /** What follows from the readings for the charge. */

@@ -1,8 +1,8 @@
 /**
- * Whether the refrigerant charge is right: methods, conditions, targets, superheat, subcooling and verdicts, each with
- * its uncertainty; and whether a stated value is believable at all. Open {@link readback.calc.charge.ChargeJudge}
- * first, then {@link readback.calc.charge.Judgement}. Other faults than the charge live in
- * {@link readback.calc.diagnosis}.
+ * Whether the refrigerant charge is right, how much to move, and whether the compressor is safe meanwhile. Open
+ * {@link readback.calc.charge.ChargeJudge} first, then {@link readback.calc.charge.Judgement}. What it judges from
+ * lives in {@link readback.calc.measurement}, {@link readback.calc.condition}, {@link readback.calc.targets} and
+ * {@link readback.calc.plausibility}; other faults than the charge in {@link readback.calc.diagnosis}.
  */
 @org.jspecify.annotations.NullMarked
 package readback.calc.charge;

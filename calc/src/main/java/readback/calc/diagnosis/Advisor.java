@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import readback.calc.charge.ChargeJudge;
-import readback.calc.charge.Condition;
 import readback.calc.charge.Judgement;
-import readback.calc.charge.Readings;
-import readback.calc.charge.SystemUnderTest;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Temperature;
 
 /** Judges the charge and looks for what else may be wrong, so that refrigerant is not moved for another fault. */
@@ -47,7 +47,7 @@ public final class Advisor {
     public Advice advise(
             SystemUnderTest system, Readings readings, Map<Finding, Boolean> findings, Set<Condition> denied) {
         Judgement judgement = judge.judge(system, readings, withIce(denied, findings));
-        List<Evidence> evidence = Expectations.evidence(system, readings, judgement);
+        List<Evidence> evidence = EvidenceFinder.evidence(system, readings, judgement);
         Diagnosis diagnosis = diagnostician
                 .diagnose(judgement.method(), evidence, findings, excluded(judgement, findings))
                 .asking(readings);

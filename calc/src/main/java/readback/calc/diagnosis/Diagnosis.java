@@ -2,7 +2,7 @@ package readback.calc.diagnosis;
 
 import java.util.List;
 import java.util.Optional;
-import readback.calc.charge.Readings;
+import readback.calc.measurement.Readings;
 
 /**
  * Causes ranked by evidence.

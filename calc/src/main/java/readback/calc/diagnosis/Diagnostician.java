@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import readback.calc.charge.ChargeMethod;
+import readback.calc.measurement.ChargeMethod;
 
 /**
  * Ranks faults by Bayes' rule: each fault's pattern says how likely each observation would be, observations counted as

@@ -1,6 +1,6 @@
 package readback.calc.diagnosis;
 
-import readback.calc.charge.Normal;
+import readback.calc.numeric.Normal;
 
 /** How a fault moves a symptom, and how likely a measured deviation is then. */
 enum Expected {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import readback.calc.charge.ChargeMethod;
-import readback.calc.charge.FactTable;
+import readback.calc.fact.FactTable;
+import readback.calc.measurement.ChargeMethod;
 
 /**
  * One row of fault-patterns.txt, where the sources stand too.

@@ -3,7 +3,7 @@ package readback.calc.diagnosis;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import readback.calc.charge.FactTable;
+import readback.calc.fact.FactTable;
 
 /**
  * How likely a finding is with each fault: a row of findings.txt.

@@ -1,7 +1,7 @@
 package readback.calc.diagnosis;
 
 import java.util.List;
-import readback.calc.charge.Readings;
+import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 
 /** What would best tell the two leading causes apart. */

@@ -1,6 +1,6 @@
 package readback.calc.plant;
 
-import readback.calc.charge.SystemUnderTest;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Temperature;
 

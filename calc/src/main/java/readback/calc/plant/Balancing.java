@@ -32,7 +32,7 @@ final class Balancing {
     private final RatingPlate plate;
     private final Design design;
     private final FluidTable fluid;
-    private final Setting rating;
+    private final OperatingConditions rating;
     private final double[] state;
     private final double flow;
     private final double lift;
@@ -46,7 +46,7 @@ final class Balancing {
         this.plate = plate;
         this.design = design;
         this.fluid = fluid;
-        rating = new Setting(
+        rating = new OperatingConditions(
                 Weather.RATING.outdoor().kelvin(),
                 Weather.RATING.returnAir(),
                 plate.charge().kilograms(),

@@ -48,7 +48,7 @@ final class Condenser {
             double flow,
             double entering,
             double condensing,
-            Setting setting) {
+            OperatingConditions setting) {
         Disturbance disturbance = setting.disturbance();
         double air = disturbance.outdoorAir * setting.thinAir();
         double outdoor = setting.outdoor();

@@ -46,7 +46,7 @@ final class Evaporator {
             double flow,
             double entering,
             double evaporating,
-            Setting setting) {
+            OperatingConditions setting) {
         Disturbance disturbance = setting.disturbance();
         MoistAir returnAir = setting.returnAir();
         double share = disturbance.indoorAir * setting.thinAir();
@@ -103,7 +103,7 @@ final class Evaporator {
                         + (1 - boilingFace) * fluid.vapourDensity(evaporating, 0.5 * superheat));
     }
 
-    private static double saturatedEnthalpy(double kelvin, Setting setting) {
+    private static double saturatedEnthalpy(double kelvin, OperatingConditions setting) {
         return MoistAir.fromRelativeHumidity(
                         Temperature.kelvin(Math.max(COLDEST_AIR, kelvin)),
                         1,

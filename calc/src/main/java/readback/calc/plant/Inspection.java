@@ -18,7 +18,7 @@ public final class Inspection {
     private Inspection() {}
 
     /** Whether the finding is there. */
-    public static boolean finds(Finding finding, Faults faults, OperatingPoint.Running at) {
+    public static boolean finds(Finding finding, FaultSet faults, OperatingPoint.Running at) {
         return switch (finding) {
             case ICE_ON_COIL ->
                 has(faults, PlantFault.FROSTED_COIL) || at.evaporating().compareTo(ICING) < 0;
@@ -36,7 +36,7 @@ public final class Inspection {
         };
     }
 
-    private static boolean has(Faults faults, PlantFault fault) {
+    private static boolean has(FaultSet faults, PlantFault fault) {
         return faults.size(fault) > 0;
     }
 }

@@ -28,7 +28,7 @@ final class Newton {
     private static final double WET_ENTHALPY = 9_000;
 
     private final Circuit circuit;
-    private final Setting setting;
+    private final OperatingConditions setting;
     private final Closing closing;
     private final double[] lowest;
     private final double[] highest;
@@ -43,7 +43,7 @@ final class Newton {
         double miss(Trial trial);
     }
 
-    private Newton(Circuit circuit, Setting setting, Closing closing, double[] start) {
+    private Newton(Circuit circuit, OperatingConditions setting, Closing closing, double[] start) {
         this.circuit = circuit;
         this.setting = setting;
         this.closing = closing;
@@ -63,11 +63,11 @@ final class Newton {
     static final double COLDEST_COIL = 226;
 
     /** The trial nearest to a steady state that the start leads to. */
-    static Trial from(Circuit circuit, Setting setting, double[] start) {
+    static Trial from(Circuit circuit, OperatingConditions setting, double[] start) {
         return from(circuit, setting, Closing.CHARGE, start);
     }
 
-    static Trial from(Circuit circuit, Setting setting, Closing closing, double[] start) {
+    static Trial from(Circuit circuit, OperatingConditions setting, Closing closing, double[] start) {
         Newton newton = new Newton(circuit, setting, closing, start);
         for (int step = 0; step < MOST_STEPS && newton.at.miss() > CONVERGED; step++) {
             if (!newton.step()) {
@@ -85,7 +85,7 @@ final class Newton {
      * Starts that need no earlier solution, most usual first: distances from the air on both sides, and how wet or how
      * warm the suction vapour is.
      */
-    static List<double[]> coldStarts(Circuit circuit, Setting setting) {
+    static List<double[]> coldStarts(Circuit circuit, OperatingConditions setting) {
         return List.of(
                 start(circuit, setting, 20, 12, 10),
                 start(circuit, setting, 18, 16, -2),
@@ -94,18 +94,18 @@ final class Newton {
     }
 
     /** A start where the switch of the high side is about to open. */
-    static double[] atHighPressure(Circuit circuit, Setting setting) {
+    static double[] atHighPressure(Circuit circuit, OperatingConditions setting) {
         return start(circuit, setting, 20, HOTTEST_CONDENSER - setting.outdoor(), 5);
     }
 
     /** A start where the compressor pulls a vacuum. */
-    static double[] atLowPressure(Circuit circuit, Setting setting) {
+    static double[] atLowPressure(Circuit circuit, OperatingConditions setting) {
         return start(circuit, setting, setting.returnAir().dryBulb().kelvin() - COLDEST_COIL - 5, 3, 55);
     }
 
     /** @param superheat K; below zero for wet vapour */
     private static double[] start(
-            Circuit circuit, Setting setting, double belowReturn, double aboveOutdoor, double superheat) {
+            Circuit circuit, OperatingConditions setting, double belowReturn, double aboveOutdoor, double superheat) {
         FluidTable fluid = circuit.fluid();
         double evaporating = setting.returnAir().dryBulb().kelvin() - belowReturn;
         double suction = superheat >= 0

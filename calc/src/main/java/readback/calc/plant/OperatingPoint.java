@@ -87,7 +87,7 @@ public sealed interface OperatingPoint {
      *
      * @throws IllegalArgumentException for a fault that a unit with this metering device cannot have
      */
-    static OperatingPoint solve(AirConditioner unit, Weather weather, Faults faults) {
+    static OperatingPoint solve(AirConditioner unit, Weather weather, FaultSet faults) {
         if (!faults.possibleWith(unit.plate().meteringDevice().chargeMethod())) {
             throw new IllegalArgumentException(
                     "no such fault with " + unit.plate().meteringDevice() + ": " + faults);

@@ -1,7 +1,7 @@
 package readback.calc.plant;
 
-import readback.calc.charge.ChargeMethod;
 import readback.calc.diagnosis.Fault;
+import readback.calc.measurement.ChargeMethod;
 
 /** What can be wrong with an air-conditioner. Every size is a share; what it is a share of stands at each fault. */
 public enum PlantFault {

@@ -2,11 +2,11 @@ package readback.calc.plant;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import readback.calc.charge.ChargeMethod;
-import readback.calc.charge.MeteringDevice;
-import readback.calc.charge.Readings;
 import readback.calc.circuit.LineSet;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.MeteringDevice;
+import readback.calc.measurement.Readings;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;

@@ -29,7 +29,7 @@ final class SteadyState {
     }
 
     OperatingPoint with(Disturbance disturbance) {
-        Setting asked = setting(weather, disturbance);
+        OperatingConditions asked = setting(weather, disturbance);
         for (double[] start : Newton.coldStarts(circuit, asked)) {
             Trial trial = Newton.from(circuit, asked, start);
             if (Newton.solved(trial)) {
@@ -40,8 +40,8 @@ final class SteadyState {
         return reason == Reason.UNKNOWN ? walk(asked) : new NoSteadyState(reason);
     }
 
-    private OperatingPoint walk(Setting asked) {
-        Setting rating = setting(Weather.RATING, new Disturbance());
+    private OperatingPoint walk(OperatingConditions asked) {
+        OperatingConditions rating = setting(Weather.RATING, new Disturbance());
         Trial last =
                 Newton.from(circuit, rating, Newton.coldStarts(circuit, rating).get(0));
         double done = 0;
@@ -64,7 +64,7 @@ final class SteadyState {
         return new NoSteadyState(reason(asked, state, state));
     }
 
-    private Setting between(double share, Disturbance disturbance) {
+    private OperatingConditions between(double share, Disturbance disturbance) {
         Weather part = Weather.of(
                 Temperature.kelvin(mixed(Weather.RATING.outdoor(), weather.outdoor(), share)),
                 Temperature.kelvin(mixed(
@@ -84,8 +84,8 @@ final class SteadyState {
         return from.kelvin() * (1 - share) + to.kelvin() * share;
     }
 
-    private Setting setting(Weather air, Disturbance disturbance) {
-        return new Setting(
+    private OperatingConditions setting(Weather air, Disturbance disturbance) {
+        return new OperatingConditions(
                 air.outdoor().kelvin(), air.returnAir(), circuit.ratedCharge() * disturbance.charge, disturbance);
     }
 
@@ -93,7 +93,7 @@ final class SteadyState {
      * Why there is no steady state. At the limit of the switch the circuit would hold some charge; if it holds at least
      * as much, the pressure has to rise beyond. At the limit of vacuum it is the other way round.
      */
-    private Reason reason(Setting asked, double[] high, double[] low) {
+    private Reason reason(OperatingConditions asked, double[] high, double[] low) {
         double opens = unit.highPressureSwitch().pascals();
         double vacuum = weather.atmosphere().pascals();
         Trial atSwitch = Newton.from(circuit, asked, trial -> trial.dischargePressure / opens - 1, high);

@@ -1,19 +1,19 @@
 package readback.calc.plant;
 
-import static readback.calc.charge.MeteringDevice.CAPILLARY_TUBE;
-import static readback.calc.charge.MeteringDevice.ELECTRONIC_EXPANSION_VALVE;
-import static readback.calc.charge.MeteringDevice.PISTON;
-import static readback.calc.charge.MeteringDevice.THERMOSTATIC_EXPANSION_VALVE;
+import static readback.calc.measurement.MeteringDevice.CAPILLARY_TUBE;
+import static readback.calc.measurement.MeteringDevice.ELECTRONIC_EXPANSION_VALVE;
+import static readback.calc.measurement.MeteringDevice.PISTON;
+import static readback.calc.measurement.MeteringDevice.THERMOSTATIC_EXPANSION_VALVE;
 import static readback.calc.plant.Design.CompressorKind.DISPLACEMENT;
 import static readback.calc.plant.Design.CompressorKind.MAPPED;
 import static readback.calc.plant.Design.CompressorKind.MAPPED_RECIPROCATING;
 
-import readback.calc.charge.MeteringDevice;
 import readback.calc.circuit.LineSet;
 import readback.calc.circuit.TubeSize;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.MeteringDevice;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;

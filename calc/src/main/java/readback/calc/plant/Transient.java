@@ -42,12 +42,12 @@ public final class Transient {
     private final Measurands lagging;
 
     /** What stays the same while time goes on. */
-    private record Installation(AirConditioner unit, Weather weather, Faults faults, Measurands rest) {
+    private record Installation(AirConditioner unit, Weather weather, FaultSet faults, Measurands rest) {
 
         OperatingPoint steady(Mass added) {
             double share = (1 - faults.size(PlantFault.UNDERCHARGE)) * (1 + faults.size(PlantFault.OVERCHARGE))
                     + added.kilograms() / unit.plate().charge().kilograms();
-            Faults charged = faults.with(PlantFault.UNDERCHARGE, size(PlantFault.UNDERCHARGE, 1 - share))
+            FaultSet charged = faults.with(PlantFault.UNDERCHARGE, size(PlantFault.UNDERCHARGE, 1 - share))
                     .with(PlantFault.OVERCHARGE, size(PlantFault.OVERCHARGE, share - 1));
             return OperatingPoint.solve(unit, weather, charged);
         }
@@ -90,7 +90,7 @@ public final class Transient {
      *
      * @throws IllegalArgumentException for a fault that the unit cannot have
      */
-    public static Transient started(AirConditioner unit, Weather weather, Faults faults) {
+    public static Transient started(AirConditioner unit, Weather weather, FaultSet faults) {
         Temperature outdoor = weather.outdoor();
         Temperature indoor = weather.returnAir().dryBulb();
         AbsolutePressure pressure =

@@ -52,7 +52,7 @@ final class Trial {
     /** Flow, condenser, evaporator and charge, each about 1 for a state that is far off. */
     final double[] misses;
 
-    Trial(Circuit circuit, Setting setting, double[] state) {
+    Trial(Circuit circuit, OperatingConditions setting, double[] state) {
         FluidTable fluid = circuit.fluid();
         Disturbance disturbance = setting.disturbance();
         evaporating = state[EVAPORATING];

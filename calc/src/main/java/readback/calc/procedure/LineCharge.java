@@ -2,9 +2,9 @@ package readback.calc.procedure;
 
 import java.util.List;
 import java.util.Optional;
-import readback.calc.charge.FactTable;
 import readback.calc.circuit.LineSet;
 import readback.calc.circuit.TubeSize;
+import readback.calc.fact.FactTable;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;

@@ -1,9 +1,9 @@
 package readback.calc.procedure;
 
 import java.util.Optional;
-import readback.calc.charge.Band;
-import readback.calc.charge.Limits;
-import readback.calc.charge.TemperatureSplit;
+import readback.calc.condition.TemperatureSplit;
+import readback.calc.measurement.Band;
+import readback.calc.measurement.Limits;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 

@@ -2,12 +2,12 @@ package readback.calc.charge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static readback.calc.charge.Known.PISTON;
-import static readback.calc.charge.Known.VALVE;
-import static readback.calc.charge.Known.pistonWithLineAt;
-import static readback.calc.charge.Known.reading;
-import static readback.calc.charge.Known.valveWithLineAt;
-import static readback.calc.charge.Known.valveWithSubcooling;
+import static readback.calc.measurement.Known.PISTON;
+import static readback.calc.measurement.Known.VALVE;
+import static readback.calc.measurement.Known.pistonWithLineAt;
+import static readback.calc.measurement.Known.reading;
+import static readback.calc.measurement.Known.valveWithLineAt;
+import static readback.calc.measurement.Known.valveWithSubcooling;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -15,8 +15,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionRule;
+import readback.calc.fact.FactTable;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Estimate;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.Known;
+import readback.calc.measurement.Limits;
+import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
+import readback.calc.targets.TargetSource;
 
 /**
  * Worked cases. Saturation from a printed R-410A pressure-temperature table (40 °F at 118.0 psig, 110 °F at 365.0

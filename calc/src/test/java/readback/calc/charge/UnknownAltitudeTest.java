@@ -1,10 +1,11 @@
 package readback.calc.charge;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static readback.calc.charge.Known.PISTON;
-import static readback.calc.charge.Known.pistonWithLineAt;
+import static readback.calc.measurement.Known.PISTON;
+import static readback.calc.measurement.Known.pistonWithLineAt;
 
 import org.junit.jupiter.api.Test;
+import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 
 /** By the standard atmosphere 118 psig of R-410A boils 1.1 °F colder at 5,000 ft, and 2.1 °F colder at 10,000 ft. */

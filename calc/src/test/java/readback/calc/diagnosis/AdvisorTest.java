@@ -2,20 +2,20 @@ package readback.calc.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static readback.calc.charge.Known.PISTON;
-import static readback.calc.charge.Known.VALVE;
-import static readback.calc.charge.Known.pistonWithLineAt;
-import static readback.calc.charge.Known.reading;
-import static readback.calc.charge.Known.valveWithLineAt;
+import static readback.calc.measurement.Known.PISTON;
+import static readback.calc.measurement.Known.VALVE;
+import static readback.calc.measurement.Known.pistonWithLineAt;
+import static readback.calc.measurement.Known.reading;
+import static readback.calc.measurement.Known.valveWithLineAt;
 
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import readback.calc.charge.ChargeJudge;
-import readback.calc.charge.Known;
-import readback.calc.charge.Readings;
-import readback.calc.charge.SystemUnderTest;
 import readback.calc.charge.Verdict;
+import readback.calc.measurement.Known;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Quantity;
 
 /** Whole readings of a R-410A system; what they mean follows Rossi and Braun 1997 and trade charts (from memory). */
@@ -223,7 +223,7 @@ class AdvisorTest {
 
     private static Map<Symptom, Double> deviations(SystemUnderTest system, Readings readings) {
         Map<Symptom, Double> deviations = new java.util.EnumMap<>(Symptom.class);
-        for (Evidence evidence : Expectations.evidence(system, readings, new ChargeJudge().judge(system, readings))) {
+        for (Evidence evidence : EvidenceFinder.evidence(system, readings, new ChargeJudge().judge(system, readings))) {
             deviations.put(evidence.symptom(), evidence.deviations());
         }
         return deviations;

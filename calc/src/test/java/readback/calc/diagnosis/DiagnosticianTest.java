@@ -9,7 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import readback.calc.charge.ChargeMethod;
+import readback.calc.measurement.ChargeMethod;
 
 class DiagnosticianTest {
 

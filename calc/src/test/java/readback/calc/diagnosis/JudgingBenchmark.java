@@ -13,8 +13,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
-import readback.calc.charge.Known;
-import readback.calc.charge.Readings;
+import readback.calc.measurement.Known;
+import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 
 /** How long a judgement of a full set of readings takes, alone and with the diagnosis. */

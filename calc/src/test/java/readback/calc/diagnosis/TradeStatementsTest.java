@@ -1,12 +1,12 @@
 package readback.calc.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static readback.calc.charge.Known.PISTON;
-import static readback.calc.charge.Known.VALVE;
-import static readback.calc.charge.Known.pistonWithLineAt;
-import static readback.calc.charge.Known.reading;
-import static readback.calc.charge.Known.valveWithLineAt;
-import static readback.calc.charge.Known.valveWithSubcooling;
+import static readback.calc.measurement.Known.PISTON;
+import static readback.calc.measurement.Known.VALVE;
+import static readback.calc.measurement.Known.pistonWithLineAt;
+import static readback.calc.measurement.Known.reading;
+import static readback.calc.measurement.Known.valveWithLineAt;
+import static readback.calc.measurement.Known.valveWithSubcooling;
 
 import java.util.List;
 import java.util.Map;
@@ -17,13 +17,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.ChargeJudge;
-import readback.calc.charge.ChargeMethod;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
-import readback.calc.charge.Known;
-import readback.calc.charge.Limits;
-import readback.calc.charge.Readings;
 import readback.calc.charge.Verdict;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Known;
+import readback.calc.measurement.Limits;
+import readback.calc.measurement.Readings;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;

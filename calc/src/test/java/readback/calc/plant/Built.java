@@ -33,11 +33,11 @@ final class Built {
     }
 
     /** Where a unit runs at rating. */
-    static OperatingPoint.Running running(AirConditioner unit, Faults faults) {
+    static OperatingPoint.Running running(AirConditioner unit, FaultSet faults) {
         return running(unit, Weather.RATING, faults);
     }
 
-    static OperatingPoint.Running running(AirConditioner unit, Weather weather, Faults faults) {
+    static OperatingPoint.Running running(AirConditioner unit, Weather weather, FaultSet faults) {
         return OperatingPoint.solve(unit, weather, faults)
                 .running()
                 .orElseThrow(() -> new AssertionError(unit + " does not run in " + weather + " with " + faults));

@@ -56,14 +56,14 @@ class ChargeFaultTest {
     @Test
     void an_orifice_suffers_sooner_than_a_valve() {
         double orifice = Built.running(Built.PISTON, UNDER).heat().capacity()
-                / Built.running(Built.PISTON, Faults.none()).heat().capacity();
+                / Built.running(Built.PISTON, FaultSet.none()).heat().capacity();
         double valve = Built.running(Built.VALVE, UNDER).heat().capacity()
-                / Built.running(Built.VALVE, Faults.none()).heat().capacity();
+                / Built.running(Built.VALVE, FaultSet.none()).heat().capacity();
 
         assertThat(orifice).isLessThan(valve - 0.03);
     }
 
-    private static final Faults UNDER = Faults.of(PlantFault.UNDERCHARGE, 0.2);
+    private static final FaultSet UNDER = FaultSet.of(PlantFault.UNDERCHARGE, 0.2);
 
     private static OperatingPoint.Running running(double charge) {
         return Built.running(Built.VALVE, Wrong.charge(charge));

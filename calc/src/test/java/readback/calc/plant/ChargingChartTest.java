@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import readback.calc.charge.ChargeMethod;
-import readback.calc.charge.TemperatureSplit;
+import readback.calc.condition.TemperatureSplit;
+import readback.calc.measurement.ChargeMethod;
 import readback.calc.quantity.Temperature;
 
 /**
@@ -55,7 +55,7 @@ class ChargingChartTest {
                 Weather weather = ChartDeviation.weather(90, wetBulb);
                 Temperature dryBulb = weather.returnAir().dryBulb();
                 Temperature supply =
-                        Built.running(unit, weather, Faults.none()).at().supplyAir();
+                        Built.running(unit, weather, FaultSet.none()).at().supplyAir();
                 double target = TemperatureSplit.target(
                                 dryBulb, weather.returnAir().wetBulb())
                         .orElseThrow()

@@ -2,8 +2,8 @@ package readback.calc.plant;
 
 import java.util.Locale;
 import java.util.Random;
-import readback.calc.charge.MeteringDevice;
-import readback.calc.charge.TemperatureSplit;
+import readback.calc.condition.TemperatureSplit;
+import readback.calc.measurement.MeteringDevice;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -109,7 +109,7 @@ final class ChartCalibration {
             Weather weather = ChartDeviation.weather(90, wetBulb);
             var target = TemperatureSplit.target(
                     weather.returnAir().dryBulb(), weather.returnAir().wetBulb());
-            var point = OperatingPoint.solve(unit, weather, Faults.none()).running();
+            var point = OperatingPoint.solve(unit, weather, FaultSet.none()).running();
             if (target.isPresent() && point.isPresent()) {
                 double miss = weather.returnAir()
                         .dryBulb()

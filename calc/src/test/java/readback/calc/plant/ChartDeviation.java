@@ -2,11 +2,11 @@ package readback.calc.plant;
 
 import java.util.Locale;
 import readback.calc.air.MoistAir;
-import readback.calc.charge.SuperheatTable;
 import readback.calc.numeric.Roots;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
+import readback.calc.targets.SuperheatTable;
 
 /**
  * How far the superheat of a rightly charged unit lies from the charging chart, over its nodes from 65 to 110 °F
@@ -42,7 +42,7 @@ record ChartDeviation(int nodes, double rootMeanSquare, double mean, double larg
                         && SuperheatTable.standard()
                                         .target(Temperature.fahrenheit(wetBulb), Temperature.fahrenheit(outdoor))
                                 instanceof SuperheatTable.Answer.Usable usable) {
-                    var point = OperatingPoint.solve(unit, weather(outdoor, wetBulb), Faults.none())
+                    var point = OperatingPoint.solve(unit, weather(outdoor, wetBulb), FaultSet.none())
                             .running();
                     if (point.isPresent()) {
                         double miss =

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import readback.calc.charge.ChargeMethod;
+import readback.calc.measurement.ChargeMethod;
 
 /**
  * Which way each fault moves what is measured, against the rules of Rossi and Braun, HVAC&R Research 3(1), 19 (1997),
@@ -43,8 +43,8 @@ class FaultSignsTest {
     @MethodSource("rules")
     void every_fault_of_an_orifice_unit_moves_what_it_should(
             AirConditioner unit, PlantFault fault, double size, String signs) {
-        double[] sound = features(unit, Faults.none());
-        double[] faulty = features(unit, Faults.of(fault, size));
+        double[] sound = features(unit, FaultSet.none());
+        double[] faulty = features(unit, FaultSet.of(fault, size));
 
         for (int i = 0; i < NAMES.length; i++) {
             double moved = (faulty[i] - sound[i]) * (signs.charAt(i) == '+' ? 1 : -1);
@@ -60,8 +60,8 @@ class FaultSignsTest {
         for (Arguments rule : rules().toList()) {
             Object[] of = rule.get();
             if (of[1] != PlantFault.DIRTY_OUTDOOR_COIL) {
-                double[] sound = features((AirConditioner) of[0], Faults.none());
-                double[] faulty = features((AirConditioner) of[0], Faults.of((PlantFault) of[1], (double) of[2]));
+                double[] sound = features((AirConditioner) of[0], FaultSet.none());
+                double[] faulty = features((AirConditioner) of[0], FaultSet.of((PlantFault) of[1], (double) of[2]));
                 assertThat(Math.abs(faulty[1] - sound[1]))
                         .as(of[0] + " " + of[1])
                         .isGreaterThan(3);
@@ -73,10 +73,10 @@ class FaultSignsTest {
     @Test
     void a_dirty_condenser_raises_pressure_and_never_subcooling() {
         for (AirConditioner unit : Built.all()) {
-            OperatingPoint.Running sound = Built.running(unit, Faults.none());
+            OperatingPoint.Running sound = Built.running(unit, FaultSet.none());
             double before = sound.subcooling().fahrenheit();
             for (double size : new double[] {0.1, 0.2, 0.3, 0.4}) {
-                OperatingPoint.Running dirty = Built.running(unit, Faults.of(PlantFault.DIRTY_OUTDOOR_COIL, size));
+                OperatingPoint.Running dirty = Built.running(unit, FaultSet.of(PlantFault.DIRTY_OUTDOOR_COIL, size));
                 assertThat(dirty.subcooling().fahrenheit())
                         .as(unit + " " + size)
                         .isLessThanOrEqualTo(before + UNNOTICED);
@@ -90,8 +90,8 @@ class FaultSignsTest {
     @Test
     void non_condensables_raise_liquid_pressure_and_apparent_subcooling() {
         for (AirConditioner unit : Built.all()) {
-            OperatingPoint.Running sound = Built.running(unit, Faults.none());
-            OperatingPoint.Running faulty = Built.running(unit, Faults.of(PlantFault.NON_CONDENSABLES, 0.3));
+            OperatingPoint.Running sound = Built.running(unit, FaultSet.none());
+            OperatingPoint.Running faulty = Built.running(unit, FaultSet.of(PlantFault.NON_CONDENSABLES, 0.3));
             assertThat(faulty.at().liquidPressure().psia())
                     .as(unit.name())
                     .isGreaterThan(sound.at().liquidPressure().psia() + 10);
@@ -107,14 +107,14 @@ class FaultSignsTest {
     void a_valve_stuck_open_or_with_a_loose_bulb_floods_and_a_starving_one_starves() {
         for (AirConditioner unit : Built.all()) {
             if (unit.plate().meteringDevice().chargeMethod() == ChargeMethod.SUBCOOLING) {
-                OperatingPoint.Running sound = Built.running(unit, Faults.none());
+                OperatingPoint.Running sound = Built.running(unit, FaultSet.none());
                 for (PlantFault flooding : List.of(PlantFault.VALVE_STUCK_OPEN, PlantFault.BULB_LOOSE)) {
-                    OperatingPoint.Running faulty = Built.running(unit, Faults.of(flooding, 0.8));
+                    OperatingPoint.Running faulty = Built.running(unit, FaultSet.of(flooding, 0.8));
                     assertThat(faulty.superheat().kelvins()).as(unit.name()).isLessThan(0);
                     assertThat(faulty.evaporating()).isGreaterThan(sound.evaporating());
                     assertThat(faulty.subcooling()).isLessThan(sound.subcooling());
                 }
-                OperatingPoint.Running starving = Built.running(unit, Faults.of(PlantFault.VALVE_STARVING, 0.8));
+                OperatingPoint.Running starving = Built.running(unit, FaultSet.of(PlantFault.VALVE_STARVING, 0.8));
                 assertThat(starving.superheat().fahrenheit())
                         .as(unit.name())
                         .isGreaterThan(sound.superheat().fahrenheit() + 5);
@@ -127,9 +127,9 @@ class FaultSignsTest {
     /** As above. */
     @Test
     void an_orifice_too_large_floods_and_one_too_small_starves() {
-        OperatingPoint.Running sound = Built.running(Built.PISTON, Faults.none());
-        OperatingPoint.Running large = Built.running(Built.PISTON, Faults.of(PlantFault.OVERSIZED_ORIFICE, 0.15));
-        OperatingPoint.Running small = Built.running(Built.PISTON, Faults.of(PlantFault.UNDERSIZED_ORIFICE, 0.1));
+        OperatingPoint.Running sound = Built.running(Built.PISTON, FaultSet.none());
+        OperatingPoint.Running large = Built.running(Built.PISTON, FaultSet.of(PlantFault.OVERSIZED_ORIFICE, 0.15));
+        OperatingPoint.Running small = Built.running(Built.PISTON, FaultSet.of(PlantFault.UNDERSIZED_ORIFICE, 0.1));
 
         assertThat(large.superheat()).isLessThan(sound.superheat());
         assertThat(large.evaporating()).isGreaterThan(sound.evaporating());
@@ -141,17 +141,17 @@ class FaultSignsTest {
 
     @Test
     void a_restricted_line_is_colder_behind_the_restriction_when_it_boils_there() {
-        OperatingPoint.Running faulty = Built.running(Built.PISTON, Faults.of(PlantFault.LIQUID_LINE_RESTRICTION, 0.7));
+        OperatingPoint.Running faulty = Built.running(Built.PISTON, FaultSet.of(PlantFault.LIQUID_LINE_RESTRICTION, 0.7));
 
         assertThat(faulty.beyondRestriction()).isLessThan(faulty.at().liquidLine());
-        assertThat(Built.running(Built.PISTON, Faults.none()).beyondRestriction())
-                .isEqualTo(Built.running(Built.PISTON, Faults.none()).at().liquidLine());
+        assertThat(Built.running(Built.PISTON, FaultSet.none()).beyondRestriction())
+                .isEqualTo(Built.running(Built.PISTON, FaultSet.none()).at().liquidLine());
     }
 
     @Test
     void ice_on_the_coil_lets_it_boil_below_freezing() {
         for (AirConditioner unit : Built.all()) {
-            assertThat(Built.running(unit, Faults.of(PlantFault.FROSTED_COIL, 0.7))
+            assertThat(Built.running(unit, FaultSet.of(PlantFault.FROSTED_COIL, 0.7))
                             .evaporating()
                             .fahrenheit())
                     .as(unit.name())
@@ -159,7 +159,7 @@ class FaultSignsTest {
         }
     }
 
-    private static double[] features(AirConditioner unit, Faults faults) {
+    private static double[] features(AirConditioner unit, FaultSet faults) {
         OperatingPoint.Running at = Built.running(unit, faults);
         double air = unit.circuit().condenser().airFlow() * 1_006 * faults.disturbance().outdoorAir;
         return new double[] {

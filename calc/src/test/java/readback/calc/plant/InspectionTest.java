@@ -16,7 +16,7 @@ class InspectionTest {
     void a_sound_unit_shows_nothing_and_its_valve_and_compressor_work(Finding finding) {
         boolean works = finding == Finding.VALVE_ANSWERS_TO_BULB || finding == Finding.COMPRESSOR_PUMPS_DOWN;
 
-        assertThat(found(finding, Built.VALVE, Faults.none())).isEqualTo(works);
+        assertThat(found(finding, Built.VALVE, FaultSet.none())).isEqualTo(works);
     }
 
     @ParameterizedTest
@@ -30,7 +30,7 @@ class InspectionTest {
         "COMPRESSOR_PUMPS_DOWN, COMPRESSOR_LEAKAGE, 0.3, false"
     })
     void a_fault_of_an_orifice_unit_shows(Finding finding, PlantFault fault, double size, boolean there) {
-        assertThat(found(finding, Built.PISTON, Faults.of(fault, size))).isEqualTo(there);
+        assertThat(found(finding, Built.PISTON, FaultSet.of(fault, size))).isEqualTo(there);
     }
 
     @ParameterizedTest
@@ -41,16 +41,16 @@ class InspectionTest {
         "VALVE_ANSWERS_TO_BULB, BULB_LOOSE, 0.5, true"
     })
     void a_fault_of_a_valve_shows(Finding finding, PlantFault fault, double size, boolean there) {
-        assertThat(found(finding, Built.VALVE, Faults.of(fault, size))).isEqualTo(there);
+        assertThat(found(finding, Built.VALVE, FaultSet.of(fault, size))).isEqualTo(there);
     }
 
     @Test
     void a_coil_far_below_freezing_ices_whatever_the_cause() {
-        assertThat(found(Finding.ICE_ON_COIL, Built.PISTON, Faults.of(PlantFault.UNDERCHARGE, 0.35)))
+        assertThat(found(Finding.ICE_ON_COIL, Built.PISTON, FaultSet.of(PlantFault.UNDERCHARGE, 0.35)))
                 .isTrue();
     }
 
-    private static boolean found(Finding finding, AirConditioner unit, Faults faults) {
+    private static boolean found(Finding finding, AirConditioner unit, FaultSet faults) {
         return Inspection.finds(finding, faults, Built.running(unit, faults));
     }
 }

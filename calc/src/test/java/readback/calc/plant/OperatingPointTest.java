@@ -19,7 +19,7 @@ class OperatingPointTest {
     @ParameterizedTest
     @EnumSource
     void runs_at_rating_as_plate_and_design_say(TrainingUnit unit) {
-        OperatingPoint.Running at = Built.running(Built.of(unit), Faults.none());
+        OperatingPoint.Running at = Built.running(Built.of(unit), FaultSet.none());
 
         assertThat(at.subcooling().fahrenheit())
                 .isCloseTo(unit.plate().subcooling().fahrenheit(), within(0.05));
@@ -38,7 +38,7 @@ class OperatingPointTest {
     @ParameterizedTest
     @EnumSource
     void efficiency_and_dryness_are_those_of_real_units(TrainingUnit unit) {
-        OperatingPoint.Heat heat = Built.running(Built.of(unit), Faults.none()).heat();
+        OperatingPoint.Heat heat = Built.running(Built.of(unit), FaultSet.none()).heat();
 
         assertThat(heat.capacity() / heat.power()).isBetween(2.4, 5.0);
         assertThat(heat.sensible() / heat.capacity()).isBetween(0.65, 0.8);
@@ -77,9 +77,9 @@ class OperatingPointTest {
 
     @Test
     void gauges_show_less_at_altitude_and_nothing_else_changes_much() {
-        OperatingPoint.Running low = Built.running(Built.VALVE, Faults.none());
+        OperatingPoint.Running low = Built.running(Built.VALVE, FaultSet.none());
         OperatingPoint.Running high =
-                Built.running(Built.VALVE, Weather.RATING.in(Atmosphere.atAltitude(1_500)), Faults.none());
+                Built.running(Built.VALVE, Weather.RATING.in(Atmosphere.atAltitude(1_500)), FaultSet.none());
 
         assertThat(high.superheat().fahrenheit()).isCloseTo(low.superheat().fahrenheit(), within(1.0));
         // thinner air: colder coil, hotter condenser
@@ -90,13 +90,13 @@ class OperatingPointTest {
     @Test
     void a_gross_overcharge_opens_the_high_pressure_switch() {
         assertThat(OperatingPoint.solve(
-                        Built.VALVE, Weather.fahrenheit(110, 80, 67), Faults.of(PlantFault.OVERCHARGE, 0.4)))
+                        Built.VALVE, Weather.fahrenheit(110, 80, 67), FaultSet.of(PlantFault.OVERCHARGE, 0.4)))
                 .isEqualTo(new OperatingPoint.NoSteadyState(OperatingPoint.Reason.HIGH_PRESSURE_CUT_OUT));
     }
 
     @Test
     void a_plugged_line_and_half_the_charge_pull_a_vacuum() {
-        Faults faults = Faults.of(PlantFault.UNDERCHARGE, 0.45).with(PlantFault.UNDERSIZED_ORIFICE, 0.5);
+        FaultSet faults = FaultSet.of(PlantFault.UNDERCHARGE, 0.45).with(PlantFault.UNDERSIZED_ORIFICE, 0.5);
 
         assertThat(OperatingPoint.solve(Built.of(TrainingUnit.TWO_TON_R134A_PISTON), Weather.RATING, faults))
                 .isEqualTo(new OperatingPoint.NoSteadyState(OperatingPoint.Reason.SUCTION_IN_VACUUM));
@@ -105,7 +105,7 @@ class OperatingPointTest {
     @Test
     void a_fault_that_the_device_cannot_have_is_refused() {
         assertThatThrownBy(
-                        () -> OperatingPoint.solve(Built.PISTON, Weather.RATING, Faults.of(PlantFault.BULB_LOOSE, 0.5)))
+                        () -> OperatingPoint.solve(Built.PISTON, Weather.RATING, FaultSet.of(PlantFault.BULB_LOOSE, 0.5)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("BULB_LOOSE");
     }

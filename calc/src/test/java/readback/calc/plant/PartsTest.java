@@ -139,9 +139,9 @@ class PartsTest {
 
     @Test
     void a_fault_larger_than_the_equations_admit_is_refused_and_one_of_no_size_is_none() {
-        assertThatThrownBy(() -> Faults.of(PlantFault.LOW_INDOOR_AIR, 0.9)).isInstanceOf(OutOfRangeException.class);
-        assertThat(Faults.of(PlantFault.LOW_INDOOR_AIR, 0.2).with(PlantFault.LOW_INDOOR_AIR, 0))
-                .isEqualTo(Faults.none());
+        assertThatThrownBy(() -> FaultSet.of(PlantFault.LOW_INDOOR_AIR, 0.9)).isInstanceOf(OutOfRangeException.class);
+        assertThat(FaultSet.of(PlantFault.LOW_INDOOR_AIR, 0.2).with(PlantFault.LOW_INDOOR_AIR, 0))
+                .isEqualTo(FaultSet.none());
     }
 
     @Test
@@ -151,8 +151,8 @@ class PartsTest {
                     fault.possibleWith(Built.PISTON.plate().meteringDevice().chargeMethod())
                             ? Built.PISTON
                             : Built.VALVE;
-            Measurands sound = Built.running(unit, Faults.none()).at();
-            boolean moves = !Built.running(unit, Faults.of(fault, 0.2)).at().equals(sound);
+            Measurands sound = Built.running(unit, FaultSet.none()).at();
+            boolean moves = !Built.running(unit, FaultSet.of(fault, 0.2)).at().equals(sound);
             assertThat(moves || fault == PlantFault.VALVE_HUNTING)
                     .as(fault.name())
                     .isTrue();

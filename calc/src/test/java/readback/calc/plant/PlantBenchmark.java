@@ -29,12 +29,12 @@ public class PlantBenchmark {
 
     @Benchmark
     public OperatingPoint piston() {
-        return OperatingPoint.solve(piston, Weather.RATING, Faults.none());
+        return OperatingPoint.solve(piston, Weather.RATING, FaultSet.none());
     }
 
     @Benchmark
     public OperatingPoint valve() {
-        return OperatingPoint.solve(valve, Weather.RATING, Faults.none());
+        return OperatingPoint.solve(valve, Weather.RATING, FaultSet.none());
     }
 
     @Benchmark

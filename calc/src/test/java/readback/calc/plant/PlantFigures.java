@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import readback.calc.charge.ChargeMethod;
+import readback.calc.measurement.ChargeMethod;
 
 /**
  * Prints the figures of the simulation: how many random plants are solved and how fast, how far the orifice units lie
@@ -33,7 +33,7 @@ final class PlantFigures {
                 }
             }
         }
-        OperatingPoint.Heat right = Built.running(Built.VALVE, Faults.none()).heat();
+        OperatingPoint.Heat right = Built.running(Built.VALVE, FaultSet.none()).heat();
         for (double charge : new double[] {0.7, 0.75, 0.8, 0.85, 0.9, 0.95, 1.05, 1.1, 1.15, 1.2}) {
             OperatingPoint.Heat wrong =
                     Built.running(Built.VALVE, Wrong.charge(charge)).heat();

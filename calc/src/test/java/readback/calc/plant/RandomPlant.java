@@ -9,7 +9,7 @@ import java.util.Random;
 import readback.calc.quantity.Temperature;
 
 /** Any training unit in any weather with up to three faults of any size. */
-record RandomPlant(AirConditioner unit, Weather weather, Faults faults) {
+record RandomPlant(AirConditioner unit, Weather weather, FaultSet faults) {
 
     /** @param severity share of the largest sizes that the faults may reach */
     static RandomPlant next(Random random, double severity) {
@@ -21,7 +21,7 @@ record RandomPlant(AirConditioner unit, Weather weather, Faults faults) {
                 .filter(fault ->
                         fault.possibleWith(unit.plate().meteringDevice().chargeMethod()))
                 .toList();
-        Faults faults = Faults.none();
+        FaultSet faults = FaultSet.none();
         for (int left = random.nextInt(4); left > 0; left--) {
             PlantFault fault = possible.get(random.nextInt(possible.size()));
             faults = faults.with(fault, severity * fault.largest() * random.nextDouble());

@@ -15,7 +15,7 @@ class TransientTest {
 
     @Test
     void it_starts_with_equal_pressures_and_pulls_down() {
-        Transient start = Transient.started(Built.PISTON, Weather.RATING, Faults.none());
+        Transient start = Transient.started(Built.PISTON, Weather.RATING, FaultSet.none());
         Transient later = start.after(MINUTE);
 
         assertThat(start.now().suctionPressure()).isEqualTo(start.now().liquidPressure());
@@ -26,7 +26,7 @@ class TransientTest {
     /** California Energy Commission RA3.2.2: fifteen minutes of running before readings are taken. */
     @Test
     void after_fifteen_minutes_the_readings_are_good_and_after_three_they_are_not() {
-        Transient start = Transient.started(Built.PISTON, Weather.RATING, Faults.none());
+        Transient start = Transient.started(Built.PISTON, Weather.RATING, FaultSet.none());
         Measurands steady = start.steady().running().orElseThrow().at();
 
         assertThat(start.after(Duration.ofMinutes(15)).now().suctionLine().fahrenheit())
@@ -39,7 +39,7 @@ class TransientTest {
 
     @Test
     void two_steps_of_time_are_as_good_as_one() {
-        Transient start = Transient.started(Built.VALVE, Weather.RATING, Faults.none());
+        Transient start = Transient.started(Built.VALVE, Weather.RATING, FaultSet.none());
 
         assertThat(start.after(MINUTE).after(MINUTE).now().liquidPressure().pascals())
                 .isCloseTo(
@@ -48,7 +48,7 @@ class TransientTest {
 
     @Test
     void added_charge_works_after_a_minute_and_raises_subcooling_in_the_end() {
-        Transient low = Transient.started(Built.VALVE, Weather.RATING, Faults.of(PlantFault.UNDERCHARGE, 0.1))
+        Transient low = Transient.started(Built.VALVE, Weather.RATING, FaultSet.of(PlantFault.UNDERCHARGE, 0.1))
                 .after(Duration.ofMinutes(20));
         Transient charged = low.moved(Mass.ounces(10.6));
 
@@ -63,7 +63,7 @@ class TransientTest {
 
     @Test
     void what_was_added_can_be_taken_out_again() {
-        Transient start = Transient.started(Built.VALVE, Weather.RATING, Faults.none());
+        Transient start = Transient.started(Built.VALVE, Weather.RATING, FaultSet.none());
         Transient back = start.moved(Mass.ounces(8))
                 .after(Duration.ofMinutes(5))
                 .moved(Mass.ounces(-8))
@@ -75,7 +75,7 @@ class TransientTest {
 
     @Test
     void more_cannot_be_taken_out_than_half_the_charge() {
-        Transient start = Transient.started(Built.VALVE, Weather.RATING, Faults.none());
+        Transient start = Transient.started(Built.VALVE, Weather.RATING, FaultSet.none());
         Mass charge = Built.VALVE.plate().charge();
 
         assertThat(start.moved(charge.times(-0.9)).after(MINUTE).steady())
@@ -84,14 +84,14 @@ class TransientTest {
 
     @Test
     void time_does_not_go_backwards() {
-        Transient start = Transient.started(Built.VALVE, Weather.RATING, Faults.none());
+        Transient start = Transient.started(Built.VALVE, Weather.RATING, FaultSet.none());
 
         assertThatThrownBy(() -> start.after(Duration.ofSeconds(-1))).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void a_hunting_valve_swings_about_its_mean() {
-        Transient hunting = Transient.started(Built.VALVE, Weather.RATING, Faults.of(PlantFault.VALVE_HUNTING, 0.3))
+        Transient hunting = Transient.started(Built.VALVE, Weather.RATING, FaultSet.of(PlantFault.VALVE_HUNTING, 0.3))
                 .after(Duration.ofMinutes(30));
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
@@ -113,7 +113,7 @@ class TransientTest {
     @Test
     void a_unit_that_trips_goes_back_to_rest() {
         Transient tripping = Transient.started(
-                        Built.VALVE, Weather.fahrenheit(110, 80, 67), Faults.of(PlantFault.OVERCHARGE, 0.4))
+                        Built.VALVE, Weather.fahrenheit(110, 80, 67), FaultSet.of(PlantFault.OVERCHARGE, 0.4))
                 .after(Duration.ofMinutes(20));
 
         assertThat(tripping.steady().running()).isEmpty();

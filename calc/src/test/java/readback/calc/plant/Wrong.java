@@ -6,7 +6,7 @@ final class Wrong {
     private Wrong() {}
 
     /** @param share of the nameplate charge */
-    static Faults charge(double share) {
-        return share < 1 ? Faults.of(PlantFault.UNDERCHARGE, 1 - share) : Faults.of(PlantFault.OVERCHARGE, share - 1);
+    static FaultSet charge(double share) {
+        return share < 1 ? FaultSet.of(PlantFault.UNDERCHARGE, 1 - share) : FaultSet.of(PlantFault.OVERCHARGE, share - 1);
     }
 }

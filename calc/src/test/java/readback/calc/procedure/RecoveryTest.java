@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import readback.calc.charge.Known;
+import readback.calc.measurement.Known;
 import readback.calc.procedure.RecoveryLevel.PressureClass;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;

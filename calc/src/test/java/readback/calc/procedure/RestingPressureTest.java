@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import readback.calc.charge.InstrumentAccuracy;
-import readback.calc.charge.Known;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.Known;
 import readback.calc.procedure.RestingPressure.Outcome;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;

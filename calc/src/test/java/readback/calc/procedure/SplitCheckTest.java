@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import readback.calc.charge.Limits;
+import readback.calc.measurement.Limits;
 import readback.calc.quantity.Temperature;
 
 /** Worked cases after California Energy Commission RA3.2.2.7 and table RA3.2-3 (recalled). */

@@ -23,7 +23,7 @@ final class ChecklistReader {
     record JobEntry(String id, List<PartEntry> parts) {}
 
     /** A checklist named by a job. */
-    record PartEntry(String checklist, Condition when, long line) {}
+    record PartEntry(String checklist, StepCondition when, long line) {}
 
     /** A JSON value with its line. */
     private record Node(long line, Object value) {}
@@ -91,7 +91,7 @@ final class ChecklistReader {
                 allowOnly(part, Set.of("checklist", "when"));
                 parts.add(new PartEntry(
                         string(field(part, "checklist")),
-                        condition(part, "when", new Condition.Always()),
+                        condition(part, "when", new StepCondition.Always()),
                         part.line()));
             }
             jobs.add(new JobEntry(string(field(job, "id")), List.copyOf(parts)));
@@ -133,8 +133,8 @@ final class ChecklistReader {
         return new Step(
                 id,
                 task,
-                condition(node, "when", new Condition.Always()),
-                condition(node, "again", new Condition.Not(new Condition.Always())),
+                condition(node, "when", new StepCondition.Always()),
+                condition(node, "again", new StepCondition.Not(new StepCondition.Always())),
                 flag(node, "optional"),
                 slot == null ? slotOf(id, task) : string(slot),
                 conclusion(fields.get("concludes")));
@@ -214,16 +214,16 @@ final class ChecklistReader {
         }
     }
 
-    private Condition condition(Node node, String name, Condition unsaid) {
+    private StepCondition condition(Node node, String name, StepCondition unsaid) {
         Node value = object(node).get(name);
         return value == null ? unsaid : condition(value);
     }
 
-    private Condition condition(Node node) {
+    private StepCondition condition(Node node) {
         Map<String, Node> fields = object(node);
         if (fields.containsKey("slot")) {
             allowOnly(node, Set.of("slot", "is"));
-            return new Condition.OptionIs(string(field(node, "slot")), strings(field(node, "is")));
+            return new StepCondition.OptionIs(string(field(node, "slot")), strings(field(node, "is")));
         }
         if (fields.size() != 1) {
             throw fault(node.line(), "a condition has exactly one kind, not " + fields.keySet());
@@ -231,15 +231,15 @@ final class ChecklistReader {
         String kind = fields.keySet().iterator().next();
         Node value = field(node, kind);
         return switch (kind) {
-            case "answered" -> new Condition.Answered(string(value));
-            case "measured" -> new Condition.Measured(string(value));
-            case "verdict" -> new Condition.VerdictIs(strings(value));
-            case "found" -> new Condition.Found(string(value));
-            case "not" -> new Condition.Not(condition(value));
+            case "answered" -> new StepCondition.Answered(string(value));
+            case "measured" -> new StepCondition.Measured(string(value));
+            case "verdict" -> new StepCondition.VerdictIs(strings(value));
+            case "found" -> new StepCondition.Found(string(value));
+            case "not" -> new StepCondition.Not(condition(value));
             case "all" ->
-                new Condition.AllOf(list(value).stream().map(this::condition).toList());
+                new StepCondition.AllOf(list(value).stream().map(this::condition).toList());
             case "any" ->
-                new Condition.AnyOf(list(value).stream().map(this::condition).toList());
+                new StepCondition.AnyOf(list(value).stream().map(this::condition).toList());
             default ->
                 throw fault(
                         node.line(),

@@ -12,14 +12,14 @@ import java.util.stream.Stream;
 public record Job(String id, List<Part> parts) {
 
     /** A checklist and when it applies. */
-    public record Part(Checklist checklist, Condition when) {}
+    public record Part(Checklist checklist, StepCondition when) {}
 
     public Job {
         parts = List.copyOf(parts);
     }
 
     /** The steps that apply now, in order, each with its checklist. */
-    public Stream<Placed> applicable(Situation situation) {
+    public Stream<Placed> applicable(ConditionContext situation) {
         return parts.stream()
                 .filter(part -> part.when().holds(situation))
                 .flatMap(part -> part.checklist().steps().stream()

@@ -18,8 +18,8 @@ import readback.calc.quantity.Quantity;
 public record Step(
         String id,
         Task task,
-        Condition when,
-        Condition again,
+        StepCondition when,
+        StepCondition again,
         boolean optional,
         String slot,
         Optional<Conclusion> conclusion) {

@@ -44,6 +44,6 @@ record PoundsAndOunces(boolean negative, BigDecimal pounds, BigDecimal ounces) {
     }
 
     private static String words(BigDecimal number, String unit) {
-        return SpokenNumber.words(number) + " " + unit + (number.compareTo(BigDecimal.ONE) == 0 ? "" : "s");
+        return NumberVerbaliser.words(number) + " " + unit + (number.compareTo(BigDecimal.ONE) == 0 ? "" : "s");
     }
 }

@@ -143,7 +143,7 @@ public final class Wording {
         }
         if (fact instanceof Fact.Count count) {
             return form == Form.SPOKEN
-                    ? SpokenNumber.words(BigDecimal.valueOf(count.value()))
+                    ? NumberVerbaliser.words(BigDecimal.valueOf(count.value()))
                     : String.valueOf(count.value());
         }
         if (fact instanceof Fact.Term term) {
@@ -177,7 +177,7 @@ public final class Wording {
                     : name + " " + both.get().shown();
         }
         if (form == Form.SPOKEN) {
-            String number = fraction.map(TubeFraction::spoken).orElseGet(() -> SpokenNumber.words(reading.value()));
+            String number = fraction.map(TubeFraction::spoken).orElseGet(() -> NumberVerbaliser.words(reading.value()));
             return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
         }
         String number = fraction.map(TubeFraction::shown)
@@ -189,7 +189,7 @@ public final class Wording {
         return form == Form.SPOKEN
                 ? PoundsAndOunces.of(amount.value(), amount.unit())
                         .map(PoundsAndOunces::spoken)
-                        .orElseGet(() -> SpokenNumber.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
+                        .orElseGet(() -> NumberVerbaliser.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
                 : amount.shown();
     }
 

@@ -54,8 +54,8 @@ class ChecklistsTest {
                 .toList();
     }
 
-    private static Situation choosing(String device) {
-        return new Situation() {
+    private static ConditionContext choosing(String device) {
+        return new ConditionContext() {
             @Override
             public boolean answered(String slot) {
                 return slot.equals("metering-device");
@@ -127,15 +127,15 @@ class ChecklistsTest {
 
     @Test
     void conditions_combine() {
-        Situation piston = choosing("piston");
-        Condition is = new Condition.OptionIs("metering-device", Set.of("piston"));
+        ConditionContext piston = choosing("piston");
+        StepCondition is = new StepCondition.OptionIs("metering-device", Set.of("piston"));
 
         assertThat(is.holds(piston)).isTrue();
-        assertThat(new Condition.Not(is).holds(piston)).isFalse();
-        assertThat(new Condition.AllOf(List.of(is, new Condition.Answered("refrigerant"))).holds(piston))
+        assertThat(new StepCondition.Not(is).holds(piston)).isFalse();
+        assertThat(new StepCondition.AllOf(List.of(is, new StepCondition.Answered("refrigerant"))).holds(piston))
                 .isFalse();
-        assertThat(new Condition.AnyOf(List.of(is, new Condition.Answered("refrigerant"))).holds(piston))
+        assertThat(new StepCondition.AnyOf(List.of(is, new StepCondition.Answered("refrigerant"))).holds(piston))
                 .isTrue();
-        assertThat(new Condition.VerdictIs(Set.of("add")).holds(piston)).isFalse();
+        assertThat(new StepCondition.VerdictIs(Set.of("add")).holds(piston)).isFalse();
     }
 }

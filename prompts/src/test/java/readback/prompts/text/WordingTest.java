@@ -16,12 +16,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Signal;
-import readback.calc.charge.Condition;
-import readback.calc.charge.Contradiction;
-import readback.calc.charge.Instrument;
-import readback.calc.charge.MeteringDevice;
-import readback.calc.charge.Remedy;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
+import readback.calc.condition.Remedy;
+import readback.calc.measurement.Instrument;
+import readback.calc.measurement.MeteringDevice;
+import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -125,8 +125,8 @@ class WordingTest {
                     .isTrue();
         }
         boolean asksAgain = !step.again()
-                .equals(new readback.prompts.checklist.Condition.Not(
-                        new readback.prompts.checklist.Condition.Always()));
+                .equals(new readback.prompts.checklist.StepCondition.Not(
+                        new readback.prompts.checklist.StepCondition.Always()));
         assertThat(ENGLISH.has("step." + step.id() + ".repeat"))
                 .as(step.id() + ".repeat")
                 .isEqualTo(asksAgain);

@@ -1,0 +1,314 @@
+package readback.assistant.dialogue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.calc.charge.Correction;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Undecided;
+import readback.calc.charge.ValveCheck;
+import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
+import readback.calc.condition.FailedCondition;
+import readback.calc.condition.Remedy;
+import readback.calc.diagnosis.Diagnosis;
+import readback.calc.diagnosis.Fault;
+import readback.calc.diagnosis.NextObservation;
+import readback.calc.diagnosis.Suspect;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Estimate;
+import readback.calc.name.ConstantName;
+import readback.calc.plausibility.Contradiction;
+import readback.calc.quantity.GaugePressure;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.calc.targets.Target;
+import readback.calc.targets.TargetSource;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** A judgement as messages: value first, then what follows from it, then how sure it is. */
+final class JudgementMessages {
+
+    private static final int OUNCES_IN_A_POUND = 16;
+
+    private final UnitSetting units;
+
+    JudgementMessages(UnitSetting units) {
+        this.units = units;
+    }
+
+    /** The verdict and everything that carries it. */
+    List<Message> verdict(Judgement judgement) {
+        List<Message> messages = new ArrayList<>();
+        values(judgement, messages);
+        Verdict verdict = judgement.verdict();
+        if (verdict instanceof Verdict.Compared compared) {
+            compared(judgement, compared, messages);
+        } else if (verdict instanceof Verdict.NoValidTest invalid) {
+            messages.add(Message.of("verdict.no-valid-test"));
+            invalid.contradictions().forEach(each -> messages.add(contradiction(each)));
+            invalid.conditions().forEach(each -> failed(each, messages));
+        } else if (verdict instanceof Verdict.DoNotCharge stopped) {
+            messages.add(Message.of("verdict.do-not-charge"));
+            stopped.reasons().stream()
+                    .sorted()
+                    .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
+            judgement.conditions().stream()
+                    // nothing is moved anyhow
+                    .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
+                    .forEach(each -> failed(each, messages));
+        }
+        judgement.valveCheck().ifPresent(check -> valve(check, messages));
+        return messages;
+    }
+
+    private void values(Judgement judgement, List<Message> messages) {
+        boolean bySuperheat = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT;
+        Optional<Temperature> saturation =
+                bySuperheat ? judgement.evaporatingSaturation() : judgement.condensingSaturation();
+        Optional<Estimate> estimate = bySuperheat ? judgement.superheat() : judgement.subcooling();
+        String kind = bySuperheat ? "superheat" : "subcooling";
+        if (saturation.isPresent() && estimate.isPresent()) {
+            messages.add(Message.of("finding." + kind)
+                    .with("saturation", Fact.temperature(saturation.get(), units))
+                    .with("value", difference(estimate.get().value()))
+                    .with("uncertainty", difference(estimate.get().expandedUncertainty())));
+        }
+        judgement.target().ifPresent(target -> messages.add(target(target, kind)));
+    }
+
+    private Message target(Target target, String kind) {
+        return Message.of("target." + ConstantName.of(target.source()))
+                .with("kind", new Fact.Term(kind))
+                .with("target", difference(target.value()));
+    }
+
+    private void compared(Judgement judgement, Verdict.Compared verdict, List<Message> messages) {
+        TemperatureDifference by = verdict.deviation().value();
+        String side = verdict.deviation().position() == Comparison.Position.INSIDE
+                ? "on"
+                : by.kelvins() > 0 ? "above" : "below";
+        String method = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? "superheat" : "subcooling";
+        String kind = ConstantName.of(verdict.kind());
+        Fact.Amount far = difference(TemperatureDifference.kelvins(Math.abs(by.kelvins())));
+        if (verdict.borderline()) {
+            messages.add(Message.of("verdict.undecided." + (far.value().signum() == 0 ? "on-target" : kind))
+                    .with("kind", new Fact.Term(method))
+                    .with("by", far)
+                    .with("side", new Fact.Term("side." + (by.kelvins() > 0 ? "above" : "below"))));
+            verdict.undecided().map(this::blame).ifPresent(messages::add);
+        } else {
+            messages.add(Message.of("verdict." + method + "." + kind)
+                    .with("by", far)
+                    .with("side", new Fact.Term("side." + side)));
+        }
+        judgement.conditions().forEach(each -> failed(each, messages));
+    }
+
+    /** The instrument that leaves it open, and how good it would have to be. */
+    private Message blame(Undecided undecided) {
+        Fact instrument = new Fact.Term("instrument." + ConstantName.of(undecided.instrument()));
+        return undecided
+                .sufficientTemperature()
+                .map(this::downTo)
+                .or(() -> undecided.sufficientPressure().map(this::downTo))
+                .filter(accuracy -> accuracy.value().signum() > 0)
+                .map(accuracy -> Message.of("undecided.sufficient")
+                        .with("instrument", instrument)
+                        .with("accuracy", accuracy))
+                .orElseGet(() -> Message.of("undecided.none-suffices").with("instrument", instrument));
+    }
+
+    /** A limit of error that must not be rounded up. */
+    private Fact.Amount downTo(TemperatureDifference limit) {
+        Unit unit = metric(units) ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+        return new Fact.Amount(down(unit.fromBase(limit.kelvins()), 1), unit);
+    }
+
+    private Fact.Amount downTo(GaugePressure limit) {
+        Unit unit = units.pressure();
+        return new Fact.Amount(down(unit.fromBase(limit.pascals()), unit == Unit.PSIG ? 1 : 2), unit);
+    }
+
+    private static BigDecimal down(double value, int decimals) {
+        BigDecimal cut =
+                BigDecimal.valueOf(value).setScale(decimals, RoundingMode.DOWN).stripTrailingZeros();
+        return cut.scale() < 0 ? cut.setScale(0, RoundingMode.UNNECESSARY) : cut;
+    }
+
+    private void valve(ValveCheck check, List<Message> messages) {
+        messages.add(Message.of("valve." + ConstantName.of(check.superheat().position()))
+                .with("value", difference(check.superheat().value()))
+                .with("low", difference(check.superheat().limits().low()))
+                .with("high", difference(check.superheat().limits().high())));
+    }
+
+    private void failed(FailedCondition failed, List<Message> messages) {
+        messages.add(Message.of("condition." + ConstantName.of(failed.condition())));
+        failed.remedies().stream().map(JudgementMessages::remedy).forEach(messages::add);
+    }
+
+    private static Message remedy(Remedy remedy) {
+        return Message.of("remedy." + ConstantName.of(remedy));
+    }
+
+    /** Readings that cannot all be true. */
+    Message contradiction(Contradiction contradiction) {
+        return Message.of("contradiction." + ConstantName.of(contradiction.kind()))
+                .with(
+                        "quantities",
+                        new Fact.Listing(
+                                contradiction.between().stream().map(Fact::name).toList()));
+    }
+
+    /** What is suspected when the charge is not to be touched, and what would settle it. */
+    List<Message> suspects(Judgement judgement, Diagnosis diagnosis) {
+        if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
+                || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
+            return List.of();
+        }
+        // Something comes first, so "no fault" is no suspicion.
+        List<Suspect> faults = diagnosis.suspects().stream()
+                .filter(suspect -> suspect.fault() != Fault.NONE)
+                .toList();
+        List<Message> messages = new ArrayList<>();
+        boolean clear = diagnosis.certainty() == Diagnosis.Certainty.CLEAR
+                && diagnosis.leader().fault() != Fault.NONE;
+        if (clear || faults.size() == 1) {
+            messages.add(Message.of("diagnosis.clear").with("fault", fault(faults.get(0))));
+        } else if (!faults.isEmpty()) {
+            messages.add(Message.of("diagnosis.ambiguous")
+                    .with("fault", fault(faults.get(0)))
+                    .with("other", fault(faults.get(1))));
+        }
+        diagnosis
+                .next()
+                .filter(NextObservation.Measure.class::isInstance)
+                .map(next -> ((NextObservation.Measure) next).missing())
+                .filter(missing -> !missing.isEmpty())
+                .ifPresent(missing -> messages.add(Message.of("diagnosis.measure")
+                        .with(
+                                "quantities",
+                                new Fact.Listing(
+                                        missing.stream().map(Fact::name).toList()))));
+        return messages;
+    }
+
+    private static Fact fault(Suspect suspect) {
+        return new Fact.Term("fault." + ConstantName.of(suspect.fault()));
+    }
+
+    /** What speaks for the leading suspicion. */
+    private static Optional<Message> clues(Diagnosis diagnosis) {
+        List<Fact> clues = diagnosis.leader().supporting().stream()
+                .filter(Suspect.Clue.Measured.class::isInstance)
+                .map(clue -> ((Suspect.Clue.Measured) clue).evidence())
+                .<Fact>map(evidence -> new Fact.Term("symptom." + ConstantName.of(evidence.symptom())
+                        + (evidence.deviations() > 0 ? ".above" : ".below")))
+                .toList();
+        return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
+                ? Optional.empty()
+                : Optional.of(Message.of("why.clues")
+                        .with("fault", fault(diagnosis.leader()))
+                        .with("clues", new Fact.Listing(clues)));
+    }
+
+    /** How much to move. */
+    List<Message> correction(Correction correction) {
+        String basis = ConstantName.of(correction.basis());
+        if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
+            return List.of();
+        }
+        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE
+                || correction.basis() == Correction.Basis.BY_WEIGHT) {
+            return List.of(Message.of("correction." + basis));
+        }
+        String way = correction.next().kilograms() < 0 ? "recover" : "add";
+        Message step = Message.of("correction." + basis)
+                .with("way", new Fact.Term("way." + way))
+                .with("next", step(correction.next()));
+        List<Message> messages = new ArrayList<>();
+        if (correction.total().isPresent()
+                && correction.least().isPresent()
+                && correction.most().isPresent()) {
+            messages.add(Message.of("correction.total")
+                    .with("total", size(correction.total().get()))
+                    .with("least", size(correction.least().get()))
+                    .with("most", size(correction.most().get())));
+        }
+        messages.add(step);
+        if (correction.bound() == Correction.Bound.SMALLEST_SYSTEM) {
+            messages.add(Message.of("correction.plate-unknown"));
+        }
+        return messages;
+    }
+
+    /** The amount to move, never rounded up, so that it stays within its bound; half an ounce or ten grams at least. */
+    private Fact step(Mass next) {
+        double step = massStep(units);
+        double steps =
+                Math.max(1, Math.floor(massValue(Mass.kilograms(Math.abs(next.kilograms())), units) / step + 1e-9));
+        return massFact(steps * step, units);
+    }
+
+    private Fact size(Mass mass) {
+        return mass(Mass.kilograms(Math.abs(mass.kilograms())), units);
+    }
+
+    /** A mass to half an ounce, or to ten grams where the temperature scale is metric. */
+    static Fact mass(Mass mass, UnitSetting units) {
+        double step = massStep(units);
+        return massFact(Math.round(massValue(mass, units) / step) * step, units);
+    }
+
+    private static double massStep(UnitSetting units) {
+        return metric(units) ? 10 : 0.5;
+    }
+
+    private static double massValue(Mass mass, UnitSetting units) {
+        return metric(units) ? mass.kilograms() * 1000 : mass.ounces();
+    }
+
+    /** Grams, or ounces; from a pound on both, since charging scales show them so. */
+    private static Fact massFact(double value, UnitSetting units) {
+        BigDecimal rounded = Fact.rounded(value);
+        if (metric(units)) {
+            return new Fact.Amount(rounded, Unit.GRAM);
+        }
+        return value < OUNCES_IN_A_POUND
+                ? new Fact.Amount(rounded, Unit.OUNCE)
+                : new Fact.Amount(rounded.divide(BigDecimal.valueOf(OUNCES_IN_A_POUND)), Unit.POUND_AND_OUNCES);
+    }
+
+    private static boolean metric(UnitSetting units) {
+        return units.temperature() == Unit.CELSIUS;
+    }
+
+    /** Why the verdict is what it is, at length. */
+    List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
+        List<Message> messages = new ArrayList<>();
+        messages.add(Message.of("why.method." + ConstantName.of(judgement.method())));
+        judgement
+                .target()
+                .map(Target::source)
+                .filter(source -> source != TargetSource.RATING_PLATE)
+                .ifPresent(source -> messages.add(Message.of("why.target." + ConstantName.of(source))));
+        messages.add(
+                Message.of("why.verdict." + ConstantName.of(judgement.verdict().kind())));
+        if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
+            diagnosis.flatMap(JudgementMessages::clues).ifPresent(messages::add);
+        }
+        return messages;
+    }
+
+    private Fact.Amount difference(TemperatureDifference difference) {
+        return Fact.difference(difference, units);
+    }
+}

@@ -1,0 +1,65 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import readback.calc.measurement.Limits;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+
+/**
+ * What is fixed for a session before it starts.
+ *
+ * @param job name of the job to do, as in "charge-check"
+ * @param units units meant when none is said
+ * @param brief start in the brief voice
+ * @param known what is known beforehand of the site and the instruments: altitude and accuracies, each once
+ * @param limits whose tolerance limits apply
+ * @param refrigerant designation known beforehand; empty to ask
+ * @param technician who works, for the record; empty when not told
+ * @param site where, for the record; empty when not told
+ */
+public record SessionSettings(
+        String job,
+        UnitSetting units,
+        boolean brief,
+        List<Reading> known,
+        Limits limits,
+        Optional<String> refrigerant,
+        Optional<String> technician,
+        Optional<String> site) {
+
+    /** Where the altitude does not matter. */
+    public static final Reading SEA_LEVEL = Reading.of(Quantity.ALTITUDE, "0");
+
+    /** The charge check at sea level, in US units, in the guiding voice, against an installer's limits. */
+    public static final SessionSettings STANDARD = new SessionSettings(
+            "charge-check",
+            UnitSetting.US,
+            false,
+            List.of(SEA_LEVEL),
+            Limits.INSTALLER,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+
+    public SessionSettings {
+        known = List.copyOf(known);
+    }
+
+    /** The same settings with one thing more known, unless it is known already. */
+    public SessionSettings knowing(Reading reading) {
+        if (known.stream().anyMatch(each -> each.quantity() == reading.quantity())) {
+            return this;
+        }
+        List<Reading> more = new ArrayList<>(known);
+        more.add(reading);
+        return new SessionSettings(job, units, brief, more, limits, refrigerant, technician, site);
+    }
+
+    /** The same settings with other units. */
+    SessionSettings in(UnitSetting other) {
+        return new SessionSettings(job, other, brief, known, limits, refrigerant, technician, site);
+    }
+}

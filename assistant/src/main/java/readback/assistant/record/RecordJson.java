@@ -1,0 +1,278 @@
+package readback.assistant.record;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.Understood;
+import readback.calc.measurement.Limits;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Hypothesis;
+
+/**
+ * The JSON form of header and entries, both ways. A line that cannot be read gives an {@link IllegalArgumentException}.
+ */
+final class RecordJson {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private RecordJson() {}
+
+    static String header(Header header) {
+        ObjectNode line = JSON.createObjectNode();
+        line.put("type", "header");
+        line.put("schema", header.schema());
+        line.put("readback", header.program());
+        line.put("session", header.session());
+        line.put("startedAt", header.startedAt().toString());
+        ObjectNode parts = line.putObject("parts");
+        new TreeMap<>(header.parts()).forEach(parts::put);
+        if (!header.about().isEmpty()) {
+            ObjectNode about = line.putObject("about");
+            header.about().forEach(about::put);
+        }
+        line.put("prev", Chain.START);
+        return write(line);
+    }
+
+    static Header header(JsonNode line) {
+        if (!"header".equals(line.path("type").asText())) {
+            throw new IllegalArgumentException("the first line is no header");
+        }
+        int schema = line.path("schema").asInt();
+        if (schema != Header.SCHEMA && schema != FirstSchema.NUMBER) {
+            throw new IllegalArgumentException("schema " + schema + " is not known to this version");
+        }
+        return new Header(
+                schema,
+                text(line, "session"),
+                Instant.parse(text(line, "startedAt")),
+                text(line, "readback"),
+                texts(line.path("parts")),
+                texts(line.path("about")));
+    }
+
+    static String entry(Entry entry, String previousHash) {
+        ObjectNode line = JSON.createObjectNode();
+        line.put("type", "event");
+        line.put("n", entry.number());
+        line.put("at", entry.event().at().toString());
+        line.set("event", event(entry.event()));
+        ObjectNode outcome = line.putObject("outcome");
+        outcome.set("understood", Meant.write(entry.outcome().understood()));
+        ObjectNode changes = outcome.putObject("changes");
+        entry.outcome().changes().forEach(changes::put);
+        entry.outcome().verdict().ifPresent(verdict -> outcome.put("verdict", verdict));
+        entry.outcome().cautions().forEach(outcome.putArray("cautions")::add);
+        entry.said().forEach(line.putArray("said")::add);
+        entry.audio()
+                .ifPresent(audio ->
+                        line.putObject("audio").put("file", audio.file()).put("sha256", audio.sha256()));
+        if (entry.closed()) {
+            line.put("closed", true);
+        }
+        line.put("prev", previousHash);
+        return write(line);
+    }
+
+    static Entry entry(JsonNode line) {
+        JsonNode outcome = line.path("outcome");
+        return new Entry(
+                line.path("n").asInt(),
+                event(line.path("event"), Instant.parse(text(line, "at"))),
+                new Turn.Outcome(
+                        understood(outcome.get("understood")),
+                        texts(outcome.path("changes")),
+                        Optional.ofNullable(outcome.get("verdict")).map(JsonNode::asText),
+                        strings(outcome.path("cautions"))),
+                strings(line.path("said")),
+                line.path("closed").asBoolean(),
+                Optional.ofNullable(line.get("audio"))
+                        .map(audio -> new AudioClip(text(audio, "file"), text(audio, "sha256"))));
+    }
+
+    private static Understood understood(@Nullable JsonNode node) {
+        if (node == null) {
+            throw new IllegalArgumentException("\"understood\" is missing");
+        }
+        return node.isTextual() ? FirstSchema.understood(node.asText()) : Meant.read(node);
+    }
+
+    /** The hash of the line before, as this line states it. */
+    static String previous(JsonNode line) {
+        return line.path("prev").asText();
+    }
+
+    private static ObjectNode event(Event event) {
+        ObjectNode node = JSON.createObjectNode();
+        if (event instanceof Event.Started started) {
+            node.put("kind", "started");
+            node.set("settings", settings(started.settings()));
+        } else if (event instanceof Event.Heard heard) {
+            node.put("kind", "heard");
+            node.put("source", heard.source().name());
+            ArrayNode hypotheses = node.putArray("hypotheses");
+            heard.hypotheses().forEach(each -> hypotheses.add(hypothesis(each)));
+        } else if (event instanceof Event.TimerElapsed elapsed) {
+            node.put("kind", "timer").put("timer", elapsed.timer());
+        } else if (event instanceof Event.DeviceLost lost) {
+            node.put("kind", "device-lost").put("device", lost.device());
+        } else if (event instanceof Event.DeviceFound found) {
+            node.put("kind", "device-found").put("device", found.device());
+        } else if (event instanceof Event.ClockChanged changed) {
+            node.put("kind", "clock-changed").put("by", changed.by().toString());
+        } else if (event instanceof Event.Resumed) {
+            node.put("kind", "resumed");
+        } else {
+            node.put("kind", "ended");
+        }
+        return node;
+    }
+
+    private static Event event(JsonNode node, Instant at) {
+        String kind = text(node, "kind");
+        return switch (kind) {
+            case "started" -> new Event.Started(at, settings(node.path("settings")));
+            case "heard" -> {
+                List<Hypothesis> hypotheses = new ArrayList<>();
+                node.path("hypotheses").forEach(each -> hypotheses.add(hypothesis(each)));
+                yield new Event.Heard(at, Event.Source.valueOf(text(node, "source")), hypotheses);
+            }
+            case "timer" -> new Event.TimerElapsed(at, text(node, "timer"));
+            case "device-lost" -> new Event.DeviceLost(at, text(node, "device"));
+            case "device-found" -> new Event.DeviceFound(at, text(node, "device"));
+            case "clock-changed" -> new Event.ClockChanged(at, Duration.parse(text(node, "by")));
+            case "resumed" -> new Event.Resumed(at);
+            case "ended" -> new Event.Ended(at);
+            default -> throw new IllegalArgumentException("an event of the unknown kind " + kind);
+        };
+    }
+
+    private static ObjectNode hypothesis(Hypothesis hypothesis) {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("words", hypothesis.words());
+        node.put("confidence", hypothesis.confidence());
+        if (!hypothesis.details().isEmpty()) {
+            ArrayNode details = node.putArray("details");
+            hypothesis
+                    .details()
+                    .forEach(word -> details.addObject()
+                            .put("word", word.word())
+                            .put("confidence", word.confidence())
+                            .put("start", word.start())
+                            .put("end", word.end()));
+        }
+        return node;
+    }
+
+    private static Hypothesis hypothesis(JsonNode node) {
+        List<Hypothesis.Word> details = new ArrayList<>();
+        node.path("details")
+                .forEach(word -> details.add(new Hypothesis.Word(
+                        text(word, "word"),
+                        word.path("confidence").asDouble(),
+                        word.path("start").asDouble(),
+                        word.path("end").asDouble())));
+        return new Hypothesis(text(node, "words"), node.path("confidence").asDouble(), details);
+    }
+
+    private static ObjectNode settings(SessionSettings settings) {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("job", settings.job());
+        node.put("pressureUnit", settings.units().pressure().name());
+        node.put("temperatureUnit", settings.units().temperature().name());
+        node.put("brief", settings.brief());
+        for (Reading known : settings.known()) {
+            ObjectNode reading = known.quantity() == Quantity.ALTITUDE
+                    ? node.putObject("altitude")
+                    : node.withArray("instruments")
+                            .addObject()
+                            .put("quantity", known.quantity().name());
+            reading.put("value", known.value()).put("unit", known.unit().name());
+        }
+        node.put("limits", settings.limits().name());
+        settings.refrigerant().ifPresent(refrigerant -> node.put("refrigerant", refrigerant));
+        settings.technician().ifPresent(technician -> node.put("technician", technician));
+        settings.site().ifPresent(site -> node.put("site", site));
+        return node;
+    }
+
+    private static SessionSettings settings(JsonNode node) {
+        return new SessionSettings(
+                text(node, "job"),
+                new UnitSetting(Unit.valueOf(text(node, "pressureUnit")), Unit.valueOf(text(node, "temperatureUnit"))),
+                node.path("brief").asBoolean(),
+                known(node),
+                Limits.valueOf(text(node, "limits")),
+                Optional.ofNullable(node.get("refrigerant")).map(JsonNode::asText),
+                Optional.ofNullable(node.get("technician")).map(JsonNode::asText),
+                Optional.ofNullable(node.get("site")).map(JsonNode::asText));
+    }
+
+    private static List<Reading> known(JsonNode settings) {
+        List<Reading> known = new ArrayList<>();
+        Optional.ofNullable(settings.get("altitude"))
+                .ifPresent(altitude -> known.add(reading(Quantity.ALTITUDE, altitude)));
+        settings.path("instruments")
+                .forEach(each -> known.add(reading(Quantity.valueOf(text(each, "quantity")), each)));
+        return known;
+    }
+
+    private static Reading reading(Quantity quantity, JsonNode node) {
+        return new Reading(quantity, new BigDecimal(text(node, "value")), Unit.valueOf(text(node, "unit")));
+    }
+
+    private static Map<String, String> texts(JsonNode object) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        object.properties()
+                .forEach(field -> texts.put(field.getKey(), field.getValue().asText()));
+        return texts;
+    }
+
+    private static List<String> strings(JsonNode array) {
+        List<String> strings = new ArrayList<>();
+        array.forEach(each -> strings.add(each.asText()));
+        return strings;
+    }
+
+    static String text(JsonNode node, String name) {
+        JsonNode value = node.get(name);
+        if (value == null) {
+            throw new IllegalArgumentException("\"" + name + "\" is missing");
+        }
+        return value.asText();
+    }
+
+    static JsonNode read(String line) {
+        try {
+            return JSON.readTree(line);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("not valid JSON: " + e.getOriginalMessage(), e);
+        }
+    }
+
+    static String write(ObjectNode node) {
+        try {
+            return JSON.writeValueAsString(node);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree of plain values can always be written", e);
+        }
+    }
+}

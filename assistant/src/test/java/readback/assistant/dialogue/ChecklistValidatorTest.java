@@ -1,0 +1,49 @@
+package readback.assistant.dialogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import readback.prompts.checklist.Checklists;
+
+class ChecklistValidatorTest {
+
+    private static List<String> faults(String steps, String when) {
+        Map<String, String> files = Map.of(
+                "jobs.json",
+                        "{\"jobs\": [{\"id\": \"job\", \"parts\": [{\"checklist\": \"one\", \"when\": " + when
+                                + "}]}]}",
+                "one.json", "{\"steps\": [" + steps + "]}");
+        return ChecklistValidator.of(
+                Checklists.read(files::get), Rehearsal.GRAMMAR.choices(), key -> !key.contains("mute"));
+    }
+
+    @Test
+    void the_checklists_of_this_build_name_nothing_that_nobody_knows() {
+        assertThat(ChecklistValidator.of(Checklists.standard(), Rehearsal.GRAMMAR.choices(), Rehearsal.WORDING::has))
+                .isEmpty();
+    }
+
+    @Test
+    void everything_that_nobody_knows_is_named_with_its_place() {
+        String steps = """
+                {"id": "device", "choose": "metering-device"},
+                {"id": "asked", "question": "yes-or-no", "when": {"slot": "metering-device", "is": ["nozzle"]}},
+                {"id": "mute", "acknowledge": true, "when": {"not": {"answered": "nobody-fills"}}},
+                {"id": "colour", "choose": "colour"},
+                {"id": "found", "acknowledge": true, "when": {"all": [{"found": "blend"}, {"found": "look-under-the-rug"}]}},
+                {"id": "verdict", "judge": "character"}
+                """;
+
+        assertThat(faults(steps, "{\"verdict\": [\"guilty\"]}"))
+                .anySatisfy(fault -> assertThat(fault).contains("step asked", "nozzle", "piston"))
+                .anySatisfy(fault -> assertThat(fault).contains("step mute", "nobody-fills"))
+                .anySatisfy(fault -> assertThat(fault).contains("step mute", "no text step.mute.ask"))
+                .anySatisfy(fault -> assertThat(fault).contains("step colour", "no set of choices"))
+                .anySatisfy(fault -> assertThat(fault).contains("step found", "look-under-the-rug"))
+                .anySatisfy(fault -> assertThat(fault).contains("step verdict", "character"))
+                .anySatisfy(fault -> assertThat(fault).contains("job job", "guilty"))
+                .noneSatisfy(fault -> assertThat(fault).contains("blend"));
+    }
+}

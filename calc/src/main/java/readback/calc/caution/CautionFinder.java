@@ -1,0 +1,162 @@
+package readback.calc.caution;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.GaugePressure;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+
+/** The rule book: which cautions a situation calls for. */
+public final class CautionFinder {
+
+    /**
+     * 5 °F at the suction service port behind a fixed orifice, and wherever the device is not known: note in equipment
+     * installation manuals, and the same floor that the California Energy Commission (RA3.2.2.6.1, step 3) sets for a
+     * usable target.
+     */
+    public static final TemperatureDifference LEAST_SAFE_SUPERHEAT = TemperatureDifference.fahrenheit(5);
+
+    /**
+     * 140 °F condensing, about 540 psig for R-410A and 340 psig for R-22, some 10 °F short of usual cut-out settings.
+     * Common practice, no source.
+     */
+    public static final Temperature NEAR_CUT_OUT = Temperature.fahrenheit(140);
+
+    /**
+     * 225 °F on the discharge line; inside, the valves are some 50 °F hotter and the oil breaks down. Common practice.
+     */
+    public static final Temperature HOTTEST_DISCHARGE_LINE = Temperature.fahrenheit(225);
+
+    /** Water on the coil freezes. */
+    public static final Temperature FREEZING = Temperature.fahrenheit(32);
+
+    /**
+     * Highest pressure for which a joint test needs no plate value: the 150 psig of the R-22 age. Common practice;
+     * decision 0006.
+     */
+    private static final GaugePressure TEST_WITHOUT_PLATE = GaugePressure.psig(150);
+
+    private CautionFinder() {}
+
+    /** The cautions that the situation calls for, the gravest first, each once. */
+    public static List<Caution> in(Situation situation) {
+        Set<CautionRule> fired = EnumSet.noneOf(CautionRule.class);
+        for (Activity activity : situation.activities()) {
+            fired.addAll(ofActivity(activity));
+        }
+        if (!situation.activities().isEmpty()) {
+            flammability(situation).ifPresent(fired::add);
+        }
+        measured(situation, fired);
+        List<Caution> cautions = new ArrayList<>(fired.size());
+        for (CautionRule rule : fired) {
+            cautions.add(rule.caution());
+        }
+        return List.copyOf(cautions);
+    }
+
+    private static Set<CautionRule> ofActivity(Activity activity) {
+        return switch (activity) {
+            case CONNECTING_HOSES ->
+                EnumSet.of(
+                        CautionRule.HIGH_PRESSURE,
+                        CautionRule.FROSTBITE,
+                        CautionRule.VENTING_PROHIBITED,
+                        CautionRule.CERTIFIED_WORK);
+            case OPENING_ELECTRICAL -> EnumSet.of(CautionRule.CHARGED_CAPACITOR);
+            case CHARGING ->
+                EnumSet.of(
+                        CautionRule.HIGH_PRESSURE,
+                        CautionRule.FROSTBITE,
+                        CautionRule.ASPHYXIATION,
+                        CautionRule.CERTIFIED_WORK);
+            case RECOVERING ->
+                EnumSet.of(
+                        CautionRule.ASPHYXIATION,
+                        CautionRule.HIGH_PRESSURE,
+                        CautionRule.FROSTBITE,
+                        CautionRule.VENTING_PROHIBITED,
+                        CautionRule.CERTIFIED_WORK);
+            case PRESSURE_TESTING ->
+                EnumSet.of(CautionRule.NEVER_OXYGEN, CautionRule.NITROGEN_REGULATOR, CautionRule.ASPHYXIATION);
+            case BRAZING ->
+                EnumSet.of(
+                        CautionRule.NEVER_OXYGEN,
+                        CautionRule.NITROGEN_REGULATOR,
+                        CautionRule.DECOMPOSITION_NEAR_FLAME,
+                        CautionRule.ASPHYXIATION,
+                        CautionRule.VENTING_PROHIBITED);
+            case EVACUATING -> EnumSet.of(CautionRule.VENTING_PROHIBITED, CautionRule.CERTIFIED_WORK);
+        };
+    }
+
+    /** Nitrogen alone does not burn; any other unknown content may. */
+    private static Optional<CautionRule> flammability(Situation situation) {
+        if (situation.refrigerant().isEmpty()) {
+            return situation.activities().equals(Set.of(Activity.PRESSURE_TESTING))
+                    ? Optional.empty()
+                    : Optional.of(CautionRule.FLAMMABLE_A2L);
+        }
+        return switch (situation.refrigerant().get().safetyClass()) {
+            case A1 -> Optional.empty();
+            case A2L -> Optional.of(CautionRule.FLAMMABLE_A2L);
+            case A2, A3 -> Optional.of(CautionRule.FLAMMABLE_A3);
+        };
+    }
+
+    private static void measured(Situation situation, Set<CautionRule> fired) {
+        if (situation
+                .superheat()
+                .filter(measured -> measured.compareTo(situation.leastSuperheat()) < 0)
+                .isPresent()) {
+            fired.add(CautionRule.LIQUID_AT_COMPRESSOR);
+        }
+        situation.refrigerant().ifPresent(refrigerant -> pressures(situation, refrigerant, fired));
+        if (situation
+                .dischargeLine()
+                .filter(t -> t.compareTo(HOTTEST_DISCHARGE_LINE) >= 0)
+                .isPresent()) {
+            fired.add(CautionRule.DISCHARGE_TOO_HOT);
+        }
+        pressureTest(situation, fired);
+        cylinder(situation, fired);
+    }
+
+    /** Held against the pressure at the limit: a pressure that boils nothing any more is the more dangerous one. */
+    private static void pressures(Situation situation, Refrigerant refrigerant, Set<CautionRule> fired) {
+        AbsolutePressure freezing = refrigerant.saturationPressure(Side.DEW, FREEZING);
+        if (situation.lowSide().filter(p -> p.compareTo(freezing) < 0).isPresent()) {
+            fired.add(CautionRule.COIL_BELOW_FREEZING);
+        }
+        AbsolutePressure nearCutOut = NEAR_CUT_OUT.compareTo(refrigerant.highestTemperature()) < 0
+                ? refrigerant.saturationPressure(Side.BUBBLE, NEAR_CUT_OUT)
+                : refrigerant.highestPressure(Side.BUBBLE);
+        if (situation.highSide().filter(p -> p.compareTo(nearCutOut) >= 0).isPresent()) {
+            fired.add(CautionRule.NEAR_HIGH_PRESSURE_CUT_OUT);
+        }
+    }
+
+    private static void pressureTest(Situation situation, Set<CautionRule> fired) {
+        GaugePressure allowed = situation.plateLowSidePressure().orElse(TEST_WITHOUT_PLATE);
+        if (situation.testPressure().filter(p -> p.compareTo(allowed) > 0).isPresent()) {
+            fired.add(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
+        }
+    }
+
+    private static void cylinder(Situation situation, Set<CautionRule> fired) {
+        // A cylinder whose filling is not known may be full.
+        boolean mayBeFull = situation
+                .cylinderShare()
+                .map(share -> share >= 1)
+                .orElse(situation.activities().contains(Activity.RECOVERING));
+        if (mayBeFull) {
+            fired.add(CautionRule.CYLINDER_OVERFILL);
+        }
+    }
+}

@@ -1,0 +1,132 @@
+package readback.calc.condition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import readback.calc.charge.AirflowPerTon;
+import readback.calc.charge.Verdict;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Limits;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+
+/** Checks what must hold whatever the target is. A condition about which nothing was read is not checked. */
+public final class ConditionCheck {
+
+    private static final Reading LOWEST_OUTDOOR = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "55");
+    private static final Reading LOWEST_RETURN = Reading.of(Quantity.RETURN_DRY_BULB, "70");
+    private static final Reading SHORTEST_RUN = Reading.of(Quantity.RUN_TIME, "15");
+
+    /** Winter set-up reaches from 37 to 71 °F, both excluded. California Energy Commission RA1.2.1, 2013. */
+    private static final Temperature WINTER_ABOVE = Temperature.fahrenheit(37);
+
+    private static final Temperature FREEZING = Temperature.fahrenheit(32);
+
+    /** What unit conversion may leave between equal values, relative. */
+    private static final double ROUNDING = 1e-9;
+
+    private ConditionCheck() {}
+
+    /** The conditions that do not hold, with what shows it. */
+    public static List<FailedCondition> failing(
+            SystemUnderTest system, Readings readings, Optional<Temperature> evaporating, Set<Condition> denied) {
+        List<FailedCondition> failing = new ArrayList<>(2);
+        outdoor(system, readings).ifPresent(failing::add);
+        readings.find(Quantity.RUN_TIME)
+                .filter(run -> run.base() < SHORTEST_RUN.base() * (1 - ROUNDING))
+                .map(run -> FailedCondition.of(Condition.RUN_LONG_ENOUGH, run, SHORTEST_RUN, Remedy.KEEP_RUNNING))
+                .ifPresent(failing::add);
+        readings.find(Quantity.RETURN_DRY_BULB)
+                .filter(air -> air.base() < LOWEST_RETURN.base() * (1 - ROUNDING))
+                .map(air -> FailedCondition.of(
+                        Condition.RETURN_WARM_ENOUGH, air, LOWEST_RETURN, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN))
+                .ifPresent(failing::add);
+        airflow(system, readings).ifPresent(failing::add);
+        for (Condition condition : denied) {
+            if (failing.stream().noneMatch(failed -> failed.condition() == condition)) {
+                failing.add(FailedCondition.of(condition, remedies(condition)));
+            }
+        }
+        // ice that was seen says it already
+        if (!denied.contains(Condition.COIL_FREE_OF_ICE)
+                && evaporating.filter(t -> t.compareTo(FREEZING) < 0).isPresent()) {
+            failing.add(FailedCondition.of(
+                    Condition.COIL_ABOVE_FREEZING,
+                    Remedy.LOOK_FOR_ICE,
+                    Remedy.RESTORE_AIRFLOW,
+                    Remedy.FIND_LEAK_OR_RESTRICTION));
+        }
+        return failing;
+    }
+
+    /** What to do about a condition that was seen to fail. */
+    private static Remedy[] remedies(Condition condition) {
+        return switch (condition) {
+            case COIL_FREE_OF_ICE -> new Remedy[] {Remedy.THAW, Remedy.RESTORE_AIRFLOW};
+            case RUN_LONG_ENOUGH -> new Remedy[] {Remedy.KEEP_RUNNING};
+            case AIRFLOW_SUFFICIENT -> new Remedy[] {Remedy.RESTORE_AIRFLOW};
+            default -> new Remedy[] {Remedy.MEASURE_AGAIN};
+        };
+    }
+
+    private static Optional<FailedCondition> outdoor(SystemUnderTest system, Readings readings) {
+        return readings.find(Quantity.OUTDOOR_TEMPERATURE)
+                .filter(outdoor -> outdoor.base() < LOWEST_OUTDOOR.base() * (1 - ROUNDING))
+                .map(outdoor -> {
+                    boolean winterSetUp = system.meteringDevice().chargeMethod() == ChargeMethod.SUBCOOLING
+                            && outdoor.temperature().compareTo(WINTER_ABOVE) > 0;
+                    Remedy[] remedies = winterSetUp
+                            ? new Remedy[] {Remedy.WEIGH_IN, Remedy.WINTER_SET_UP, Remedy.COME_BACK_WHEN_WARMER}
+                            : new Remedy[] {Remedy.WEIGH_IN, Remedy.COME_BACK_WHEN_WARMER};
+                    return FailedCondition.of(Condition.OUTDOOR_WARM_ENOUGH, outdoor, LOWEST_OUTDOOR, remedies);
+                });
+    }
+
+    /**
+     * What is to be told with a verdict that compares: that nothing shows the airflow. An independent verifier is told
+     * whatever the verdict, an installer where refrigerant would be moved.
+     */
+    static Optional<FailedCondition> airflowNotShown(SystemUnderTest system, Readings readings, Verdict verdict) {
+        boolean moves = verdict.kind() == Verdict.Kind.ADD || verdict.kind() == Verdict.Kind.RECOVER;
+        boolean asked =
+                verdict instanceof Verdict.Compared && (moves || system.limits() == Limits.INDEPENDENT_VERIFIER);
+        boolean shown = AirflowPerTon.of(readings).isPresent()
+                || TemperatureSplit.deviation(readings).isPresent();
+        return asked && !shown ? Optional.of(FailedCondition.of(Condition.AIRFLOW_SHOWN)) : Optional.empty();
+    }
+
+    /** A measured airflow decides; the temperature split only where there is none. */
+    private static Optional<FailedCondition> airflow(SystemUnderTest system, Readings readings) {
+        OptionalDouble perTon = AirflowPerTon.of(readings);
+        if (perTon.isPresent()) {
+            return !AirflowPerTon.enough(perTon.getAsDouble())
+                    ? Optional.of(new FailedCondition(
+                            Condition.AIRFLOW_SUFFICIENT,
+                            readings.find(Quantity.AIRFLOW),
+                            Optional.empty(),
+                            Optional.empty(),
+                            List.of(Remedy.RESTORE_AIRFLOW)))
+                    : Optional.empty();
+        }
+        return TemperatureSplit.deviation(readings).flatMap(deviation -> {
+            Comparison split = Comparison.of(
+                    deviation, TemperatureDifference.kelvins(0), system.limits().temperatureSplit());
+            return switch (split.position()) {
+                case INSIDE -> Optional.empty();
+                case ABOVE ->
+                    Optional.of(FailedCondition.of(
+                            Condition.AIRFLOW_SUFFICIENT, deviation, Remedy.RESTORE_AIRFLOW, Remedy.MEASURE_AGAIN));
+                case BELOW ->
+                    Optional.of(FailedCondition.of(
+                            Condition.CAPACITY_PLAUSIBLE, deviation, Remedy.MEASURE_AGAIN, Remedy.CHECK_CAPACITY));
+            };
+        });
+    }
+}

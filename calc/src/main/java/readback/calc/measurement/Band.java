@@ -1,0 +1,27 @@
+package readback.calc.measurement;
+
+import readback.calc.quantity.TemperatureDifference;
+
+/**
+ * An allowed stretch of temperature difference, both ends allowed.
+ *
+ * @param low not above high
+ */
+public record Band(TemperatureDifference low, TemperatureDifference high) {
+
+    public Band {
+        if (low.compareTo(high) > 0) {
+            throw new IllegalArgumentException("a band from " + low + " up to " + high + " holds nothing");
+        }
+    }
+
+    /** A band stated in Fahrenheit degrees. */
+    public static Band fahrenheit(double low, double high) {
+        return new Band(TemperatureDifference.fahrenheit(low), TemperatureDifference.fahrenheit(high));
+    }
+
+    /** The middle of the band. */
+    public TemperatureDifference middle() {
+        return TemperatureDifference.kelvins((low.kelvins() + high.kelvins()) / 2);
+    }
+}

@@ -1,0 +1,105 @@
+package readback.calc.plausibility;
+
+import java.util.List;
+import java.util.Optional;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.LineState;
+import readback.calc.measurement.MeteringDevice;
+import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Atmosphere;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+
+/**
+ * Grades a stated value before it is taken. The ranges and their standing: beside them in plausible-bands.txt. The
+ * consistency with earlier readings matters more than any range.
+ */
+public final class Plausibility {
+
+    private Plausibility() {}
+
+    /**
+     * How believable the reading is for this refrigerant beside the readings taken so far.
+     *
+     * @param refrigerant absent while not known; wide ranges apply then
+     * @param soFar may hold an earlier reading of the same quantity, which does not count
+     */
+    public static Grade grade(Reading reading, Optional<Refrigerant> refrigerant, Readings soFar) {
+        AbsolutePressure atmosphere = atmosphere(soFar);
+        if (!ContradictionFinder.possible(reading, atmosphere)) {
+            return new Grade.Impossible(new Grade.Refusal.Unphysical(reading.quantity()));
+        }
+        Optional<PlausibleBand> found = PlausibleBand.of(reading.quantity(), refrigerant, capacity(soFar), atmosphere);
+        double value = reading.base();
+        if (found.isPresent()) {
+            PlausibleBand band = found.get();
+            if (value < band.refuseBelow() || value > band.refuseAbove()) {
+                return new Grade.Impossible(new Grade.Refusal.OutsidePossible(
+                        reading.quantity(), value > band.refuseAbove(), band.possible()));
+            }
+        }
+        Optional<Contradiction> contradiction = contradiction(reading, refrigerant, soFar, atmosphere);
+        if (contradiction.isPresent()) {
+            return new Grade.Unusual(new Grade.Doubt.Contradicts(contradiction.get()));
+        }
+        if (found.isPresent()) {
+            PlausibleBand band = found.get();
+            if (value < band.askBelow() || value > band.askAbove()) {
+                return new Grade.Unusual(
+                        new Grade.Doubt.OutsideUsual(reading.quantity(), value > band.askAbove(), band.usual()));
+            }
+        }
+        return new Grade.Typical();
+    }
+
+    /**
+     * Every value that some system could have, whatever its refrigerant, at sea level: outside it {@link #grade}
+     * refuses for each. In the quantity's own unit of plausible-bands.txt.
+     */
+    public static Grade.Span possible(Quantity quantity) {
+        List<PlausibleBand> bands = PlausibleBand.all(quantity);
+        Unit unit = bands.get(0).possible().unit();
+        double low =
+                bands.stream().mapToDouble(PlausibleBand::refuseBelow).min().orElseThrow();
+        double high =
+                bands.stream().mapToDouble(PlausibleBand::refuseAbove).max().orElseThrow();
+        return new Grade.Span(unit.fromBase(low), unit.fromBase(high), unit);
+    }
+
+    private static Optional<Contradiction> contradiction(
+            Reading reading, Optional<Refrigerant> refrigerant, Readings soFar, AbsolutePressure atmosphere) {
+        Readings all = soFar.with(reading);
+        Readings possible = all.without(ContradictionFinder.involved(ContradictionFinder.impossible(all, atmosphere)));
+        Optional<SystemUnderTest> system = refrigerant.map(
+                known -> SystemUnderTest.of(known, MeteringDevice.PISTON).in(atmosphere));
+        List<Contradiction> found = ContradictionFinder.among(
+                possible,
+                system.flatMap(known -> LineState.evaporating(known, possible)),
+                system.flatMap(known -> LineState.condensing(known, possible)),
+                InstrumentAccuracy.STANDARD);
+        return found.stream()
+                .filter(contradiction -> contradiction.between().contains(reading.quantity()))
+                // without a refrigerant there is no saturation to be beyond
+                .filter(contradiction -> refrigerant.isPresent()
+                        || contradiction.kind() != Contradiction.Kind.PRESSURE_BEYOND_SATURATION)
+                .findFirst();
+    }
+
+    private static AbsolutePressure atmosphere(Readings soFar) {
+        return soFar.find(Quantity.ALTITUDE)
+                .filter(altitude ->
+                        altitude.base() >= Atmosphere.LOWEST_METRES && altitude.base() <= Atmosphere.HIGHEST_METRES)
+                .map(altitude -> Atmosphere.atAltitude(altitude.base()))
+                .orElse(Atmosphere.SEA_LEVEL);
+    }
+
+    private static Optional<Double> capacity(Readings soFar) {
+        return soFar.find(Quantity.CAPACITY)
+                .map(capacity -> capacity.in(Unit.TON_OF_REFRIGERATION))
+                .filter(tons -> tons > 0);
+    }
+}

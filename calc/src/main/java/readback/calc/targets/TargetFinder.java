@@ -1,0 +1,129 @@
+package readback.calc.targets;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import readback.calc.charge.Shares;
+import readback.calc.condition.Condition;
+import readback.calc.condition.FailedCondition;
+import readback.calc.condition.Remedy;
+import readback.calc.measurement.Band;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Estimate;
+import readback.calc.measurement.Instrument;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.Readings;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+
+/** Finds the target that the readings give, or says what stands in the way. */
+public final class TargetFinder {
+
+    /** 8 to 14 °F fits most expansion-valve units whose plate is gone. Common practice, no source. */
+    private static final Band COMMON_SUBCOOLING = Band.fahrenheit(8, 14);
+
+    private static final Reading LOWEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "50");
+    private static final Reading HIGHEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "76");
+    private static final Reading HIGHEST_OUTDOOR = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "115");
+
+    private TargetFinder() {}
+
+    /** A target, or what is missing, or the conditions that forbid one. */
+    public record Found(Optional<Target> target, Set<Quantity> missing, List<FailedCondition> failures) {
+
+        static Found of(Target target) {
+            return new Found(Optional.of(target), Set.of(), List.of());
+        }
+
+        static Found missing(Set<Quantity> missing) {
+            return new Found(Optional.empty(), missing, List.of());
+        }
+
+        static Found failed(List<FailedCondition> failures) {
+            return new Found(Optional.empty(), Set.of(), failures);
+        }
+    }
+
+    /** The target for the method, as far as the readings give one. */
+    public static Found find(ChargeMethod method, Readings readings, InstrumentAccuracy accuracy) {
+        return method == ChargeMethod.SUBCOOLING ? subcooling(readings) : superheat(readings, accuracy);
+    }
+
+    private static Found subcooling(Readings readings) {
+        Optional<TemperatureDifference> plate = readings.difference(Quantity.PLATE_SUBCOOLING);
+        if (plate.isPresent()) {
+            return Found.of(Target.exact(plate.get(), TargetSource.RATING_PLATE));
+        }
+        if (readings.cannotBeKnown(Quantity.PLATE_SUBCOOLING)) {
+            return Found.of(Target.exact(COMMON_SUBCOOLING.middle(), TargetSource.COMMON_PRACTICE));
+        }
+        return Found.missing(EnumSet.of(Quantity.PLATE_SUBCOOLING));
+    }
+
+    private static Found superheat(Readings readings, InstrumentAccuracy accuracy) {
+        Optional<TemperatureDifference> plate = readings.difference(Quantity.PLATE_SUPERHEAT);
+        if (plate.isPresent()) {
+            return Found.of(Target.exact(plate.get(), TargetSource.RATING_PLATE));
+        }
+        Optional<Temperature> wetBulb = readings.temperature(Quantity.RETURN_WET_BULB);
+        Optional<Temperature> outdoor = readings.temperature(Quantity.OUTDOOR_TEMPERATURE);
+        if (wetBulb.isEmpty() || outdoor.isEmpty()) {
+            return Found.missing(EnumSet.of(Quantity.RETURN_WET_BULB, Quantity.OUTDOOR_TEMPERATURE));
+        }
+        SuperheatTable.Answer answer = SuperheatTable.standard().target(wetBulb.get(), outdoor.get());
+        if (answer instanceof SuperheatTable.Answer.Usable usable) {
+            List<Estimate.Contribution> contributions = new ArrayList<>(4);
+            readings.find(Quantity.RETURN_WET_BULB)
+                    .ifPresent(reading -> Shares.thermometer(
+                            contributions,
+                            Instrument.WET_BULB_PROBE,
+                            accuracy.wetBulbProbe(),
+                            reading,
+                            usable.perWetBulb()));
+            readings.find(Quantity.OUTDOOR_TEMPERATURE)
+                    .ifPresent(reading -> Shares.thermometer(
+                            contributions,
+                            Instrument.OUTDOOR_PROBE,
+                            accuracy.airProbe(),
+                            reading,
+                            usable.perOutdoor()));
+            return Found.of(new Target(usable.target(), TargetSource.CHARGING_TABLE, contributions));
+        }
+        if (answer instanceof SuperheatTable.Answer.OffTable off) {
+            return Found.failed(offTable(readings, off));
+        }
+        return Found.failed(
+                List.of(FailedCondition.of(Condition.TARGET_USABLE, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN)));
+    }
+
+    private static List<FailedCondition> offTable(Readings readings, SuperheatTable.Answer.OffTable off) {
+        List<FailedCondition> failures = new ArrayList<>(2);
+        Optional<Reading> wetBulb = readings.find(Quantity.RETURN_WET_BULB);
+        if (off.wetBulbOutside() && wetBulb.isPresent()) {
+            boolean below = wetBulb.get().base() < LOWEST_WET_BULB.base();
+            failures.add(FailedCondition.of(
+                    Condition.WET_BULB_INSIDE_TABLE,
+                    wetBulb.get(),
+                    below ? LOWEST_WET_BULB : HIGHEST_WET_BULB,
+                    below ? Remedy.LOAD_THE_HOUSE : Remedy.KEEP_RUNNING,
+                    Remedy.USE_MAKERS_CHART,
+                    Remedy.WEIGH_IN));
+        }
+        Optional<Reading> outdoor = readings.find(Quantity.OUTDOOR_TEMPERATURE);
+        // Below the table the floor of the whole procedure is breached as well, and that is what is reported.
+        if (off.outdoorOutside() && outdoor.isPresent() && outdoor.get().base() > HIGHEST_OUTDOOR.base()) {
+            failures.add(FailedCondition.of(
+                    Condition.OUTDOOR_INSIDE_TABLE,
+                    outdoor.get(),
+                    HIGHEST_OUTDOOR,
+                    Remedy.COME_BACK_WHEN_COOLER,
+                    Remedy.USE_MAKERS_CHART,
+                    Remedy.WEIGH_IN));
+        }
+        return failures;
+    }
+}

@@ -1,0 +1,149 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import readback.calc.quantity.Dimension;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Unit;
+import readback.grammar.number.NumberParser;
+import readback.grammar.number.SpokenNumber;
+
+/**
+ * The words of one utterance and what each place of it can be. Finds what starts at a place once and remembers it. Used
+ * by one thread, for one call.
+ */
+final class ParseChart {
+
+    /**
+     * A phrase of the lexicon at a place.
+     *
+     * @param end position after its last word
+     */
+    record Match(Item item, int end) {}
+
+    /**
+     * A run of number words at a place.
+     *
+     * @param values what it is worth as one number, none if it is not one
+     * @param end position after its last word
+     */
+    record NumberAt(List<SpokenNumber.Value> values, int end) {}
+
+    private final List<String> words;
+    private final Expectation expectation;
+    private final PhraseTree phrases;
+    private final @Nullable List<Match>[] matches;
+    private final @Nullable NumberAt[] numbers;
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    ParseChart(List<String> words, Expectation expectation, PhraseTree phrases) {
+        this.words = words;
+        this.expectation = expectation;
+        this.phrases = phrases;
+        this.matches = new List[words.size() + 1];
+        this.numbers = new NumberAt[words.size() + 1];
+    }
+
+    /** Why the number words of a place are not one number. */
+    SpokenNumber.NotANumber refusal(int from, int to) {
+        SpokenNumber read = NumberParser.read(words, from, to);
+        if (read instanceof SpokenNumber.NotANumber refused) {
+            return refused;
+        }
+        throw new IllegalStateException("a number was refused: " + words(from, to));
+    }
+
+    int length() {
+        return words.size();
+    }
+
+    Expectation expectation() {
+        return expectation;
+    }
+
+    String word(int at) {
+        return words.get(at);
+    }
+
+    String words(int from, int to) {
+        return String.join(" ", words.subList(from, to));
+    }
+
+    /** Every phrase that starts at a place, shorter ones first. */
+    List<Match> matches(int from) {
+        List<Match> known = matches[from];
+        if (known != null) {
+            return known;
+        }
+        List<Match> found = List.of();
+        PhraseTree.Node node = phrases.root();
+        for (int at = from; at < words.size(); at++) {
+            node = node.after(words.get(at));
+            if (node == null) {
+                break;
+            }
+            for (Item item : node.items()) {
+                if (found.isEmpty()) {
+                    found = new ArrayList<>(4);
+                }
+                found.add(new Match(item, at + 1));
+            }
+        }
+        matches[from] = found;
+        return found;
+    }
+
+    /** The number that starts at a place: the whole run of number words, or nothing if none starts there. */
+    Optional<NumberAt> number(int from) {
+        NumberAt known = numbers[from];
+        if (known == null) {
+            int end = NumberParser.endOfRun(words, from);
+            if (end == from) {
+                return Optional.empty();
+            }
+            known = new NumberAt(NumberParser.values(words, from, end), end);
+            numbers[from] = known;
+        }
+        return Optional.of(known);
+    }
+
+    boolean isSmall(Match match, Item.Word word) {
+        return match.item() instanceof Item.Small small && small.word() == word;
+    }
+
+    /** The places after a small word that starts here, longest first, and this place itself last. */
+    List<Integer> afterOptional(int from, Item.Word word) {
+        List<Integer> places = new ArrayList<>(2);
+        for (Match match : matches(from)) {
+            if (isSmall(match, word)) {
+                places.add(0, match.end());
+            }
+        }
+        places.add(from);
+        return places;
+    }
+
+    /** The unit that a unit item means for a quantity, or null if it does not measure it. */
+    @Nullable Unit unit(Item item, Item.Name name) {
+        Quantity quantity = name.words().quantity();
+        if (item instanceof Item.UnitName named) {
+            boolean fits = named.unit().dimension() == quantity.dimension()
+                    && name.words().units().contains(named.unit());
+            return fits ? named.unit() : null;
+        }
+        boolean degrees = quantity.dimension() == Dimension.TEMPERATURE
+                || quantity.dimension() == Dimension.TEMPERATURE_DIFFERENCE;
+        return item instanceof Item.DefaultUnit && degrees ? expectation.units().unitOf(quantity) : null;
+    }
+
+    static boolean isUnit(Item item) {
+        return item instanceof Item.UnitName || item instanceof Item.DefaultUnit;
+    }
+
+    /** The unit of a quantity when none is said. */
+    Unit unsaidUnit(Quantity quantity) {
+        return expectation.units().unitOf(quantity);
+    }
+}
