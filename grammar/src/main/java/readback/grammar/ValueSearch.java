@@ -210,14 +210,16 @@ final class ValueSearch {
         }
     }
 
-    private Optional<LineDisambiguation.Naming> naming(int at, ParseChart.Match match, Item.Name name, Amounts.Amount amount) {
+    private Optional<LineDisambiguation.Naming> naming(
+            int at, ParseChart.Match match, Item.Name name, Amounts.Amount amount) {
         return correcting && name.unitOnly() && !amount.unitSaid()
                 ? Optional.empty()
                 : sides.naming(at, match, name, amount);
     }
 
     /** Goes on with a reading; not where its name does not mean it. */
-    private void take(Amounts.Amount amount, Optional<LineDisambiguation.Naming> naming, double before, boolean replacing) {
+    private void take(
+            Amounts.Amount amount, Optional<LineDisambiguation.Naming> naming, double before, boolean replacing) {
         if (naming.isEmpty()) {
             return;
         }

@@ -56,7 +56,8 @@ public final class RemarkCommand implements Callable<Integer> {
             throw new CommandFailure(e);
         }
         console.out()
-                .println("Remark: " + recorded.folder().resolve(RemarkFile.FILE) + ", on the record " + recorded.hash());
+                .println(
+                        "Remark: " + recorded.folder().resolve(RemarkFile.FILE) + ", on the record " + recorded.hash());
         recorded.fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
         return 0;
     }

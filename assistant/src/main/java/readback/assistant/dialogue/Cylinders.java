@@ -40,7 +40,10 @@ final class Cylinders {
         return cylinder(assessment)
                 .flatMap(cylinder -> mass(assessment, Quantity.CYLINDER_WEIGHT).map(cylinder::room))
                 .map(room -> Message.of("cylinder.room")
-                        .with("room", JudgementMessages.mass(room, assessment.settings().units())));
+                        .with(
+                                "room",
+                                JudgementMessages.mass(
+                                        room, assessment.settings().units())));
     }
 
     /** The caution about a cylinder at its limit. */

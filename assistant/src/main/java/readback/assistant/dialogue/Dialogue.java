@@ -134,8 +134,8 @@ public final class Dialogue {
             messages.addAll(report.messages());
             assessment
                     .judgement()
-                    .ifPresent(
-                            judgement -> messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis())));
+                    .ifPresent(judgement ->
+                            messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis())));
         });
         return messages;
     }

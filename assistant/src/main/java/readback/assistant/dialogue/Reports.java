@@ -236,7 +236,8 @@ final class Reports {
         Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
         BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
         return new Fact.Named(
-                value.toPlainString() + (psi ? " psi" : " bar"), NumberVerbaliser.words(value) + (psi ? " p s i" : " bar"));
+                value.toPlainString() + (psi ? " psi" : " bar"),
+                NumberVerbaliser.words(value) + (psi ? " p s i" : " bar"));
     }
 
     private static BigDecimal rounded(double value, int decimals) {

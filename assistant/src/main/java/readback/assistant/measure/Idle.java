@@ -132,8 +132,8 @@ public final class Idle {
     }
 
     private Counts session(String name, Samples sound, List<String> introduction) {
-        State state =
-                dialogue.begin(new Event.Started(MORNING, SessionSettings.STANDARD)).state();
+        State state = dialogue.begin(new Event.Started(MORNING, SessionSettings.STANDARD))
+                .state();
         for (String line : introduction) {
             state = heard(state, 0, Event.Source.KEYS, List.of(Hypothesis.typed(line)))
                     .state();

@@ -104,7 +104,8 @@ final class Meant {
                                 .map(Quantity::valueOf));
             case "note" -> new Meaning.Note(RecordJson.text(node, "words"));
             case "saturation" -> new Meaning.SaturationQuestion(reading(node.path("pressure")));
-            case "not-understood" -> new Meaning.NotUnderstood(RecordJson.text(node, "where"), RecordJson.text(node, "why"));
+            case "not-understood" ->
+                new Meaning.NotUnderstood(RecordJson.text(node, "where"), RecordJson.text(node, "why"));
             default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");
         };
     }

@@ -162,7 +162,8 @@ public record RecordedSession(
             try {
                 JsonNode node = RecordJson.read(text);
                 if (chained && !RecordJson.previous(node).equals(hash)) {
-                    return Optional.of(new RecordFault(line, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
+                    return Optional.of(
+                            new RecordFault(line, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
                 }
                 if (line == 1) {
                     header = RecordJson.header(node);

@@ -56,7 +56,8 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
                 end++;
             }
             if (end == bytes.length) {
-                return faulty(remarks, new RecordFault(line, RecordFault.Kind.TORN, "was cut off while it was written"));
+                return faulty(
+                        remarks, new RecordFault(line, RecordFault.Kind.TORN, "was cut off while it was written"));
             }
             Optional<String> hash = Chain.hashOf(bytes, from, end);
             if (hash.isEmpty()) {
@@ -72,7 +73,9 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
                 }
                 remarks.add(remark);
             } catch (RuntimeException e) {
-                return faulty(remarks, new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage()));
+                return faulty(
+                        remarks,
+                        new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage()));
             }
             previous = hash.get();
             from = end + 1;

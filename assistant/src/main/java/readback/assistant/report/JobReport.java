@@ -118,7 +118,11 @@ public record JobReport(
      * @throws IllegalArgumentException for a record without any event
      */
     public static JobReport of(
-            Dialogue dialogue, Wording wording, Map<String, String> parts, RecordedSession session, RemarkFile remarks) {
+            Dialogue dialogue,
+            Wording wording,
+            Map<String, String> parts,
+            RecordedSession session,
+            RemarkFile remarks) {
         return new ReportBuilder(dialogue, wording)
                 .build(session, Verification.of(dialogue, wording, parts, session), remarks);
     }

@@ -113,7 +113,8 @@ public final class SelfCheck {
                         "microphone", what, "It is silent: see whether it is muted, or choose another (--microphone).");
             }
             return meter.noise() > TOO_LOUD
-                    ? CheckResult.doubtful("microphone", what, "It is loud here: use a headset, or turn the level down.")
+                    ? CheckResult.doubtful(
+                            "microphone", what, "It is loud here: use a headset, or turn the level down.")
                     : CheckResult.good("microphone", what);
         } catch (MicrophoneLostException e) {
             return CheckResult.bad(
@@ -158,7 +159,8 @@ public final class SelfCheck {
         double factor = (System.nanoTime() - begun) / 1e9 / sound.seconds();
         String what = String.format(Locale.ROOT, "One second of speech is recognised in %.2f s.", factor);
         return factor > RELAXED_REAL_TIME
-                ? CheckResult.doubtful("speed", what, "Answers may come late: close other programs, plug the charger in.")
+                ? CheckResult.doubtful(
+                        "speed", what, "Answers may come late: close other programs, plug the charger in.")
                 : CheckResult.good("speed", what);
     }
 
@@ -217,7 +219,8 @@ public final class SelfCheck {
                         free / 1e9,
                         millis);
                 return free < ENOUGH_BYTES
-                        ? CheckResult.doubtful("session folder", what, "Make room, or name another folder (--sessions).")
+                        ? CheckResult.doubtful(
+                                "session folder", what, "Make room, or name another folder (--sessions).")
                         : CheckResult.good("session folder", what);
             } finally {
                 Files.deleteIfExists(probe);

@@ -71,7 +71,8 @@ class ArchiveTest {
         assertThat(listed(SessionFilter.ALL.doubtful())).hasSize(1);
         assertThat(listed(SessionFilter.ALL.caution("frostbite"))).hasSize(2);
         assertThat(listed(SessionFilter.ALL.technician("example"))).hasSize(2);
-        assertThat(listed(SessionFilter.ALL.technician("example").verdict("add"))).hasSize(1);
+        assertThat(listed(SessionFilter.ALL.technician("example").verdict("add")))
+                .hasSize(1);
         assertThat(listed(SessionFilter.ALL.appliance("unit 7"))).hasSize(1);
         assertThat(listed(SessionFilter.ALL.refrigerant("R-32"))).isEmpty();
         assertThat(listed(SessionFilter.ALL.from(Scripted.START))).hasSize(3);

@@ -194,7 +194,8 @@ class GoldenConversationTest {
         List<Reading> known = parts[0].equals("feet")
                 ? List.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT))
                 : word.equals("altitude-asked") ? List.of() : before.known();
-        return new SessionSettings(job, units, brief, known, limits, before.refrigerant(), before.technician(), before.site());
+        return new SessionSettings(
+                job, units, brief, known, limits, before.refrigerant(), before.technician(), before.site());
     }
 
     /** Whether the line was an event, not only time. */

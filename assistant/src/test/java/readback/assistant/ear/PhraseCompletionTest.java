@@ -32,7 +32,8 @@ class PhraseCompletionTest {
         phrases.add("correction");
 
         assertThat(new PhraseCompletion(phrases).open("correction")).isTrue();
-        assertThat(new PhraseCompletion(phrases.subList(60, 100)).open("correction")).isFalse();
+        assertThat(new PhraseCompletion(phrases.subList(60, 100)).open("correction"))
+                .isFalse();
     }
 
     @Test

@@ -92,8 +92,8 @@ final class MeasuredSession implements AutoCloseable {
 
     /** Runs to the end of the session; whoever calls becomes its thread. */
     Session run() {
-        return live.run(audiences ->
-                Session.open(dialogue, Wording.english(), record, audiences, SessionSettings.STANDARD, clock.instant()));
+        return live.run(audiences -> Session.open(
+                dialogue, Wording.english(), record, audiences, SessionSettings.STANDARD, clock.instant()));
     }
 
     /** Whether it listens and is silent; any thread. */

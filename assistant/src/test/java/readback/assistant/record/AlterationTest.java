@@ -70,8 +70,9 @@ class AlterationTest {
             fewer.remove(i);
             int line = i + 1;
             assertThat(faultOf(bytes(fewer)))
-                    .hasValueSatisfying(fault ->
-                            assertThat(fault).returns(line, RecordFault::line).returns(RecordFault.Kind.MISPLACED, RecordFault::kind));
+                    .hasValueSatisfying(fault -> assertThat(fault)
+                            .returns(line, RecordFault::line)
+                            .returns(RecordFault.Kind.MISPLACED, RecordFault::kind));
         }
     }
 

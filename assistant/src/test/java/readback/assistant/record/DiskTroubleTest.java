@@ -35,7 +35,12 @@ class DiskTroubleTest {
 
     private static Session open(SessionRecord record, Ear ear) {
         return Session.open(
-                Scripted.dialogue(), Scripted.wording(), record, List.of(ear), SessionSettings.STANDARD, Scripted.START);
+                Scripted.dialogue(),
+                Scripted.wording(),
+                record,
+                List.of(ear),
+                SessionSettings.STANDARD,
+                Scripted.START);
     }
 
     private static void say(Session session, int second, String words) {

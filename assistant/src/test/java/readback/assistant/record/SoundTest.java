@@ -32,7 +32,12 @@ class SoundTest {
                 SessionRecord.create(sessions, Scripted.session("loud").header())) {
             record.keepAudio(budget);
             Session session = Session.open(
-                    Scripted.dialogue(), Scripted.wording(), record, List.of(), SessionSettings.STANDARD, Scripted.START);
+                    Scripted.dialogue(),
+                    Scripted.wording(),
+                    record,
+                    List.of(),
+                    SessionSettings.STANDARD,
+                    Scripted.START);
             assertThat(session.on(heard("four ten a"), BEEP)).isEmpty();
             return session.on(heard("piston"), BEEP);
         }

@@ -108,7 +108,12 @@ public final class ManySessions {
         if (!Files.exists(session)) {
             try (SessionRecord record = SessionRecord.create(folder, header)) {
                 Session open = Session.open(
-                        Scripted.dialogue(), Scripted.wording(), record, List.of(), SessionSettings.STANDARD, Scripted.START);
+                        Scripted.dialogue(),
+                        Scripted.wording(),
+                        record,
+                        List.of(),
+                        SessionSettings.STANDARD,
+                        Scripted.START);
                 List<String> setUp = List.of(
                         "four ten a",
                         "piston",

@@ -151,7 +151,8 @@ class AccessibilityTest {
         Document page = ReportPages.tree(index.page(SessionFilter.ALL, sums, listing, Scripted.START));
         assertThat(ReportPages.texts(page, "caption"))
                 .contains("Refrigerant by cylinder", "Sessions by verdict (2)", "Sessions, oldest first");
-        assertThat(ReportPages.texts(page, "p")).anySatisfy(text -> assertThat(text).endsWith("Rows left out: 1."));
+        assertThat(ReportPages.texts(page, "p"))
+                .anySatisfy(text -> assertThat(text).endsWith("Rows left out: 1."));
         assertThat(ReportPages.elements(page, "th"))
                 .extracting(Element::getTextContent)
                 .contains("C-17");

@@ -106,7 +106,8 @@ class ReportPageTest {
         assertThat(ReportPages.texts(page, "dd")).contains("K. Example", "R-410A, A1", "Piston", "12.0 oz (0.75 lb)");
         assertThat(ReportPages.texts(page, "td"))
                 .contains("118 psig (02:50), 126 psig (27:40)", "+8 oz", "understood at 00:30");
-        assertThat(ReportPages.texts(page, "li")).anySatisfy(note -> assertThat(note).endsWith("coil and filter are clean"));
+        assertThat(ReportPages.texts(page, "li"))
+                .anySatisfy(note -> assertThat(note).endsWith("coil and filter are clean"));
     }
 
     @Test

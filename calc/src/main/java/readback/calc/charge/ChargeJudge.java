@@ -45,7 +45,8 @@ public final class ChargeJudge {
      * @param denied conditions that do not hold by what the technician sees, whatever the readings say
      */
     public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied) {
-        List<Contradiction> contradictions = new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
+        List<Contradiction> contradictions =
+                new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
         Readings possible = readings.without(ContradictionFinder.involved(contradictions));
         Optional<Saturation> evaporating = LineState.evaporating(system, possible);
         Optional<Saturation> condensing = LineState.condensing(system, possible);

@@ -141,7 +141,8 @@ class FaultSignsTest {
 
     @Test
     void a_restricted_line_is_colder_behind_the_restriction_when_it_boils_there() {
-        OperatingPoint.Running faulty = Built.running(Built.PISTON, FaultSet.of(PlantFault.LIQUID_LINE_RESTRICTION, 0.7));
+        OperatingPoint.Running faulty =
+                Built.running(Built.PISTON, FaultSet.of(PlantFault.LIQUID_LINE_RESTRICTION, 0.7));
 
         assertThat(faulty.beyondRestriction()).isLessThan(faulty.at().liquidLine());
         assertThat(Built.running(Built.PISTON, FaultSet.none()).beyondRestriction())

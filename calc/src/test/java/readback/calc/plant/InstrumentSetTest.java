@@ -61,8 +61,8 @@ class InstrumentSetTest {
     @Test
     void a_sound_unit_is_judged_in_tolerance() {
         for (AirConditioner unit : new AirConditioner[] {Built.PISTON, Built.VALVE}) {
-            Readings readings =
-                    InstrumentSet.exact().read(Built.running(unit, FaultSet.none()).at(), Weather.RATING, new Random(1));
+            Readings readings = InstrumentSet.exact()
+                    .read(Built.running(unit, FaultSet.none()).at(), Weather.RATING, new Random(1));
 
             assertThat(judged(unit, Weather.RATING, readings).verdict().kind())
                     .as(unit.name())

@@ -38,7 +38,8 @@ class OperatingPointTest {
     @ParameterizedTest
     @EnumSource
     void efficiency_and_dryness_are_those_of_real_units(TrainingUnit unit) {
-        OperatingPoint.Heat heat = Built.running(Built.of(unit), FaultSet.none()).heat();
+        OperatingPoint.Heat heat =
+                Built.running(Built.of(unit), FaultSet.none()).heat();
 
         assertThat(heat.capacity() / heat.power()).isBetween(2.4, 5.0);
         assertThat(heat.sensible() / heat.capacity()).isBetween(0.65, 0.8);
@@ -104,8 +105,8 @@ class OperatingPointTest {
 
     @Test
     void a_fault_that_the_device_cannot_have_is_refused() {
-        assertThatThrownBy(
-                        () -> OperatingPoint.solve(Built.PISTON, Weather.RATING, FaultSet.of(PlantFault.BULB_LOOSE, 0.5)))
+        assertThatThrownBy(() ->
+                        OperatingPoint.solve(Built.PISTON, Weather.RATING, FaultSet.of(PlantFault.BULB_LOOSE, 0.5)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("BULB_LOOSE");
     }

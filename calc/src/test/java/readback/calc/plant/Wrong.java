@@ -7,6 +7,8 @@ final class Wrong {
 
     /** @param share of the nameplate charge */
     static FaultSet charge(double share) {
-        return share < 1 ? FaultSet.of(PlantFault.UNDERCHARGE, 1 - share) : FaultSet.of(PlantFault.OVERCHARGE, share - 1);
+        return share < 1
+                ? FaultSet.of(PlantFault.UNDERCHARGE, 1 - share)
+                : FaultSet.of(PlantFault.OVERCHARGE, share - 1);
     }
 }

@@ -237,9 +237,11 @@ final class ChecklistReader {
             case "found" -> new StepCondition.Found(string(value));
             case "not" -> new StepCondition.Not(condition(value));
             case "all" ->
-                new StepCondition.AllOf(list(value).stream().map(this::condition).toList());
+                new StepCondition.AllOf(
+                        list(value).stream().map(this::condition).toList());
             case "any" ->
-                new StepCondition.AnyOf(list(value).stream().map(this::condition).toList());
+                new StepCondition.AnyOf(
+                        list(value).stream().map(this::condition).toList());
             default ->
                 throw fault(
                         node.line(),

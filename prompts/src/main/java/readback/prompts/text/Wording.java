@@ -189,7 +189,8 @@ public final class Wording {
         return form == Form.SPOKEN
                 ? PoundsAndOunces.of(amount.value(), amount.unit())
                         .map(PoundsAndOunces::spoken)
-                        .orElseGet(() -> NumberVerbaliser.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
+                        .orElseGet(
+                                () -> NumberVerbaliser.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
                 : amount.shown();
     }
 
