@@ -2,6 +2,7 @@ package readback.assistant;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -76,6 +77,29 @@ class HouseRulesTest {
             .namingSlices("$1.$2")
             .should()
             .beFreeOfCycles();
+
+    /** From what is measured, over what it must satisfy, to what follows from it. */
+    @ArchTest
+    static final ArchRule the_rooms_of_the_charge_check_stand_in_order = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("measurement")
+            .definedBy("readback.calc.measurement..")
+            .layer("condition")
+            .definedBy("readback.calc.condition..")
+            .layer("targets")
+            .definedBy("readback.calc.targets..")
+            .layer("plausibility")
+            .definedBy("readback.calc.plausibility..")
+            .layer("charge")
+            .definedBy("readback.calc.charge..")
+            .whereLayer("measurement")
+            .mayNotAccessAnyLayer()
+            .whereLayer("condition")
+            .mayOnlyAccessLayers("measurement")
+            .whereLayer("targets")
+            .mayOnlyAccessLayers("measurement", "condition")
+            .whereLayer("plausibility")
+            .mayOnlyAccessLayers("measurement");
 
     @ArchTest
     static final ArchRule nothing_is_named_for_what_it_is_not_a_concept_of = noClasses()

@@ -22,6 +22,7 @@ import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
 
 /** What a session is told before it starts. */
 final class SessionOptions {
@@ -98,7 +99,13 @@ final class SessionOptions {
      * @param about what the header says about the job
      * @param audio how much sound
      */
-    record Keeping(Map<String, String> about, AudioBudget audio) {}
+    record Keeping(Map<String, String> about, AudioBudget audio) {
+
+        /** Whether any sound is kept. */
+        boolean sound() {
+            return audio.bytes() > 0;
+        }
+    }
 
     Keeping keeping() {
         Map<String, String> about = new TreeMap<>();
@@ -155,12 +162,14 @@ final class SessionOptions {
                 Optional.ofNullable(site));
     }
 
-    private String job() {
-        List<String> jobs = Checklists.standard().jobs().stream().map(Job::id).toList();
-        if (!jobs.contains(job)) {
-            throw new CommandFailure("There is no job '" + job + "': choose one of " + String.join(", ", jobs) + ".");
+    private JobId job() {
+        JobId wanted = new JobId(job);
+        List<JobId> jobs = Checklists.standard().jobs().stream().map(Job::id).toList();
+        if (!jobs.contains(wanted)) {
+            throw new CommandFailure("There is no job '" + job + "': choose one of "
+                    + String.join(", ", jobs.stream().map(JobId::id).toList()) + ".");
         }
-        return job;
+        return wanted;
     }
 
     /** The units meant when none is said. */
@@ -196,15 +205,23 @@ final class SessionOptions {
 
     /** The designation of a refrigerant that Readback has data for. */
     static String designation(String name) {
-        Lookup lookup = Catalogue.standard().find(name);
-        if (lookup instanceof Lookup.Found found) {
-            return found.refrigerant().designation();
-        }
-        if (lookup instanceof Lookup.Unsupported unsupported) {
-            throw new CommandFailure(
-                    unsupported.designation() + " is known but not supported: " + unsupported.why() + ".");
-        }
-        throw new CommandFailure("There is no refrigerant '" + name + "' in the catalogue. Did you mean "
-                + String.join(", ", ((Lookup.Unknown) lookup).nearest()) + "?");
+        return Catalogue.standard().find(name).fold(new Lookup.Cases<>() {
+            @Override
+            public String found(Lookup.Found found) {
+                return found.refrigerant().designation();
+            }
+
+            @Override
+            public String unsupported(Lookup.Unsupported unsupported) {
+                throw new CommandFailure(
+                        unsupported.designation() + " is known but not supported: " + unsupported.why() + ".");
+            }
+
+            @Override
+            public String unknown(Lookup.Unknown unknown) {
+                throw new CommandFailure("There is no refrigerant '" + name + "' in the catalogue. Did you mean "
+                        + String.join(", ", unknown.nearest()) + "?");
+            }
+        });
     }
 }

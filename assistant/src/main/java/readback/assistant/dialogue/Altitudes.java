@@ -4,8 +4,8 @@ import java.util.Optional;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Meaning;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 
 /** The height of the site: a number, or "sea level". */
@@ -14,7 +14,7 @@ final class Altitudes {
     /** The choice set of what is said instead of a number. */
     static final String CHOICE = "altitude";
 
-    private static final String SLOT = Step.slotOf(Quantity.ALTITUDE);
+    private static final Slot SLOT = Slot.of(Quantity.ALTITUDE);
 
     private Altitudes() {}
 
@@ -25,9 +25,7 @@ final class Altitudes {
 
     /** What may be said in words at a step. */
     static Optional<String> choice(Step step) {
-        return step.task() instanceof Task.Measure measure && measure.quantity() == Quantity.ALTITUDE
-                ? Optional.of(CHOICE)
-                : Optional.empty();
+        return step.task().measured().filter(Quantity.ALTITUDE::equals).map(any -> CHOICE);
     }
 
     /** Whether skipping the step leaves the height to be assumed. */

@@ -5,11 +5,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -27,15 +28,15 @@ final class Closing {
 
     /** Whether the verdict was announced as it stands now. */
     static boolean judged(Draft draft) {
-        Optional<String> due = draft.assessment().recorded();
-        return due.isPresent() && due.equals(draft.state().announced(Assessment.CHARGE));
+        return draft.state().told(Judged.CHARGE);
     }
 
     /** Ends the session, but asks once where something still waits for an answer. */
     void finish(Draft draft) {
-        Optional<Message> objection = draft.conversation().pending().orElse(null) instanceof Pending.Leave
-                ? Optional.empty()
-                : unfinished(draft);
+        Optional<Message> objection =
+                draft.conversation().pending().filter(Pending::leaving).isPresent()
+                        ? Optional.empty()
+                        : unfinished(draft);
         if (objection.isPresent()) {
             draft.become(draft.conversation().questioningFirst(new Pending.Leave(objection.get())));
         } else {
@@ -56,7 +57,7 @@ final class Closing {
         if (!open.isEmpty()) {
             return Optional.of(Message.of("finish.open").with("open", new Fact.Listing(open)));
         }
-        return asked.filter(step -> step.task() instanceof Task.Await).map(step -> Message.of("finish.waiting"));
+        return asked.flatMap(step -> step.task().awaited()).map(duration -> Message.of("finish.waiting"));
     }
 
     /** The values in doubt, the value being asked for, and the next that a verdict needs. */
@@ -83,15 +84,14 @@ final class Closing {
         return outcomes(draft).allMatch(draft.state()::told);
     }
 
-    /** The reports of the job, of its side checks those that apply; none where it measures nothing. */
-    private Stream<String> outcomes(Draft draft) {
+    /** What the job judges, of its side checks those that apply; nothing where it measures nothing. */
+    private Stream<Judged> outcomes(Draft draft) {
         Set<Step> applicable =
                 flow.applicable(draft.state()).map(Job.Placed::step).collect(Collectors.toSet());
         return flow.job(draft.state()).parts().stream()
                 .flatMap(part -> part.checklist().steps().stream())
-                .filter(step -> step.task() instanceof Task.Judge judge
-                        && (judge.report().equals(Assessment.CHARGE) || applicable.contains(step)))
-                .map(step -> ((Task.Judge) step.task()).report())
+                .flatMap(step -> step.task().judged().stream()
+                        .filter(judged -> judged == Judged.CHARGE || applicable.contains(step)))
                 .distinct();
     }
 
@@ -111,7 +111,8 @@ final class Closing {
         draft.say(assessment
                 .verdict()
                 .filter(verdict -> judged(draft))
-                .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
+                .map(verdict -> Message.of("closed.verdict")
+                        .with("verdict", new Fact.Term("verdict." + ConstantName.of(verdict))))
                 .orElseGet(() -> Message.of(
                         draft.state().announced().isEmpty()
                                         && outcomes(draft).findAny().isPresent()

@@ -18,6 +18,8 @@ import readback.grammar.Hypothesis;
 import readback.grammar.Meaning;
 import readback.grammar.Prior;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -31,6 +33,23 @@ public final class Dialogue {
 
     /** After so many failures in a row another way to answer is offered. */
     private static final int FAILURES_BEFORE_ANOTHER_WAY = 3;
+
+    private static final Grade.Cases<Prior.Grade> PRIOR = new Grade.Cases<>() {
+        @Override
+        public Prior.Grade typical(Grade.Typical typical) {
+            return Prior.Grade.TYPICAL;
+        }
+
+        @Override
+        public Prior.Grade unusual(Grade.Unusual unusual) {
+            return Prior.Grade.UNUSUAL;
+        }
+
+        @Override
+        public Prior.Grade impossible(Grade.Impossible impossible) {
+            return Prior.Grade.IMPOSSIBLE;
+        }
+    };
 
     private final Grammar grammar;
     private final Flow flow;
@@ -62,14 +81,12 @@ public final class Dialogue {
     private static void settings(Draft draft, SessionSettings settings) {
         settings.refrigerant()
                 .ifPresent(designation -> draft.become(draft.sheet()
-                        .with(
-                                Assessment.REFRIGERANT,
-                                new Answer.Option(draft.state().at(), designation))));
+                        .with(Slots.REFRIGERANT, new Answer.Option(draft.state().at(), designation))));
         for (Reading known : settings.known()) {
             // "scratch that" means what the technician said
             draft.become(draft.sheet()
                     .passed(
-                            Step.slotOf(known.quantity()),
+                            Slot.of(known.quantity()),
                             new Answer.Value(draft.state().at(), known, false)));
         }
         if (!settings.known().isEmpty()) {
@@ -85,44 +102,65 @@ public final class Dialogue {
             draft.understoodAs(new Understood.Ignored("closed"));
             return draft.turn(Optional.empty());
         }
-        if (event instanceof Event.Heard heard) {
-            return heard(draft, heard, NoInputTimeout.away(state, event.at()));
-        }
-        if (event instanceof Event.TimerElapsed elapsed) {
-            return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
-        }
-        if (event instanceof Event.DeviceLost lost) {
-            draft.understoodAs(Understood.Occurrence.DEVICE_LOST);
-            draft.say(
-                    lost.device().equals(Event.RECORD)
-                            ? Message.of("record.lost")
-                            : Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
-            return draft.turn(Optional.of(listen(draft)));
-        }
-        if (event instanceof Event.DeviceFound found) {
-            draft.understoodAs(Understood.Occurrence.DEVICE_FOUND);
-            draft.say(
-                    found.device().equals(Event.RECORD)
-                            ? Message.of("record.found")
-                            : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
-            return proceed(draft);
-        }
-        if (event instanceof Event.ClockChanged changed) {
-            draft.understoodAs(new Understood.ClockChanged(changed.by()));
-            draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
-                    .with("minutes", Waiting.minutes(changed.by().abs())));
-            return draft.turn(Optional.of(listen(draft)));
-        }
-        if (event instanceof Event.Resumed) {
-            draft.understoodAs(Understood.Occurrence.RESUMED);
-            draft.say(orders.whereWeAre(draft));
-            waiting.resumed(draft);
-            return proceed(draft);
-        }
-        if (event instanceof Event.Ended) {
-            return ended(draft);
-        }
-        throw new IllegalArgumentException("a session starts once only: " + event);
+        return event.fold(new Event.Cases<>() {
+            @Override
+            public Turn started(Event.Started started) {
+                throw new IllegalArgumentException("a session starts once only: " + started);
+            }
+
+            @Override
+            public Turn heard(Event.Heard heard) {
+                return Dialogue.this.heard(draft, heard, NoInputTimeout.away(state, heard.at()));
+            }
+
+            @Override
+            public Turn timerElapsed(Event.TimerElapsed elapsed) {
+                return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
+            }
+
+            @Override
+            public Turn deviceLost(Event.DeviceLost lost) {
+                draft.understoodAs(Understood.Occurrence.DEVICE_LOST);
+                draft.say(
+                        lost.device().equals(Event.RECORD)
+                                ? Message.of("record.lost")
+                                : Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+
+            @Override
+            public Turn deviceFound(Event.DeviceFound found) {
+                draft.understoodAs(Understood.Occurrence.DEVICE_FOUND);
+                draft.say(
+                        found.device().equals(Event.RECORD)
+                                ? Message.of("record.found")
+                                : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
+                return proceed(draft);
+            }
+
+            @Override
+            public Turn clockChanged(Event.ClockChanged changed) {
+                draft.understoodAs(new Understood.ClockChanged(changed.by()));
+                draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
+                        .with("minutes", Waiting.minutes(changed.by().abs())));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+
+            @Override
+            public Turn resumed(Event.Resumed resumed) {
+                draft.understoodAs(Understood.Occurrence.RESUMED);
+                draft.say(orders.whereWeAre(draft));
+                waiting.resumed(draft);
+                return proceed(draft);
+            }
+
+            @Override
+            public Turn ended(Event.Ended ended) {
+                draft.understoodAs(Understood.Occurrence.ENDED);
+                closing.close(draft);
+                return draft.turn(Optional.empty());
+            }
+        });
     }
 
     /** The charge verdict in this state in words, then why it is what it is; empty while there is none. */
@@ -130,8 +168,8 @@ public final class Dialogue {
         Assessment assessment = state.assessment();
         UnitSetting units = state.settings().units();
         List<Message> messages = new ArrayList<>();
-        assessment.report(Assessment.CHARGE).ifPresent(report -> {
-            messages.addAll(report.messages());
+        assessment.announcement(Judged.CHARGE).ifPresent(announcement -> {
+            messages.addAll(announcement.messages());
             assessment
                     .judgement()
                     .ifPresent(judgement ->
@@ -143,12 +181,6 @@ public final class Dialogue {
     /** What words mean in this state. */
     public Expectation expectation(State state) {
         return flow.expectation(state);
-    }
-
-    private Turn ended(Draft draft) {
-        draft.understoodAs(Understood.Occurrence.ENDED);
-        closing.close(draft);
-        return draft.turn(Optional.empty());
     }
 
     /** The question is asked again, then once more with where the work stands; after that nobody is nagged. */
@@ -183,64 +215,72 @@ public final class Dialogue {
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
         Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
-        boolean talk = decision instanceof Decision.Ignore;
-        draft.become(draft.conversation().spokenTo(talk ? Optional.of(heard.at()) : Optional.empty()));
+        draft.become(draft.conversation().spokenTo(decision.ignored() ? Optional.of(heard.at()) : Optional.empty()));
         if (draft.state().held()) {
             return held(draft, decision);
         }
-        if (decision instanceof Decision.Accept accept) {
-            draft.understoodAs(new Understood.Meant(accept.meaning()));
-            accept(draft, accept.meaning(), accept.doubtful());
-            if (draft.state().closed()) {
-                return draft.turn(Optional.empty());
+        return decision.fold(new Decision.Cases<>() {
+            @Override
+            public Turn accept(Decision.Accept accept) {
+                return accepted(draft, accept, away);
             }
-            if (away && !draft.state().held()) {
-                draft.say(orders.whereWeAre(draft));
+
+            @Override
+            public Turn askBetween(Decision.AskBetween between) {
+                draft.understoodAs(new Understood.Between(between.candidates()));
+                return between(draft, between);
             }
-            return proceed(draft);
+
+            @Override
+            public Turn askAgain(Decision.AskAgain again) {
+                draft.understoodAs(new Understood.Meant(again.reason()));
+                return again(draft, again.reason());
+            }
+
+            @Override
+            public Turn ignore(Decision.Ignore ignore) {
+                draft.understoodAs(new Understood.Ignored(ignore.why()));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+        });
+    }
+
+    private Turn accepted(Draft draft, Decision.Accept accept, boolean away) {
+        draft.understoodAs(new Understood.Meant(accept.meaning()));
+        accept(draft, accept.meaning(), accept.doubtful());
+        if (draft.state().closed()) {
+            return draft.turn(Optional.empty());
         }
-        if (decision instanceof Decision.AskBetween between) {
-            draft.understoodAs(new Understood.Between(between.candidates()));
-            return between(draft, between);
+        if (away && !draft.state().held()) {
+            draft.say(orders.whereWeAre(draft));
         }
-        if (decision instanceof Decision.AskAgain again) {
-            draft.understoodAs(new Understood.Meant(again.reason()));
-            return again(draft, again.reason());
-        }
-        draft.understoodAs(new Understood.Ignored(((Decision.Ignore) decision).why()));
-        return draft.turn(Optional.of(listen(draft)));
+        return proceed(draft);
     }
 
     private static Prior prior(Assessment known) {
-        return reading -> {
-            Grade grade = known.grade(reading);
-            if (grade instanceof Grade.Impossible) {
-                return Prior.Grade.IMPOSSIBLE;
-            }
-            return grade instanceof Grade.Unusual ? Prior.Grade.UNUSUAL : Prior.Grade.TYPICAL;
-        };
+        return reading -> known.grade(reading).fold(PRIOR);
     }
 
     /** While held only "carry on" is acted on; what was clearly said is told that it waits, and nothing is taken. */
     private Turn held(Draft draft, Decision decision) {
-        if (decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON)) {
-            draft.understoodAs(new Understood.Meant(accept.meaning()));
+        Optional<Meaning> accepted = decision.accepted().map(Decision.Accept::meaning);
+        if (accepted.isPresent() && accepted.get().orders(Command.CARRY_ON)) {
+            draft.understoodAs(new Understood.Meant(accepted.get()));
             draft.become(draft.conversation().in(Conversation.Mode.LISTENING));
             draft.say(Message.of("held.over"));
             return proceed(draft);
         }
         draft.understoodAs(Understood.Occurrence.HELD);
-        if (decision instanceof Decision.Accept accept
-                && !accept.doubtful()
-                && !(accept.meaning() instanceof Meaning.NotUnderstood)) {
-            boolean again = Intake.isOrder(accept.meaning(), Command.HOLD_ON);
+        boolean doubtful = decision.accepted().filter(Decision.Accept::doubtful).isPresent();
+        accepted.filter(meaning -> !doubtful && meaning.understood()).ifPresent(meaning -> {
+            boolean again = meaning.orders(Command.HOLD_ON);
             draft.say(Message.of(again ? "held" : "held.first"));
-        }
+        });
         return draft.turn(Optional.of(listen(draft)));
     }
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
-        if (doubtful && meaning instanceof Meaning.Ordered ordered && Orders.weighty(ordered.command())) {
+        if (doubtful && meaning.order().filter(Orders::weighty).isPresent()) {
             complain(draft, new Meaning.NotUnderstood("", ""));
             return;
         }
@@ -249,21 +289,47 @@ public final class Dialogue {
         if (pending.isPresent() && intake.answered(draft, pending.get(), meaning)) {
             return;
         }
-        if (meaning instanceof Meaning.Values values) {
-            intake.values(draft, values.readings(), doubtful, false);
-        } else if (meaning instanceof Meaning.Correction correction) {
-            intake.values(draft, correction.readings(), doubtful, true);
-        } else if (meaning instanceof Meaning.Choice choice) {
-            orders.choose(draft, choice);
-        } else if (meaning instanceof Meaning.Ordered ordered) {
-            orders.carryOut(draft, ordered);
-        } else if (meaning instanceof Meaning.Note note) {
-            draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
-        } else if (meaning instanceof Meaning.SaturationQuestion question) {
-            orders.saturation(draft, question.pressure());
-        } else if (meaning instanceof Meaning.NotUnderstood reason) {
-            complain(draft, reason);
-        }
+        meaning.fold(taking(draft, doubtful)).run();
+    }
+
+    /** What is done about a meaning that answers no question of the dialogue's own. */
+    private Meaning.Cases<Runnable> taking(Draft draft, boolean doubtful) {
+        return new Meaning.Cases<>() {
+            @Override
+            public Runnable values(Meaning.Values values) {
+                return () -> intake.values(draft, values.readings(), doubtful, false);
+            }
+
+            @Override
+            public Runnable correction(Meaning.Correction correction) {
+                return () -> intake.values(draft, correction.readings(), doubtful, true);
+            }
+
+            @Override
+            public Runnable choice(Meaning.Choice choice) {
+                return () -> orders.choose(draft, choice);
+            }
+
+            @Override
+            public Runnable ordered(Meaning.Ordered ordered) {
+                return () -> orders.carryOut(draft, ordered);
+            }
+
+            @Override
+            public Runnable note(Meaning.Note note) {
+                return () -> draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
+            }
+
+            @Override
+            public Runnable saturationQuestion(Meaning.SaturationQuestion question) {
+                return () -> orders.saturation(draft, question.pressure());
+            }
+
+            @Override
+            public Runnable notUnderstood(Meaning.NotUnderstood reason) {
+                return () -> complain(draft, reason);
+            }
+        };
     }
 
     private Turn between(Draft draft, Decision.AskBetween between) {
@@ -338,15 +404,11 @@ public final class Dialogue {
         }
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
-        if (first && step.task() instanceof Task.Prepare prepare) {
-            CautionGiver.prepare(draft, prepare.activity());
+        if (first) {
+            step.task().prepared().ifPresent(activity -> CautionGiver.prepare(draft, activity));
         }
-        if (step.task() instanceof Task.Await await) {
-            waiting.begin(draft, step, await.duration());
-        }
-        if (!draft.state().brief()
-                && step.task() instanceof Task.Measure
-                && !flow.measuredBefore(draft.conversation())) {
+        step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
+        if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
             draft.say(Message.of("offer.why"));
         }
         draft.say(waiting.left(draft, step)
@@ -358,23 +420,24 @@ public final class Dialogue {
     }
 
     private static boolean fillsItself(Step step) {
-        return step.task() instanceof Task.Judge || step.task() instanceof Task.MeasureAgain;
+        return step.task().reply() == Task.Reply.NOTHING;
     }
 
     /** Does what a step asks of us; false when it cannot be done yet. */
     private boolean perform(Draft draft, Step step) {
-        if (step.task() instanceof Task.Judge judge) {
-            return announce(draft, judge.report());
+        Optional<Judged> judged = step.task().judged();
+        if (judged.isPresent()) {
+            return announce(draft, judged.get());
         }
         measureAgain(draft);
         return true;
     }
 
-    /** Speaks a report; false when readings that it needs are still missing. */
-    private static boolean announce(Draft draft, String name) {
+    /** Speaks an outcome; false when readings that it needs are still missing. */
+    private static boolean announce(Draft draft, Judged what) {
         Assessment assessment = draft.assessment();
-        Optional<Report> report = assessment.report(name);
-        if (report.isEmpty()) {
+        Optional<Announcement> announcement = assessment.announcement(what);
+        if (announcement.isEmpty()) {
             List<Fact> missing = assessment.judgement().stream()
                     .flatMap(each -> each.missing().stream())
                     .map(Fact::name)
@@ -385,18 +448,16 @@ public final class Dialogue {
                             : Message.of("verdict.incomplete").with("missing", new Fact.Listing(missing)));
             return false;
         }
-        Optional<String> before = draft.state().announced(name);
-        boolean same = before.map(recorded -> Report.kindOf(name, recorded))
-                .filter(Report.kindOf(name, report.get().recorded())::equals)
-                .isPresent();
+        JobOutcome now = announcement.get().outcome();
+        Optional<JobOutcome> before = draft.state().announced(what);
+        boolean same = before.map(JobOutcome::name).filter(now.name()::equals).isPresent();
         before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
         if (!same) {
-            draft.say(report.get().messages());
-        } else if (!before.filter(known -> Report.alike(known, report.get().recorded()))
-                .isPresent()) {
-            draft.say(report.get().news());
+            draft.say(announcement.get().messages());
+        } else if (!before.filter(now::alike).isPresent()) {
+            draft.say(announcement.get().news());
         }
-        draft.become(draft.state().announcing(name, report.get().recorded()));
+        draft.become(draft.state().announcing(now));
         return true;
     }
 
@@ -405,14 +466,14 @@ public final class Dialogue {
         TemperatureDifference deviation = assessment
                 .judgement()
                 .map(Judgement::verdict)
-                .filter(Verdict.Compared.class::isInstance)
-                .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
+                .flatMap(Verdict::comparison)
+                .map(compared -> compared.deviation().value())
                 .orElse(TemperatureDifference.kelvins(0));
         // the round keeps what the scale told; told again in the next round it would count twice
         Sheet cleared =
                 draft.sheet().withoutAll(flow.repeatedSlots(draft.state())).withoutAll(ScaleSlots.BOTH);
         draft.become(draft.state()
-                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Assessment.CHARGE));
+                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Judged.CHARGE));
         draft.say(Message.of("round.next"));
     }
 

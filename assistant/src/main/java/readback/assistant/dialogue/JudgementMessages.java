@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
-import readback.calc.charge.Undecided;
 import readback.calc.charge.ValveCheck;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
@@ -20,6 +19,7 @@ import readback.calc.diagnosis.Suspect;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
+import readback.calc.measurement.Undecided;
 import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.GaugePressure;
@@ -48,25 +48,47 @@ final class JudgementMessages {
     List<Message> verdict(Judgement judgement) {
         List<Message> messages = new ArrayList<>();
         values(judgement, messages);
-        Verdict verdict = judgement.verdict();
-        if (verdict instanceof Verdict.Compared compared) {
-            compared(judgement, compared, messages);
-        } else if (verdict instanceof Verdict.NoValidTest invalid) {
-            messages.add(Message.of("verdict.no-valid-test"));
-            invalid.contradictions().forEach(each -> messages.add(contradiction(each)));
-            invalid.conditions().forEach(each -> failed(each, messages));
-        } else if (verdict instanceof Verdict.DoNotCharge stopped) {
-            messages.add(Message.of("verdict.do-not-charge"));
-            stopped.reasons().stream()
-                    .sorted()
-                    .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
-            judgement.conditions().stream()
-                    // nothing is moved anyhow
-                    .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
-                    .forEach(each -> failed(each, messages));
-        }
+        messages.addAll(judgement.verdict().fold(told(judgement)));
         judgement.valveCheck().ifPresent(check -> valve(check, messages));
         return messages;
+    }
+
+    /** The verdict alone, with what it rests on. */
+    private Verdict.Cases<List<Message>> told(Judgement judgement) {
+        List<Message> messages = new ArrayList<>();
+        return new Verdict.Cases<>() {
+            @Override
+            public List<Message> compared(Verdict.Compared compared) {
+                JudgementMessages.this.compared(judgement, compared, messages);
+                return messages;
+            }
+
+            @Override
+            public List<Message> noValidTest(Verdict.NoValidTest invalid) {
+                messages.add(Message.of("verdict.no-valid-test"));
+                invalid.contradictions().forEach(each -> messages.add(contradiction(each)));
+                invalid.conditions().forEach(each -> failed(each, messages));
+                return messages;
+            }
+
+            @Override
+            public List<Message> doNotCharge(Verdict.DoNotCharge stopped) {
+                messages.add(Message.of("verdict.do-not-charge"));
+                stopped.reasons().stream()
+                        .sorted()
+                        .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
+                judgement.conditions().stream()
+                        // nothing is moved anyhow
+                        .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
+                        .forEach(each -> failed(each, messages));
+                return messages;
+            }
+
+            @Override
+            public List<Message> incomplete(Verdict.Incomplete incomplete) {
+                return messages;
+            }
+        };
     }
 
     private void values(Judgement judgement, List<Message> messages) {
@@ -190,8 +212,7 @@ final class JudgementMessages {
         }
         diagnosis
                 .next()
-                .filter(NextObservation.Measure.class::isInstance)
-                .map(next -> ((NextObservation.Measure) next).missing())
+                .map(NextObservation::missing)
                 .filter(missing -> !missing.isEmpty())
                 .ifPresent(missing -> messages.add(Message.of("diagnosis.measure")
                         .with(
@@ -208,8 +229,7 @@ final class JudgementMessages {
     /** What speaks for the leading suspicion. */
     private static Optional<Message> clues(Diagnosis diagnosis) {
         List<Fact> clues = diagnosis.leader().supporting().stream()
-                .filter(Suspect.Clue.Measured.class::isInstance)
-                .map(clue -> ((Suspect.Clue.Measured) clue).evidence())
+                .flatMap(clue -> clue.measured().stream())
                 .<Fact>map(evidence -> new Fact.Term("symptom." + ConstantName.of(evidence.symptom())
                         + (evidence.deviations() > 0 ? ".above" : ".below")))
                 .toList();

@@ -1,11 +1,11 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.OutOfRangeException;
@@ -15,6 +15,9 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -24,12 +27,12 @@ import readback.prompts.text.Message;
 final class Orders {
 
     /** The choice set whose options are jobs. */
-    private static final String JOBS = "checklist";
+    static final String JOBS = "checklist";
 
     /** The choice set of the units meant when none is said. */
     private static final String UNITS = "units";
 
-    private static final Meaning.Choice UNKNOWN_DEVICE = new Meaning.Choice(Assessment.METERING_DEVICE, "unknown");
+    private static final Meaning.Choice UNKNOWN_DEVICE = new Meaning.Choice(Slots.METERING_DEVICE.id(), "unknown");
 
     private final Flow flow;
     private final Intake intake;
@@ -87,7 +90,8 @@ final class Orders {
     }
 
     private void agreed(Draft draft, Optional<Step> asked, String word) {
-        boolean leaving = draft.conversation().pending().orElse(null) instanceof Pending.Leave;
+        boolean leaving =
+                draft.conversation().pending().filter(Pending::leaving).isPresent();
         if (leaving && word.equals(Intake.YES)) {
             draft.become(draft.conversation().answered());
             closing.close(draft);
@@ -104,24 +108,29 @@ final class Orders {
     }
 
     private static boolean takesAWord(Step step, String word) {
-        return step.task() instanceof Task.Acknowledge
-                || step.task() instanceof Task.Prepare
-                || (step.task() instanceof Task.Question && word.equals(Intake.YES));
+        return switch (step.task().reply()) {
+            case DONE -> true;
+            case YES_OR_NO -> word.equals(Intake.YES);
+            case VALUE, OPTION, FINISH, TIME, NOTHING -> false;
+        };
     }
 
     /**
      * Steps that are asked again when the word was not theirs: a question takes yes or no, a record closes by "finish".
      */
     private static boolean asksForAWord(Step step) {
-        return step.task() instanceof Task.Question || step.task() instanceof Task.SignOff;
+        return switch (step.task().reply()) {
+            case YES_OR_NO, FINISH -> true;
+            case VALUE, OPTION, DONE, TIME, NOTHING -> false;
+        };
     }
 
     private void refused(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
-        } else if (asked.isPresent() && asked.get().task() instanceof Task.Question question) {
+        } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
-            if (question.mustBeYes()) {
+            if (asked.get().task().mustBeYes()) {
                 draft.say(Message.of("step." + asked.get().id() + ".no"));
             }
         } else {
@@ -161,18 +170,19 @@ final class Orders {
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
     private static boolean meansTheVerdict(Draft draft, Optional<Step> asked) {
         List<Message> said = draft.conversation().said();
-        boolean justSaid = draft.assessment().report(Assessment.CHARGE).stream()
-                .flatMap(report -> report.messages().stream())
+        boolean justSaid = draft.assessment().announcement(Judged.CHARGE).stream()
+                .flatMap(announcement -> announcement.messages().stream())
                 .anyMatch(said::contains);
         return justSaid
-                || asked.filter(step -> !(step.task() instanceof Task.SignOff)).isEmpty();
+                || asked.filter(step -> step.task().reply() != Task.Reply.FINISH)
+                        .isEmpty();
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
-        return about.isEmpty() ? asked : stepOf(draft, Step.slotOf(about.get()));
+        return about.isEmpty() ? asked : stepOf(draft, Slot.of(about.get()));
     }
 
-    private Optional<Step> stepOf(Draft draft, String slot) {
+    private Optional<Step> stepOf(Draft draft, Slot slot) {
         return flow.applicable(draft.state())
                 .map(Job.Placed::step)
                 .filter(step -> step.slot().equals(slot))
@@ -187,8 +197,8 @@ final class Orders {
     /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */
     private void goBack(Draft draft, Optional<Quantity> about) {
         Optional<Step> to = about.isPresent()
-                ? stepOf(draft, Step.slotOf(about.get()))
-                : draft.sheet().last().map(History.Change::slot).flatMap(slot -> stepOf(draft, slot));
+                ? stepOf(draft, Slot.of(about.get()))
+                : draft.sheet().last().map(History.Edit::slot).flatMap(slot -> stepOf(draft, slot));
         if (to.isEmpty()) {
             draft.say(Message.of("back.nowhere"));
             return;
@@ -203,11 +213,11 @@ final class Orders {
     private static void scratch(Draft draft, Optional<Quantity> about) {
         if (about.isPresent()) {
             boolean known = draft.sheet().reading(about.get()).isPresent();
-            draft.become(draft.sheet().without(Step.slotOf(about.get())));
+            draft.become(draft.sheet().without(Slot.of(about.get())));
             draft.say(Message.of(known ? "scratch.done" : "scratch.nothing-of").with("name", Fact.name(about.get())));
             return;
         }
-        Optional<History.Change> last = draft.sheet().last();
+        Optional<History.Edit> last = draft.sheet().last();
         if (last.isEmpty()) {
             draft.say(Message.of("scratch.nothing"));
             return;
@@ -224,15 +234,17 @@ final class Orders {
     }
 
     private void skip(Draft draft, Optional<Step> asked) {
+        Optional<Duration> cuttable =
+                asked.filter(Step::optional).flatMap(step -> step.task().awaited());
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
-        } else if (asked.isPresent() && asked.get().optional() && asked.get().task() instanceof Task.Await await) {
-            waiting.cutShort(draft, asked.get(), await.duration());
+        } else if (cuttable.isPresent()) {
+            waiting.cutShort(draft, asked.orElseThrow(), cuttable.get());
         } else if (asked.isPresent() && asked.get().optional()) {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
             draft.say(Message.of(Altitudes.asked(asked.get()) ? "skip.altitude" : "skip.done"));
-        } else if (asked.isPresent() && asked.get().id().equals(Assessment.METERING_DEVICE)) {
+        } else if (asked.isPresent() && asked.get().slot().equals(Slots.METERING_DEVICE)) {
             intake.choice(draft, UNKNOWN_DEVICE);
         } else {
             draft.say(Message.of("skip.refused"));
@@ -242,7 +254,7 @@ final class Orders {
 
     /** A wait that may be cut short is; where no wait runs, the question says what to measure. */
     private void measureNow(Draft draft, Optional<Step> asked) {
-        if (asked.filter(step -> step.task() instanceof Task.Await).isPresent()) {
+        if (asked.flatMap(step -> step.task().awaited()).isPresent()) {
             skip(draft, asked);
         }
     }
@@ -304,7 +316,7 @@ final class Orders {
 
     void choose(Draft draft, Meaning.Choice choice) {
         if (choice.choice().equals(JOBS)) {
-            change(draft, choice.option());
+            change(draft, new JobId(choice.option()));
         } else if (choice.choice().equals(UNITS)) {
             draft.become(draft.state()
                     .with(draft.state()
@@ -313,12 +325,12 @@ final class Orders {
             draft.say(Message.of("units.now." + choice.option()));
         } else if (Altitudes.said(choice).isPresent()) {
             intake.values(draft, List.of(Altitudes.said(choice).get()), false, false);
-        } else if (choice.choice().equals(Assessment.REFRIGERANT)
-                && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
+        } else if (choice.choice().equals(Slots.REFRIGERANT.id())
+                && Catalogue.standard().find(choice.option()).known().isEmpty()) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));
         } else if (choice.equals(UNKNOWN_DEVICE)
                 && draft.sheet()
-                        .option(choice.choice())
+                        .option(Slots.METERING_DEVICE)
                         .filter(choice.option()::equals)
                         .isPresent()) {
             // Looking for it came to nothing: said once more, it does not begin anew.
@@ -329,7 +341,7 @@ final class Orders {
     }
 
     /** Another job comes to the top; what was answered stays. */
-    private void change(Draft draft, String job) {
+    private void change(Draft draft, JobId job) {
         if (!flow.isJob(job)) {
             draft.say(Message.of("again.plain"));
         } else if (job.equals(draft.state().job())) {

@@ -7,11 +7,12 @@ import readback.calc.measurement.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.JobId;
 
 /**
  * What is fixed for a session before it starts.
  *
- * @param job name of the job to do, as in "charge-check"
+ * @param job the job to do
  * @param units units meant when none is said
  * @param brief start in the brief voice
  * @param known what is known beforehand of the site and the instruments: altitude and accuracies, each once
@@ -21,7 +22,7 @@ import readback.calc.quantity.UnitSetting;
  * @param site where, for the record; empty when not told
  */
 public record SessionSettings(
-        String job,
+        JobId job,
         UnitSetting units,
         boolean brief,
         List<Reading> known,
@@ -35,7 +36,7 @@ public record SessionSettings(
 
     /** The charge check at sea level, in US units, in the guiding voice, against an installer's limits. */
     public static final SessionSettings STANDARD = new SessionSettings(
-            "charge-check",
+            JobId.CHARGE_CHECK,
             UnitSetting.US,
             false,
             List.of(SEA_LEVEL),

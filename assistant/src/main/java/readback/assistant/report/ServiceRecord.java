@@ -1,10 +1,16 @@
 package readback.assistant.report;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import readback.assistant.dialogue.JobOutcome;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.calc.quantity.Quantity;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 
 /**
  * The record set that the rules for servicing ask for, as far as a session can tell it. What this one does not tell is
@@ -18,9 +24,9 @@ import readback.calc.quantity.Quantity;
 final class ServiceRecord {
 
     /** The step that asks at the end. */
-    private static final String CAPS_AND_LEAKS = "caps-and-leaks";
+    private static final Slot CAPS_AND_LEAKS = new Slot("caps-and-leaks");
 
-    private static final List<String> TESTS = List.of("pressure-test", "evacuation");
+    private static final Set<Judged> TESTS = EnumSet.of(Judged.PRESSURE_TEST, Judged.EVACUATION);
 
     private ServiceRecord() {}
 
@@ -50,11 +56,12 @@ final class ServiceRecord {
                         Optional.of(Figures.moment(report.session().header().startedAt()))),
                 new Line("place", report.about(About.PLACE)),
                 new Line("appliance", report.about(About.APPLIANCE)),
-                new Line("refrigerant", report.answer("refrigerant")),
-                new Line("full-charge", report.answer(Quantity.NAMEPLATE_CHARGE.name())),
+                new Line("refrigerant", answer(texts, report, Slots.REFRIGERANT)),
+                new Line("full-charge", answer(texts, report, Slot.of(Quantity.NAMEPLATE_CHARGE))),
                 new Line(
                         "full-charge-how",
-                        report.answer(Quantity.NAMEPLATE_CHARGE.name()).map(any -> texts.label("service.from-plate"))),
+                        report.answer(Slot.of(Quantity.NAMEPLATE_CHARGE))
+                                .map(any -> texts.label("service.from-plate"))),
                 new Line(
                         "added",
                         Optional.of(figures.shown(report.moves().balance().added()))),
@@ -69,9 +76,13 @@ final class ServiceRecord {
                 new Line("reason", reason(texts, report)),
                 new Line(
                         "leak-test",
-                        report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.leak-test." + answer))),
+                        report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.leak-test." + answer.line()))),
                 new Line("verification", verification(report)),
                 new Line("destination", destination(texts, report)));
+    }
+
+    private static Optional<String> answer(ReportTexts texts, JobReport report, Slot slot) {
+        return report.answer(slot).map(content -> texts.content(slot, content));
     }
 
     /** The verdict before the first movement. */
@@ -81,14 +92,15 @@ final class ServiceRecord {
                 .flatMap(first -> report.rounds().stream()
                         .filter(round -> round.event() < first.event())
                         .reduce((earlier, later) -> later)
-                        .map(round -> texts.verdict(round.kind())));
+                        .map(round -> texts.verdict(round.outcome().name())));
     }
 
     /** What was tested in this session besides: pressure and vacuum, as recorded. */
     private static Optional<String> verification(JobReport report) {
         String tests = report.results().stream()
                 .map(JobReport.Result::outcome)
-                .filter(outcome -> TESTS.stream().anyMatch(outcome::startsWith))
+                .filter(outcome -> TESTS.contains(outcome.judged()))
+                .map(JobOutcome::line)
                 .collect(Collectors.joining("; "));
         return Optional.of(tests).filter(text -> !text.isEmpty());
     }

@@ -17,6 +17,7 @@ import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.Saturation;
 import readback.calc.measurement.SystemUnderTest;
+import readback.calc.measurement.Undecided;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.plausibility.ContradictionFinder;
 import readback.calc.quantity.Mass;
@@ -69,7 +70,10 @@ public final class ChargeJudge {
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
         Verdict verdict = verdict(
                 system, readings, actual, target.target(), conditions, blocking(method, contradictions), missing);
-        ConditionCheck.airflowNotShown(system, sound, verdict).ifPresent(conditions::add);
+        if (verdict instanceof Verdict.Compared) {
+            boolean moves = verdict.kind() == Verdict.Kind.ADD || verdict.kind() == Verdict.Kind.RECOVER;
+            ConditionCheck.airflowNotShown(system, sound, moves).ifPresent(conditions::add);
+        }
         return new Judgement(
                 method,
                 evaporatingSaturation,
@@ -134,7 +138,7 @@ public final class ChargeJudge {
                 : system.makersRanges()
                         .subcoolingDeviation()
                         .orElse(system.limits().subcooling());
-        Estimate deviation = actual.minus(target);
+        Estimate deviation = actual.minus(target.value(), target.contributions());
         Comparison comparison = Comparison.of(deviation, limits);
         Verdict.Kind kind = switch (comparison.position()) {
             case INSIDE -> Verdict.Kind.IN_TOLERANCE;

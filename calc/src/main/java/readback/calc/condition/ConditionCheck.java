@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import readback.calc.charge.AirflowPerTon;
-import readback.calc.charge.Verdict;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Limits;
@@ -93,10 +91,8 @@ public final class ConditionCheck {
      * What is to be told with a verdict that compares: that nothing shows the airflow. An independent verifier is told
      * whatever the verdict, an installer where refrigerant would be moved.
      */
-    static Optional<FailedCondition> airflowNotShown(SystemUnderTest system, Readings readings, Verdict verdict) {
-        boolean moves = verdict.kind() == Verdict.Kind.ADD || verdict.kind() == Verdict.Kind.RECOVER;
-        boolean asked =
-                verdict instanceof Verdict.Compared && (moves || system.limits() == Limits.INDEPENDENT_VERIFIER);
+    public static Optional<FailedCondition> airflowNotShown(SystemUnderTest system, Readings readings, boolean moves) {
+        boolean asked = moves || system.limits() == Limits.INDEPENDENT_VERIFIER;
         boolean shown = AirflowPerTon.of(readings).isPresent()
                 || TemperatureSplit.deviation(readings).isPresent();
         return asked && !shown ? Optional.of(FailedCondition.of(Condition.AIRFLOW_SHOWN)) : Optional.empty();

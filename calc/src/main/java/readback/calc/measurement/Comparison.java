@@ -18,7 +18,7 @@ public record Comparison(TemperatureDifference value, Band limits, Position posi
     }
 
     /** Holds a value against limits. */
-    static Comparison of(Estimate measured, Band limits) {
+    public static Comparison of(Estimate measured, Band limits) {
         return of(measured.value(), measured.standardUncertainty(), limits);
     }
 

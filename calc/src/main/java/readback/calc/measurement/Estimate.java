@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import readback.calc.quantity.TemperatureDifference;
-import readback.calc.targets.Target;
 
 /**
  * A temperature difference with what is known about its error: first-order combined uncertainty of independent inputs
@@ -74,13 +73,14 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
     }
 
     /** How far this value lies above another of independent error. */
-    Estimate minus(Target target) {
+    public Estimate minus(TemperatureDifference other, List<Contribution> itsContributions) {
         List<Contribution> all = new ArrayList<>(contributions);
-        all.addAll(target.contributions());
-        return new Estimate(value.minus(target.value()), all);
+        all.addAll(itsContributions);
+        return new Estimate(value.minus(other), all);
     }
 
-    static TemperatureDifference combined(List<Contribution> contributions) {
+    /** One standard deviation of a value with these shares. */
+    public static TemperatureDifference combined(List<Contribution> contributions) {
         double squares = 0;
         for (Contribution contribution : contributions) {
             double u = contribution.standardUncertainty().kelvins();

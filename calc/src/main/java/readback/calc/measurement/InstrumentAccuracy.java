@@ -1,7 +1,6 @@
 package readback.calc.measurement;
 
 import java.util.Optional;
-import readback.calc.charge.GaugeAccuracy;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;

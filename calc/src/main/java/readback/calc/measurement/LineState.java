@@ -3,7 +3,6 @@ package readback.calc.measurement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import readback.calc.charge.Shares;
 import readback.calc.fluid.Side;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Quantity;
@@ -28,7 +27,7 @@ public final class LineState {
     }
 
     /** Suction line above the dew point; absent without either reading. */
-    static Optional<Estimate> superheat(Saturation evaporating, Readings readings, InstrumentAccuracy accuracy) {
+    public static Optional<Estimate> superheat(Saturation evaporating, Readings readings, InstrumentAccuracy accuracy) {
         Optional<Reading> gauge = readings.find(Quantity.SUCTION_PRESSURE);
         Optional<Reading> line = readings.find(Quantity.SUCTION_LINE_TEMPERATURE);
         if (gauge.isEmpty() || line.isEmpty()) {
@@ -44,7 +43,7 @@ public final class LineState {
     }
 
     /** Liquid line below the bubble point; absent without either reading. */
-    static Optional<Estimate> subcooling(Saturation condensing, Readings readings, InstrumentAccuracy accuracy) {
+    public static Optional<Estimate> subcooling(Saturation condensing, Readings readings, InstrumentAccuracy accuracy) {
         Optional<Reading> gauge = readings.find(Quantity.LIQUID_PRESSURE);
         Optional<Reading> line = readings.find(Quantity.LIQUID_LINE_TEMPERATURE);
         if (gauge.isEmpty() || line.isEmpty()) {

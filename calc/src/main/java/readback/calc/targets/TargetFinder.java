@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import readback.calc.charge.Shares;
 import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
@@ -15,6 +14,7 @@ import readback.calc.measurement.Estimate;
 import readback.calc.measurement.Instrument;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.Readings;
+import readback.calc.measurement.Shares;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
@@ -74,30 +74,40 @@ public final class TargetFinder {
         if (wetBulb.isEmpty() || outdoor.isEmpty()) {
             return Found.missing(EnumSet.of(Quantity.RETURN_WET_BULB, Quantity.OUTDOOR_TEMPERATURE));
         }
-        SuperheatTable.Answer answer = SuperheatTable.standard().target(wetBulb.get(), outdoor.get());
-        if (answer instanceof SuperheatTable.Answer.Usable usable) {
-            List<Estimate.Contribution> contributions = new ArrayList<>(4);
-            readings.find(Quantity.RETURN_WET_BULB)
-                    .ifPresent(reading -> Shares.thermometer(
-                            contributions,
-                            Instrument.WET_BULB_PROBE,
-                            accuracy.wetBulbProbe(),
-                            reading,
-                            usable.perWetBulb()));
-            readings.find(Quantity.OUTDOOR_TEMPERATURE)
-                    .ifPresent(reading -> Shares.thermometer(
-                            contributions,
-                            Instrument.OUTDOOR_PROBE,
-                            accuracy.airProbe(),
-                            reading,
-                            usable.perOutdoor()));
-            return Found.of(new Target(usable.target(), TargetSource.CHARGING_TABLE, contributions));
-        }
-        if (answer instanceof SuperheatTable.Answer.OffTable off) {
-            return Found.failed(offTable(readings, off));
-        }
-        return Found.failed(
-                List.of(FailedCondition.of(Condition.TARGET_USABLE, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN)));
+        return SuperheatTable.standard().target(wetBulb.get(), outdoor.get()).fold(new SuperheatTable.Answer.Cases<>() {
+            @Override
+            public Found usable(SuperheatTable.Answer.Usable usable) {
+                return Found.of(
+                        new Target(usable.target(), TargetSource.CHARGING_TABLE, shares(usable, readings, accuracy)));
+            }
+
+            @Override
+            public Found tooLow(SuperheatTable.Answer.TooLow tooLow) {
+                return Found.failed(
+                        List.of(FailedCondition.of(Condition.TARGET_USABLE, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN)));
+            }
+
+            @Override
+            public Found offTable(SuperheatTable.Answer.OffTable off) {
+                return Found.failed(TargetFinder.offTable(readings, off));
+            }
+        });
+    }
+
+    private static List<Estimate.Contribution> shares(
+            SuperheatTable.Answer.Usable usable, Readings readings, InstrumentAccuracy accuracy) {
+        List<Estimate.Contribution> contributions = new ArrayList<>(4);
+        readings.find(Quantity.RETURN_WET_BULB)
+                .ifPresent(reading -> Shares.thermometer(
+                        contributions,
+                        Instrument.WET_BULB_PROBE,
+                        accuracy.wetBulbProbe(),
+                        reading,
+                        usable.perWetBulb()));
+        readings.find(Quantity.OUTDOOR_TEMPERATURE)
+                .ifPresent(reading -> Shares.thermometer(
+                        contributions, Instrument.OUTDOOR_PROBE, accuracy.airProbe(), reading, usable.perOutdoor()));
+        return contributions;
     }
 
     private static List<FailedCondition> offTable(Readings readings, SuperheatTable.Answer.OffTable off) {

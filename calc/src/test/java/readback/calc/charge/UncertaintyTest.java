@@ -8,6 +8,7 @@ import static readback.calc.measurement.Known.pistonWithLineAt;
 import static readback.calc.measurement.Known.reading;
 import static readback.calc.measurement.Known.valveWithLineAt;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import readback.calc.fluid.Refrigerant;
 import readback.calc.fluid.Side;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
+import readback.calc.measurement.GaugeAccuracy;
 import readback.calc.measurement.Instrument;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.Known;
@@ -23,6 +25,7 @@ import readback.calc.measurement.MeteringDevice;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.Saturation;
 import readback.calc.measurement.SystemUnderTest;
+import readback.calc.measurement.Undecided;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;
@@ -227,7 +230,7 @@ class UncertaintyTest {
                                 judgement
                                         .subcooling()
                                         .orElseThrow()
-                                        .minus(judgement.target().orElseThrow()),
+                                        .minus(judgement.target().orElseThrow().value(), List.of()),
                                 Limits.INSTALLER.subcooling())
                         .probability());
     }

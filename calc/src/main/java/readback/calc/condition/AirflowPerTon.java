@@ -1,4 +1,4 @@
-package readback.calc.charge;
+package readback.calc.condition;
 
 import java.util.OptionalDouble;
 import readback.calc.measurement.Readings;

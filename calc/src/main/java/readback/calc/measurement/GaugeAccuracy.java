@@ -1,4 +1,4 @@
-package readback.calc.charge;
+package readback.calc.measurement;
 
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.OutOfRangeException;

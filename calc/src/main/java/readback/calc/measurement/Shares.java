@@ -1,12 +1,8 @@
-package readback.calc.charge;
+package readback.calc.measurement;
 
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import readback.calc.measurement.Estimate;
-import readback.calc.measurement.Instrument;
-import readback.calc.measurement.InstrumentAccuracy;
-import readback.calc.measurement.Readings;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -15,7 +11,7 @@ import readback.calc.quantity.TemperatureDifference;
 /**
  * The shares of uncertainty that one reading brings: how good its instrument is, and with how many digits it was said.
  */
-final class Shares {
+public final class Shares {
 
     private Shares() {}
 
@@ -24,7 +20,7 @@ final class Shares {
      *
      * @param sensitivity kelvins of the result for each kelvin
      */
-    static void thermometer(
+    public static void thermometer(
             List<Estimate.Contribution> shares,
             Instrument instrument,
             TemperatureDifference accuracy,

@@ -1,11 +1,7 @@
-package readback.calc.charge;
+package readback.calc.measurement;
 
 import java.util.List;
 import java.util.Optional;
-import readback.calc.measurement.Band;
-import readback.calc.measurement.Comparison;
-import readback.calc.measurement.Estimate;
-import readback.calc.measurement.Instrument;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -23,7 +19,7 @@ public record Undecided(Instrument instrument, Optional<Double> sufficient) {
     private static final int HALVINGS = 40;
 
     /** The doubt about a deviation; absent where it is decided, or where no instrument is to blame. */
-    static Optional<Undecided> of(Estimate deviation, Band limits) {
+    public static Optional<Undecided> of(Estimate deviation, Band limits) {
         if (!Comparison.of(deviation, limits).borderline()) {
             return Optional.empty();
         }
