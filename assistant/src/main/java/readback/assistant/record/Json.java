@@ -80,6 +80,7 @@ final class Json {
     @JsonSubTypes({
         @JsonSubTypes.Type(value = JobOutcome.Charge.class, name = "charge"),
         @JsonSubTypes.Type(value = JobOutcome.Airflow.class, name = "airflow"),
+        @JsonSubTypes.Type(value = JobOutcome.StatedAirflow.class, name = "airflow-stated"),
         @JsonSubTypes.Type(value = JobOutcome.PressureTest.class, name = "pressure-test"),
         @JsonSubTypes.Type(value = JobOutcome.Evacuation.class, name = "evacuation"),
         @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.class, name = "weigh-in"),

@@ -22,8 +22,8 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
-import readback.calc.caution.CautionRule;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Diagnosis;
@@ -61,7 +61,10 @@ class SessionRecordTest {
                 JobId.CHARGE_CHECK,
                 UnitSetting.METRIC,
                 true,
-                Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE)),
+                List.of(
+                        new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE),
+                        new Reading(Quantity.GAUGE_ACCURACY_OF_READING, new BigDecimal("0.5"), Unit.PERCENT),
+                        new Reading(Quantity.CLAMP_ACCURACY, new BigDecimal("0.6"), Unit.KELVINS)),
                 Limits.INDEPENDENT_VERIFIER,
                 Optional.of("R-22"),
                 Optional.of("Lena Quarles"),
@@ -118,6 +121,7 @@ class SessionRecordTest {
                 new JobOutcome.Airflow(
                         Optional.of(new JobOutcome.Airflow.Split(SplitCheck.Outcome.values()[0], 192, 184))),
                 new JobOutcome.Airflow(Optional.empty()),
+                new JobOutcome.StatedAirflow(true, 400),
                 new JobOutcome.PressureTest(StandingPressure.Outcome.values()[0], 1200),
                 new JobOutcome.Evacuation(VacuumDecay.Outcome.values()[0], 3, 500),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(3200)),

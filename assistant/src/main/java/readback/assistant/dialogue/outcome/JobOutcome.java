@@ -7,6 +7,7 @@ import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.AirflowPerTon;
 import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.diagnosis.Diagnosis;
@@ -208,6 +209,30 @@ public sealed interface JobOutcome {
             return split.map(each -> name() + " split=" + each.actualTenths() / 10.0 + "F target="
                             + each.targetTenths() / 10.0 + "F")
                     .orElseGet(this::name);
+        }
+    }
+
+    /** An airflow that was measured another way, in whole cubic feet a minute for each ton. */
+    record StatedAirflow(boolean enough, long cubicFeetPerMinutePerTon) implements JobOutcome {
+
+        public static StatedAirflow of(double cubicFeetPerMinutePerTon) {
+            return new StatedAirflow(
+                    AirflowPerTon.enough(cubicFeetPerMinutePerTon), Math.round(cubicFeetPerMinutePerTon));
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.AIRFLOW;
+        }
+
+        @Override
+        public String name() {
+            return "airflow " + (enough ? "enough" : "too-little-air");
+        }
+
+        @Override
+        public String line() {
+            return name() + " cfm-per-ton=" + cubicFeetPerMinutePerTon;
         }
     }
 
