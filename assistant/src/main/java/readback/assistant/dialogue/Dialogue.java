@@ -86,11 +86,17 @@ public final class Dialogue {
         settings.refrigerant()
                 .ifPresent(designation -> draft.become(draft.sheet()
                         .with(Slots.REFRIGERANT, new Answer.Option(draft.state().at(), designation))));
-        settings.altitude()
-                .ifPresent(altitude -> draft.become(draft.sheet()
-                        .with(
-                                Slot.of(altitude.quantity()),
-                                new Answer.Value(draft.state().at(), altitude, false))));
+        for (Reading known : settings.known()) {
+            // "scratch that" means what the technician said
+            draft.become(draft.sheet()
+                    .passed(
+                            Slot.of(known.quantity()),
+                            new Answer.Value(draft.state().at(), known, false)));
+        }
+        if (!settings.known().isEmpty()) {
+            List<Fact> stated = settings.known().stream().map(Altitudes::stated).toList();
+            draft.say(Message.of("settings.known").with("values", new Fact.Listing(stated)));
+        }
     }
 
     /** The turn that an event leads to. A closed session stays as it is. */

@@ -72,7 +72,7 @@ final class GeneratedCall {
                 new JobId(job),
                 standard.units(),
                 random.nextInt(4) == 0,
-                standard.altitude(),
+                standard.known(),
                 standard.limits(),
                 standard.refrigerant(),
                 standard.technician(),

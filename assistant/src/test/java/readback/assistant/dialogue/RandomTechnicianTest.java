@@ -302,7 +302,10 @@ class RandomTechnicianTest {
             } else if (step.equals("sign-off")) {
                 finish();
             } else {
-                say(step.endsWith("-running") || step.equals("air-path") ? "yes" : "understood");
+                say(
+                        step.endsWith("-running") || step.equals("air-path") || step.equals("caps-and-leaks")
+                                ? "yes"
+                                : "understood");
             }
         }
 

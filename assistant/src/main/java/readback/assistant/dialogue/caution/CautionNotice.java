@@ -19,7 +19,7 @@ import readback.prompts.text.Message;
  * Cautions that are given now: measured ones as soon as their rule fires, those of an activity before it begins.
  *
  * @param messages one for each caution, in the order of giving
- * @param rules that fired, in the same order
+ * @param rules of the cautions, in the same order
  * @param given what counts as given afterwards
  */
 public record CautionNotice(List<Message> messages, List<CautionRule> rules, GivenCautions given) {

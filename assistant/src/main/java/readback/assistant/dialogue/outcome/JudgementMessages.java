@@ -1,6 +1,7 @@
 package readback.assistant.dialogue.outcome;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
 import readback.calc.diagnosis.Diagnosis;
@@ -17,8 +19,10 @@ import readback.calc.diagnosis.Suspect;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
+import readback.calc.measurement.Undecided;
 import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
+import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -73,7 +77,10 @@ public final class JudgementMessages {
                 stopped.reasons().stream()
                         .sorted()
                         .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
-                judgement.conditions().forEach(each -> failed(each, messages));
+                judgement.conditions().stream()
+                        // nothing is moved anyhow
+                        .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
+                        .forEach(each -> failed(each, messages));
                 return messages;
             }
 
@@ -111,18 +118,51 @@ public final class JudgementMessages {
                 ? "on"
                 : by.kelvins() > 0 ? "above" : "below";
         String method = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? "superheat" : "subcooling";
-        messages.add(Message.of("verdict." + method + "." + ConstantName.of(verdict.kind()))
-                .with("by", difference(TemperatureDifference.kelvins(Math.abs(by.kelvins()))))
-                .with("side", new Fact.Term("side." + side)));
+        String kind = ConstantName.of(verdict.kind());
+        Fact.Amount far = difference(TemperatureDifference.kelvins(Math.abs(by.kelvins())));
         if (verdict.borderline()) {
-            Optional<Estimate> estimate =
-                    judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? judgement.superheat() : judgement.subcooling();
-            messages.add(estimate.flatMap(Estimate::dominating)
-                    .map(instrument -> Message.of("verdict.borderline")
-                            .with("instrument", new Fact.Term("instrument." + ConstantName.of(instrument))))
-                    .orElseGet(() -> Message.of("verdict.borderline.plain")));
+            messages.add(Message.of("verdict.undecided." + (far.value().signum() == 0 ? "on-target" : kind))
+                    .with("kind", new Fact.Term(method))
+                    .with("by", far)
+                    .with("side", new Fact.Term("side." + (by.kelvins() > 0 ? "above" : "below"))));
+            verdict.undecided().map(this::blame).ifPresent(messages::add);
+        } else {
+            messages.add(Message.of("verdict." + method + "." + kind)
+                    .with("by", far)
+                    .with("side", new Fact.Term("side." + side)));
         }
         judgement.conditions().forEach(each -> failed(each, messages));
+    }
+
+    /** The instrument that leaves it open, and how good it would have to be. */
+    private Message blame(Undecided undecided) {
+        Fact instrument = new Fact.Term("instrument." + ConstantName.of(undecided.instrument()));
+        return undecided
+                .sufficientTemperature()
+                .map(this::downTo)
+                .or(() -> undecided.sufficientPressure().map(this::downTo))
+                .filter(accuracy -> accuracy.value().signum() > 0)
+                .map(accuracy -> Message.of("undecided.sufficient")
+                        .with("instrument", instrument)
+                        .with("accuracy", accuracy))
+                .orElseGet(() -> Message.of("undecided.none-suffices").with("instrument", instrument));
+    }
+
+    /** A limit of error that must not be rounded up. */
+    private Fact.Amount downTo(TemperatureDifference limit) {
+        Unit unit = metric(units) ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+        return new Fact.Amount(down(unit.fromBase(limit.kelvins()), 1), unit);
+    }
+
+    private Fact.Amount downTo(GaugePressure limit) {
+        Unit unit = units.pressure();
+        return new Fact.Amount(down(unit.fromBase(limit.pascals()), unit == Unit.PSIG ? 1 : 2), unit);
+    }
+
+    private static BigDecimal down(double value, int decimals) {
+        BigDecimal cut =
+                BigDecimal.valueOf(value).setScale(decimals, RoundingMode.DOWN).stripTrailingZeros();
+        return cut.scale() < 0 ? cut.setScale(0, RoundingMode.UNNECESSARY) : cut;
     }
 
     private void valve(ValveCheck check, List<Message> messages) {
@@ -288,7 +328,7 @@ public final class JudgementMessages {
         return messages;
     }
 
-    private Fact difference(TemperatureDifference difference) {
+    private Fact.Amount difference(TemperatureDifference difference) {
         return Fact.difference(difference, units);
     }
 }
