@@ -67,8 +67,8 @@ public final class Grammar {
         }
         return new Decision.Ignore(
                 acceptance.granted(Acceptance.LEAST)
-                        ? "It seemed to go on with talk that was not meant for us."
-                        : "It did not sound as if it was meant for us.");
+                        ? Decision.Ignorance.AMID_TALK
+                        : Decision.Ignorance.NOT_FOR_US);
     }
 
     /** The same where nobody was talking before. */
