@@ -8,13 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.JobOutcome;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Moment;
-import readback.assistant.replay.RecordedVerdict;
 import readback.calc.procedure.RefrigerantBalance;
 
 /**
@@ -79,21 +79,23 @@ public record Summary(
         answers.putAll(session.header().about());
         List<String> cautions = new ArrayList<>();
         Optional<Entry> before = Optional.empty();
-        Optional<String> verdict = Optional.empty();
+        List<JobOutcome> standing = List.of();
         int doubts = 0;
         for (Entry entry : session.entries()) {
             moves.follow(entry);
-            answers.putAll(entry.outcome().changes());
+            entry.outcome()
+                    .changes()
+                    .forEach(change -> answers.put(change.slot().id(), change.line()));
             entry.outcome().cautions().stream()
                     .filter(each -> !cautions.contains(each))
                     .forEach(cautions::add);
             if (Moment.DOUBT.in(entry, before)) {
                 doubts++;
             }
-            verdict = entry.outcome().verdict();
+            standing = entry.outcome().standing();
             before = Optional.of(entry);
         }
-        RecordedVerdict reached = RecordedVerdict.of(verdict.orElse(""));
+        Optional<JobOutcome> reached = standing.stream().findFirst();
         return new Summary(
                 session.header().session(),
                 session.header().startedAt(),
@@ -103,13 +105,13 @@ public record Summary(
                                         .toMillis()
                                 / MILLIS_IN_MINUTE)
                         .orElse(0.0),
-                answers.getOrDefault(Assessment.REFRIGERANT, ""),
-                answers.getOrDefault(Assessment.METERING_DEVICE, ""),
+                answers.getOrDefault(Slots.REFRIGERANT.id(), ""),
+                answers.getOrDefault(Slots.METERING_DEVICE.id(), ""),
                 answers.getOrDefault(About.TECHNICIAN, ""),
                 answers.getOrDefault(About.APPLIANCE, ""),
                 answers.getOrDefault(About.PLACE, ""),
-                reached.brief(),
-                reached.borderline(),
+                reached.map(JobOutcome::name).orElse(""),
+                reached.filter(JobOutcome::borderline).isPresent(),
                 doubts,
                 cautions,
                 byCylinder(moves.balance()),

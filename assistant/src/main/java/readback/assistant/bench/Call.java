@@ -20,6 +20,7 @@ import readback.calc.diagnosis.Fault;
 import readback.calc.name.ConstantName;
 import readback.grammar.Expectation;
 import readback.grammar.Hypothesis;
+import readback.prompts.checklist.Judged;
 
 /** One service call from the first question to the end. Owned by one thread, made once. */
 final class Call {
@@ -80,7 +81,7 @@ final class Call {
             String words = technician.answer(before, expectation);
             happens(words, new Event.Heard(now, Event.Source.KEYS, List.of(Hypothesis.typed(words))));
         }
-        if (turn.state().told(Assessment.CHARGE) && !before.told(Assessment.CHARGE)) {
+        if (turn.state().told(Judged.CHARGE) && !before.told(Judged.CHARGE)) {
             judged();
         }
     }

@@ -8,8 +8,8 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.State;
-import readback.assistant.replay.RecordedVerdict;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.Estimate;
@@ -18,6 +18,7 @@ import readback.calc.name.ConstantName;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
+import readback.prompts.checklist.Judged;
 
 /**
  * A session's result as one JSON object. Temperatures and differences in degrees Fahrenheit, pressures in psig, other
@@ -32,9 +33,7 @@ final class Result {
 
     static String json(State state, boolean complete) {
         Assessment assessment = state.assessment();
-        RecordedVerdict announced = RecordedVerdict.of(state.announced(Assessment.CHARGE)
-                .filter(said -> state.told(Assessment.CHARGE))
-                .orElse(""));
+        Optional<JobOutcome> announced = state.announced(Judged.CHARGE).filter(said -> state.told(Judged.CHARGE));
         ObjectNode result = JSON.createObjectNode();
         Optional<Judgement> judgement = assessment.judgement();
         text(result, "method", judgement.map(each -> ConstantName.of(each.method())));
@@ -60,8 +59,8 @@ final class Result {
                 result,
                 "targetSource",
                 judgement.flatMap(Judgement::target).map(target -> ConstantName.of(target.source())));
-        text(result, "verdict", Optional.of(announced.charge()).filter(kind -> !kind.isEmpty()));
-        result.put("borderline", announced.borderline());
+        text(result, "verdict", announced.map(JobOutcome::name));
+        result.put("borderline", announced.filter(JobOutcome::borderline).isPresent());
         text(
                 result,
                 "valve",

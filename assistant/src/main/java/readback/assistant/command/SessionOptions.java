@@ -20,6 +20,7 @@ import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
 
 /** What a session is told before it starts. */
 final class SessionOptions {
@@ -147,12 +148,14 @@ final class SessionOptions {
                 Optional.ofNullable(site));
     }
 
-    private String job() {
-        List<String> jobs = Checklists.standard().jobs().stream().map(Job::id).toList();
-        if (!jobs.contains(job)) {
-            throw new CommandFailure("There is no job '" + job + "': choose one of " + String.join(", ", jobs) + ".");
+    private JobId job() {
+        JobId wanted = new JobId(job);
+        List<JobId> jobs = Checklists.standard().jobs().stream().map(Job::id).toList();
+        if (!jobs.contains(wanted)) {
+            throw new CommandFailure("There is no job '" + job + "': choose one of "
+                    + String.join(", ", jobs.stream().map(JobId::id).toList()) + ".");
         }
-        return job;
+        return wanted;
     }
 
     /** The units meant when none is said. */

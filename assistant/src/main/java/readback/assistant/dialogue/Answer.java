@@ -10,15 +10,28 @@ public sealed interface Answer {
     /** When it was given. */
     Instant at();
 
+    /** What it says, whenever it was given. */
+    Content content();
+
     /**
      * A value called out.
      *
      * @param confirmed whether it was in doubt and an explicit yes was given
      */
-    record Value(Instant at, Reading reading, boolean confirmed) implements Answer {}
+    record Value(Instant at, Reading reading, boolean confirmed) implements Answer {
+        @Override
+        public Content content() {
+            return new Content.Value(reading);
+        }
+    }
 
     /** An option of a choice set, or "yes", "no" or "done". */
-    record Option(Instant at, String option) implements Answer {}
+    record Option(Instant at, String option) implements Answer {
+        @Override
+        public Content content() {
+            return new Content.Option(option);
+        }
+    }
 
     /**
      * A wait that is over.
@@ -26,8 +39,18 @@ public sealed interface Answer {
      * @param since when it began
      * @param missing what was left of it when the technician cut it short; zero when the time was over
      */
-    record Passed(Instant at, Instant since, Duration missing) implements Answer {}
+    record Passed(Instant at, Instant since, Duration missing) implements Answer {
+        @Override
+        public Content content() {
+            return new Content.Passed(missing);
+        }
+    }
 
     /** Passed over on request, or not known. */
-    record Skipped(Instant at) implements Answer {}
+    record Skipped(Instant at) implements Answer {
+        @Override
+        public Content content() {
+            return new Content.Skipped();
+        }
+    }
 }

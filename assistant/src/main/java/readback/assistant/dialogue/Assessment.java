@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
@@ -39,10 +38,11 @@ import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
-import readback.calc.quantity.Temperature;
-import readback.calc.quantity.TemperatureDifference;
 import readback.prompts.checklist.ConditionContext;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 
 /**
  * What is known, and what calc makes of it: the answers so far, what was set and done, and the judgement that follows.
@@ -50,15 +50,6 @@ import readback.prompts.checklist.Job;
  * asked for.
  */
 public final class Assessment implements ConditionContext {
-
-    /** Slot of the refrigerant; its options are ASHRAE designations. */
-    public static final String REFRIGERANT = "refrigerant";
-
-    /** Slot of the metering device. */
-    public static final String METERING_DEVICE = "metering-device";
-
-    /** Report of the charge check. */
-    public static final String CHARGE = "charge";
 
     /** Finding that holds while another job was interrupted and goes on when this one is done. */
     private static final String OTHER_JOB_WAITS = "other-job-waits";
@@ -69,13 +60,13 @@ public final class Assessment implements ConditionContext {
     private static final String LOOK = "look-";
 
     /** Questions about the air and the running whose "no" denies a condition. */
-    private static final Map<String, Condition> DENIALS =
-            Map.of("air-path", Condition.AIRFLOW_SUFFICIENT, "steady-running", Condition.RUN_LONG_ENOUGH);
+    private static final Map<Slot, Condition> DENIALS =
+            Map.of(Slots.AIR_PATH, Condition.AIRFLOW_SUFFICIENT, Slots.STEADY_RUNNING, Condition.RUN_LONG_ENOUGH);
 
     private static final Advisor ADVISOR = new Advisor();
 
     private final SessionSettings settings;
-    private final List<String> jobs;
+    private final List<JobId> jobs;
     private final Sheet sheet;
     private final List<Round> rounds;
     private final Readings readings;
@@ -87,10 +78,10 @@ public final class Assessment implements ConditionContext {
     private @Nullable Advice advice;
 
     /** The same for the outcome of each job; a step is looked for several times in one turn. */
-    private final Map<String, Optional<Report>> reports = Collections.synchronizedMap(new HashMap<>());
+    private final Map<Judged, Optional<Announcement>> announcements = Collections.synchronizedMap(new HashMap<>());
 
     /** The same for the steps that apply, by job. */
-    private final Map<String, List<Job.Placed>> steps = Collections.synchronizedMap(new HashMap<>());
+    private final Map<JobId, List<Job.Placed>> steps = Collections.synchronizedMap(new HashMap<>());
 
     /**
      * @param settings as at the start, but for the units, which can be changed by voice
@@ -98,13 +89,14 @@ public final class Assessment implements ConditionContext {
      * @param sheet what was answered
      * @param rounds measurements that were acted on, oldest first
      */
-    Assessment(SessionSettings settings, List<String> jobs, Sheet sheet, List<Round> rounds) {
+    Assessment(SessionSettings settings, List<JobId> jobs, Sheet sheet, List<Round> rounds) {
         this.settings = settings;
         this.jobs = List.copyOf(jobs);
         this.sheet = sheet;
         this.rounds = List.copyOf(rounds);
         this.readings = readings(sheet);
-        this.refrigerant = sheet.option(REFRIGERANT).or(settings::refrigerant).flatMap(Assessment::refrigerant);
+        this.refrigerant =
+                sheet.option(Slots.REFRIGERANT).or(settings::refrigerant).flatMap(Assessment::refrigerant);
         this.air = sheet.reading(Quantity.ALTITUDE)
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
@@ -116,7 +108,7 @@ public final class Assessment implements ConditionContext {
         return settings;
     }
 
-    List<String> jobs() {
+    List<JobId> jobs() {
         return jobs;
     }
 
@@ -132,7 +124,7 @@ public final class Assessment implements ConditionContext {
         return new Assessment(next, jobs, sheet, rounds);
     }
 
-    Assessment doing(List<String> next) {
+    Assessment doing(List<JobId> next) {
         return new Assessment(settings, next, sheet, rounds);
     }
 
@@ -149,7 +141,7 @@ public final class Assessment implements ConditionContext {
     private static Readings readings(Sheet sheet) {
         Readings readings = Readings.none();
         for (Quantity quantity : Quantity.values()) {
-            Optional<Answer> answer = sheet.answer(quantity.name());
+            Optional<Answer> answer = sheet.answer(Slot.of(quantity));
             Optional<Reading> reading = answer.flatMap(Sheet::readingOf);
             if (reading.isPresent()) {
                 readings = readings.with(reading.get());
@@ -157,7 +149,7 @@ public final class Assessment implements ConditionContext {
                 readings = readings.withUnknown(quantity);
             }
         }
-        if (sheet.answer(Quantity.REFRIGERANT_ADDED.name()).isPresent()) {
+        if (sheet.answer(Slot.of(Quantity.REFRIGERANT_ADDED)).isPresent()) {
             return readings;
         }
         Readings known = readings;
@@ -169,7 +161,7 @@ public final class Assessment implements ConditionContext {
     private static Map<Finding, Boolean> findings(Sheet sheet) {
         Map<Finding, Boolean> findings = new EnumMap<>(Finding.class);
         for (Finding finding : Finding.values()) {
-            sheet.option(LOOK + ConstantName.of(finding))
+            sheet.option(new Slot(LOOK + ConstantName.of(finding)))
                     .ifPresent(option -> findings.put(finding, !option.equals(Intake.NO)));
         }
         return findings;
@@ -189,7 +181,7 @@ public final class Assessment implements ConditionContext {
     }
 
     private static Optional<MeteringDevice> meteringDevice(Sheet sheet) {
-        return sheet.option(METERING_DEVICE).flatMap(option -> ConstantName.find(MeteringDevice.class, option));
+        return sheet.option(Slots.METERING_DEVICE).flatMap(option -> ConstantName.find(MeteringDevice.class, option));
     }
 
     public Readings readings() {
@@ -210,8 +202,8 @@ public final class Assessment implements ConditionContext {
     }
 
     /** What came of the measurements that a job asks to judge; empty while something that it needs is missing. */
-    Optional<Report> report(String name) {
-        return reports.computeIfAbsent(name, new Reports(this)::of);
+    Optional<Announcement> announcement(Judged what) {
+        return announcements.computeIfAbsent(what, new JobJudge(this)::of);
     }
 
     /** The steps of a job that apply now, in order, each with its checklist. */
@@ -273,8 +265,8 @@ public final class Assessment implements ConditionContext {
     List<Caution> cautions() {
         List<Caution> cautions =
                 new ArrayList<>(judgement().map(Judgement::cautions).orElseGet(this::withoutDevice));
-        reading("pressure-end")
-                .or(() -> reading("pressure-start"))
+        reading(Slots.PRESSURE_END)
+                .or(() -> reading(Slots.PRESSURE_START))
                 .map(nitrogen -> readback.calc.caution.Situation.pressureTest(
                         nitrogen.gaugePressure(),
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
@@ -297,32 +289,29 @@ public final class Assessment implements ConditionContext {
     }
 
     /** The reading in a slot that a procedure uses more than once. */
-    Optional<Reading> reading(String slot) {
+    Optional<Reading> reading(Slot slot) {
         return sheet.answer(slot).flatMap(Sheet::readingOf);
     }
 
     @Override
-    public boolean answered(String slot) {
+    public boolean answered(Slot slot) {
         return sheet.answer(slot).isPresent();
     }
 
     @Override
-    public boolean measured(String slot) {
+    public boolean measured(Slot slot) {
         return reading(slot).isPresent();
     }
 
     @Override
-    public Optional<String> option(String slot) {
+    public Optional<String> option(Slot slot) {
         return sheet.option(slot);
     }
 
     /** The verdict once there is one; while readings are missing there is none. */
     @Override
-    public Optional<String> verdict() {
-        return judgement()
-                .map(Judgement::verdict)
-                .filter(verdict -> verdict.kind() != Verdict.Kind.INCOMPLETE)
-                .map(verdict -> ConstantName.of(verdict.kind()));
+    public Optional<Verdict.Kind> verdict() {
+        return judgement().map(judgement -> judgement.verdict().kind()).filter(kind -> kind != Verdict.Kind.INCOMPLETE);
     }
 
     /** Whether a finding of this name can ever hold. */
@@ -360,14 +349,11 @@ public final class Assessment implements ConditionContext {
                         .isPresent();
     }
 
-    /**
-     * The verdict with the numbers that led to it, in the one form that is recorded and compared on replay; empty while
-     * readings are missing.
-     */
-    Optional<String> recorded() {
+    /** The verdict with the numbers that led to it; empty while readings are missing. */
+    Optional<JobOutcome.Charge> outcome() {
         return judgement()
                 .filter(each -> each.verdict().kind() != Verdict.Kind.INCOMPLETE)
-                .map(this::line);
+                .map(each -> JobOutcome.Charge.of(each, early().orElse(Duration.ZERO), diagnosis()));
     }
 
     /** What was missing of the settling time when these readings were begun; empty where it was over or not needed. */
@@ -375,34 +361,6 @@ public final class Assessment implements ConditionContext {
         return rounds.isEmpty()
                 ? Optional.empty()
                 : Optional.of(rounds.get(rounds.size() - 1).early()).filter(missing -> !missing.isZero());
-    }
-
-    private String line(Judgement judgement) {
-        StringJoiner line = new StringJoiner(" ");
-        line.add(ConstantName.of(judgement.verdict().kind()));
-        if (judgement.verdict().borderline()) {
-            line.add("borderline");
-        }
-        line.add("method=" + ConstantName.of(judgement.method()));
-        judgement.evaporatingSaturation().ifPresent(t -> line.add("evaporating=" + millikelvins(t)));
-        judgement.condensingSaturation().ifPresent(t -> line.add("condensing=" + millikelvins(t)));
-        judgement.superheat().ifPresent(e -> line.add("superheat=" + millikelvins(e.value())));
-        judgement.subcooling().ifPresent(e -> line.add("subcooling=" + millikelvins(e.value())));
-        judgement.target().ifPresent(t -> line.add("target=" + millikelvins(t.value())));
-        judgement
-                .valveCheck()
-                .ifPresent(check ->
-                        line.add("valve=" + ConstantName.of(check.superheat().position())));
-        judgement.contradictions().forEach(c -> line.add("contradiction=" + ConstantName.of(c.kind())));
-        early().ifPresent(missing -> line.add("measured-early=" + missing));
-        judgement.conditions().forEach(c -> line.add("failed=" + ConstantName.of(c.condition())));
-        if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
-            diagnosis()
-                    .ifPresent(each -> line.add(
-                                    "suspect=" + ConstantName.of(each.leader().fault()))
-                            .add(ConstantName.of(each.certainty())));
-        }
-        return line.toString();
     }
 
     @Override
@@ -417,13 +375,5 @@ public final class Assessment implements ConditionContext {
     @Override
     public int hashCode() {
         return Objects.hash(settings, jobs, sheet, rounds);
-    }
-
-    private static String millikelvins(Temperature temperature) {
-        return Math.round(temperature.kelvin() * 1000) + "mK";
-    }
-
-    private static String millikelvins(TemperatureDifference difference) {
-        return Math.round(difference.kelvins() * 1000) + "mK";
     }
 }

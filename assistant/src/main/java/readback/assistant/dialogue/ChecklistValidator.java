@@ -8,20 +8,19 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import readback.calc.charge.Verdict;
-import readback.calc.name.ConstantName;
-import readback.calc.quantity.Quantity;
 import readback.grammar.Choices;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.StepCondition;
 import readback.prompts.checklist.Task;
 
 /**
- * What checklists name and nobody knows: a slot that no step fills, an option that its slot cannot have, a finding, a
- * verdict or something to judge that calc does not tell, a text that the catalogue lacks. Found when the program
- * starts, so that it does not come to light in the middle of a call.
+ * What checklists name and nobody knows: a slot that no step fills, an option that its slot cannot have, a finding that
+ * calc does not tell, a text that the catalogue lacks. Verdicts and what can be judged are types already. Found when
+ * the program starts, so that it does not come to light in the middle of a call.
  */
 public final class ChecklistValidator {
 
@@ -30,7 +29,7 @@ public final class ChecklistValidator {
 
     private final Choices choices;
     private final Predicate<String> hasText;
-    private final Map<String, Set<String>> options = new HashMap<>();
+    private final Map<Slot, Set<String>> options = new HashMap<>();
     private final List<String> faults = new ArrayList<>();
 
     private ChecklistValidator(Choices choices, Predicate<String> hasText) {
@@ -51,6 +50,8 @@ public final class ChecklistValidator {
         steps.forEach(found::fills);
         steps.forEach(found::check);
         checklists.jobs().forEach(found::check);
+        found.jobs(checklists);
+        Slots.ALL.forEach(slot -> found.known("the program", slot));
         return List.copyOf(found.faults);
     }
 
@@ -61,7 +62,7 @@ public final class ChecklistValidator {
             possible.addAll(YES_OR_NO);
         } else if (task instanceof Task.Choose choose) {
             if (choices.sets().contains(choose.choice())) {
-                slot(choose.choice()).addAll(choices.options(choose.choice()));
+                slot(new Slot(choose.choice())).addAll(choices.options(choose.choice()));
             } else {
                 faults.add("step " + step.id() + " asks for one of \"" + choose.choice()
                         + "\", which is no set of choices");
@@ -75,20 +76,39 @@ public final class ChecklistValidator {
                         .forEach(slot(conclusion.slot())::add));
     }
 
-    private Set<String> slot(String name) {
+    private Set<String> slot(Slot name) {
         return options.computeIfAbsent(name, any -> new TreeSet<>());
     }
 
     private void check(Job job) {
-        job.parts().forEach(part -> check("job " + job.id(), part.when()));
+        String where = "job " + job.id();
+        job.parts().forEach(part -> check(where, part.when()));
+        Stream.concat(
+                        Stream.of("term.job." + job.id()),
+                        job.parts().stream()
+                                .map(part ->
+                                        "term.checklist." + part.checklist().id()))
+                .filter(hasText.negate())
+                .forEach(key -> faults.add(where + " has no text " + key));
+    }
+
+    /** The jobs that can be asked for by voice, and those that the program knows by itself. */
+    private void jobs(Checklists checklists) {
+        Stream.concat(
+                        choices.options(Orders.JOBS).stream().map(JobId::new),
+                        Stream.of(JobId.CHARGE_CHECK, JobId.WEIGH_IN))
+                .distinct()
+                .filter(id -> checklists.job(id).isEmpty())
+                .forEach(id -> faults.add("the job \"" + id + "\" can be asked for, and there is none"));
+        checklists.jobs().stream()
+                .map(Job::id)
+                .filter(id -> !choices.options(Orders.JOBS).contains(id.id()))
+                .forEach(id -> faults.add("nobody can ask for the job \"" + id + "\""));
     }
 
     private void check(Step step) {
         String where = "step " + step.id();
         check(where, step.when());
-        if (step.task() instanceof Task.Judge judge && !Reports.judges(judge.report())) {
-            faults.add(where + " asks to judge \"" + judge.report() + "\", which nobody can");
-        }
         texts(step)
                 .map(suffix -> "step." + step.id() + suffix)
                 .filter(hasText.negate())
@@ -115,21 +135,14 @@ public final class ChecklistValidator {
                         .filter(option -> !slot(wanted.slot()).contains(option))
                         .forEach(option -> faults.add(where + " waits for \"" + option + "\" in \"" + wanted.slot()
                                 + "\", which can only be " + slot(wanted.slot())));
-            } else if (leaf instanceof StepCondition.VerdictIs verdict) {
-                verdict.verdicts().stream()
-                        .filter(name ->
-                                ConstantName.find(Verdict.Kind.class, name).isEmpty())
-                        .forEach(name ->
-                                faults.add(where + " waits for the verdict \"" + name + "\", which there is not"));
             } else if (leaf instanceof StepCondition.Found found && !Assessment.tells(found.finding())) {
                 faults.add(where + " waits for the finding \"" + found.finding() + "\", which nobody tells");
             }
         });
     }
 
-    private void known(String where, String slot) {
-        if (!options.containsKey(slot)
-                && ConstantName.find(Quantity.class, slot).isEmpty()) {
+    private void known(String where, Slot slot) {
+        if (!options.containsKey(slot) && slot.quantity().isEmpty()) {
             faults.add(where + " names the slot \"" + slot + "\", which no step fills");
         }
     }

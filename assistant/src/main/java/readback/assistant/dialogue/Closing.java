@@ -3,9 +3,11 @@ package readback.assistant.dialogue;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -25,8 +27,7 @@ final class Closing {
 
     /** Whether the verdict was announced as it stands now. */
     static boolean judged(Draft draft) {
-        Optional<String> due = draft.assessment().recorded();
-        return due.isPresent() && due.equals(draft.state().announced(Assessment.CHARGE));
+        return draft.state().told(Judged.CHARGE);
     }
 
     /** Ends the session, but asks once where something still waits for an answer. */
@@ -81,12 +82,12 @@ final class Closing {
         return outcomes(draft).allMatch(draft.state()::told);
     }
 
-    /** The reports of the job; none where it comes to no outcome by measurement. */
-    private Stream<String> outcomes(Draft draft) {
+    /** What the job judges; nothing where it comes to no outcome by measurement. */
+    private Stream<Judged> outcomes(Draft draft) {
         return flow.job(draft.state()).parts().stream()
                 .flatMap(part -> part.checklist().steps().stream())
                 .filter(step -> step.task() instanceof Task.Judge)
-                .map(step -> ((Task.Judge) step.task()).report())
+                .map(step -> ((Task.Judge) step.task()).what())
                 .distinct();
     }
 
@@ -106,7 +107,8 @@ final class Closing {
         draft.say(assessment
                 .verdict()
                 .filter(verdict -> judged(draft))
-                .map(verdict -> Message.of("closed.verdict").with("verdict", new Fact.Term("verdict." + verdict)))
+                .map(verdict -> Message.of("closed.verdict")
+                        .with("verdict", new Fact.Term("verdict." + ConstantName.of(verdict))))
                 .orElseGet(() -> Message.of(
                         draft.state().announced().isEmpty()
                                         && outcomes(draft).findAny().isPresent()

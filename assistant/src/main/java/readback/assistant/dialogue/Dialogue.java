@@ -18,6 +18,8 @@ import readback.grammar.Hypothesis;
 import readback.grammar.Meaning;
 import readback.grammar.Prior;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -62,13 +64,11 @@ public final class Dialogue {
     private static void settings(Draft draft, SessionSettings settings) {
         settings.refrigerant()
                 .ifPresent(designation -> draft.become(draft.sheet()
-                        .with(
-                                Assessment.REFRIGERANT,
-                                new Answer.Option(draft.state().at(), designation))));
+                        .with(Slots.REFRIGERANT, new Answer.Option(draft.state().at(), designation))));
         settings.altitude()
                 .ifPresent(altitude -> draft.become(draft.sheet()
                         .with(
-                                Step.slotOf(altitude.quantity()),
+                                Slot.of(altitude.quantity()),
                                 new Answer.Value(draft.state().at(), altitude, false))));
     }
 
@@ -124,8 +124,8 @@ public final class Dialogue {
         Assessment assessment = state.assessment();
         UnitSetting units = state.settings().units();
         List<Message> messages = new ArrayList<>();
-        assessment.report(Assessment.CHARGE).ifPresent(report -> {
-            messages.addAll(report.messages());
+        assessment.announcement(Judged.CHARGE).ifPresent(announcement -> {
+            messages.addAll(announcement.messages());
             assessment
                     .judgement()
                     .ifPresent(judgement ->
@@ -358,17 +358,17 @@ public final class Dialogue {
     /** Does what a step asks of us; false when it cannot be done yet. */
     private boolean perform(Draft draft, Step step) {
         if (step.task() instanceof Task.Judge judge) {
-            return announce(draft, judge.report());
+            return announce(draft, judge.what());
         }
         measureAgain(draft);
         return true;
     }
 
-    /** Speaks a report; false when readings that it needs are still missing. */
-    private static boolean announce(Draft draft, String name) {
+    /** Speaks an outcome; false when readings that it needs are still missing. */
+    private static boolean announce(Draft draft, Judged what) {
         Assessment assessment = draft.assessment();
-        Optional<Report> report = assessment.report(name);
-        if (report.isEmpty()) {
+        Optional<Announcement> announcement = assessment.announcement(what);
+        if (announcement.isEmpty()) {
             List<Fact> missing = assessment.judgement().stream()
                     .flatMap(each -> each.missing().stream())
                     .map(Fact::name)
@@ -379,18 +379,16 @@ public final class Dialogue {
                             : Message.of("verdict.incomplete").with("missing", new Fact.Listing(missing)));
             return false;
         }
-        Optional<String> before = draft.state().announced(name);
-        boolean same = before.map(recorded -> Report.kindOf(name, recorded))
-                .filter(Report.kindOf(name, report.get().recorded())::equals)
-                .isPresent();
+        JobOutcome now = announcement.get().outcome();
+        Optional<JobOutcome> before = draft.state().announced(what);
+        boolean same = before.map(JobOutcome::name).filter(now.name()::equals).isPresent();
         before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
         if (!same) {
-            draft.say(report.get().messages());
-        } else if (!before.filter(known -> Report.alike(known, report.get().recorded()))
-                .isPresent()) {
-            draft.say(report.get().news());
+            draft.say(announcement.get().messages());
+        } else if (!before.filter(now::alike).isPresent()) {
+            draft.say(announcement.get().news());
         }
-        draft.become(draft.state().announcing(name, report.get().recorded()));
+        draft.become(draft.state().announcing(now));
         return true;
     }
 
@@ -406,7 +404,7 @@ public final class Dialogue {
         Sheet cleared =
                 draft.sheet().withoutAll(flow.repeatedSlots(draft.state())).withoutAll(ScaleSlots.BOTH);
         draft.become(draft.state()
-                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Assessment.CHARGE));
+                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Judged.CHARGE));
         draft.say(Message.of("round.next"));
     }
 

@@ -1,9 +1,8 @@
 package readback.assistant.dialogue;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Message;
 
 /**
@@ -81,32 +80,28 @@ final class Draft {
         }
         all.addAll(effects);
         listen.ifPresent(all::add);
-        return new Turn(state, all, new Turn.Outcome(understood, changes(), state.verdict(), cautions));
+        return new Turn(state, all, new Turn.Outcome(understood, changes(), state.standing(), cautions));
     }
 
-    private Map<String, String> changes() {
-        Map<String, String> changes = new LinkedHashMap<>();
+    private List<Change> changes() {
+        List<Change> changes = new ArrayList<>();
         before.sheet().answers().forEach((slot, answer) -> {
             if (!state.sheet().answers().containsKey(slot)) {
-                changes.put(slot, "");
+                changes.add(change(slot));
             }
         });
         state.sheet().answers().forEach((slot, answer) -> {
             if (!answer.equals(before.sheet().answers().get(slot))) {
-                changes.put(slot, written(answer));
+                changes.add(change(slot));
             }
         });
         return changes;
     }
 
-    private static String written(Answer answer) {
-        if (answer instanceof Answer.Value value) {
-            return value.reading().value().toPlainString() + " "
-                    + value.reading().unit().symbol();
-        }
-        if (answer instanceof Answer.Passed passed) {
-            return passed.missing().isZero() ? Intake.DONE : "cut short by " + passed.missing();
-        }
-        return answer instanceof Answer.Option option ? option.option() : "skipped";
+    private Change change(Slot slot) {
+        return new Change(
+                slot,
+                before.sheet().answer(slot).map(Answer::content),
+                state.sheet().answer(slot).map(Answer::content));
     }
 }

@@ -10,6 +10,8 @@ import readback.grammar.Command;
 import readback.grammar.Expectation;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 
@@ -31,7 +33,7 @@ final class Flow {
                 .orElseThrow(() -> new IllegalStateException("there is no job " + state.job()));
     }
 
-    boolean isJob(String id) {
+    boolean isJob(JobId id) {
         return checklists.job(id).isPresent();
     }
 
@@ -57,7 +59,7 @@ final class Flow {
     private static boolean filled(Step step, State state) {
         Task task = step.task();
         if (task instanceof Task.Judge judge) {
-            return state.told(judge.report());
+            return state.told(judge.what());
         }
         if (task instanceof Task.Question question && question.mustBeYes()) {
             return state.sheet().option(step.slot()).filter(Intake.NO::equals).isEmpty()
@@ -75,7 +77,7 @@ final class Flow {
      * The slot that a value of the quantity fills: that of the asked step, of the first open one, of the last filled
      * one. What is due only after a wait is not open before.
      */
-    String slotFor(State state, Quantity quantity) {
+    Slot slotFor(State state, Quantity quantity) {
         List<Step> measuring = due(state)
                 .filter(step -> measured(step).filter(quantity::equals).isPresent())
                 .toList();
@@ -85,7 +87,7 @@ final class Flow {
                         .findFirst())
                 .or(() -> measuring.stream().reduce((earlier, later) -> later))
                 .map(Step::slot)
-                .orElse(Step.slotOf(quantity));
+                .orElse(Slot.of(quantity));
     }
 
     /** The steps before the first wait that is not over. */
@@ -101,14 +103,14 @@ final class Flow {
     }
 
     /** The slots that another round of measurements asks anew: everything in checklists that repeat but cautions. */
-    Set<String> repeatedSlots(State state) {
+    Set<Slot> repeatedSlots(State state) {
         return job(state).parts().stream()
                 .filter(part -> part.checklist().repeats())
                 .flatMap(part -> part.checklist().steps().stream())
                 .filter(step -> !(step.task() instanceof Task.Prepare))
                 .map(Step::slot)
                 // the plate does not change between rounds
-                .filter(slot -> !slot.equals(Step.slotOf(Quantity.PLATE_SUBCOOLING)))
+                .filter(slot -> !slot.equals(Slot.of(Quantity.PLATE_SUBCOOLING)))
                 .collect(Collectors.toSet());
     }
 
@@ -182,6 +184,6 @@ final class Flow {
     private static Optional<String> chosen(Step step) {
         return step.task() instanceof Task.Choose choose
                 ? Optional.of(choose.choice())
-                : step.conclusion().map(Step.Conclusion::slot);
+                : step.conclusion().map(conclusion -> conclusion.slot().id());
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import readback.prompts.checklist.Slot;
 
 /**
  * The changes of a {@link Sheet}, the latest first in hand. Immutable; a longer history shares the shorter one, so that
@@ -13,23 +14,23 @@ public final class History {
 
     static final History NONE = new History(null, null);
 
-    private final @Nullable Change latest;
+    private final @Nullable Edit latest;
     private final @Nullable History earlier;
 
     /** One slot before and after. */
-    public record Change(String slot, Optional<Answer> before, Optional<Answer> after) {}
+    public record Edit(Slot slot, Optional<Answer> before, Optional<Answer> after) {}
 
-    private History(@Nullable Change latest, @Nullable History earlier) {
+    private History(@Nullable Edit latest, @Nullable History earlier) {
         this.latest = latest;
         this.earlier = earlier;
     }
 
-    History and(Change change) {
-        return new History(change, this);
+    History and(Edit edit) {
+        return new History(edit, this);
     }
 
     /** The last change; empty when nothing was changed. */
-    Optional<Change> latest() {
+    Optional<Edit> latest() {
         return Optional.ofNullable(latest);
     }
 
@@ -38,8 +39,8 @@ public final class History {
         return earlier == null ? NONE : earlier;
     }
 
-    private List<Change> changes() {
-        List<Change> changes = new ArrayList<>();
+    private List<Edit> changes() {
+        List<Edit> changes = new ArrayList<>();
         for (History at = this; at.latest != null; at = at.earlier()) {
             changes.add(at.latest);
         }

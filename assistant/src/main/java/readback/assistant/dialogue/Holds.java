@@ -10,20 +10,14 @@ import readback.calc.caution.Situation;
 import readback.calc.procedure.VacuumCriterion;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Slot;
 
 /** What checklists ask about the work around the charge check: what keeps a hold from beginning, what is left out. */
 final class Holds {
 
-    /** Slots of the checklists. */
-    static final String PRESSURE_START = "pressure-start";
-
-    static final String VACUUM_LIMIT = "vacuum-limit";
-    static final String VACUUM_ISOLATED = "vacuum-isolated";
-
     /** A finding: the job is the weigh-in and its charge is worked out. */
     static final String CHARGE_TO_WEIGH = "charge-to-weigh";
-
-    private static final String WEIGH_IN = "weigh-in";
 
     /** When each finding holds, by the name that checklists use. */
     private static final Map<String, Predicate<Assessment>> FINDINGS = Map.of(
@@ -51,7 +45,7 @@ final class Holds {
 
     private static boolean notDeepEnough(Assessment assessment) {
         return assessment
-                .reading(VACUUM_ISOLATED)
+                .reading(Slots.VACUUM_ISOLATED)
                 .filter(vacuum -> !criterion(assessment).deepEnough(vacuum.absolutePressure()))
                 .isPresent();
     }
@@ -65,13 +59,13 @@ final class Holds {
     }
 
     private static boolean chargeToWeigh(Assessment assessment) {
-        return assessment.jobs().get(assessment.jobs().size() - 1).equals(WEIGH_IN)
-                && new WeighInReports(assessment).charge().isPresent();
+        return assessment.jobs().get(assessment.jobs().size() - 1).equals(JobId.WEIGH_IN)
+                && new WeighInJudge(assessment).charge().isPresent();
     }
 
     private static boolean abovePlate(Assessment assessment) {
         return assessment
-                .reading(PRESSURE_START)
+                .reading(Slots.PRESSURE_START)
                 .map(start -> Situation.pressureTest(
                         start.gaugePressure(),
                         assessment
@@ -86,13 +80,13 @@ final class Holds {
     /** The maker's figure where it was said, else that of the field. */
     static VacuumCriterion criterion(Assessment assessment) {
         return assessment
-                .reading(VACUUM_LIMIT)
+                .reading(Slots.VACUUM_LIMIT)
                 .map(limit -> VacuumCriterion.FIELD.stayingBelow(limit.absolutePressure()))
                 .orElse(VacuumCriterion.FIELD);
     }
 
     /** How long after the hold began a value was first called out; corrections of it do not count. */
-    static Optional<Duration> elapsed(Sheet sheet, String hold, String slot) {
+    static Optional<Duration> elapsed(Sheet sheet, Slot hold, Slot slot) {
         return sheet.answer(hold)
                 .filter(Answer.Passed.class::isInstance)
                 .map(answer -> ((Answer.Passed) answer).since())

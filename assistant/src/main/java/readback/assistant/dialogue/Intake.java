@@ -12,6 +12,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -117,7 +118,7 @@ final class Intake {
 
     /** Why the weight cannot be taken: refrigerant that went in leaves a lighter cylinder. */
     private Message notFallen(Draft draft, Reading reading) {
-        boolean first = flow.slotFor(draft.state(), reading.quantity()).equals(ScaleSlots.BEFORE);
+        boolean first = flow.slotFor(draft.state(), reading.quantity()).equals(Slots.SCALE_BEFORE);
         Assessment assessment = draft.assessment();
         return Message.of("scale.not-fallen")
                 .with(
@@ -125,10 +126,11 @@ final class Intake {
                         Fact.amount(
                                 first
                                         ? reading
-                                        : assessment.reading(ScaleSlots.BEFORE).orElse(reading)))
+                                        : assessment.reading(Slots.SCALE_BEFORE).orElse(reading)))
                 .with(
                         "after",
-                        Fact.amount(first ? assessment.reading(ScaleSlots.AFTER).orElse(reading) : reading));
+                        Fact.amount(
+                                first ? assessment.reading(Slots.SCALE_AFTER).orElse(reading) : reading));
     }
 
     private static void readBack(Draft draft, List<Fact> taken, boolean correction) {
@@ -139,19 +141,19 @@ final class Intake {
     }
 
     private void fill(Draft draft, Reading reading, boolean confirmed) {
-        String slot = flow.slotFor(draft.state(), reading.quantity());
+        Slot slot = flow.slotFor(draft.state(), reading.quantity());
         draft.become(draft.sheet().with(slot, new Answer.Value(draft.state().at(), reading, confirmed)));
         draft.become(draft.conversation().revisiting(Optional.empty()));
     }
 
     /** An option of a choice set. */
     void choice(Draft draft, Meaning.Choice choice) {
-        option(draft, choice.choice(), choice.option());
+        option(draft, new Slot(choice.choice()), choice.option());
         draft.say(Message.of("readback.choice").with("option", named(choice)));
     }
 
     private static Fact named(Meaning.Choice choice) {
-        if (choice.choice().equals(Assessment.REFRIGERANT)
+        if (choice.choice().equals(Slots.REFRIGERANT.id())
                 && Catalogue.standard().find(choice.option()) instanceof Lookup.Found found) {
             return new Fact.Named(
                     found.refrigerant().designation(),
@@ -168,11 +170,12 @@ final class Intake {
         }
         step.conclusion().ifPresent(conclusion -> {
             Optional<String> concluded = word.equals(NO) ? conclusion.no() : conclusion.yes();
-            concluded.ifPresent(each -> choice(draft, new Meaning.Choice(conclusion.slot(), each)));
+            concluded.ifPresent(
+                    each -> choice(draft, new Meaning.Choice(conclusion.slot().id(), each)));
         });
     }
 
-    private static void option(Draft draft, String slot, String option) {
+    private static void option(Draft draft, Slot slot, String option) {
         draft.become(draft.sheet().with(slot, new Answer.Option(draft.state().at(), option)));
         draft.become(draft.conversation().revisiting(Optional.empty()));
     }

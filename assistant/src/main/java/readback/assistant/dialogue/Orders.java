@@ -14,6 +14,9 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -23,12 +26,12 @@ import readback.prompts.text.Message;
 final class Orders {
 
     /** The choice set whose options are jobs. */
-    private static final String JOBS = "checklist";
+    static final String JOBS = "checklist";
 
     /** The choice set of the units meant when none is said. */
     private static final String UNITS = "units";
 
-    private static final Meaning.Choice UNKNOWN_DEVICE = new Meaning.Choice(Assessment.METERING_DEVICE, "unknown");
+    private static final Meaning.Choice UNKNOWN_DEVICE = new Meaning.Choice(Slots.METERING_DEVICE.id(), "unknown");
 
     private final Flow flow;
     private final Intake intake;
@@ -160,18 +163,18 @@ final class Orders {
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
     private static boolean meansTheVerdict(Draft draft, Optional<Step> asked) {
         List<Message> said = draft.conversation().said();
-        boolean justSaid = draft.assessment().report(Assessment.CHARGE).stream()
-                .flatMap(report -> report.messages().stream())
+        boolean justSaid = draft.assessment().announcement(Judged.CHARGE).stream()
+                .flatMap(announcement -> announcement.messages().stream())
                 .anyMatch(said::contains);
         return justSaid
                 || asked.filter(step -> !(step.task() instanceof Task.SignOff)).isEmpty();
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
-        return about.isEmpty() ? asked : stepOf(draft, Step.slotOf(about.get()));
+        return about.isEmpty() ? asked : stepOf(draft, Slot.of(about.get()));
     }
 
-    private Optional<Step> stepOf(Draft draft, String slot) {
+    private Optional<Step> stepOf(Draft draft, Slot slot) {
         return flow.applicable(draft.state())
                 .map(Job.Placed::step)
                 .filter(step -> step.slot().equals(slot))
@@ -186,8 +189,8 @@ final class Orders {
     /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */
     private void goBack(Draft draft, Optional<Quantity> about) {
         Optional<Step> to = about.isPresent()
-                ? stepOf(draft, Step.slotOf(about.get()))
-                : draft.sheet().last().map(History.Change::slot).flatMap(slot -> stepOf(draft, slot));
+                ? stepOf(draft, Slot.of(about.get()))
+                : draft.sheet().last().map(History.Edit::slot).flatMap(slot -> stepOf(draft, slot));
         if (to.isEmpty()) {
             draft.say(Message.of("back.nowhere"));
             return;
@@ -202,11 +205,11 @@ final class Orders {
     private static void scratch(Draft draft, Optional<Quantity> about) {
         if (about.isPresent()) {
             boolean known = draft.sheet().reading(about.get()).isPresent();
-            draft.become(draft.sheet().without(Step.slotOf(about.get())));
+            draft.become(draft.sheet().without(Slot.of(about.get())));
             draft.say(Message.of(known ? "scratch.done" : "scratch.nothing-of").with("name", Fact.name(about.get())));
             return;
         }
-        Optional<History.Change> last = draft.sheet().last();
+        Optional<History.Edit> last = draft.sheet().last();
         if (last.isEmpty()) {
             draft.say(Message.of("scratch.nothing"));
             return;
@@ -231,7 +234,7 @@ final class Orders {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
             draft.say(Message.of("skip.done"));
-        } else if (asked.isPresent() && asked.get().id().equals(Assessment.METERING_DEVICE)) {
+        } else if (asked.isPresent() && asked.get().slot().equals(Slots.METERING_DEVICE)) {
             intake.choice(draft, UNKNOWN_DEVICE);
         } else {
             draft.say(Message.of("skip.refused"));
@@ -288,19 +291,19 @@ final class Orders {
 
     void choose(Draft draft, Meaning.Choice choice) {
         if (choice.choice().equals(JOBS)) {
-            change(draft, choice.option());
+            change(draft, new JobId(choice.option()));
         } else if (choice.choice().equals(UNITS)) {
             draft.become(draft.state()
                     .with(draft.state()
                             .settings()
                             .in(choice.option().equals("metric") ? UnitSetting.METRIC : UnitSetting.US)));
             draft.say(Message.of("units.now." + choice.option()));
-        } else if (choice.choice().equals(Assessment.REFRIGERANT)
+        } else if (choice.choice().equals(Slots.REFRIGERANT.id())
                 && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));
         } else if (choice.equals(UNKNOWN_DEVICE)
                 && draft.sheet()
-                        .option(choice.choice())
+                        .option(Slots.METERING_DEVICE)
                         .filter(choice.option()::equals)
                         .isPresent()) {
             // Looking for it came to nothing: said once more, it does not begin anew.
@@ -311,7 +314,7 @@ final class Orders {
     }
 
     /** Another job comes to the top; what was answered stays. */
-    private void change(Draft draft, String job) {
+    private void change(Draft draft, JobId job) {
         if (!flow.isJob(job)) {
             draft.say(Message.of("again.plain"));
         } else if (job.equals(draft.state().job())) {

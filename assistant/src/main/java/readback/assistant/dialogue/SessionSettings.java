@@ -4,11 +4,12 @@ import java.util.Optional;
 import readback.calc.measurement.Limits;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.JobId;
 
 /**
  * What is fixed for a session before it starts.
  *
- * @param job name of the job to do, as in "charge-check"
+ * @param job the job to do
  * @param units units meant when none is said
  * @param brief start in the brief voice
  * @param altitude height of the site, known beforehand; empty for sea level until one is stated
@@ -18,7 +19,7 @@ import readback.calc.quantity.UnitSetting;
  * @param site where, for the record; empty when not told
  */
 public record SessionSettings(
-        String job,
+        JobId job,
         UnitSetting units,
         boolean brief,
         Optional<Reading> altitude,
@@ -29,7 +30,7 @@ public record SessionSettings(
 
     /** The charge check at sea level, in US units, in the guiding voice, against an installer's limits. */
     public static final SessionSettings STANDARD = new SessionSettings(
-            "charge-check",
+            JobId.CHARGE_CHECK,
             UnitSetting.US,
             false,
             Optional.empty(),

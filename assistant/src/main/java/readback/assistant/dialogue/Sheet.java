@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
-import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Slot;
 
 /**
  * What is known: the answers by slot, in the order they were given, and every change that led there. Immutable.
@@ -16,7 +16,7 @@ import readback.prompts.checklist.Step;
  * @param answers by slot
  * @param history the changes that led here; undoing takes the latest back
  */
-public record Sheet(Map<String, Answer> answers, History history) {
+public record Sheet(Map<Slot, Answer> answers, History history) {
 
     static final Sheet EMPTY = new Sheet(Map.of(), History.NONE);
 
@@ -25,15 +25,15 @@ public record Sheet(Map<String, Answer> answers, History history) {
     }
 
     /** What fills the slot now. */
-    public Optional<Answer> answer(String slot) {
+    public Optional<Answer> answer(Slot slot) {
         return Optional.ofNullable(answers.get(slot));
     }
 
     public Optional<Reading> reading(Quantity quantity) {
-        return answer(Step.slotOf(quantity)).flatMap(Sheet::readingOf);
+        return answer(Slot.of(quantity)).flatMap(Sheet::readingOf);
     }
 
-    Optional<String> option(String slot) {
+    Optional<String> option(Slot slot) {
         return answer(slot).filter(Answer.Option.class::isInstance).map(answer -> ((Answer.Option) answer).option());
     }
 
@@ -42,36 +42,36 @@ public record Sheet(Map<String, Answer> answers, History history) {
         return answers.values().stream().filter(Answer.Value.class::isInstance).map(Answer.Value.class::cast);
     }
 
-    Sheet with(String slot, Answer answer) {
+    Sheet with(Slot slot, Answer answer) {
         return changed(slot, Optional.of(answer));
     }
 
-    Sheet without(String slot) {
+    Sheet without(Slot slot) {
         return answers.containsKey(slot) ? changed(slot, Optional.empty()) : this;
     }
 
     /** Filled by time, not by the technician: "scratch that" does not mean it. */
-    Sheet passed(String slot, Answer answer) {
-        Map<String, Answer> next = new LinkedHashMap<>(answers);
+    Sheet passed(Slot slot, Answer answer) {
+        Map<Slot, Answer> next = new LinkedHashMap<>(answers);
         next.put(slot, answer);
         return new Sheet(next, history);
     }
 
     /** Cleared for another round of measurements. What was acted on is not taken back any more. */
-    Sheet withoutAll(Set<String> slots) {
-        Map<String, Answer> next = new LinkedHashMap<>(answers);
+    Sheet withoutAll(Set<Slot> slots) {
+        Map<Slot, Answer> next = new LinkedHashMap<>(answers);
         next.keySet().removeAll(slots);
         return new Sheet(next, History.NONE);
     }
 
     /** The last change that can be undone. */
-    Optional<History.Change> last() {
+    Optional<History.Edit> last() {
         return history.latest();
     }
 
     /** The quantity of the value given last, if the last change gave one. */
     Optional<Quantity> lastQuantity() {
-        return last().flatMap(History.Change::after).flatMap(Sheet::readingOf).map(Reading::quantity);
+        return last().flatMap(History.Edit::after).flatMap(Sheet::readingOf).map(Reading::quantity);
     }
 
     /** As it was before the last change; as it is when there was none. */
@@ -80,10 +80,10 @@ public record Sheet(Map<String, Answer> answers, History history) {
     }
 
     /** When the slot was first filled, however often its value was corrected since; empty while it is not filled. */
-    Optional<Instant> firstGiven(String slot) {
+    Optional<Instant> firstGiven(Slot slot) {
         Optional<Instant> given = answer(slot).map(Answer::at);
         for (History at = history; at.latest().isPresent(); at = at.earlier()) {
-            History.Change change = at.latest().get();
+            History.Edit change = at.latest().get();
             if (change.slot().equals(slot)) {
                 given = change.after().map(Answer::at);
                 if (change.before().isEmpty()) {
@@ -94,16 +94,16 @@ public record Sheet(Map<String, Answer> answers, History history) {
         return given;
     }
 
-    private Sheet without(History.Change change) {
-        Map<String, Answer> back = new LinkedHashMap<>(answers);
+    private Sheet without(History.Edit change) {
+        Map<Slot, Answer> back = new LinkedHashMap<>(answers);
         change.before().ifPresentOrElse(before -> back.put(change.slot(), before), () -> back.remove(change.slot()));
         return new Sheet(back, history.earlier());
     }
 
-    private Sheet changed(String slot, Optional<Answer> after) {
-        Map<String, Answer> next = new LinkedHashMap<>(answers);
+    private Sheet changed(Slot slot, Optional<Answer> after) {
+        Map<Slot, Answer> next = new LinkedHashMap<>(answers);
         after.ifPresentOrElse(answer -> next.put(slot, answer), () -> next.remove(slot));
-        return new Sheet(next, history.and(new History.Change(slot, answer(slot), after)));
+        return new Sheet(next, history.and(new History.Edit(slot, answer(slot), after)));
     }
 
     static Optional<Reading> readingOf(Answer answer) {

@@ -2,11 +2,15 @@ package readback.assistant.dialogue;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Judged;
 
 /**
  * Everything that a session knows at one moment. Immutable; made only by {@link Dialogue} from the session's events.
@@ -15,7 +19,7 @@ import java.util.TreeMap;
  * @param assessment what is known, and what follows from it
  * @param conversation where the talk stands
  * @param warnings which cautions were given and which wait for an acknowledgement
- * @param announced what was spoken last of each report, in its recorded form
+ * @param announced what was spoken last of each thing that is judged
  * @param waits steps that wait for time to pass, with the moment they began
  */
 public record State(
@@ -23,7 +27,7 @@ public record State(
         Assessment assessment,
         Conversation conversation,
         GivenCautions warnings,
-        Map<String, String> announced,
+        Map<Judged, JobOutcome> announced,
         Map<String, Instant> waits) {
 
     public State {
@@ -46,7 +50,7 @@ public record State(
     }
 
     /** Names of the jobs under way, the current one last; the others go on when it is done. */
-    public List<String> jobs() {
+    public List<JobId> jobs() {
         return assessment.jobs();
     }
 
@@ -60,7 +64,7 @@ public record State(
     }
 
     /** Name of the job being done. */
-    public String job() {
+    public JobId job() {
         return jobs().get(jobs().size() - 1);
     }
 
@@ -97,27 +101,22 @@ public record State(
         return warnings.unheeded();
     }
 
-    /** What was spoken last of a report. */
-    public Optional<String> announced(String report) {
-        return Optional.ofNullable(announced.get(report));
+    /** What was spoken last of a thing that is judged. */
+    public Optional<JobOutcome> announced(Judged what) {
+        return Optional.ofNullable(announced.get(what));
     }
 
-    /** Whether a report has an outcome, and it was spoken as it is now. */
-    public boolean told(String report) {
-        Optional<String> due = assessment.report(report).map(Report::recorded);
-        return due.isPresent() && due.equals(announced(report));
+    /** Whether a thing has an outcome, and it was spoken as it is now. */
+    public boolean told(Judged what) {
+        Optional<JobOutcome> due = assessment.announcement(what).map(Announcement::outcome);
+        return due.isPresent() && due.equals(announced(what));
     }
 
-    /** Everything announced, the charge verdict first, in one line; empty while nothing was. */
-    public Optional<String> verdict() {
-        List<String> all = new ArrayList<>();
-        announced(Assessment.CHARGE).ifPresent(all::add);
-        new TreeMap<>(announced).forEach((report, outcome) -> {
-            if (!report.equals(Assessment.CHARGE)) {
-                all.add(outcome);
-            }
-        });
-        return all.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", all));
+    /** Everything announced, the charge first. */
+    public List<JobOutcome> standing() {
+        return Stream.of(Judged.values())
+                .flatMap(what -> announced(what).stream())
+                .toList();
     }
 
     State at(Instant now) {
@@ -140,17 +139,23 @@ public record State(
         return new State(at, assessment, conversation, next, announced, waits);
     }
 
-    State announcing(String report, String outcome) {
-        Map<String, String> more = new TreeMap<>(announced);
-        more.put(report, outcome);
+    State announcing(JobOutcome outcome) {
+        Map<Judged, JobOutcome> more = new EnumMap<>(Judged.class);
+        more.putAll(announced);
+        more.put(outcome.judged(), outcome);
         return new State(at, assessment, conversation, warnings, more, waits);
     }
 
-    /** What was said of a report holds no longer. */
-    State withdrawing(String report) {
-        Map<String, String> fewer = new TreeMap<>(announced);
-        fewer.remove(report);
-        return new State(at, assessment, conversation, warnings, fewer, waits);
+    /** What was said of a thing holds no longer. */
+    State withdrawing(Judged what) {
+        return new State(at, assessment, conversation, warnings, allBut(what), waits);
+    }
+
+    private Map<Judged, JobOutcome> allBut(Judged what) {
+        Map<Judged, JobOutcome> fewer = new EnumMap<>(Judged.class);
+        fewer.putAll(announced);
+        fewer.remove(what);
+        return fewer;
     }
 
     State waiting(String step, Instant since) {
@@ -166,8 +171,8 @@ public record State(
     }
 
     /** Puts another job on top; one that is under way already comes to the top. */
-    State doing(String job) {
-        List<String> order = new ArrayList<>(jobs());
+    State doing(JobId job) {
+        List<JobId> order = new ArrayList<>(jobs());
         order.remove(job);
         order.add(job);
         return new State(at, assessment.doing(order), conversation, warnings, announced, waits);
@@ -180,9 +185,7 @@ public record State(
     }
 
     /** Begins a further round of measurements with a cleared sheet. */
-    State measuringAgain(Round acted, Sheet cleared, String report) {
-        Map<String, String> fewer = new TreeMap<>(announced);
-        fewer.remove(report);
-        return new State(at, assessment.measuringAgain(acted, cleared), conversation, warnings, fewer, waits);
+    State measuringAgain(Round acted, Sheet cleared, Judged what) {
+        return new State(at, assessment.measuringAgain(acted, cleared), conversation, warnings, allBut(what), waits);
     }
 }

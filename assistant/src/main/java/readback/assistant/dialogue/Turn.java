@@ -1,8 +1,9 @@
 package readback.assistant.dialogue;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 
 /**
  * What one event led to.
@@ -18,18 +19,34 @@ public record Turn(State state, List<Effect> effects, Outcome outcome) {
     }
 
     /**
-     * What the event was taken to mean and what it changed, in the form that is recorded and compared on replay.
+     * What the event was taken to mean and what it changed, as it is recorded and compared on replay.
      *
      * @param understood what the event was taken to mean
-     * @param changes slots that changed, with their new content; empty content for a removed answer
-     * @param verdict the verdict in force after the event
+     * @param changes what it did to the slots, each named once
+     * @param standing what was announced and not withdrawn, the charge first
      * @param cautions cautions given in answer to the event
      */
     public record Outcome(
-            Understood understood, Map<String, String> changes, Optional<String> verdict, List<String> cautions) {
+            Understood understood, List<Change> changes, List<JobOutcome> standing, List<String> cautions) {
         public Outcome {
-            changes = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(changes));
+            changes = List.copyOf(changes);
+            standing = List.copyOf(standing);
             cautions = List.copyOf(cautions);
+        }
+
+        /** What the event did to a slot; empty where it left it alone. */
+        public Optional<Change> change(Slot slot) {
+            return changes.stream().filter(each -> each.slot().equals(slot)).findFirst();
+        }
+
+        /** What was announced of a thing and still stands. */
+        public Optional<JobOutcome> standing(Judged what) {
+            return standing.stream().filter(each -> each.judged() == what).findFirst();
+        }
+
+        /** Everything that stands in one line for a reader; empty while nothing does. */
+        public String line() {
+            return JobOutcome.line(standing);
         }
     }
 }

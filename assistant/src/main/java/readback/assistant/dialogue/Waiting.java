@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
@@ -123,7 +124,7 @@ final class Waiting {
     /** Where a hold has to be begun anew, what was measured after it counts no longer. */
     private void beginAgain(Draft draft) {
         List<Step> steps = flow.applicable(draft.state()).map(Job.Placed::step).toList();
-        Set<String> after = steps.stream()
+        Set<Slot> after = steps.stream()
                 .dropWhile(step -> !Flow.asksAgain(step, draft.state()))
                 .dropWhile(step -> !(step.task() instanceof Task.Await))
                 .filter(step -> step.task() instanceof Task.Await || step.task() instanceof Task.Measure)
@@ -135,7 +136,7 @@ final class Waiting {
             steps.stream()
                     .map(Step::task)
                     .filter(Task.Judge.class::isInstance)
-                    .forEach(task -> draft.become(draft.state().withdrawing(((Task.Judge) task).report())));
+                    .forEach(task -> draft.become(draft.state().withdrawing(((Task.Judge) task).what())));
         }
     }
 
@@ -187,7 +188,7 @@ final class Waiting {
 
     /** The objection to a value that is measured before the wait is over; corrections of earlier ones are welcome. */
     Optional<Message> tooEarly(Draft draft, Step asked, Reading reading) {
-        boolean measuredAgain = flow.repeatedSlots(draft.state()).contains(Step.slotOf(reading.quantity()))
+        boolean measuredAgain = flow.repeatedSlots(draft.state()).contains(Slot.of(reading.quantity()))
                 && reading.quantity().dimension() != readback.calc.quantity.Dimension.MASS;
         Set<String> waits = draft.state().waits().keySet();
         boolean dueLater = flow.measuredAfter(draft.state(), asked, reading.quantity());

@@ -15,7 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
@@ -25,6 +27,7 @@ import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Hypothesis;
+import readback.prompts.checklist.JobId;
 
 /**
  * The JSON form of header and entries, both ways. A line that cannot be read gives an {@link IllegalArgumentException}.
@@ -57,7 +60,7 @@ final class RecordJson {
             throw new IllegalArgumentException("the first line is no header");
         }
         int schema = line.path("schema").asInt();
-        if (schema != Header.SCHEMA && schema != FirstSchema.NUMBER) {
+        if (schema < EarlierSchemas.FIRST || schema > Header.SCHEMA) {
             throw new IllegalArgumentException("schema " + schema + " is not known to this version");
         }
         return new Header(
@@ -77,9 +80,10 @@ final class RecordJson {
         line.set("event", event(entry.event()));
         ObjectNode outcome = line.putObject("outcome");
         outcome.set("understood", Meant.write(entry.outcome().understood()));
-        ObjectNode changes = outcome.putObject("changes");
-        entry.outcome().changes().forEach(changes::put);
-        entry.outcome().verdict().ifPresent(verdict -> outcome.put("verdict", verdict));
+        ArrayNode changes = outcome.putArray("changes");
+        entry.outcome().changes().forEach(change -> changes.add(Json.write(change)));
+        ArrayNode standing = outcome.putArray("standing");
+        entry.outcome().standing().forEach(each -> standing.add(Json.write(each)));
         entry.outcome().cautions().forEach(outcome.putArray("cautions")::add);
         entry.said().forEach(line.putArray("said")::add);
         entry.audio()
@@ -99,8 +103,8 @@ final class RecordJson {
                 event(line.path("event"), Instant.parse(text(line, "at"))),
                 new Turn.Outcome(
                         understood(outcome.get("understood")),
-                        texts(outcome.path("changes")),
-                        Optional.ofNullable(outcome.get("verdict")).map(JsonNode::asText),
+                        changes(outcome.path("changes")),
+                        standing(outcome),
                         strings(outcome.path("cautions"))),
                 strings(line.path("said")),
                 line.path("closed").asBoolean(),
@@ -112,7 +116,28 @@ final class RecordJson {
         if (node == null) {
             throw new IllegalArgumentException("\"understood\" is missing");
         }
-        return node.isTextual() ? FirstSchema.understood(node.asText()) : Meant.read(node);
+        return node.isTextual() ? EarlierSchemas.understood(node.asText()) : Meant.read(node);
+    }
+
+    private static List<Change> changes(JsonNode node) {
+        List<Change> changes = new ArrayList<>();
+        if (node.isObject()) {
+            node.properties()
+                    .forEach(field -> changes.add(EarlierSchemas.change(
+                            field.getKey(), field.getValue().asText())));
+        } else {
+            node.forEach(each -> changes.add(Json.read(each, Change.class)));
+        }
+        return changes;
+    }
+
+    private static List<JobOutcome> standing(JsonNode outcome) {
+        if (outcome.has("verdict")) {
+            return EarlierSchemas.outcomes(text(outcome, "verdict"));
+        }
+        List<JobOutcome> standing = new ArrayList<>();
+        outcome.path("standing").forEach(each -> standing.add(Json.read(each, JobOutcome.class)));
+        return standing;
     }
 
     /** The hash of the line before, as this line states it. */
@@ -195,7 +220,7 @@ final class RecordJson {
 
     private static ObjectNode settings(SessionSettings settings) {
         ObjectNode node = JSON.createObjectNode();
-        node.put("job", settings.job());
+        node.put("job", settings.job().id());
         node.put("pressureUnit", settings.units().pressure().name());
         node.put("temperatureUnit", settings.units().temperature().name());
         node.put("brief", settings.brief());
@@ -212,7 +237,7 @@ final class RecordJson {
 
     private static SessionSettings settings(JsonNode node) {
         return new SessionSettings(
-                text(node, "job"),
+                new JobId(text(node, "job")),
                 new UnitSetting(Unit.valueOf(text(node, "pressureUnit")), Unit.valueOf(text(node, "temperatureUnit"))),
                 node.path("brief").asBoolean(),
                 Optional.ofNullable(node.get("altitude"))

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.ScaleSlots;
 import readback.assistant.dialogue.Understood;
@@ -19,6 +20,7 @@ import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
+import readback.prompts.checklist.Slot;
 
 /**
  * Follows a session's record and keeps every movement of refrigerant, as the dialogue counts them: one amount in and
@@ -28,18 +30,16 @@ import readback.grammar.Command;
  */
 public final class ChargeMoves {
 
-    private static final String CYLINDER = "cylinder";
-
     /** Moved before the latest measurement. */
     private final List<Move> settled = new ArrayList<>();
     /** Moved since: together they are what the slot holds. */
     private final Map<Quantity, List<Move>> open = new EnumMap<>(Quantity.class);
 
     /** What each slot holds by now. */
-    private final Map<String, String> held = new HashMap<>();
+    private final Map<Slot, Content> held = new HashMap<>();
 
-    private String added = "";
-    private String cylinder;
+    private Optional<Reading> added = Optional.empty();
+    private final String cylinder;
 
     /**
      * One movement, as it was stated.
@@ -74,49 +74,44 @@ public final class ChargeMoves {
 
     /** Takes the next entry. */
     public void follow(Entry entry) {
-        Map<String, String> changes = entry.outcome().changes();
-        changes.forEach((slot, content) -> {
-            if (slot.contains(CYLINDER)
-                    && !content.isEmpty()
-                    && Content.quantity(slot).isEmpty()) {
-                cylinder = content;
-            }
-        });
-        held.putAll(changes);
-        String now = added();
-        if (changes.containsKey(Quantity.REFRIGERANT_ADDED.name()) || !now.equals(added)) {
+        entry.outcome()
+                .changes()
+                .forEach(change -> change.after()
+                        .ifPresentOrElse(
+                                content -> held.put(change.slot(), content), () -> held.remove(change.slot())));
+        Optional<Reading> now = added();
+        if (entry.outcome().change(Slot.of(Quantity.REFRIGERANT_ADDED)).isPresent() || !now.equals(added)) {
             change(Quantity.REFRIGERANT_ADDED, now, entry);
             added = now;
         }
-        String recovered = changes.get(Quantity.REFRIGERANT_RECOVERED.name());
-        if (recovered != null) {
-            change(Quantity.REFRIGERANT_RECOVERED, recovered, entry);
-        }
+        entry.outcome()
+                .change(Slot.of(Quantity.REFRIGERANT_RECOVERED))
+                .ifPresent(recovered ->
+                        change(Quantity.REFRIGERANT_RECOVERED, recovered.after().flatMap(Content::reading), entry));
     }
 
     /** What was said to be added, else what the cylinder's scale tells; empty for none. */
-    private String added() {
-        String said = held.getOrDefault(Quantity.REFRIGERANT_ADDED.name(), "");
-        return said.isEmpty()
-                ? ScaleSlots.wentIn(
-                                slot -> Content.reading(Quantity.CYLINDER_WEIGHT.name(), held.getOrDefault(slot, "")))
-                        .map(reading -> reading.value().toPlainString() + " "
-                                + reading.unit().symbol())
-                        .orElse("")
-                : said;
+    private Optional<Reading> added() {
+        Slot said = Slot.of(Quantity.REFRIGERANT_ADDED);
+        return held.containsKey(said) ? held(said) : ScaleSlots.wentIn(this::held);
     }
 
-    private void change(Quantity quantity, String content, Entry entry) {
+    private Optional<Reading> held(Slot slot) {
+        return Optional.ofNullable(held.get(slot)).flatMap(Content::reading);
+    }
+
+    /** @param stated empty when the slot was cleared, or filled by something else than a value */
+    private void change(Quantity quantity, Optional<Reading> stated, Entry entry) {
         Understood understood = entry.outcome().understood();
         boolean takenBack = understood.orders(Command.SCRATCH_THAT);
-        if (content.isEmpty()) {
+        if (!held.containsKey(Slot.of(quantity)) && stated.isEmpty()) {
             List<Move> cleared = open.remove(quantity);
             if (cleared != null && !takenBack) {
                 settled.addAll(cleared);
             }
             return;
         }
-        Content.reading(quantity.name(), content).ifPresent(amount -> {
+        stated.ifPresent(amount -> {
             List<Move> standing = open.computeIfAbsent(quantity, any -> new ArrayList<>());
             Move move = new Move(entry.number(), entry.event().at(), amount, cylinder);
             if (understood.meaning().equals(Optional.of(Pending.MovedAgain.SAID_MORE))) {

@@ -1,17 +1,18 @@
 package readback.assistant.replay;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.stream.Stream;
+import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.record.Entry;
+import readback.prompts.checklist.Slot;
 
 /**
  * Where a replayed session first differs from its record.
  *
  * @param event number of the event
- * @param what differs: "meaning", "SUCTION_PRESSURE", "verdict", "cautions", "words"
+ * @param what differs: "meaning", a slot as in "SUCTION_PRESSURE", "verdict", "cautions", "words"
  */
 public record Difference(int event, String what, String recorded, String replayed) {
 
@@ -24,12 +25,8 @@ public record Difference(int event, String what, String recorded, String replaye
                         "meaning",
                         then.understood().line(),
                         now.understood().line())
-                .or(() -> changes(entry, then.changes(), now.changes()))
-                .or(() -> first(
-                        entry,
-                        "verdict",
-                        then.verdict().orElse("none"),
-                        now.verdict().orElse("none")))
+                .or(() -> changes(entry, then, now))
+                .or(() -> first(entry, "verdict", orNone(then.line()), orNone(now.line())))
                 .or(() ->
                         first(entry, "cautions", String.join(", ", then.cautions()), String.join(", ", now.cautions())))
                 .or(() -> first(
@@ -44,14 +41,21 @@ public record Difference(int event, String what, String recorded, String replaye
         return first(entry, "words", String.join(" / ", entry.said()), String.join(" / ", now));
     }
 
-    private static Optional<Difference> changes(Entry entry, Map<String, String> then, Map<String, String> now) {
-        TreeSet<String> slots = new TreeSet<>(then.keySet());
-        slots.addAll(now.keySet());
-        return slots.stream()
-                .flatMap(slot ->
-                        first(entry, slot, then.getOrDefault(slot, "unchanged"), now.getOrDefault(slot, "unchanged"))
-                                .stream())
+    private static String orNone(String line) {
+        return line.isEmpty() ? "none" : line;
+    }
+
+    private static Optional<Difference> changes(Entry entry, Turn.Outcome then, Turn.Outcome now) {
+        return Stream.concat(then.changes().stream(), now.changes().stream())
+                .map(Change::slot)
+                .distinct()
+                .sorted()
+                .flatMap(slot -> first(entry, slot.id(), content(then, slot), content(now, slot)).stream())
                 .findFirst();
+    }
+
+    private static String content(Turn.Outcome outcome, Slot slot) {
+        return outcome.change(slot).map(Change::line).orElse("unchanged");
     }
 
     private static Optional<Difference> first(Entry entry, String what, String recorded, String replayed) {

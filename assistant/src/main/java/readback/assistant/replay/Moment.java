@@ -1,7 +1,9 @@
 package readback.assistant.replay;
 
+import java.util.List;
 import java.util.Optional;
 import readback.assistant.record.Entry;
+import readback.prompts.checklist.Slot;
 
 /** What a supervisor looks for in a session. Told from the record alone, without replaying it. */
 public enum Moment {
@@ -23,10 +25,11 @@ public enum Moment {
     VERDICT {
         @Override
         public boolean in(Entry entry, Optional<Entry> before) {
-            return entry.outcome().verdict().isPresent()
+            return !entry.outcome().standing().isEmpty()
                     && !entry.outcome()
-                            .verdict()
-                            .equals(before.flatMap(earlier -> earlier.outcome().verdict()));
+                            .standing()
+                            .equals(before.map(earlier -> earlier.outcome().standing())
+                                    .orElse(List.of()));
         }
     };
 
@@ -49,8 +52,7 @@ public enum Moment {
 
     private static boolean valueNotTaken(Entry entry) {
         return entry.outcome().understood().stated().stream()
-                .anyMatch(reading -> !entry.outcome()
-                        .changes()
-                        .containsKey(reading.quantity().name()));
+                .anyMatch(reading ->
+                        entry.outcome().change(Slot.of(reading.quantity())).isEmpty());
     }
 }

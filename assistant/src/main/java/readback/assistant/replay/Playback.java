@@ -149,7 +149,7 @@ public final class Playback {
             marks.add("caution: " + String.join(", ", entry.outcome().cautions()));
         }
         if (Moment.VERDICT.in(entry, before(entries, at))) {
-            marks.add("verdict: " + entry.outcome().verdict().orElse(""));
+            marks.add("verdict: " + entry.outcome().line());
         }
         return marks;
     }

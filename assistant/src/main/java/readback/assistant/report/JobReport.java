@@ -6,14 +6,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Dialogue;
+import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.dialogue.Understood;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Verification;
 import readback.calc.charge.Judgement;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Wording;
 
 /**
@@ -55,36 +60,33 @@ public record JobReport(
     /**
      * A slot's content and how it came to be.
      *
-     * @param content as recorded, as in "118 psig"; empty when the answer was taken back
+     * @param content empty when the answer was taken back, or put aside for another round
      * @param confirmed whether it was in doubt and an explicit yes was given
      * @param earlier what it was before, oldest first
      */
     public record AnswerLine(
-            String slot, String content, int event, Instant at, boolean confirmed, List<Earlier> earlier) {
+            Slot slot, Optional<Content> content, int event, Instant at, boolean confirmed, List<Earlier> earlier) {
         public AnswerLine {
             earlier = List.copyOf(earlier);
         }
     }
 
     /** A content that was replaced or taken back. */
-    public record Earlier(int event, Instant at, String content) {}
+    public record Earlier(int event, Instant at, Content content) {}
 
     /**
      * One verdict.
      *
-     * @param recorded in its recorded form
-     * @param kind in one word, as in "add"
+     * @param outcome as it was announced
      */
-    public record Round(
-            int event, Instant at, String recorded, String kind, Judgement judgement, Assessment assessment) {}
+    public record Round(int event, Instant at, JobOutcome.Charge outcome, Judgement judgement, Assessment assessment) {}
 
     /**
      * The outcome of another job than the charge check.
      *
-     * @param outcome in its recorded form, as in "airflow sufficient split=19.2F target=18.4F"
      * @param said what was said at that moment
      */
-    public record Result(int event, Instant at, String outcome, List<String> said) {
+    public record Result(int event, Instant at, JobOutcome outcome, List<String> said) {
         public Result {
             said = List.copyOf(said);
         }
@@ -103,10 +105,15 @@ public record JobReport(
      *
      * @param heard the alternatives with their confidences
      * @param answer what was said about it
-     * @param settled the slots that the next change filled; empty when nothing followed
+     * @param settled what the next changes were; empty when nothing followed
      */
     public record DoubtLine(
-            int event, Instant at, List<String> heard, String understood, String answer, Map<String, String> settled) {}
+            int event, Instant at, List<String> heard, Understood understood, String answer, List<Change> settled) {
+        public DoubtLine {
+            heard = List.copyOf(heard);
+            settled = List.copyOf(settled);
+        }
+    }
 
     /** Words to keep. */
     public record NoteLine(int event, Instant at, String words) {}
@@ -133,17 +140,16 @@ public record JobReport(
     }
 
     /** What fills a slot now. */
-    public Optional<String> answer(String slot) {
+    public Optional<Content> answer(Slot slot) {
         return answers.stream()
-                .filter(line -> line.slot().equals(slot) && !line.content().isEmpty())
-                .map(AnswerLine::content)
-                .findFirst();
+                .filter(line -> line.slot().equals(slot))
+                .findFirst()
+                .flatMap(AnswerLine::content);
     }
 
-    /** What the header or an answer says about the job under a name of {@link About}. */
+    /** What the header or the settings say about the job under a name of {@link About}. */
     public Optional<String> about(String name) {
-        return answer(name)
-                .or(() -> Optional.ofNullable(session.header().about().get(name)))
+        return Optional.ofNullable(session.header().about().get(name))
                 .or(() -> name.equals(About.TECHNICIAN) ? settings.technician() : Optional.empty())
                 .or(() -> name.equals(About.PLACE) ? settings.site() : Optional.empty());
     }

@@ -11,21 +11,23 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Answer;
 import readback.assistant.dialogue.Assessment;
+import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.State;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Moment;
-import readback.assistant.replay.RecordedVerdict;
 import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
 import readback.calc.name.ConstantName;
 import readback.grammar.Meaning;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Wording;
 
 /** Gathers a report while a session is replayed. For one session, one thread. */
@@ -33,7 +35,7 @@ final class ReportBuilder {
 
     private final Dialogue dialogue;
     private final Wording wording;
-    private final Map<String, JobReport.AnswerLine> answers = new LinkedHashMap<>();
+    private final Map<Slot, JobReport.AnswerLine> answers = new LinkedHashMap<>();
     private final List<JobReport.Round> rounds = new ArrayList<>();
     private final List<JobReport.Result> results = new ArrayList<>();
     private final List<JobReport.CautionLine> cautions = new ArrayList<>();
@@ -86,7 +88,7 @@ final class ReportBuilder {
         Entry entry = scene.entry();
         State state = scene.turn().state();
         settleDoubts(entry);
-        entry.outcome().changes().forEach((slot, content) -> answer(entry, slot, content));
+        entry.outcome().changes().forEach(change -> answer(entry, change));
         acknowledge(scene);
         entry.outcome().cautions().forEach(name -> caution(entry, name, state));
         if (Moment.DOUBT.in(entry, before)) {
@@ -95,30 +97,29 @@ final class ReportBuilder {
         if (entry.outcome().understood().meaning().orElse(null) instanceof Meaning.Note note) {
             notes.add(new JobReport.NoteLine(entry.number(), entry.event().at(), note.words()));
         }
-        if (Moment.VERDICT.in(entry, before)) {
-            results(entry);
-        }
-        state.announced(Assessment.CHARGE)
-                .filter(now ->
-                        !scene.before().announced(Assessment.CHARGE).equals(Optional.of(now)) || entry.number() == 1)
-                .ifPresent(now -> verdict(entry, state, now));
+        outcomes(entry, scene);
         last = state;
         before = Optional.of(entry);
     }
 
-    private void answer(Entry entry, String slot, String content) {
-        JobReport.AnswerLine line = answers.get(slot);
+    private void answer(Entry entry, Change change) {
+        JobReport.AnswerLine line = answers.get(change.slot());
         List<JobReport.Earlier> earlier = new ArrayList<>();
         if (line != null) {
             earlier.addAll(line.earlier());
-            if (!line.content().isEmpty() && !line.content().equals(content)) {
-                earlier.add(new JobReport.Earlier(line.event(), line.at(), line.content()));
-            }
+            line.content()
+                    .filter(before -> !change.after().equals(Optional.of(before)))
+                    .ifPresent(before -> earlier.add(new JobReport.Earlier(line.event(), line.at(), before)));
         }
         answers.put(
-                slot,
+                change.slot(),
                 new JobReport.AnswerLine(
-                        slot, content, entry.number(), entry.event().at(), false, earlier));
+                        change.slot(),
+                        change.after(),
+                        entry.number(),
+                        entry.event().at(),
+                        false,
+                        earlier));
     }
 
     private static JobReport.AnswerLine confirmed(JobReport.AnswerLine line, State end) {
@@ -153,7 +154,10 @@ final class ReportBuilder {
             boolean heeded = scene.before().unheeded().contains(line.name())
                     && !scene.turn().state().unheeded().contains(line.name());
             boolean answered = step != null
-                    && !entry.outcome().changes().getOrDefault(step, "").isEmpty();
+                    && entry.outcome()
+                            .change(new Slot(step))
+                            .flatMap(Change::after)
+                            .isPresent();
             if (line.acknowledged().isEmpty() && (heeded || answered)) {
                 cautions.set(
                         i,
@@ -173,9 +177,9 @@ final class ReportBuilder {
                 entry.number(),
                 entry.event().at(),
                 heard,
-                entry.outcome().understood().line(),
+                entry.outcome().understood(),
                 entry.said().isEmpty() ? "" : entry.said().get(0),
-                Map.of()));
+                List.of()));
     }
 
     private void settleDoubts(Entry entry) {
@@ -199,27 +203,28 @@ final class ReportBuilder {
                 .toList();
     }
 
-    private void results(Entry entry) {
-        List<String> known = before.flatMap(earlier -> earlier.outcome().verdict())
-                .map(line -> RecordedVerdict.of(line).others())
-                .orElse(List.of());
-        RecordedVerdict.of(entry.outcome().verdict().orElse("")).others().stream()
+    /** What was announced at this entry: verdicts on the charge make rounds, everything else results. */
+    private void outcomes(Entry entry, Scene scene) {
+        List<JobOutcome> known =
+                before.map(earlier -> earlier.outcome().standing()).orElse(List.of());
+        entry.outcome().standing().stream()
                 .filter(outcome -> !known.contains(outcome))
-                .forEach(outcome -> results.add(
-                        new JobReport.Result(entry.number(), entry.event().at(), outcome, entry.said())));
+                .forEach(outcome -> {
+                    if (outcome instanceof JobOutcome.Charge charge) {
+                        verdict(entry, scene.turn().state(), charge);
+                    } else {
+                        results.add(new JobReport.Result(
+                                entry.number(), entry.event().at(), outcome, entry.said()));
+                    }
+                });
     }
 
-    private void verdict(Entry entry, State state, String announced) {
+    private void verdict(Entry entry, State state, JobOutcome.Charge announced) {
         Assessment assessment = state.assessment();
         assessment
                 .judgement()
-                .ifPresent(found -> rounds.add(new JobReport.Round(
-                        entry.number(),
-                        entry.event().at(),
-                        announced,
-                        RecordedVerdict.of(announced).charge(),
-                        found,
-                        assessment)));
+                .ifPresent(found -> rounds.add(
+                        new JobReport.Round(entry.number(), entry.event().at(), announced, found, assessment)));
         explain(state);
     }
 }

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.Optional;
+import readback.assistant.dialogue.Content;
 import readback.assistant.replay.ChargeMoves;
-import readback.assistant.replay.Content;
 import readback.calc.charge.Judgement;
 import readback.calc.measurement.Estimate;
 import readback.calc.quantity.Reading;
@@ -54,8 +54,9 @@ public final class ReportJson {
         rounds(node.putArray("rounds"), report);
         ArrayNode results = node.putArray("results");
         report.results()
-                .forEach(result ->
-                        results.addObject().put("event", result.event()).put("outcome", result.outcome()));
+                .forEach(result -> results.addObject()
+                        .put("event", result.event())
+                        .put("outcome", result.outcome().line()));
         ArrayNode moves = node.putArray("moves");
         report.moves().moves().forEach(move -> move(moves.addObject(), move));
         node.put("addedKg", rounded(report.moves().balance().added().kilograms()));
@@ -74,7 +75,7 @@ public final class ReportJson {
         report.doubts().forEach(doubt -> {
             ObjectNode each = doubts.addObject();
             each.put("event", doubt.event())
-                    .put("understood", doubt.understood())
+                    .put("understood", doubt.understood().line())
                     .put("answer", doubt.answer());
             ArrayNode heard = each.putArray("heard");
             doubt.heard().forEach(heard::add);
@@ -96,16 +97,17 @@ public final class ReportJson {
     private static void answers(ArrayNode answers, JobReport report) {
         report.answers().forEach(line -> {
             ObjectNode answer = answers.addObject();
-            answer.put("slot", line.slot()).put("content", line.content());
-            Optional<Reading> reading =
-                    Content.reading(line.slot(), line.content()).map(Reading::inOneUnit);
+            answer.put("slot", line.slot().id())
+                    .put("content", line.content().map(Content::line).orElse(""));
+            Optional<Reading> reading = line.content().flatMap(Content::reading).map(Reading::inOneUnit);
             answer.put("value", reading.map(Reading::value).orElse(null));
             answer.put("unit", reading.map(each -> each.unit().symbol()).orElse(null));
             answer.put("event", line.event()).put("confirmed", line.confirmed());
             ArrayNode earlier = answer.putArray("earlier");
             line.earlier()
-                    .forEach(each ->
-                            earlier.addObject().put("event", each.event()).put("content", each.content()));
+                    .forEach(each -> earlier.addObject()
+                            .put("event", each.event())
+                            .put("content", each.content().line()));
         });
     }
 
@@ -114,7 +116,8 @@ public final class ReportJson {
             Judgement judgement = round.judgement();
             ObjectNode node = rounds.addObject();
             node.put("event", round.event()).put("at", round.at().toString());
-            node.put("method", judgement.method().name()).put("verdict", round.kind());
+            node.put("method", judgement.method().name())
+                    .put("verdict", round.outcome().name());
             node.put("borderline", judgement.verdict().borderline());
             estimate(node, "superheat", judgement.superheat());
             estimate(node, "subcooling", judgement.subcooling());
@@ -124,7 +127,7 @@ public final class ReportJson {
             node.put(
                     "targetSource",
                     judgement.target().map(target -> target.source().name()).orElse(null));
-            node.put("recorded", round.recorded());
+            node.put("recorded", round.outcome().line());
         });
     }
 

@@ -7,12 +7,15 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
 import readback.calc.targets.Target;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Wording;
 
 /**
@@ -128,7 +131,7 @@ public final class ReportPage {
             return;
         }
         Judgement judgement = round.get().judgement();
-        page.element("p", texts.verdict(round.get().kind()), "class", "outcome");
+        page.element("p", texts.verdict(round.get().outcome().name()), "class", "outcome");
         if (judgement.verdict().borderline()) {
             page.element("p", texts.label("verdict.borderline"), "class", "borderline");
         }
@@ -153,10 +156,10 @@ public final class ReportPage {
         report.last()
                 .refrigerant()
                 .map(ReportPage::refrigerant)
-                .ifPresent(value -> fact(texts.slot("refrigerant"), value));
+                .ifPresent(value -> fact(texts.slot(Slots.REFRIGERANT), value));
         report.last()
                 .system()
-                .ifPresent(system -> fact(texts.slot("metering-device"), device(system.meteringDevice())));
+                .ifPresent(system -> fact(texts.slot(Slots.METERING_DEVICE), device(system.meteringDevice())));
         fact(texts.label("air"), figures.shown(report.last().air()));
         fact(
                 texts.label("limits"),
@@ -169,7 +172,7 @@ public final class ReportPage {
     }
 
     private String device(MeteringDevice device) {
-        return texts.content("metering-device", ConstantName.of(device));
+        return texts.content(Slots.METERING_DEVICE, new Content.Option(ConstantName.of(device)));
     }
 
     private void fact(String name, String value) {
@@ -239,7 +242,7 @@ public final class ReportPage {
                             .target()
                             .map(each -> figures.shown(each.value()))
                             .orElse("–"),
-                    texts.verdict(round.kind()));
+                    texts.verdict(round.outcome().name()));
         }
         table.end();
         page.closeLine();
@@ -282,7 +285,7 @@ public final class ReportPage {
 
     private void signatures() {
         page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
-        String signedOff = report.answer("sign-off")
+        String signedOff = report.answer(new Slot("sign-off"))
                 .map(done -> texts.label("signed-off"))
                 .orElse(report.session().closed() ? texts.label("closed-only") : texts.label("trouble.open"));
         page.element("p", signedOff);

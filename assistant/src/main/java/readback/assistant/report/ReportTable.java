@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.record.Entry;
-import readback.assistant.replay.Content;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Reading;
 
@@ -38,19 +40,17 @@ public final class ReportTable {
     /** The table with its header line. */
     public static String csv(JobReport report) {
         Csv csv = new Csv(List.copyOf(COLUMNS.keySet()));
-        Optional<String> verdict = Optional.empty();
+        List<JobOutcome> standing = List.of();
         for (Entry entry : report.session().entries()) {
-            for (Map.Entry<String, String> change : entry.outcome().changes().entrySet()) {
-                answer(csv, report, entry, change.getKey(), change.getValue());
-            }
+            entry.outcome().changes().forEach(change -> answer(csv, report, entry, change));
             for (String caution : entry.outcome().cautions()) {
                 row(csv, report, entry, "caution", caution, "given");
             }
-            Optional<String> now = entry.outcome().verdict();
-            if (now.isPresent() && !now.equals(verdict)) {
-                row(csv, report, entry, "verdict", "verdict", now.get());
+            List<JobOutcome> now = entry.outcome().standing();
+            if (!now.isEmpty() && !now.equals(standing)) {
+                row(csv, report, entry, "verdict", "verdict", entry.outcome().line());
             }
-            verdict = now;
+            standing = now;
         }
         return csv.toString();
     }
@@ -79,11 +79,11 @@ public final class ReportTable {
                 .end();
     }
 
-    private static void answer(Csv csv, JobReport report, Entry entry, String slot, String content) {
-        boolean superseded =
-                report.answers().stream().anyMatch(line -> line.slot().equals(slot) && line.event() != entry.number());
-        Optional<Reading> reading = Content.reading(slot, content).map(Reading::inOneUnit);
-        begin(csv, report, entry, "answer", slot, content)
+    private static void answer(Csv csv, JobReport report, Entry entry, Change change) {
+        boolean superseded = report.answers().stream()
+                .anyMatch(line -> line.slot().equals(change.slot()) && line.event() != entry.number());
+        Optional<Reading> reading = change.after().flatMap(Content::reading).map(Reading::inOneUnit);
+        begin(csv, report, entry, "answer", change.slot().id(), change.line())
                 .number(reading.map(each -> each.value().toPlainString()).orElse(""))
                 .text(reading.map(each -> each.unit().symbol()).orElse(""))
                 .number(reading.map(each -> plain(each.base())).orElse(""))

@@ -8,8 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
-import readback.assistant.replay.Content;
+import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Content;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Slot;
+import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
 
@@ -60,21 +64,31 @@ final class ReportTexts {
     }
 
     /** What a slot is called: a quantity by its name, others by a label or by their own name in words. */
-    String slot(String slot) {
-        if (Content.quantity(slot).isPresent()) {
-            return term("quantity." + slot, slot);
+    String slot(Slot slot) {
+        if (slot.quantity().isPresent()) {
+            return term("quantity." + slot, slot.id());
         }
         String label = labels.getProperty("report.slot." + slot);
-        return label == null ? words(slot) : label;
+        return label == null ? words(slot.id()) : label;
+    }
+
+    /** What fills a slot after a change, or that nothing does. */
+    String content(Change change) {
+        return change.after().map(content -> content(change.slot(), content)).orElseGet(() -> label("content.removed"));
     }
 
     /** What a slot's content is called. */
-    String content(String slot, String content) {
-        if (content.isEmpty()) {
-            return label("content.removed");
-        }
-        String own = labels.getProperty("report.content." + content);
-        return own == null ? term(slot + "." + content, Content.shown(content)) : own;
+    String content(Slot slot, Content content) {
+        String own = labels.getProperty("report.content." + content.line());
+        return own == null ? term(slot + "." + content.line(), shown(content)) : own;
+    }
+
+    /** "7.25 lb+oz" is "7 lb 4 oz" for a reader; everything else is as it was said. */
+    private static String shown(Content content) {
+        return content.reading()
+                .filter(reading -> reading.unit() == Unit.POUND_AND_OUNCES)
+                .map(reading -> new Fact.Amount(reading.value(), reading.unit()).shown())
+                .orElseGet(content::line);
     }
 
     /** The name of a verdict, as in "add". */

@@ -59,8 +59,10 @@ final class Sections {
     private String value(JobReport.AnswerLine line) {
         Understood understood =
                 report.session().entries().get(line.event() - 1).outcome().understood();
-        boolean clearedForNextRound = line.content().isEmpty() && !understood.orders(Command.SCRATCH_THAT);
-        return clearedForNextRound ? texts.label("cleared") : texts.content(line.slot(), line.content());
+        boolean takenBack = understood.orders(Command.SCRATCH_THAT);
+        return line.content()
+                .map(content -> texts.content(line.slot(), content))
+                .orElseGet(() -> texts.label(takenBack ? "content.removed" : "cleared"));
     }
 
     private String earlier(JobReport.AnswerLine line) {
@@ -83,7 +85,7 @@ final class Sections {
         HtmlTable table = new HtmlTable(
                 page, texts.label("results.caption"), columns("column.time", "column.outcome", "column.said"));
         for (JobReport.Result result : report.results()) {
-            table.row(time(result.at()), result.outcome(), String.join(" ", result.said()));
+            table.row(time(result.at()), result.outcome().line(), String.join(" ", result.said()));
         }
         table.end();
         page.closeLine();
@@ -169,7 +171,7 @@ final class Sections {
             table.row(
                     time(doubt.at()),
                     String.join("; ", doubt.heard()),
-                    doubt.understood(),
+                    doubt.understood().line(),
                     doubt.answer(),
                     settled(doubt));
         }
@@ -179,7 +181,7 @@ final class Sections {
 
     private String settled(JobReport.DoubtLine doubt) {
         List<String> changes = new ArrayList<>();
-        doubt.settled().forEach((slot, content) -> changes.add(texts.slot(slot) + " " + texts.content(slot, content)));
+        doubt.settled().forEach(change -> changes.add(texts.slot(change.slot()) + " " + texts.content(change)));
         return changes.isEmpty() ? texts.label("doubts.open") : String.join(", ", changes);
     }
 

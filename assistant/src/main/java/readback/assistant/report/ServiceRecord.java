@@ -2,8 +2,10 @@ package readback.assistant.report;
 
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.calc.quantity.Quantity;
+import readback.prompts.checklist.Slot;
 
 /**
  * The record set that the rules for servicing ask for. What the session does not tell is left blank, to be filled in by
@@ -43,9 +45,9 @@ final class ServiceRecord {
                         Optional.of(Figures.moment(report.session().header().startedAt()))),
                 new Line("place", report.about(About.PLACE)),
                 new Line("appliance", report.about(About.APPLIANCE)),
-                new Line("refrigerant", report.answer("refrigerant")),
-                new Line("full-charge", report.answer(Quantity.NAMEPLATE_CHARGE.name())),
-                new Line("full-charge-how", report.answer("charge-source")),
+                new Line("refrigerant", answer(texts, report, Slots.REFRIGERANT)),
+                new Line("full-charge", answer(texts, report, Slot.of(Quantity.NAMEPLATE_CHARGE))),
+                new Line("full-charge-how", answer(texts, report, new Slot("charge-source"))),
                 new Line(
                         "added",
                         Optional.of(figures.shown(report.moves().balance().added()))),
@@ -58,11 +60,15 @@ final class ServiceRecord {
                                 ? Optional.of(cylinders(report)).filter(text -> !text.isEmpty())
                                 : report.about(About.CYLINDER)),
                 new Line("reason", reason(texts, report)),
-                new Line("parts", report.answer("parts")),
-                new Line("leak-test", report.answer("leak-test")),
-                new Line("leak-rate", report.answer("leak-rate")),
-                new Line("verification", report.answer("verification-test")),
-                new Line("destination", report.answer("destination")));
+                new Line("parts", answer(texts, report, new Slot("parts"))),
+                new Line("leak-test", answer(texts, report, new Slot("leak-test"))),
+                new Line("leak-rate", answer(texts, report, new Slot("leak-rate"))),
+                new Line("verification", answer(texts, report, new Slot("verification-test"))),
+                new Line("destination", answer(texts, report, new Slot("destination"))));
+    }
+
+    private static Optional<String> answer(ReportTexts texts, JobReport report, Slot slot) {
+        return report.answer(slot).map(content -> texts.content(slot, content));
     }
 
     /** The verdict before the first movement. */
@@ -72,7 +78,7 @@ final class ServiceRecord {
                 .flatMap(first -> report.rounds().stream()
                         .filter(round -> round.event() < first.event())
                         .reduce((earlier, later) -> later)
-                        .map(round -> texts.verdict(round.kind())));
+                        .map(round -> texts.verdict(round.outcome().name())));
     }
 
     private static String cylinders(JobReport report) {

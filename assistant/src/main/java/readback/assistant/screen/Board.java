@@ -25,6 +25,8 @@ import readback.calc.quantity.UnitSetting;
 import readback.calc.targets.Target;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
@@ -37,9 +39,6 @@ public final class Board implements Audience {
 
     /** Every caution is said with this text. */
     private static final String CAUTION = "caution.say";
-
-    /** What the dialogue calls the report with the verdict. */
-    private static final String CHARGE = "charge";
 
     /**
      * A caution on the screen.
@@ -153,16 +152,20 @@ public final class Board implements Audience {
                         ? texts.of("mark.contradicts")
                         : value.confirmed() ? texts.of("mark.confirmed") : "";
                 rows.add(new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
-            } else if (answer instanceof Answer.Option option && options.isChoice(slot)) {
-                rows.add(new View.Row(slot.replace('-', ' '), options.label(slot, option.option()), ""));
+            } else if (answer instanceof Answer.Option option && options.isChoice(slot.id())) {
+                rows.add(new View.Row(words(slot), options.label(slot.id(), option.option()), ""));
             } else if (answer instanceof Answer.Skipped) {
                 rows.add(new View.Row(
-                        wording.has("term.quantity." + slot) ? term("quantity." + slot) : slot.replace('-', ' '),
+                        wording.has("term.quantity." + slot) ? term("quantity." + slot) : words(slot),
                         "-",
                         texts.of("mark.skipped")));
             }
         });
         return rows;
+    }
+
+    private static String words(Slot slot) {
+        return slot.id().replace('-', ' ');
     }
 
     private String term(String key) {
@@ -204,7 +207,7 @@ public final class Board implements Audience {
     }
 
     private Optional<View.Verdict> verdict(Session session, Assessment assessment) {
-        if (!session.state().announced().containsKey(CHARGE)) {
+        if (session.state().announced(Judged.CHARGE).isEmpty()) {
             return Optional.empty();
         }
         return assessment

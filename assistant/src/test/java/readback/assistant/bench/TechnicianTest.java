@@ -27,6 +27,7 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 
@@ -50,7 +51,7 @@ class TechnicianTest {
 
     /** But for identifying the metering device, which he knows, and for what fills itself. */
     static List<Step> asked() {
-        return Checklists.standard().job("charge-check").orElseThrow().parts().stream()
+        return Checklists.standard().job(JobId.CHARGE_CHECK).orElseThrow().parts().stream()
                 .filter(part -> !part.checklist().id().equals("identify"))
                 .flatMap(part -> part.checklist().steps().stream())
                 .filter(step -> !(step.task() instanceof Task.MeasureAgain) && !(step.task() instanceof Task.Await))

@@ -12,7 +12,7 @@ class ChecklistValidatorTest {
     private static List<String> faults(String steps, String when) {
         Map<String, String> files = Map.of(
                 "jobs.json",
-                        "{\"jobs\": [{\"id\": \"job\", \"parts\": [{\"checklist\": \"one\", \"when\": " + when
+                        "{\"jobs\": [{\"id\": \"mute-job\", \"parts\": [{\"checklist\": \"one\", \"when\": " + when
                                 + "}]}]}",
                 "one.json", "{\"steps\": [" + steps + "]}");
         return ChecklistValidator.of(
@@ -32,18 +32,20 @@ class ChecklistValidatorTest {
                 {"id": "asked", "question": "yes-or-no", "when": {"slot": "metering-device", "is": ["nozzle"]}},
                 {"id": "mute", "acknowledge": true, "when": {"not": {"answered": "nobody-fills"}}},
                 {"id": "colour", "choose": "colour"},
-                {"id": "found", "acknowledge": true, "when": {"all": [{"found": "blend"}, {"found": "look-under-the-rug"}]}},
-                {"id": "verdict", "judge": "character"}
+                {"id": "found", "acknowledge": true, "when": {"all": [{"found": "blend"}, {"found": "look-under-the-rug"}]}}
                 """;
 
-        assertThat(faults(steps, "{\"verdict\": [\"guilty\"]}"))
+        assertThat(faults(steps, "{\"found\": \"look-behind-the-sofa\"}"))
                 .anySatisfy(fault -> assertThat(fault).contains("step asked", "nozzle", "piston"))
                 .anySatisfy(fault -> assertThat(fault).contains("step mute", "nobody-fills"))
                 .anySatisfy(fault -> assertThat(fault).contains("step mute", "no text step.mute.ask"))
                 .anySatisfy(fault -> assertThat(fault).contains("step colour", "no set of choices"))
                 .anySatisfy(fault -> assertThat(fault).contains("step found", "look-under-the-rug"))
-                .anySatisfy(fault -> assertThat(fault).contains("step verdict", "character"))
-                .anySatisfy(fault -> assertThat(fault).contains("job job", "guilty"))
+                .anySatisfy(fault -> assertThat(fault).contains("job mute-job", "look-behind-the-sofa"))
+                .anySatisfy(fault -> assertThat(fault).contains("the program", "pressure-start"))
+                .anySatisfy(fault -> assertThat(fault).contains("job mute-job", "no text term.job.mute-job"))
+                .anySatisfy(fault -> assertThat(fault).contains("nobody can ask for the job", "mute-job"))
+                .anySatisfy(fault -> assertThat(fault).contains("\"charge-check\" can be asked for"))
                 .noneSatisfy(fault -> assertThat(fault).contains("blend"));
     }
 }

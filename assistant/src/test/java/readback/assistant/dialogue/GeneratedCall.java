@@ -21,6 +21,7 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Message;
@@ -67,7 +68,7 @@ final class GeneratedCall {
         this.random = new Random(seed);
         SessionSettings standard = SessionSettings.STANDARD;
         this.rehearsal = new Rehearsal(new SessionSettings(
-                job,
+                new JobId(job),
                 standard.units(),
                 random.nextInt(4) == 0,
                 standard.altitude(),
@@ -129,7 +130,7 @@ final class GeneratedCall {
                     .as("liquid at the compressor, and no word against it, seed " + seed)
                     .noneMatch(caution -> caution.rule() == CautionRule.LIQUID_AT_COMPRESSOR);
         }
-        rehearsal.state().verdict().ifPresent(all -> outcomes.addAll(List.of(all.split("; ", -1))));
+        rehearsal.state().standing().stream().map(JobOutcome::line).forEach(outcomes::add);
     }
 
     /** In every form and unit: a text that lacks a place, or keeps one empty, fails here. */
@@ -204,7 +205,10 @@ final class GeneratedCall {
     private void answer(Step step) {
         Task task = step.task();
         if (task instanceof Task.Measure measure) {
-            say(step.optional() && random.nextInt(3) == 0 ? "skip" : value(measure.quantity(), step.slot()));
+            say(
+                    step.optional() && random.nextInt(3) == 0
+                            ? "skip"
+                            : value(measure.quantity(), step.slot().id()));
         } else if (task instanceof Task.Choose choose) {
             List<String> options = List.copyOf(Rehearsal.GRAMMAR.choices().options(choose.choice()));
             String option = options.get(random.nextInt(options.size()));

@@ -32,6 +32,7 @@ import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.JobId;
 import readback.prompts.text.Message;
 
 /**
@@ -144,7 +145,7 @@ class GoldenConversationTest {
             assertThat(state.sheet())
                     .as("killed before event " + killed)
                     .isEqualTo(rehearsal.state().sheet());
-            assertThat(state.verdict()).isEqualTo(rehearsal.state().verdict());
+            assertThat(state.standing()).isEqualTo(rehearsal.state().standing());
             assertThat(state.closed()).isEqualTo(rehearsal.state().closed());
         }
     }
@@ -169,7 +170,8 @@ class GoldenConversationTest {
                 }
             }
         }
-        out.add("= " + rehearsal.state().verdict().orElse("no verdict"));
+        List<JobOutcome> standing = rehearsal.state().standing();
+        out.add("= " + (standing.isEmpty() ? "no verdict" : JobOutcome.line(standing)));
         return String.join("\n", out) + "\n";
     }
 
@@ -190,7 +192,7 @@ class GoldenConversationTest {
         boolean brief = before.brief() || word.equals("brief");
         UnitSetting units = word.equals("metric") ? UnitSetting.METRIC : before.units();
         Limits limits = word.equals("verifier") ? Limits.INDEPENDENT_VERIFIER : before.limits();
-        String job = parts[0].equals("job") ? parts[1] : before.job();
+        JobId job = parts[0].equals("job") ? new JobId(parts[1]) : before.job();
         Optional<Reading> altitude = parts[0].equals("feet")
                 ? Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT))
                 : before.altitude();

@@ -28,6 +28,7 @@ import readback.calc.procedure.WeighIn;
 import readback.grammar.Command;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Step;
 
 /** Whether the reviewed conversations, taken together, show everything that the dialogue can do. */
@@ -61,11 +62,10 @@ class GoldenCoverageTest {
             before.forEach(checklist -> ORDERS.add(agreement(understood.split(" ", 2)[0]) + " in " + checklist));
             CAUTIONS.addAll(turn.outcome().cautions());
             turn.state()
-                    .announced()
-                    .values()
-                    .forEach(outcome -> OUTCOMES.add(Report.kindOf("", outcome).replaceAll(" \\d+g$", " charge")));
-            turn.outcome().verdict().ifPresent(verdict -> VERDICTS.add(verdict.split(" ", 2)[0]));
-            turn.state().sheet().option(Assessment.METERING_DEVICE).ifPresent(DEVICES::add);
+                    .standing()
+                    .forEach(outcome -> (outcome.judged() == Judged.CHARGE ? VERDICTS : OUTCOMES)
+                            .add(outcome.name().replaceAll(" \\d+g$", " charge")));
+            turn.state().sheet().option(Slots.METERING_DEVICE).ifPresent(DEVICES::add);
             turn.state().conversation().asked().ifPresent(STEPS::add);
         }
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import readback.prompts.checklist.Slot;
 
 class SheetTest {
 
@@ -13,9 +14,9 @@ class SheetTest {
 
     @Test
     void undoing_goes_back_change_by_change_to_the_empty_sheet() {
-        Sheet one = Sheet.EMPTY.with("a", FIRST);
-        Sheet two = one.with("b", FIRST);
-        Sheet three = two.with("a", SECOND).without("b");
+        Sheet one = Sheet.EMPTY.with(slot("a"), FIRST);
+        Sheet two = one.with(slot("b"), FIRST);
+        Sheet three = two.with(slot("a"), SECOND).without(slot("b"));
 
         assertThat(three.undone().undone()).isEqualTo(two);
         assertThat(three.undone().undone().undone()).isEqualTo(one).hasSameHashCodeAs(one);
@@ -25,23 +26,27 @@ class SheetTest {
 
     @Test
     void sheets_with_other_histories_differ() {
-        assertThat(Sheet.EMPTY.with("a", SECOND).with("a", FIRST)).isNotEqualTo(Sheet.EMPTY.with("a", FIRST));
+        assertThat(Sheet.EMPTY.with(slot("a"), SECOND).with(slot("a"), FIRST))
+                .isNotEqualTo(Sheet.EMPTY.with(slot("a"), FIRST));
     }
 
     @Test
     void what_time_filled_is_not_what_was_said_last() {
-        Sheet sheet = Sheet.EMPTY.with("amount", FIRST).passed("settle", SECOND);
+        Sheet sheet = Sheet.EMPTY.with(slot("amount"), FIRST).passed(slot("settle"), SECOND);
 
-        assertThat(sheet.answer("settle")).contains(SECOND);
-        assertThat(sheet.undone().answer("amount")).isEmpty();
-        assertThat(sheet.undone().answer("settle")).contains(SECOND);
+        assertThat(sheet.answer(slot("settle"))).contains(SECOND);
+        assertThat(sheet.undone().answer(slot("amount"))).isEmpty();
+        assertThat(sheet.undone().answer(slot("settle"))).contains(SECOND);
     }
 
     @Test
     void another_round_begins_with_nothing_to_take_back() {
-        Sheet sheet = Sheet.EMPTY.with("plate", FIRST).with("suction", FIRST).withoutAll(Set.of("suction"));
+        Sheet sheet = Sheet.EMPTY
+                .with(slot("plate"), FIRST)
+                .with(slot("suction"), FIRST)
+                .withoutAll(Set.of(slot("suction")));
 
-        assertThat(sheet.answers()).containsOnlyKeys("plate");
+        assertThat(sheet.answers()).containsOnlyKeys(slot("plate"));
         assertThat(sheet.last()).isEmpty();
     }
 
@@ -50,10 +55,14 @@ class SheetTest {
         Sheet left = Sheet.EMPTY;
         Sheet right = Sheet.EMPTY;
         for (int i = 0; i < 100_000; i++) {
-            left = left.with("a", i % 2 == 0 ? FIRST : SECOND);
-            right = right.with("a", i % 2 == 0 ? FIRST : SECOND);
+            left = left.with(slot("a"), i % 2 == 0 ? FIRST : SECOND);
+            right = right.with(slot("a"), i % 2 == 0 ? FIRST : SECOND);
         }
 
         assertThat(left).isEqualTo(right).hasSameHashCodeAs(right);
+    }
+
+    private static Slot slot(String id) {
+        return new Slot(id);
     }
 }

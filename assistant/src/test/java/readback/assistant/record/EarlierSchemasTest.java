@@ -3,10 +3,19 @@ package readback.assistant.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.InputStream;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
+import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.JobOutcome;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 
 /** Records of every version of the written form that ever was: they must stay readable. */
 class EarlierSchemasTest {
@@ -22,11 +31,31 @@ class EarlierSchemasTest {
         assertThat(session.header().parts()).containsKeys("checklists", "grammar", "texts");
         Entry last = session.entries().get(session.entries().size() - 1);
         assertThat(last.event()).isInstanceOf(Event.Ended.class);
-        assertThat(last.outcome().verdict())
-                .hasValueSatisfying(verdict -> assertThat(verdict).startsWith("add method=total-superheat"));
+        assertThat(last.outcome().line()).startsWith("add method=total-superheat");
         assertThat(session.entries())
-                .anySatisfy(entry ->
-                        assertThat(entry.outcome().changes()).containsEntry("SUCTION_LINE_TEMPERATURE", "72 °F"));
+                .anySatisfy(entry -> assertThat(entry.outcome()
+                                .change(Slot.of(Quantity.SUCTION_LINE_TEMPERATURE))
+                                .map(Change::line))
+                        .contains("72 °F"));
+    }
+
+    @Test
+    void version_2_is_read() throws Exception {
+        RecordedSession session = read("session-schema-2.jsonl");
+
+        assertThat(session.fault()).isEmpty();
+        assertThat(session.header().session()).isEqualTo("version-2");
+        Entry last = session.entries().get(session.entries().size() - 1);
+        assertThat(last.outcome().standing(Judged.CHARGE))
+                .map(JobOutcome::line)
+                .hasValueSatisfying(line ->
+                        assertThat(line).startsWith("add method=subcooling evaporating=280345mK condensing=316873mK"));
+        assertThat(session.entries())
+                .anySatisfy(entry -> assertThat(entry.outcome()
+                                .change(Slot.of(Quantity.REFRIGERANT_ADDED))
+                                .flatMap(Change::after)
+                                .flatMap(Content::reading))
+                        .contains(new Reading(Quantity.REFRIGERANT_ADDED, new BigDecimal("6"), Unit.OUNCE)));
     }
 
     private static RecordedSession read(String resource) throws Exception {

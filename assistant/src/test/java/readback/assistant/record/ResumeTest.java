@@ -9,11 +9,14 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Event;
 import readback.assistant.recorded.Scripted;
 import readback.assistant.replay.Verification;
 import readback.assistant.session.Session;
+import readback.calc.quantity.Quantity;
 import readback.grammar.Hypothesis;
+import readback.prompts.checklist.Slot;
 
 /** Going on with a session whose process stopped without warning. */
 class ResumeTest {
@@ -45,7 +48,12 @@ class ResumeTest {
         RecordedSession whole = RecordedSession.read(folder);
         assertThat(whole.entries()).extracting(Entry::number).containsExactly(1, 2, 3, 4, 5, 6);
         assertThat(whole.entries().get(3).event()).isInstanceOf(Event.Resumed.class);
-        assertThat(whole.entries().get(4).outcome().changes()).containsEntry("OUTDOOR_TEMPERATURE", "95 °F");
+        assertThat(whole.entries()
+                        .get(4)
+                        .outcome()
+                        .change(Slot.of(Quantity.OUTDOOR_TEMPERATURE))
+                        .map(Change::line))
+                .contains("95 °F");
         assertThat(verified(whole)).returns(true, Verification::identical);
     }
 

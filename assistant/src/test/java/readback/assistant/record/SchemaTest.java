@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import readback.assistant.dialogue.Event;
 import readback.assistant.recorded.Scripted;
 import readback.assistant.session.Session;
@@ -42,10 +44,11 @@ class SchemaTest {
         return SCHEMA.validate(line, InputFormat.JSON);
     }
 
-    @Test
-    void a_record_of_the_first_version_follows_the_schema_of_its_time() throws IOException {
-        JsonSchema first = schema(FirstSchema.NUMBER);
-        try (InputStream in = SchemaTest.class.getResourceAsStream("session-schema-1.jsonl")) {
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void a_record_of_an_earlier_version_follows_the_schema_of_its_time(int version) throws IOException {
+        JsonSchema first = schema(version);
+        try (InputStream in = SchemaTest.class.getResourceAsStream("session-schema-" + version + ".jsonl")) {
             List<String> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .toList();

@@ -16,17 +16,35 @@ import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
+import readback.calc.diagnosis.Diagnosis;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Limits;
+import readback.calc.plausibility.Contradiction;
+import readback.calc.procedure.RestingPressure;
+import readback.calc.procedure.SplitCheck;
+import readback.calc.procedure.StandingPressure;
+import readback.calc.procedure.VacuumDecay;
+import readback.calc.procedure.WeighIn;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Hypothesis;
 import readback.grammar.Meaning;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Slot;
 
 class SessionRecordTest {
 
@@ -39,7 +57,7 @@ class SessionRecordTest {
 
     private static List<Entry> entries() {
         SessionSettings settings = new SessionSettings(
-                "charge-check",
+                JobId.CHARGE_CHECK,
                 UnitSetting.METRIC,
                 true,
                 Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE)),
@@ -49,13 +67,13 @@ class SessionRecordTest {
                 Optional.of("12 Mill Lane, \"Little Quarry\""));
         Hypothesis heard =
                 new Hypothesis("suction one one eight", 0.75, List.of(new Hypothesis.Word("suction", 0.9, 0.5, 0.875)));
+        Reading suction = new Reading(Quantity.SUCTION_PRESSURE, new BigDecimal("118.0"), Unit.PSIG);
         Turn.Outcome outcome = new Turn.Outcome(
-                new Understood.Meant(new Meaning.Values(
-                        List.of(new Reading(Quantity.SUCTION_PRESSURE, new BigDecimal("118.0"), Unit.PSIG)))),
-                Map.of("SUCTION_PRESSURE", "118 psig"),
-                Optional.of("in-tolerance"),
+                new Understood.Meant(new Meaning.Values(List.of(suction))),
+                everyContent(suction),
+                everyOutcome(),
                 List.of("high-pressure"));
-        Turn.Outcome nothing = new Turn.Outcome(Understood.Occurrence.RESUMED, Map.of(), Optional.empty(), List.of());
+        Turn.Outcome nothing = new Turn.Outcome(Understood.Occurrence.RESUMED, List.of(), List.of(), List.of());
         return List.of(
                 new Entry(1, new Event.Started(NINE, settings), nothing, List.of("Hello \"there\" °F — \u2028")),
                 new Entry(2, new Event.Heard(NINE, Event.Source.VOICE, List.of(heard)), outcome, List.of()),
@@ -65,6 +83,51 @@ class SessionRecordTest {
                 new Entry(6, new Event.Resumed(NINE), nothing, List.of()),
                 new Entry(7, new Event.ClockChanged(NINE, Duration.ofHours(-2)), nothing, List.of()),
                 new Entry(8, new Event.Ended(NINE), nothing, List.of()));
+    }
+
+    private static List<Change> everyContent(Reading reading) {
+        Optional<Content> value = Optional.of(new Content.Value(reading));
+        return List.of(
+                new Change(Slot.of(reading.quantity()), Optional.empty(), value),
+                new Change(new Slot("plate"), value, Optional.empty()),
+                new Change(new Slot("device"), Optional.empty(), Optional.of(new Content.Option("piston"))),
+                new Change(
+                        new Slot("settle"), Optional.empty(), Optional.of(new Content.Passed(Duration.ofSeconds(90)))),
+                new Change(
+                        new Slot("drier"), Optional.of(new Content.Skipped()), Optional.of(new Content.Option("no"))));
+    }
+
+    private static List<JobOutcome> everyOutcome() {
+        return List.of(
+                new JobOutcome.Charge(
+                        Verdict.Kind.DO_NOT_CHARGE,
+                        true,
+                        ChargeMethod.SUBCOOLING,
+                        Optional.of(Temperature.kelvin(280.345)),
+                        Optional.of(Temperature.kelvin(316.873)),
+                        Optional.of(TemperatureDifference.kelvins(8.36)),
+                        Optional.of(TemperatureDifference.kelvins(-0.001)),
+                        Optional.of(TemperatureDifference.kelvins(5.556)),
+                        Optional.of(Comparison.Position.INSIDE),
+                        List.of(Contradiction.Kind.values()),
+                        Duration.ofMinutes(4),
+                        List.of(Condition.values()),
+                        Optional.of(new JobOutcome.Charge.Suspected(
+                                readback.calc.diagnosis.Fault.NON_CONDENSABLES, Diagnosis.Certainty.AMBIGUOUS))),
+                new JobOutcome.Airflow(
+                        Optional.of(new JobOutcome.Airflow.Split(SplitCheck.Outcome.values()[0], 192, 184))),
+                new JobOutcome.Airflow(Optional.empty()),
+                new JobOutcome.PressureTest(StandingPressure.Outcome.values()[0], 1200),
+                new JobOutcome.Evacuation(VacuumDecay.Outcome.values()[0], 3, 500),
+                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(3200)),
+                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
+                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
+                new JobOutcome.WeighedIn(
+                        Optional.of(new JobOutcome.WeighedIn.Compared(WeighIn.Outcome.values()[0], 3100, 3200))),
+                new JobOutcome.WeighedIn(Optional.empty()),
+                new JobOutcome.AtRest(
+                        Optional.of(new JobOutcome.AtRest.Compared(RestingPressure.Outcome.values()[0], -400))),
+                new JobOutcome.FrozenCoil(Duration.ofMinutes(10)));
     }
 
     private Path write() throws RecordUnavailableException {

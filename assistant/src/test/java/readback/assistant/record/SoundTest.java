@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.record.RecordedSession.KeptSound;
 import readback.assistant.recorded.Scripted;
 import readback.assistant.session.Session;
@@ -66,7 +68,12 @@ class SoundTest {
         assertThat(session.entries()).hasSize(3);
         assertThat(session.entries().get(1).audio()).isPresent();
         assertThat(session.entries().get(2).audio()).isEmpty();
-        assertThat(session.entries().get(2).outcome().changes()).containsEntry("metering-device", "piston");
+        assertThat(session.entries()
+                        .get(2)
+                        .outcome()
+                        .change(Slots.METERING_DEVICE)
+                        .map(Change::line))
+                .contains("piston");
     }
 
     @Test

@@ -2,6 +2,7 @@ package readback.assistant.replay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +12,21 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordFault;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.recorded.Scripted;
+import readback.calc.charge.Verdict;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 
 /** Whether a recorded session leads to the same results again. */
 class VerificationTest {
@@ -57,9 +67,10 @@ class VerificationTest {
         RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
         int event = eventThatChanges(honest, "SUCTION_PRESSURE");
         RecordedSession forged = forged(honest, event, outcome -> {
-            Map<String, String> changes = new TreeMap<>(outcome.changes());
-            changes.put("SUCTION_PRESSURE", "128 psig");
-            return new Turn.Outcome(outcome.understood(), changes, outcome.verdict(), outcome.cautions());
+            Reading other = new Reading(Quantity.SUCTION_PRESSURE, new BigDecimal("128"), Unit.PSIG);
+            Change change =
+                    new Change(Slot.of(other.quantity()), Optional.empty(), Optional.of(new Content.Value(other)));
+            return new Turn.Outcome(outcome.understood(), List.of(change), outcome.standing(), outcome.cautions());
         });
         assertThat(verified(forged).difference())
                 .contains(new Difference(event, "SUCTION_PRESSURE", "128 psig", "118 psig"));
@@ -73,10 +84,13 @@ class VerificationTest {
                 honest,
                 last,
                 outcome -> new Turn.Outcome(
-                        outcome.understood(), outcome.changes(), Optional.of("in-tolerance"), outcome.cautions()));
+                        outcome.understood(),
+                        outcome.changes(),
+                        List.of(better(outcome.standing(Judged.CHARGE).orElseThrow())),
+                        outcome.cautions()));
         assertThat(verified(better).difference())
                 .hasValueSatisfying(found -> assertThat(found.toString())
-                        .startsWith("event " + last + ", verdict: recorded \"in-tolerance\", replayed \"add "));
+                        .startsWith("event " + last + ", verdict: recorded \"in-tolerance method"));
         int warned = honest.entries().stream()
                 .filter(entry -> !entry.outcome().cautions().isEmpty())
                 .findFirst()
@@ -85,7 +99,7 @@ class VerificationTest {
         RecordedSession silent = forged(
                 honest,
                 warned,
-                outcome -> new Turn.Outcome(outcome.understood(), outcome.changes(), outcome.verdict(), List.of()));
+                outcome -> new Turn.Outcome(outcome.understood(), outcome.changes(), outcome.standing(), List.of()));
         assertThat(verified(silent).difference())
                 .hasValueSatisfying(found -> assertThat(found.what()).isEqualTo("cautions"));
     }
@@ -134,9 +148,27 @@ class VerificationTest {
                 .anySatisfy(sentence -> assertThat(sentence).startsWith("The replay of 4 events is identical"));
     }
 
+    private static JobOutcome better(JobOutcome outcome) {
+        JobOutcome.Charge charge = (JobOutcome.Charge) outcome;
+        return new JobOutcome.Charge(
+                Verdict.Kind.IN_TOLERANCE,
+                charge.borderline(),
+                charge.method(),
+                charge.evaporating(),
+                charge.condensing(),
+                charge.superheat(),
+                charge.subcooling(),
+                charge.target(),
+                charge.valve(),
+                charge.contradictions(),
+                charge.early(),
+                charge.failed(),
+                charge.suspect());
+    }
+
     private static int eventThatChanges(RecordedSession session, String slot) {
         return session.entries().stream()
-                .filter(entry -> entry.outcome().changes().containsKey(slot))
+                .filter(entry -> entry.outcome().change(new Slot(slot)).isPresent())
                 .findFirst()
                 .orElseThrow()
                 .number();

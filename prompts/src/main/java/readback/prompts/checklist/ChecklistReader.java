@@ -12,8 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import readback.calc.caution.Activity;
+import readback.calc.charge.Verdict;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 
 /** Reads one checklist file, keeping for every value the line it stands on so that faults can be pointed at. */
@@ -136,15 +140,19 @@ final class ChecklistReader {
                 condition(node, "when", new StepCondition.Always()),
                 condition(node, "again", new StepCondition.Not(new StepCondition.Always())),
                 flag(node, "optional"),
-                slot == null ? slotOf(id, task) : string(slot),
+                slot == null ? slotOf(id, task) : slot(slot),
                 conclusion(fields.get("concludes")));
     }
 
-    private static String slotOf(String id, Task task) {
+    private static Slot slotOf(String id, Task task) {
         if (task instanceof Task.Measure measure) {
-            return Step.slotOf(measure.quantity());
+            return Slot.of(measure.quantity());
         }
-        return task instanceof Task.Choose choose ? choose.choice() : id;
+        return new Slot(task instanceof Task.Choose choose ? choose.choice() : id);
+    }
+
+    private Slot slot(Node node) {
+        return new Slot(string(node));
     }
 
     private Optional<Step.Conclusion> conclusion(@Nullable Node node) {
@@ -155,7 +163,7 @@ final class ChecklistReader {
         Node yes = object(node).get("yes");
         Node no = object(node).get("no");
         return Optional.of(new Step.Conclusion(
-                string(field(node, "slot")),
+                slot(field(node, "slot")),
                 yes == null ? Optional.empty() : Optional.of(string(yes)),
                 no == null ? Optional.empty() : Optional.of(string(no))));
     }
@@ -170,7 +178,7 @@ final class ChecklistReader {
             case "acknowledge" -> new Task.Acknowledge();
             case "signOff" -> new Task.SignOff();
             case "prepare" -> new Task.Prepare(activity(value));
-            default -> new Task.Judge(string(value));
+            default -> new Task.Judge(judged(value));
         };
     }
 
@@ -194,6 +202,26 @@ final class ChecklistReader {
                     value.line(),
                     "\"" + value.value() + "\" is not a quantity; the quantities are " + List.of(Quantity.values()));
         }
+    }
+
+    private Set<Verdict.Kind> verdicts(Node value) {
+        return list(value).stream()
+                .map(each -> constant(each, Verdict.Kind.class, "is no verdict; the verdicts are "))
+                .collect(Collectors.toSet());
+    }
+
+    private Judged judged(Node value) {
+        return constant(value, Judged.class, "cannot be judged; what can is ");
+    }
+
+    private <E extends Enum<E>> E constant(Node value, Class<E> type, String fault) {
+        return ConstantName.find(type, string(value))
+                .orElseThrow(() -> fault(
+                        value.line(),
+                        "\"" + value.value() + "\" " + fault
+                                + Stream.of(type.getEnumConstants())
+                                        .map(ConstantName::of)
+                                        .toList()));
     }
 
     private Activity activity(Node value) {
@@ -223,7 +251,7 @@ final class ChecklistReader {
         Map<String, Node> fields = object(node);
         if (fields.containsKey("slot")) {
             allowOnly(node, Set.of("slot", "is"));
-            return new StepCondition.OptionIs(string(field(node, "slot")), strings(field(node, "is")));
+            return new StepCondition.OptionIs(slot(field(node, "slot")), strings(field(node, "is")));
         }
         if (fields.size() != 1) {
             throw fault(node.line(), "a condition has exactly one kind, not " + fields.keySet());
@@ -231,9 +259,9 @@ final class ChecklistReader {
         String kind = fields.keySet().iterator().next();
         Node value = field(node, kind);
         return switch (kind) {
-            case "answered" -> new StepCondition.Answered(string(value));
-            case "measured" -> new StepCondition.Measured(string(value));
-            case "verdict" -> new StepCondition.VerdictIs(strings(value));
+            case "answered" -> new StepCondition.Answered(slot(value));
+            case "measured" -> new StepCondition.Measured(slot(value));
+            case "verdict" -> new StepCondition.VerdictIs(verdicts(value));
             case "found" -> new StepCondition.Found(string(value));
             case "not" -> new StepCondition.Not(condition(value));
             case "all" ->

@@ -18,10 +18,10 @@ public final class Checklists {
 
     private static final String FOLDER = "/readback/prompts/checklists/";
 
-    private final Map<String, Job> jobs;
+    private final Map<JobId, Job> jobs;
     private final Map<String, Checklist> checklists;
 
-    private Checklists(Map<String, Checklist> checklists, Map<String, Job> jobs) {
+    private Checklists(Map<String, Checklist> checklists, Map<JobId, Job> jobs) {
         this.checklists = Map.copyOf(checklists);
         this.jobs = new LinkedHashMap<>(jobs);
     }
@@ -49,7 +49,7 @@ public final class Checklists {
     public static Checklists read(Source source) {
         ChecklistReader index = ChecklistReader.open("jobs.json", source);
         Map<String, Checklist> checklists = new LinkedHashMap<>();
-        Map<String, Job> jobs = new LinkedHashMap<>();
+        Map<JobId, Job> jobs = new LinkedHashMap<>();
         Set<String> stepIds = new LinkedHashSet<>();
         for (ChecklistReader.JobEntry entry : index.jobs()) {
             List<Job.Part> parts = entry.parts().stream()
@@ -58,7 +58,8 @@ public final class Checklists {
                                     part.checklist(), id -> readChecklist(id, source, stepIds, index, part.line())),
                             part.when()))
                     .toList();
-            jobs.put(entry.id(), new Job(entry.id(), parts));
+            JobId id = new JobId(entry.id());
+            jobs.put(id, new Job(id, parts));
         }
         if (jobs.isEmpty()) {
             throw new ChecklistFault("jobs.json", 1, "no job is listed");
@@ -92,7 +93,7 @@ public final class Checklists {
     }
 
     /** The job with this name. */
-    public Optional<Job> job(String id) {
+    public Optional<Job> job(JobId id) {
         return Optional.ofNullable(jobs.get(id));
     }
 

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
  *
  * @param id unique; one of the options of the grammar's "checklist" choice set
  */
-public record Job(String id, List<Part> parts) {
+public record Job(JobId id, List<Part> parts) {
 
     /** A checklist and when it applies. */
     public record Part(Checklist checklist, StepCondition when) {}

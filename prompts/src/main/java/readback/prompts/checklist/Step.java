@@ -1,7 +1,6 @@
 package readback.prompts.checklist;
 
 import java.util.Optional;
-import readback.calc.quantity.Quantity;
 
 /**
  * One step of a checklist.
@@ -21,7 +20,7 @@ public record Step(
         StepCondition when,
         StepCondition again,
         boolean optional,
-        String slot,
+        Slot slot,
         Optional<Conclusion> conclusion) {
 
     /**
@@ -30,10 +29,5 @@ public record Step(
      * @param yes option that a yes fills in; empty for none
      * @param no option that a no fills in; empty for none
      */
-    public record Conclusion(String slot, Optional<String> yes, Optional<String> no) {}
-
-    /** The slot that readings of a quantity fill. */
-    public static String slotOf(Quantity quantity) {
-        return quantity.name();
-    }
+    public record Conclusion(Slot slot, Optional<String> yes, Optional<String> no) {}
 }

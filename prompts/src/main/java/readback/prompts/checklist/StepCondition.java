@@ -3,6 +3,7 @@ package readback.prompts.checklist;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import readback.calc.charge.Verdict;
 
 /** When a step or a checklist applies. */
 public sealed interface StepCondition {
@@ -24,7 +25,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds once the slot has an answer. */
-    record Answered(String slot) implements StepCondition {
+    record Answered(Slot slot) implements StepCondition {
         @Override
         public boolean holds(ConditionContext situation) {
             return situation.answered(slot);
@@ -32,7 +33,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds once the slot holds a value. */
-    record Measured(String slot) implements StepCondition {
+    record Measured(Slot slot) implements StepCondition {
         @Override
         public boolean holds(ConditionContext situation) {
             return situation.measured(slot);
@@ -40,7 +41,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds while the slot's option is one of these. */
-    record OptionIs(String slot, Set<String> options) implements StepCondition {
+    record OptionIs(Slot slot, Set<String> options) implements StepCondition {
         public OptionIs {
             options = Set.copyOf(options);
         }
@@ -52,7 +53,7 @@ public sealed interface StepCondition {
     }
 
     /** Holds while the verdict is one of these. */
-    record VerdictIs(Set<String> verdicts) implements StepCondition {
+    record VerdictIs(Set<Verdict.Kind> verdicts) implements StepCondition {
         public VerdictIs {
             verdicts = Set.copyOf(verdicts);
         }

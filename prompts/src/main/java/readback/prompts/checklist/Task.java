@@ -44,12 +44,8 @@ public sealed interface Task {
     /** The cautions of an activity are given and said to be understood before it begins. */
     record Prepare(Activity activity) implements Task {}
 
-    /**
-     * What was measured is judged and the outcome is spoken; fills itself.
-     *
-     * @param report name of what is judged: "charge", or a procedure
-     */
-    record Judge(String report) implements Task {}
+    /** What was measured is judged and the outcome is spoken; fills itself. */
+    record Judge(Judged what) implements Task {}
 
     /** Time has to pass; fills itself when it has. */
     record Await(Duration duration) implements Task {}

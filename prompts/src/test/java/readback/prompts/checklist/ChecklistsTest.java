@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import readback.calc.charge.Verdict;
 import readback.calc.quantity.Quantity;
 
 class ChecklistsTest {
@@ -32,12 +33,12 @@ class ChecklistsTest {
 
     @Test
     void the_bundled_checklists_are_valid() {
-        assertThat(Checklists.standard().job("charge-check")).isPresent();
+        assertThat(Checklists.standard().job(JobId.CHARGE_CHECK)).isPresent();
     }
 
     @Test
     void a_piston_is_checked_by_superheat_and_a_valve_by_subcooling() {
-        Job job = Checklists.standard().job("charge-check").orElseThrow();
+        Job job = Checklists.standard().job(JobId.CHARGE_CHECK).orElseThrow();
 
         assertThat(measured(job, "piston"))
                 .contains(Quantity.RETURN_WET_BULB, Quantity.SUCTION_PRESSURE, Quantity.SUCTION_LINE_TEMPERATURE)
@@ -57,22 +58,22 @@ class ChecklistsTest {
     private static ConditionContext choosing(String device) {
         return new ConditionContext() {
             @Override
-            public boolean answered(String slot) {
-                return slot.equals("metering-device");
+            public boolean answered(Slot slot) {
+                return slot.id().equals("metering-device");
             }
 
             @Override
-            public boolean measured(String slot) {
+            public boolean measured(Slot slot) {
                 return false;
             }
 
             @Override
-            public Optional<String> option(String slot) {
-                return slot.equals("metering-device") ? Optional.of(device) : Optional.empty();
+            public Optional<String> option(Slot slot) {
+                return slot.id().equals("metering-device") ? Optional.of(device) : Optional.empty();
             }
 
             @Override
-            public Optional<String> verdict() {
+            public Optional<Verdict.Kind> verdict() {
                 return Optional.empty();
             }
 
@@ -104,6 +105,14 @@ class ChecklistsTest {
                 arguments("{'steps': [{'id': 'a', 'prepare': 'JUGGLING'}]}", 1, "is not an activity"),
                 arguments("{'steps': [{'id': 'a', 'question': 'yes-or-no', 'optional': 'no'}]}", 1, "true or false"),
                 arguments("{'steps': [{'id': 'a', 'question': 'maybe'}]}", 1, "must-be-yes"),
+                arguments(
+                        "{'steps': [{'id': 'a',\n'judge': 'character'}]}",
+                        2,
+                        "cannot be judged; what can is [charge, airflow"),
+                arguments(
+                        "{'steps': [{'id': 'a', 'signOff': true, 'when': {'verdict':\n['guilty']}}]}",
+                        2,
+                        "is no verdict; the verdicts are [in-tolerance"),
                 arguments("{'steps': []}", 1, "at least one step"),
                 arguments("{'steps': {}}", 1, "expected a list"),
                 arguments("{'steps': [", 1, "not valid JSON"));
@@ -128,14 +137,17 @@ class ChecklistsTest {
     @Test
     void conditions_combine() {
         ConditionContext piston = choosing("piston");
-        StepCondition is = new StepCondition.OptionIs("metering-device", Set.of("piston"));
+        StepCondition is = new StepCondition.OptionIs(new Slot("metering-device"), Set.of("piston"));
 
         assertThat(is.holds(piston)).isTrue();
         assertThat(new StepCondition.Not(is).holds(piston)).isFalse();
-        assertThat(new StepCondition.AllOf(List.of(is, new StepCondition.Answered("refrigerant"))).holds(piston))
+        assertThat(new StepCondition.AllOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant"))))
+                        .holds(piston))
                 .isFalse();
-        assertThat(new StepCondition.AnyOf(List.of(is, new StepCondition.Answered("refrigerant"))).holds(piston))
+        assertThat(new StepCondition.AnyOf(List.of(is, new StepCondition.Answered(new Slot("refrigerant"))))
+                        .holds(piston))
                 .isTrue();
-        assertThat(new StepCondition.VerdictIs(Set.of("add")).holds(piston)).isFalse();
+        assertThat(new StepCondition.VerdictIs(Set.of(Verdict.Kind.ADD)).holds(piston))
+                .isFalse();
     }
 }

@@ -5,9 +5,7 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.name.ConstantName;
@@ -22,59 +20,43 @@ import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
-import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 import readback.prompts.text.NumberVerbaliser;
 
-/** The outcome of each job that a checklist asks to judge; empty while something that it needs is missing. */
-final class Reports {
-
-    /** How each thing that a checklist can ask to judge is judged, by its name. */
-    private static final Map<String, Function<Reports, Optional<Report>>> JUDGED = Map.of(
-            Assessment.CHARGE,
-            Reports::charge,
-            "airflow",
-            Reports::airflow,
-            "pressure-test",
-            Reports::standingPressure,
-            "evacuation",
-            Reports::evacuation,
-            "weigh-in",
-            reports -> new WeighInReports(reports.assessment).target(),
-            "weighed-in",
-            reports -> new WeighInReports(reports.assessment).weighed(),
-            "resting-pressure",
-            Reports::restingPressure);
+/** Judges what a checklist asks to judge; empty while something that it needs is missing. */
+final class JobJudge {
 
     private final Assessment assessment;
     private final UnitSetting units;
 
-    Reports(Assessment assessment) {
+    JobJudge(Assessment assessment) {
         this.assessment = assessment;
         this.units = assessment.settings().units();
     }
 
-    /** Whether a checklist can ask to judge this. */
-    static boolean judges(String name) {
-        return JUDGED.containsKey(name);
+    Optional<Announcement> of(Judged what) {
+        return switch (what) {
+            case CHARGE -> charge();
+            case AIRFLOW -> airflow();
+            case PRESSURE_TEST -> standingPressure();
+            case EVACUATION -> evacuation();
+            case WEIGH_IN -> new WeighInJudge(assessment).target();
+            case WEIGHED_IN -> new WeighInJudge(assessment).weighed();
+            case RESTING_PRESSURE -> restingPressure();
+            case FROZEN_COIL -> frozenCoil();
+        };
     }
 
-    Optional<Report> of(String name) {
-        Function<Reports, Optional<Report>> judged = JUDGED.get(name);
-        if (judged == null) {
-            throw new IllegalStateException("no report is named " + name);
-        }
-        return judged.apply(this);
-    }
-
-    private Optional<Report> charge() {
+    private Optional<Announcement> charge() {
         JudgementMessages findings = new JudgementMessages(units);
         return assessment
-                .recorded()
-                .flatMap(recorded -> assessment.judgement().map(judgement -> {
+                .outcome()
+                .flatMap(outcome -> assessment.judgement().map(judgement -> {
                     List<Message> messages = new ArrayList<>(findings.verdict(judgement));
                     List<Message> suspects = assessment
                             .diagnosis()
@@ -86,11 +68,11 @@ final class Reports {
                             .early()
                             .ifPresent(missing -> messages.add(
                                     Message.of("verdict.measured-early").with("minutes", Waiting.minutes(missing))));
-                    return new Report(recorded, messages, suspects.isEmpty() ? messages : suspects);
+                    return new Announcement(outcome, messages, suspects.isEmpty() ? messages : suspects);
                 }));
     }
 
-    private Optional<Report> airflow() {
+    private Optional<Announcement> airflow() {
         Optional<Temperature> dry = assessment.readings().temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wet = assessment.readings().temperature(Quantity.RETURN_WET_BULB);
         Optional<Temperature> supply = assessment.readings().temperature(Quantity.SUPPLY_DRY_BULB);
@@ -100,12 +82,12 @@ final class Reports {
         Optional<SplitCheck.Result> split = SplitCheck.judge(
                 dry.get(), wet.get(), supply.get(), assessment.settings().limits());
         if (split.isEmpty()) {
-            return Optional.of(new Report("airflow outside-table", List.of(Message.of("airflow.outside-table"))));
+            return Optional.of(new Announcement(
+                    new JobOutcome.Airflow(Optional.empty()), List.of(Message.of("airflow.outside-table"))));
         }
         String outcome = ConstantName.of(split.get().outcome());
-        return Optional.of(new Report(
-                "airflow " + outcome + " split=" + tenths(split.get().actual()) + " target="
-                        + tenths(split.get().target()),
+        return Optional.of(new Announcement(
+                JobOutcome.Airflow.of(split.get()),
                 List.of(
                         Message.of("airflow.split")
                                 .with("value", Fact.difference(split.get().actual(), units))
@@ -113,15 +95,11 @@ final class Reports {
                         Message.of("airflow." + outcome))));
     }
 
-    private static String tenths(TemperatureDifference difference) {
-        return Math.round(difference.fahrenheit() * 10) / 10.0 + "F";
-    }
-
-    private Optional<Report> standingPressure() {
-        Optional<Reading> start = assessment.reading("pressure-start");
-        Optional<Reading> end = assessment.reading("pressure-end");
-        Optional<Reading> gasStart = assessment.reading("gas-start");
-        Optional<Reading> gasEnd = assessment.reading("gas-end");
+    private Optional<Announcement> standingPressure() {
+        Optional<Reading> start = assessment.reading(Slots.PRESSURE_START);
+        Optional<Reading> end = assessment.reading(Slots.PRESSURE_END);
+        Optional<Reading> gasStart = assessment.reading(Slots.GAS_START);
+        Optional<Reading> gasEnd = assessment.reading(Slots.GAS_END);
         if (start.isEmpty() || end.isEmpty() || gasStart.isEmpty() || gasEnd.isEmpty()) {
             return Optional.empty();
         }
@@ -132,8 +110,8 @@ final class Reports {
                 gasEnd.get().temperature(),
                 assessment.air());
         String outcome = ConstantName.of(result.outcome());
-        return Optional.of(new Report(
-                "pressure-test " + outcome + " loss=" + Math.round(result.loss().pascals()) + "Pa",
+        return Optional.of(new Announcement(
+                JobOutcome.PressureTest.of(result),
                 List.of(
                         Message.of("pressure-test.expected")
                                 .with("expected", pressure(result.expected()))
@@ -141,42 +119,44 @@ final class Reports {
                         Message.of("pressure-test." + outcome).with("loss", pressureDifference(result.loss())))));
     }
 
-    private Optional<Report> evacuation() {
-        Optional<Reading> isolated = assessment.reading(Holds.VACUUM_ISOLATED);
-        if (isolated.isEmpty() || assessment.reading("vacuum-held").isEmpty()) {
+    private Optional<Announcement> evacuation() {
+        Optional<Reading> isolated = assessment.reading(Slots.VACUUM_ISOLATED);
+        if (isolated.isEmpty() || assessment.reading(Slots.VACUUM_HELD).isEmpty()) {
             return Optional.empty();
         }
         List<VacuumDecay.Sample> samples = new ArrayList<>();
         samples.add(new VacuumDecay.Sample(Duration.ZERO, isolated.get().absolutePressure()));
-        for (String later : List.of("vacuum-half", "vacuum-held")) {
+        for (Slot later : List.of(Slots.VACUUM_HALF, Slots.VACUUM_HELD)) {
             assessment
                     .reading(later)
-                    .ifPresent(reading -> Holds.elapsed(assessment.sheet(), "vacuum-first-half", later)
+                    .ifPresent(reading -> Holds.elapsed(assessment.sheet(), Slots.VACUUM_FIRST_HALF, later)
                             .ifPresent(elapsed ->
                                     samples.add(new VacuumDecay.Sample(elapsed, reading.absolutePressure()))));
         }
         VacuumCriterion criterion = Holds.criterion(assessment);
-        String name = ConstantName.of(VacuumDecay.judge(samples, criterion));
+        VacuumDecay.Outcome outcome = VacuumDecay.judge(samples, criterion);
         double slope =
                 Unit.MICRON.fromBase(VacuumDecay.pascalsPerMinute(samples).orElse(0));
-        return Optional.of(new Report(
-                "evacuation " + name + " slope=" + Math.round(slope) + "micron/min limit="
-                        + Math.round(
-                                Unit.MICRON.fromBase(criterion.mustStayBelow().pascals())) + "micron",
+        return Optional.of(new Announcement(
+                new JobOutcome.Evacuation(
+                        outcome,
+                        Math.round(slope),
+                        Math.round(
+                                Unit.MICRON.fromBase(criterion.mustStayBelow().pascals()))),
                 List.of(
                         Message.of("evacuation.slope")
                                 .with("slope", new Fact.Amount(rounded(slope, 0), Unit.MICRON))
                                 .with("limit", microns(criterion.mustStayBelow())),
-                        Message.of("evacuation." + name))));
+                        Message.of("evacuation." + ConstantName.of(outcome)))));
     }
 
     private static Fact microns(AbsolutePressure vacuum) {
         return new Fact.Amount(rounded(Unit.MICRON.fromBase(vacuum.pascals()), 0), Unit.MICRON);
     }
 
-    private Optional<Report> restingPressure() {
+    private Optional<Announcement> restingPressure() {
         Optional<Reading> resting = assessment.readings().find(Quantity.RESTING_PRESSURE);
-        Optional<Reading> temperature = assessment.reading("rest-temperature");
+        Optional<Reading> temperature = assessment.reading(Slots.REST_TEMPERATURE);
         Optional<Refrigerant> refrigerant = assessment.refrigerant();
         if (resting.isEmpty() || temperature.isEmpty() || refrigerant.isEmpty()) {
             return Optional.empty();
@@ -190,16 +170,29 @@ final class Reports {
                     InstrumentAccuracy.STANDARD.liquidGauge(),
                     InstrumentAccuracy.STANDARD.lineProbe());
             String outcome = ConstantName.of(result.outcome());
-            return Optional.of(new Report(
-                    "resting-pressure " + outcome + " excess="
-                            + Math.round(result.excess().pascals()) + "Pa",
+            return Optional.of(new Announcement(
+                    JobOutcome.AtRest.of(result),
                     List.of(
                             Message.of("resting-pressure.compared").with("pressure", pressure(result.saturation())),
                             Message.of("resting-pressure." + outcome))));
         } catch (OutOfRangeException e) {
-            return Optional.of(
-                    new Report("resting-pressure no-saturation", List.of(Message.of("resting-pressure.none"))));
+            return Optional.of(new Announcement(
+                    new JobOutcome.AtRest(Optional.empty()), List.of(Message.of("resting-pressure.none"))));
         }
+    }
+
+    private Optional<Announcement> frozenCoil() {
+        if (assessment.option(Slots.COIL_FREE_OF_ICE).filter(Intake.YES::equals).isEmpty()) {
+            return Optional.empty();
+        }
+        Duration early = assessment
+                .sheet()
+                .answer(Slots.THAWING)
+                .filter(Answer.Passed.class::isInstance)
+                .map(answer -> ((Answer.Passed) answer).missing())
+                .orElse(Duration.ZERO);
+        return Optional.of(
+                new Announcement(new JobOutcome.FrozenCoil(early), List.of(Message.of("frozen-coil.thawed"))));
     }
 
     private Fact pressure(GaugePressure pressure) {

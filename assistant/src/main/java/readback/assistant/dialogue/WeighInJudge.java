@@ -10,16 +10,17 @@ import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
 /** The outcomes of the weigh-in: what is to go in, then what went in. */
-final class WeighInReports {
+final class WeighInJudge {
 
     private final Assessment assessment;
     private final UnitSetting units;
 
-    WeighInReports(Assessment assessment) {
+    WeighInJudge(Assessment assessment) {
         this.assessment = assessment;
         this.units = assessment.settings().units();
     }
@@ -30,7 +31,7 @@ final class WeighInReports {
         Optional<Reading> length = assessment.readings().find(Quantity.LINE_LENGTH);
         Optional<Reading> included = assessment.readings().find(Quantity.INCLUDED_LINE_LENGTH);
         Optional<Refrigerant> refrigerant = assessment.refrigerant();
-        Optional<String> drier = assessment.option("filter-drier-added");
+        Optional<String> drier = assessment.option(Slots.FILTER_DRIER_ADDED);
         if (nameplate.isEmpty()
                 || tube.isEmpty()
                 || length.isEmpty()
@@ -40,7 +41,7 @@ final class WeighInReports {
             return Optional.empty();
         }
         // of a line that is not there any size will do
-        Reading includedTube = assessment.reading("included-tube-size").orElse(tube.get());
+        Reading includedTube = assessment.reading(Slots.INCLUDED_TUBE_SIZE).orElse(tube.get());
         return Optional.of(WeighIn.target(
                 refrigerant.get(),
                 Mass.kilograms(nameplate.get().base()),
@@ -54,58 +55,63 @@ final class WeighInReports {
         return worked().filter(WeighIn.Target.Charge.class::isInstance).map(WeighIn.Target.Charge.class::cast);
     }
 
-    Optional<Report> target() {
+    Optional<Announcement> target() {
         return worked().map(target -> {
             if (target instanceof WeighIn.Target.Charge charge) {
                 return charge(charge);
             }
             return target instanceof WeighIn.Target.UnknownTube
-                    ? new Report("weigh-in unknown-tube", List.of(Message.of("weigh-in.unknown-tube")))
-                    : new Report("weigh-in impossible", List.of(Message.of("weigh-in.impossible")));
+                    ? new Announcement(
+                            new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
+                            List.of(Message.of("weigh-in.unknown-tube")))
+                    : new Announcement(
+                            new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
+                            List.of(Message.of("weigh-in.impossible")));
         });
     }
 
-    private Report charge(WeighIn.Target.Charge charge) {
+    private Announcement charge(WeighIn.Target.Charge charge) {
         double line = charge.adjustment().kilograms();
         List<Message> messages = new ArrayList<>();
         messages.add(Message.of("weigh-in.adjustment." + (line < 0 ? "less" : "more"))
                 .with("amount", mass(charge.adjustment().times(Math.signum(line)))));
-        if (assessment.option("filter-drier-added").filter(Intake.YES::equals).isPresent()) {
+        if (assessment
+                .option(Slots.FILTER_DRIER_ADDED)
+                .filter(Intake.YES::equals)
+                .isPresent()) {
             messages.add(Message.of("weigh-in.filter-drier")
                     .with("amount", mass(readback.calc.procedure.LineCharge.FILTER_DRIER)));
         }
         messages.add(Message.of("weigh-in.total").with("amount", mass(charge.total())));
         messages.add(
                 Message.of(charge.basis() == WeighIn.Basis.PUBLISHED ? "weigh-in.published" : "weigh-in.computed"));
-        return new Report("weigh-in " + grams(charge.total()), messages);
+        return new Announcement(
+                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(JobOutcome.grams(charge.total()))),
+                messages);
     }
 
-    Optional<Report> weighed() {
+    Optional<Announcement> weighed() {
         if (worked().filter(target -> !(target instanceof WeighIn.Target.Charge))
                 .isPresent()) {
-            return Optional.of(new Report("weighed-in nothing", List.of()));
+            return Optional.of(new Announcement(new JobOutcome.WeighedIn(Optional.empty()), List.of()));
         }
         Optional<Reading> added = assessment.readings().find(Quantity.REFRIGERANT_ADDED);
         return charge().flatMap(charge -> added.map(reading -> {
             Mass in = Mass.kilograms(reading.base());
             Mass off = in.minus(charge.total());
-            String outcome = ConstantName.of(WeighIn.judge(charge.total(), in));
+            WeighIn.Outcome outcome = WeighIn.judge(charge.total(), in);
             List<Message> messages = new ArrayList<>();
-            if (assessment.reading(Quantity.REFRIGERANT_ADDED.name()).isEmpty()) {
+            if (assessment.reading(Slot.of(Quantity.REFRIGERANT_ADDED)).isEmpty()) {
                 messages.add(Message.of("weighed-in.by-scale").with("amount", mass(in)));
             }
-            messages.add(Message.of("weighed-in." + outcome)
+            messages.add(Message.of("weighed-in." + ConstantName.of(outcome))
                     .with("off", mass(off.times(Math.signum(off.kilograms()))))
                     .with("target", mass(charge.total())));
-            return new Report("weighed-in " + outcome + " " + grams(in) + " target=" + grams(charge.total()), messages);
+            return new Announcement(JobOutcome.WeighedIn.of(outcome, in, charge.total()), messages);
         }));
     }
 
     private Fact mass(Mass mass) {
         return JudgementMessages.mass(mass, units);
-    }
-
-    private static String grams(Mass mass) {
-        return Math.round(mass.kilograms() * 1000) + "g";
     }
 }

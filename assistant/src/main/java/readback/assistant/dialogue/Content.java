@@ -1,0 +1,58 @@
+package readback.assistant.dialogue;
+
+import java.time.Duration;
+import java.util.Optional;
+import readback.calc.quantity.Reading;
+
+/** What an answer says, whenever it was given: made in the dialogue, kept by the record, read by everyone after. */
+public sealed interface Content {
+
+    /** In one line for a reader, the same for equal contents. */
+    String line();
+
+    /** The value that was called out; empty for everything else. */
+    default Optional<Reading> reading() {
+        return Optional.empty();
+    }
+
+    /** A value called out. */
+    record Value(Reading stated) implements Content {
+        @Override
+        public String line() {
+            return stated.value().toPlainString() + " " + stated.unit().symbol();
+        }
+
+        @Override
+        public Optional<Reading> reading() {
+            return Optional.of(stated);
+        }
+    }
+
+    /** An option of a choice set, or "yes", "no" or "done". */
+    record Option(String option) implements Content {
+        @Override
+        public String line() {
+            return option;
+        }
+    }
+
+    /**
+     * A wait that is over.
+     *
+     * @param missing what was left of it when the technician cut it short; zero when the time was over
+     */
+    record Passed(Duration missing) implements Content {
+        @Override
+        public String line() {
+            return missing.isZero() ? Intake.DONE : "cut short by " + missing;
+        }
+    }
+
+    /** Passed over on request, or not known. */
+    record Skipped() implements Content {
+        @Override
+        public String line() {
+            return "skipped";
+        }
+    }
+}

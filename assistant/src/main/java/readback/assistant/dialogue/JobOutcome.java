@@ -1,0 +1,401 @@
+package readback.assistant.dialogue;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+import java.util.stream.Collectors;
+import readback.calc.charge.Judgement;
+import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
+import readback.calc.condition.FailedCondition;
+import readback.calc.diagnosis.Diagnosis;
+import readback.calc.diagnosis.Fault;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Comparison;
+import readback.calc.name.ConstantName;
+import readback.calc.plausibility.Contradiction;
+import readback.calc.procedure.RestingPressure;
+import readback.calc.procedure.SplitCheck;
+import readback.calc.procedure.StandingPressure;
+import readback.calc.procedure.VacuumDecay;
+import readback.calc.procedure.WeighIn;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.targets.Target;
+import readback.prompts.checklist.Judged;
+
+/**
+ * What a job came to, with the numbers that led to it: made once, in the dialogue, and read by record, screen, report
+ * and replay. Numbers are rounded when it is made, so that a record holds all that two outcomes are compared by.
+ */
+public sealed interface JobOutcome {
+
+    /** What was judged. */
+    Judged judged();
+
+    /** What it came to in a word or two, without its numbers: "add", "airflow sufficient". */
+    String name();
+
+    /** In one line for a reader, the same for equal outcomes. */
+    String line();
+
+    /** Whether the instruments cannot decide it. */
+    default boolean borderline() {
+        return false;
+    }
+
+    /** Whether another outcome rests on the same numbers, whatever else was measured between them. */
+    default boolean alike(JobOutcome other) {
+        return equals(other);
+    }
+
+    /**
+     * The verdict on the charge.
+     *
+     * @param early what was missing of the settling time when the readings were begun; zero for none
+     * @param suspect who leads where the charge is not to be touched
+     */
+    record Charge(
+            Verdict.Kind verdict,
+            boolean borderline,
+            ChargeMethod method,
+            Optional<Temperature> evaporating,
+            Optional<Temperature> condensing,
+            Optional<TemperatureDifference> superheat,
+            Optional<TemperatureDifference> subcooling,
+            Optional<TemperatureDifference> target,
+            Optional<Comparison.Position> valve,
+            List<Contradiction.Kind> contradictions,
+            Duration early,
+            List<Condition> failed,
+            Optional<Suspected> suspect)
+            implements JobOutcome {
+
+        /** The leading cause and how sure the ranking is. */
+        public record Suspected(Fault fault, Diagnosis.Certainty certainty) {}
+
+        public Charge {
+            contradictions = List.copyOf(contradictions);
+            failed = List.copyOf(failed);
+        }
+
+        static Charge of(Judgement judgement, Duration early, Optional<Diagnosis> diagnosis) {
+            return new Charge(
+                    judgement.verdict().kind(),
+                    judgement.verdict().borderline(),
+                    judgement.method(),
+                    judgement.evaporatingSaturation().map(Charge::millikelvins),
+                    judgement.condensingSaturation().map(Charge::millikelvins),
+                    judgement.superheat().map(estimate -> millikelvins(estimate.value())),
+                    judgement.subcooling().map(estimate -> millikelvins(estimate.value())),
+                    judgement.target().map(Target::value).map(Charge::millikelvins),
+                    judgement.valveCheck().map(check -> check.superheat().position()),
+                    judgement.contradictions().stream().map(Contradiction::kind).toList(),
+                    early,
+                    judgement.conditions().stream()
+                            .map(FailedCondition::condition)
+                            .toList(),
+                    diagnosis
+                            .filter(any -> judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE)
+                            .map(each -> new Suspected(each.leader().fault(), each.certainty())));
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.CHARGE;
+        }
+
+        @Override
+        public String name() {
+            return ConstantName.of(verdict);
+        }
+
+        /** The side of the system that the method does not use does not count. */
+        @Override
+        public boolean alike(JobOutcome other) {
+            return other instanceof Charge charge && carrying().equals(charge.carrying());
+        }
+
+        private Charge carrying() {
+            boolean low = method == ChargeMethod.TOTAL_SUPERHEAT;
+            return new Charge(
+                    verdict,
+                    borderline,
+                    method,
+                    evaporating.filter(any -> low),
+                    condensing.filter(any -> !low),
+                    superheat.filter(any -> low),
+                    subcooling.filter(any -> !low),
+                    target,
+                    valve,
+                    contradictions,
+                    early,
+                    failed,
+                    suspect);
+        }
+
+        @Override
+        public String line() {
+            StringJoiner line = new StringJoiner(" ");
+            line.add(name());
+            if (borderline) {
+                line.add("borderline");
+            }
+            line.add("method=" + ConstantName.of(method));
+            evaporating.ifPresent(t -> line.add("evaporating=" + Math.round(t.kelvin() * 1000) + "mK"));
+            condensing.ifPresent(t -> line.add("condensing=" + Math.round(t.kelvin() * 1000) + "mK"));
+            superheat.ifPresent(d -> line.add("superheat=" + shown(d)));
+            subcooling.ifPresent(d -> line.add("subcooling=" + shown(d)));
+            target.ifPresent(d -> line.add("target=" + shown(d)));
+            valve.ifPresent(position -> line.add("valve=" + ConstantName.of(position)));
+            contradictions.forEach(each -> line.add("contradiction=" + ConstantName.of(each)));
+            if (!early.isZero()) {
+                line.add("measured-early=" + early);
+            }
+            failed.forEach(each -> line.add("failed=" + ConstantName.of(each)));
+            suspect.ifPresent(each ->
+                    line.add("suspect=" + ConstantName.of(each.fault())).add(ConstantName.of(each.certainty())));
+            return line.toString();
+        }
+
+        private static String shown(TemperatureDifference difference) {
+            return Math.round(difference.kelvins() * 1000) + "mK";
+        }
+
+        private static Temperature millikelvins(Temperature temperature) {
+            return Temperature.kelvin(Math.round(temperature.kelvin() * 1000) / 1000.0);
+        }
+
+        private static TemperatureDifference millikelvins(TemperatureDifference difference) {
+            return TemperatureDifference.kelvins(Math.round(difference.kelvins() * 1000) / 1000.0);
+        }
+    }
+
+    /**
+     * The split of the indoor air.
+     *
+     * @param split tenths of a degree Fahrenheit; empty where the table of targets does not reach
+     */
+    record Airflow(Optional<Split> split) implements JobOutcome {
+
+        /** Outcome, measured and target split, the latter in tenths of a degree Fahrenheit. */
+        public record Split(SplitCheck.Outcome outcome, long actualTenths, long targetTenths) {}
+
+        static Airflow of(SplitCheck.Result result) {
+            return new Airflow(
+                    Optional.of(new Split(result.outcome(), tenths(result.actual()), tenths(result.target()))));
+        }
+
+        private static long tenths(TemperatureDifference difference) {
+            return Math.round(difference.fahrenheit() * 10);
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.AIRFLOW;
+        }
+
+        @Override
+        public String name() {
+            return "airflow "
+                    + split.map(each -> ConstantName.of(each.outcome())).orElse("outside-table");
+        }
+
+        @Override
+        public String line() {
+            return split.map(each -> name() + " split=" + each.actualTenths() / 10.0 + "F target="
+                            + each.targetTenths() / 10.0 + "F")
+                    .orElseGet(this::name);
+        }
+    }
+
+    /** The standing pressure test, with the loss in whole pascals. */
+    record PressureTest(StandingPressure.Outcome outcome, long lossPascals) implements JobOutcome {
+
+        static PressureTest of(StandingPressure.Result result) {
+            return new PressureTest(result.outcome(), Math.round(result.loss().pascals()));
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.PRESSURE_TEST;
+        }
+
+        @Override
+        public String name() {
+            return "pressure-test " + ConstantName.of(outcome);
+        }
+
+        @Override
+        public String line() {
+            return name() + " loss=" + lossPascals + "Pa";
+        }
+    }
+
+    /** The decay of a vacuum: its slope in whole microns a minute, and the limit that it must stay below in microns. */
+    record Evacuation(VacuumDecay.Outcome outcome, long slopeMicronsPerMinute, long limitMicrons)
+            implements JobOutcome {
+
+        @Override
+        public Judged judged() {
+            return Judged.EVACUATION;
+        }
+
+        @Override
+        public String name() {
+            return "evacuation " + ConstantName.of(outcome);
+        }
+
+        @Override
+        public String line() {
+            return name() + " slope=" + slopeMicronsPerMinute + "micron/min limit=" + limitMicrons + "micron";
+        }
+    }
+
+    /** How much is to be weighed in. */
+    record ToWeighIn(Amount amount) implements JobOutcome {
+
+        /** The charge for the line set, or why there is none. */
+        public sealed interface Amount {
+            /** In a word, for a reader. */
+            String line();
+
+            /** So many grams. */
+            record Grams(long grams) implements Amount {
+                @Override
+                public String line() {
+                    return grams + "g";
+                }
+            }
+
+            /** The size of the liquid tube is in no table. */
+            record UnknownTube() implements Amount {
+                @Override
+                public String line() {
+                    return "unknown-tube";
+                }
+            }
+
+            /** The line set is so short that nothing would be left to weigh in. */
+            record NothingLeft() implements Amount {
+                @Override
+                public String line() {
+                    return "impossible";
+                }
+            }
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.WEIGH_IN;
+        }
+
+        @Override
+        public String name() {
+            return "weigh-in " + amount.line();
+        }
+
+        @Override
+        public String line() {
+            return name();
+        }
+    }
+
+    /**
+     * What was weighed in.
+     *
+     * @param comparison with the charge that was to go in; empty where there was no figure for it
+     */
+    record WeighedIn(Optional<Compared> comparison) implements JobOutcome {
+
+        /** How the amount compares, in grams. */
+        public record Compared(WeighIn.Outcome outcome, long grams, long targetGrams) {}
+
+        static WeighedIn of(WeighIn.Outcome outcome, Mass in, Mass target) {
+            return new WeighedIn(Optional.of(new Compared(outcome, grams(in), grams(target))));
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.WEIGHED_IN;
+        }
+
+        @Override
+        public String name() {
+            return "weighed-in "
+                    + comparison.map(each -> ConstantName.of(each.outcome())).orElse("nothing");
+        }
+
+        @Override
+        public String line() {
+            return comparison
+                    .map(each -> name() + " " + each.grams() + "g target=" + each.targetGrams() + "g")
+                    .orElseGet(this::name);
+        }
+    }
+
+    /** The pressure at rest. */
+    record AtRest(Optional<Compared> comparison) implements JobOutcome {
+
+        /** How it compares with saturation; the excess in whole pascals. */
+        public record Compared(RestingPressure.Outcome outcome, long excessPascals) {}
+
+        static AtRest of(RestingPressure.Result result) {
+            return new AtRest(Optional.of(
+                    new Compared(result.outcome(), Math.round(result.excess().pascals()))));
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.RESTING_PRESSURE;
+        }
+
+        @Override
+        public String name() {
+            return "resting-pressure "
+                    + comparison.map(each -> ConstantName.of(each.outcome())).orElse("no-saturation");
+        }
+
+        @Override
+        public String line() {
+            return comparison
+                    .map(each -> name() + " excess=" + each.excessPascals() + "Pa")
+                    .orElseGet(this::name);
+        }
+    }
+
+    /**
+     * A coil that was iced and is free of ice.
+     *
+     * @param early what was missing of the time to thaw when it was cut short; zero for none
+     */
+    record FrozenCoil(Duration early) implements JobOutcome {
+
+        @Override
+        public Judged judged() {
+            return Judged.FROZEN_COIL;
+        }
+
+        @Override
+        public String name() {
+            return "frozen-coil thawed";
+        }
+
+        @Override
+        public String line() {
+            return early.isZero() ? name() : name() + " early=" + early;
+        }
+    }
+
+    /** All of them in one line for a reader; empty for none. */
+    static String line(List<JobOutcome> outcomes) {
+        return outcomes.stream().map(JobOutcome::line).collect(Collectors.joining("; "));
+    }
+
+    /** Grams, whole. */
+    static long grams(Mass mass) {
+        return Math.round(mass.kilograms() * 1000);
+    }
+}

@@ -1,0 +1,61 @@
+package readback.assistant.dialogue;
+
+import java.util.List;
+import readback.prompts.checklist.Slot;
+
+/** The slots that the program itself reads. Each is filled by a step of a checklist: {@link ChecklistValidator}. */
+public final class Slots {
+
+    /** Its options are ASHRAE designations. */
+    public static final Slot REFRIGERANT = new Slot("refrigerant");
+
+    public static final Slot METERING_DEVICE = new Slot("metering-device");
+
+    static final Slot AIR_PATH = new Slot("air-path");
+    static final Slot STEADY_RUNNING = new Slot("steady-running");
+
+    static final Slot PRESSURE_START = new Slot("pressure-start");
+    static final Slot PRESSURE_END = new Slot("pressure-end");
+    static final Slot GAS_START = new Slot("gas-start");
+    static final Slot GAS_END = new Slot("gas-end");
+
+    static final Slot VACUUM_LIMIT = new Slot("vacuum-limit");
+    static final Slot VACUUM_ISOLATED = new Slot("vacuum-isolated");
+    static final Slot VACUUM_FIRST_HALF = new Slot("vacuum-first-half");
+    static final Slot VACUUM_HALF = new Slot("vacuum-half");
+    static final Slot VACUUM_HELD = new Slot("vacuum-held");
+
+    static final Slot INCLUDED_TUBE_SIZE = new Slot("included-tube-size");
+    static final Slot FILTER_DRIER_ADDED = new Slot("filter-drier-added");
+    static final Slot SCALE_BEFORE = new Slot("scale-before");
+    static final Slot SCALE_AFTER = new Slot("scale-after");
+
+    static final Slot REST_TEMPERATURE = new Slot("rest-temperature");
+
+    static final Slot THAWING = new Slot("thaw-wait");
+    static final Slot COIL_FREE_OF_ICE = new Slot("thaw-clear");
+
+    static final List<Slot> ALL = List.of(
+            REFRIGERANT,
+            METERING_DEVICE,
+            AIR_PATH,
+            STEADY_RUNNING,
+            PRESSURE_START,
+            PRESSURE_END,
+            GAS_START,
+            GAS_END,
+            VACUUM_LIMIT,
+            VACUUM_ISOLATED,
+            VACUUM_FIRST_HALF,
+            VACUUM_HALF,
+            VACUUM_HELD,
+            INCLUDED_TUBE_SIZE,
+            FILTER_DRIER_ADDED,
+            SCALE_BEFORE,
+            SCALE_AFTER,
+            REST_TEMPERATURE,
+            THAWING,
+            COIL_FREE_OF_ICE);
+
+    private Slots() {}
+}

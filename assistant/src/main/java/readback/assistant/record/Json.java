@@ -1,0 +1,96 @@
+package readback.assistant.record;
+
+import com.fasterxml.jackson.annotation.JsonFormat;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.JsonValue;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.math.BigDecimal;
+import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.JobOutcome;
+import readback.calc.quantity.Reading;
+import readback.prompts.checklist.Slot;
+
+/**
+ * The JSON form of what the dialogue made: its types as they are, a "kind" for each variant, absent parts left out.
+ * What the types do not say, as how a variant is called, stands in the mix-ins here, so that the dialogue knows nothing
+ * of JSON.
+ */
+final class Json {
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .addModule(new Jdk8Module())
+            .addModule(new JavaTimeModule())
+            .disable(SerializationFeature.WRITE_DURATIONS_AS_TIMESTAMPS)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .serializationInclusion(JsonInclude.Include.NON_ABSENT)
+            .addMixIn(Slot.class, OfSlot.class)
+            .addMixIn(Reading.class, OfReading.class)
+            .addMixIn(Content.class, OfContent.class)
+            .addMixIn(JobOutcome.class, OfOutcome.class)
+            .addMixIn(JobOutcome.ToWeighIn.Amount.class, OfAmount.class)
+            .build();
+
+    private Json() {}
+
+    static JsonNode write(Object value) {
+        return MAPPER.valueToTree(value);
+    }
+
+    /** @throws IllegalArgumentException if the node is no such value, with where and why */
+    static <T> T read(JsonNode node, Class<T> type) {
+        try {
+            return MAPPER.treeToValue(node, type);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(e.getOriginalMessage(), e);
+        }
+    }
+
+    private interface OfSlot {
+        @JsonValue
+        String id();
+    }
+
+    /** The value is text: a spoken "50.70" keeps its digits. */
+    private interface OfReading {
+        @JsonFormat(shape = JsonFormat.Shape.STRING)
+        BigDecimal value();
+    }
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Content.Value.class, name = "value"),
+        @JsonSubTypes.Type(value = Content.Option.class, name = "option"),
+        @JsonSubTypes.Type(value = Content.Passed.class, name = "passed"),
+        @JsonSubTypes.Type(value = Content.Skipped.class, name = "skipped")
+    })
+    private interface OfContent {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "of")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = JobOutcome.Charge.class, name = "charge"),
+        @JsonSubTypes.Type(value = JobOutcome.Airflow.class, name = "airflow"),
+        @JsonSubTypes.Type(value = JobOutcome.PressureTest.class, name = "pressure-test"),
+        @JsonSubTypes.Type(value = JobOutcome.Evacuation.class, name = "evacuation"),
+        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.class, name = "weigh-in"),
+        @JsonSubTypes.Type(value = JobOutcome.WeighedIn.class, name = "weighed-in"),
+        @JsonSubTypes.Type(value = JobOutcome.AtRest.class, name = "resting-pressure"),
+        @JsonSubTypes.Type(value = JobOutcome.FrozenCoil.class, name = "frozen-coil")
+    })
+    private interface OfOutcome {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.Grams.class, name = "grams"),
+        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.UnknownTube.class, name = "unknown-tube"),
+        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.NothingLeft.class, name = "nothing-left")
+    })
+    private interface OfAmount {}
+}

@@ -1,0 +1,20 @@
+package readback.prompts.checklist;
+
+/**
+ * What a job is called: one of the options of the grammar's "checklist" choice set. A job that is not there is told
+ * when the program starts.
+ *
+ * @param id words joined by hyphens
+ */
+public record JobId(String id) {
+
+    /** The job that a session does unless another is named. */
+    public static final JobId CHARGE_CHECK = new JobId("charge-check");
+
+    public static final JobId WEIGH_IN = new JobId("weigh-in");
+
+    @Override
+    public String toString() {
+        return id;
+    }
+}
