@@ -33,6 +33,7 @@ import readback.assistant.session.Session;
 import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Samples;
 import readback.grammar.Hypothesis;
+import readback.prompts.text.Language;
 
 /** Runs one session from its input to its end. */
 final class SessionRunner {
@@ -223,7 +224,7 @@ final class SessionRunner {
         List<Audience> audiences = new ArrayList<>();
         Alarm alarm = new Alarm();
         audiences.add(alarm);
-        audiences.add(new PlainAudience(console.out(), plan.echo()));
+        audiences.add(new PlainAudience(console.out(), Language.english(), plan.echo()));
         plan.speaker().ifPresent(speaker -> audiences.add(speaker.audience()));
         if (record.waiting() > 0) {
             console.complain(notKept(record));

@@ -103,7 +103,7 @@ public final class UnderstandCommand implements Callable<Integer> {
             readings(node.put("kind", "saturation-question"), List.of(question.pressure()));
         } else {
             Meaning.NotUnderstood not = (Meaning.NotUnderstood) meaning;
-            node.put("kind", "not-understood").put("where", not.where()).put("why", not.why());
+            node.put("kind", "not-understood").put("where", not.where()).put("why", ConstantName.of(not.why().kind()));
         }
     }
 

@@ -155,9 +155,7 @@ final class Intake {
     private static Fact named(Meaning.Choice choice) {
         if (choice.choice().equals(Slots.REFRIGERANT.id())
                 && Catalogue.standard().find(choice.option()) instanceof Lookup.Found found) {
-            return new Fact.Named(
-                    found.refrigerant().designation(),
-                    "r " + found.refrigerant().spokenNames().get(0));
+            return new Fact.Refrigerant(found.refrigerant().designation());
         }
         return new Fact.Term(choice.choice() + "." + choice.option());
     }

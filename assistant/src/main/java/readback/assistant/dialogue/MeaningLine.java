@@ -34,7 +34,7 @@ final class MeaningLine {
         if (meaning instanceof Meaning.SaturationQuestion question) {
             return "saturation at " + readings(List.of(question.pressure()));
         }
-        return "not understood: " + ((Meaning.NotUnderstood) meaning).why();
+        return "not understood";
     }
 
     private static String readings(List<Reading> readings) {

@@ -10,13 +10,13 @@ import readback.assistant.dialogue.Answer;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.language.Names;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.Estimate;
-import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
@@ -28,8 +28,7 @@ import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
-import readback.prompts.text.Message;
-import readback.prompts.text.Wording;
+import readback.prompts.text.Language;
 
 /**
  * Follows a session and makes its {@link View}: what was said and heard last, and everything that the state knows.
@@ -47,7 +46,7 @@ public final class Board implements Audience {
      */
     private record Posted(String name, String text, String step) {}
 
-    private final Wording wording;
+    private final Names names;
     private final ScreenTexts texts;
     private final UnitSetting units;
     private final Options options;
@@ -59,11 +58,11 @@ public final class Board implements Audience {
     private boolean fresh;
     private boolean asks = true;
 
-    public Board(Grammar grammar, Checklists checklists, Wording wording, ScreenTexts texts, UnitSetting units) {
-        this.wording = wording;
-        this.texts = texts;
+    public Board(Grammar grammar, Checklists checklists, Language language, UnitSetting units) {
+        this.names = new Names(language);
+        this.texts = new ScreenTexts(language);
         this.units = units;
-        this.options = new Options(grammar, checklists, wording, texts, units);
+        this.options = new Options(grammar, checklists, names, texts);
     }
 
     @Override
@@ -73,7 +72,7 @@ public final class Board implements Audience {
                     ? ""
                     : words.hypotheses().get(0).words();
             heard = new View.Heard(
-                    first, false, turn.outcome().understood().line().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
+                    first, false, names.understood(turn.outcome().understood()));
         }
         warnedOf = turn.outcome().cautions();
         asks = !(event instanceof Event.DeviceLost || event instanceof Event.ClockChanged);
@@ -151,30 +150,14 @@ public final class Board implements Audience {
                 String mark = contradicting.contains(quantity)
                         ? texts.of("mark.contradicts")
                         : value.confirmed() ? texts.of("mark.confirmed") : "";
-                rows.add(new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
+                rows.add(new View.Row(names.slot(Slot.of(quantity)), amount(Fact.amount(value.reading())), mark));
             } else if (answer instanceof Answer.Option option && options.isChoice(slot.id())) {
-                rows.add(new View.Row(words(slot), options.label(slot.id(), option.option()), ""));
+                rows.add(new View.Row(names.slot(slot), options.label(slot.id(), option.option()), ""));
             } else if (answer instanceof Answer.Skipped) {
-                rows.add(new View.Row(
-                        wording.has("term.quantity." + slot) ? term("quantity." + slot) : words(slot),
-                        "-",
-                        texts.of("mark.skipped")));
+                rows.add(new View.Row(names.slot(slot), "-", texts.of("mark.skipped")));
             }
         });
         return rows;
-    }
-
-    private static String words(Slot slot) {
-        return slot.id().replace('-', ' ');
-    }
-
-    private String term(String key) {
-        return lowered(wording.shown(Message.of("term." + key), units));
-    }
-
-    /** The catalogue begins every message with a capital; a term in a table needs none. */
-    private static String lowered(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 
     private static String amount(Fact fact) {
@@ -215,7 +198,7 @@ public final class Board implements Audience {
                 .map(Judgement::verdict)
                 .filter(verdict -> verdict.kind() != Verdict.Kind.INCOMPLETE)
                 .map(verdict -> new View.Verdict(
-                        term("verdict." + ConstantName.of(verdict.kind())).toUpperCase(Locale.ROOT),
+                        names.constant("verdict", verdict.kind()).toUpperCase(Locale.ROOT),
                         verdict.borderline() ? texts.of("verdict.borderline") : ""));
     }
 }

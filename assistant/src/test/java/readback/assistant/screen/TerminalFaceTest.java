@@ -15,6 +15,7 @@ import org.jline.utils.ScreenTerminal;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import readback.prompts.text.Language;
 
 /** On a virtual terminal: what a real one would show, cell by cell. */
 class TerminalFaceTest {
@@ -30,7 +31,7 @@ class TerminalFaceTest {
         ScreenTerminal.VirtualTerminal virtual = ScreenTerminal.withTerminal("test", "screen-256color", COLUMNS, ROWS);
         terminal = virtual.terminal();
         screen = virtual.screen();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         face = new TerminalFace(terminal, new Layout(Palette.DAY, texts, true), texts);
     }
 
@@ -129,7 +130,7 @@ class TerminalFaceTest {
     @Test
     void whenTheTerminalIsGivenBackNothingIsLeftOnItAndTheNextLineBeginsAtItsStart() throws IOException {
         ByteArrayOutputStream written = new ByteArrayOutputStream();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         try (LineDisciplineTerminal plain =
                 new LineDisciplineTerminal("test", "screen-256color", written, StandardCharsets.UTF_8)) {
             plain.setSize(Size.of(COLUMNS, ROWS));
@@ -194,7 +195,7 @@ class TerminalFaceTest {
     @Test
     void mouseReportsAreAskedForAndGivenUpAgain() throws IOException {
         ByteArrayOutputStream written = new ByteArrayOutputStream();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         try (LineDisciplineTerminal plain =
                 new LineDisciplineTerminal("test", "screen-256color", written, StandardCharsets.UTF_8)) {
             plain.setSize(Size.of(COLUMNS, ROWS));

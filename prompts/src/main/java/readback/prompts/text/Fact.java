@@ -33,8 +33,17 @@ public sealed interface Fact {
     /** A word of the trade that the catalogue knows under {@code term.<key>}. */
     record Term(String key) implements Fact {}
 
-    /** A name that is written one way and spoken another: "R-410A", "r four ten a". */
-    record Named(String shown, String spoken) implements Fact {}
+    /** A difference of pressures in psi or bar, neither gauge nor absolute: "2 psi". */
+    record PressureDifference(BigDecimal value, Unit unit) implements Fact {
+
+        /** The written form. */
+        public String shown() {
+            return value.toPlainString() + " " + (unit == Unit.PSIG ? "psi" : "bar");
+        }
+    }
+
+    /** A refrigerant, written by its designation and spoken as the catalogue has it: "R-410A", "r four ten a". */
+    record Refrigerant(String designation) implements Fact {}
 
     /** Words as they were heard or typed. */
     record Quoted(String words) implements Fact {}

@@ -187,6 +187,11 @@ public final class Language {
         return text;
     }
 
+    /** Who speaks, at the head of a plain line: the words of both sides begin in the same column. */
+    public String margin(String key) {
+        return String.format(Locale.ROOT, "%-12s", label(key));
+    }
+
     /** A text that may be missing. */
     public Optional<String> find(String key) {
         return Optional.ofNullable(texts.get(key));

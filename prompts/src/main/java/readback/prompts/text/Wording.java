@@ -120,8 +120,14 @@ public final class Wording {
         if (fact instanceof Fact.Term term) {
             return template("term." + term.key(), form, false);
         }
-        if (fact instanceof Fact.Named named) {
-            return form == Form.SPOKEN ? named.spoken() : named.shown();
+        if (fact instanceof Fact.PressureDifference difference) {
+            return form == Form.SPOKEN
+                    ? numbers.words(difference.value()) + " "
+                            + text("term.unit." + difference.unit().name())
+                    : difference.shown();
+        }
+        if (fact instanceof Fact.Refrigerant refrigerant) {
+            return form == Form.SPOKEN ? text("refrigerant." + refrigerant.designation()) : refrigerant.designation();
         }
         if (fact instanceof Fact.Quoted quoted) {
             return quoted.words();
