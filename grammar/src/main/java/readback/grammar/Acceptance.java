@@ -23,10 +23,10 @@ public record Acceptance(double belief) {
     public static final double LEAST = 0.5;
 
     /**
-     * The same for an utterance on the heels of talk: it rather goes on with that talk. Of readings heard rightly with
-     * 10 dB of noise one in twenty has less; the speaker then says it again. Chosen 2026-11-28 with a view of all the
-     * recordings: the step that lets least talk pass, since none loses an utterance of them. They begin and end in
-     * quiet.
+     * The same for an utterance that follows talk closely: it probably goes on with that talk. Of readings heard
+     * rightly with 10 dB of noise one in twenty has less; the speaker then says it again. Chosen 2026-11-28 with a view
+     * of all the recordings: the step that lets least talk pass, since none loses an utterance of them. They begin and
+     * end in quiet.
      */
     public static final double LEAST_AMID_TALK = 0.9;
 

@@ -62,7 +62,7 @@ public final class Grammar {
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
         Decision decision = new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
         Acceptance acceptance = Acceptance.of(hypotheses);
-        if (decision instanceof Decision.Ignore || acceptance.granted(Acceptance.needed(sinceTalk))) {
+        if (decision.ignored() || acceptance.granted(Acceptance.needed(sinceTalk))) {
             return decision;
         }
         return new Decision.Ignore(

@@ -6,29 +6,92 @@ import readback.grammar.lexicon.QuantityWords;
 /** What a phrase can mean where it stands. */
 sealed interface Item {
 
+    /** Gives the phrase to the reader, as what it is. */
+    void read(Reader reader);
+
+    /** Takes phrases, each as what it is. */
+    interface Reader {
+
+        void name(Name name);
+
+        void unitName(UnitName unitName);
+
+        void defaultUnit(DefaultUnit defaultUnit);
+
+        void order(Order order);
+
+        void orderAbout(OrderAbout orderAbout);
+
+        void option(Option option);
+
+        void introduction(Introduction introduction);
+
+        void small(Small small);
+    }
+
     /**
      * The name of a quantity.
      *
      * @param weight 0 to 1, how clearly the name means the quantity
      * @param unitOnly whether it does so only with a unit
      */
-    record Name(QuantityWords words, double weight, boolean unitOnly) implements Item {}
+    record Name(QuantityWords words, double weight, boolean unitOnly) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.name(this);
+        }
+    }
 
-    record UnitName(Unit unit) implements Item {}
+    record UnitName(Unit unit) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.unitName(this);
+        }
+    }
 
     /** "degrees": the unit of the settings. */
-    record DefaultUnit() implements Item {}
+    record DefaultUnit() implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.defaultUnit(this);
+        }
+    }
 
-    record Order(Command command) implements Item {}
+    record Order(Command command) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.order(this);
+        }
+    }
 
     /** The beginning of a command that names a quantity. */
-    record OrderAbout(Command command) implements Item {}
+    record OrderAbout(Command command) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.orderAbout(this);
+        }
+    }
 
-    record Option(String set, String option) implements Item {}
+    record Option(String set, String option) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.option(this);
+        }
+    }
 
-    record Introduction(String set) implements Item {}
+    record Introduction(String set) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.introduction(this);
+        }
+    }
 
-    record Small(Word word) implements Item {}
+    record Small(Word word) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.small(this);
+        }
+    }
 
     /** The kinds of small words. */
     enum Word {

@@ -2,16 +2,73 @@ package readback.grammar;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 
 /** What an utterance asks the dialogue to do. */
 public sealed interface Meaning {
 
+    /** What the case of this kind makes of the meaning. */
+    <T> T fold(Cases<T> cases);
+
+    /** The values that are stated, in the order they were said; none where the meaning is something else. */
+    default List<Reading> readings() {
+        return List.of();
+    }
+
+    /** The same with every stated value changed. */
+    default Meaning mapped(UnaryOperator<Reading> change) {
+        return this;
+    }
+
+    /** The command, if it is one. */
+    default Optional<Command> order() {
+        return Optional.empty();
+    }
+
+    /** Whether it is this command. */
+    default boolean orders(Command command) {
+        return order().filter(command::equals).isPresent();
+    }
+
+    /** Whether the words mean something here. */
+    default boolean understood() {
+        return true;
+    }
+
+    /** What is to be made of each kind of meaning. */
+    interface Cases<T> {
+
+        T values(Values values);
+
+        T correction(Correction correction);
+
+        T choice(Choice choice);
+
+        T ordered(Ordered ordered);
+
+        T note(Note note);
+
+        T saturationQuestion(SaturationQuestion question);
+
+        T notUnderstood(NotUnderstood reason);
+    }
+
     /** One or more values, in the order they were said. */
     record Values(List<Reading> readings) implements Meaning {
         public Values {
             readings = List.copyOf(readings);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.values(this);
+        }
+
+        @Override
+        public Meaning mapped(UnaryOperator<Reading> change) {
+            return new Values(readings.stream().map(change).toList());
         }
     }
 
@@ -19,6 +76,16 @@ public sealed interface Meaning {
     record Correction(List<Reading> readings) implements Meaning {
         public Correction {
             readings = List.copyOf(readings);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.correction(this);
+        }
+
+        @Override
+        public Meaning mapped(UnaryOperator<Reading> change) {
+            return new Correction(readings.stream().map(change).toList());
         }
     }
 
@@ -28,7 +95,12 @@ public sealed interface Meaning {
      * @param choice the name of the set, as in "metering-device"
      * @param option the name of the option, as in "piston"
      */
-    record Choice(String choice, String option) implements Meaning {}
+    record Choice(String choice, String option) implements Meaning {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.choice(this);
+        }
+    }
 
     /**
      * A command, perhaps about one quantity: "why", "scratch the suction pressure".
@@ -39,13 +111,33 @@ public sealed interface Meaning {
         public Ordered(Command command) {
             this(command, Optional.empty());
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.ordered(this);
+        }
+
+        @Override
+        public Optional<Command> order() {
+            return Optional.of(command);
+        }
     }
 
     /** A remark to keep in the record, in the words heard. */
-    record Note(String words) implements Meaning {}
+    record Note(String words) implements Meaning {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.note(this);
+        }
+    }
 
     /** "What is saturation at one eighteen": answered, nothing is filled. */
-    record SaturationQuestion(Reading pressure) implements Meaning {}
+    record SaturationQuestion(Reading pressure) implements Meaning {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.saturationQuestion(this);
+        }
+    }
 
     /**
      * Words that mean nothing here.
@@ -58,6 +150,16 @@ public sealed interface Meaning {
         /** A reason that is about no words in particular. */
         public static NotUnderstood of(Reason.Kind why) {
             return new NotUnderstood("", Reason.of(why));
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.notUnderstood(this);
+        }
+
+        @Override
+        public boolean understood() {
+            return false;
         }
     }
 }

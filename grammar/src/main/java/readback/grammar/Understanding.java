@@ -90,21 +90,70 @@ final class Understanding {
             return;
         }
         for (ParseChart.Match match : utterance.matches(at)) {
-            Item item = match.item();
-            boolean last = match.end() == utterance.length() || (loosely && nothingAfter(match.end()));
-            double polite = match.end() == utterance.length() ? score : score * POLITE;
-            if (item instanceof Item.Order order && last) {
-                order(order.command(), polite);
-            } else if (item instanceof Item.OrderAbout about) {
-                about(about.command(), match.end(), score);
-            } else if (item instanceof Item.Option option && last) {
-                if (asked(option)) {
-                    found.merge(new Meaning.Choice(option.set(), option.option()), polite, Math::max);
-                }
-            } else if (item instanceof Item.Introduction introduction) {
-                introduced(introduction.set(), match.end(), score);
-            } else if (loosely && utterance.isSmall(match, Item.Word.FILLER)) {
-                whole(match.end(), score * POLITE, true);
+            match.item().read(new Whole(match.end(), score, loosely));
+        }
+    }
+
+    /** Takes a phrase as the beginning of a command or an option. */
+    private final class Whole implements Item.Reader {
+
+        private final int end;
+        private final double score;
+        private final boolean loosely;
+        private final boolean last;
+        private final double polite;
+
+        Whole(int end, double score, boolean loosely) {
+            this.end = end;
+            this.score = score;
+            this.loosely = loosely;
+            this.last = end == utterance.length() || (loosely && nothingAfter(end));
+            this.polite = end == utterance.length() ? score : score * POLITE;
+        }
+
+        @Override
+        public void name(Item.Name name) {
+            // begins a value
+        }
+
+        @Override
+        public void unitName(Item.UnitName unit) {
+            // belongs to a value
+        }
+
+        @Override
+        public void defaultUnit(Item.DefaultUnit unit) {
+            // belongs to a value
+        }
+
+        @Override
+        public void order(Item.Order order) {
+            if (last) {
+                Understanding.this.order(order.command(), polite);
+            }
+        }
+
+        @Override
+        public void orderAbout(Item.OrderAbout about) {
+            about(about.command(), end, score);
+        }
+
+        @Override
+        public void option(Item.Option option) {
+            if (last && asked(option)) {
+                found.merge(new Meaning.Choice(option.set(), option.option()), polite, Math::max);
+            }
+        }
+
+        @Override
+        public void introduction(Item.Introduction introduction) {
+            introduced(introduction.set(), end, score);
+        }
+
+        @Override
+        public void small(Item.Small small) {
+            if (loosely && small.word() == Item.Word.FILLER) {
+                whole(end, score * POLITE, true);
             }
         }
     }

@@ -130,7 +130,7 @@ final class Weighing {
     private void hear(Hypothesis hypothesis, double share) {
         String words = hypothesis.words();
         List<Interpretation> meanings = grammar.understand(words, expectation);
-        if (!typed && meanings.stream().allMatch(each -> each.meaning() instanceof Meaning.NotUnderstood)) {
+        if (!typed && meanings.stream().noneMatch(each -> each.meaning().understood())) {
             hearInstead(hypothesis, share);
         }
         double sum = 0;
@@ -143,7 +143,7 @@ final class Weighing {
                 refused = refused.or(() -> Optional.of(reason));
             } else {
                 double heard = share * interpretation.score() / sum;
-                boolean value = !readings(interpretation.meaning()).isEmpty();
+                boolean value = !interpretation.meaning().readings().isEmpty();
                 double natural = value ? Math.min(most, interpretation.score()) : interpretation.score();
                 add(new Interpretation(interpretation.meaning(), natural), heard, true);
             }
@@ -156,7 +156,7 @@ final class Weighing {
         for (Confusions.Alternative alternative : confusions.instead(hypothesis)) {
             Interpretation other =
                     grammar.understand(alternative.words(), expectation).get(0);
-            if (!readings(other.meaning()).isEmpty()) {
+            if (!other.meaning().readings().isEmpty()) {
                 possible.merge(other, alternative.share(), Double::sum);
             }
         }
@@ -197,10 +197,9 @@ final class Weighing {
 
     /** Where "done" answers what was asked, "yes" says the same; but "understood" is never a yes. */
     private Meaning asAnswer(Meaning meaning) {
-        boolean agreement = meaning instanceof Meaning.Ordered ordered
-                && ordered.about().isEmpty()
-                && (ordered.command() == Command.YES || ordered.command() == Command.DONE);
-        return agreement && expectation.answers().contains(Command.DONE) ? new Meaning.Ordered(Command.DONE) : meaning;
+        Meaning done = new Meaning.Ordered(Command.DONE);
+        boolean agreement = meaning.equals(done) || meaning.equals(new Meaning.Ordered(Command.YES));
+        return agreement && expectation.answers().contains(Command.DONE) ? done : meaning;
     }
 
     private void add(Interpretation interpretation, double heard, boolean sums) {
@@ -217,31 +216,21 @@ final class Weighing {
 
     /** What candidates are told apart by: 50.7 and 50.70 are one value. */
     private static Meaning said(Meaning meaning) {
-        if (meaning instanceof Meaning.Values values) {
-            return new Meaning.Values(withoutZeros(values.readings()));
-        }
-        return meaning instanceof Meaning.Correction correction
-                ? new Meaning.Correction(withoutZeros(correction.readings()))
-                : meaning;
-    }
-
-    private static List<Reading> withoutZeros(List<Reading> readings) {
-        return readings.stream()
-                .map(reading -> new Reading(reading.quantity(), reading.value().stripTrailingZeros(), reading.unit()))
-                .toList();
+        return meaning.mapped(
+                reading -> new Reading(reading.quantity(), reading.value().stripTrailingZeros(), reading.unit()));
     }
 
     /** Adds what the model is known to take for the words of the best hypothesis, where it is a value too. */
     private void suspect(Hypothesis best, double total) {
         Meaning meant =
                 said(grammar.understand(best.words(), expectation).get(0).meaning());
-        if (meant instanceof Meaning.NotUnderstood) {
+        if (!meant.understood()) {
             return;
         }
         for (Confusions.Alternative alternative : confusions.alternatives(best)) {
             Interpretation other =
                     grammar.understand(alternative.words(), expectation).get(0);
-            if (!readings(other.meaning()).isEmpty()) {
+            if (!other.meaning().readings().isEmpty()) {
                 Meaning alternate = said(other.meaning());
                 Candidate offered = candidates.get(alternate);
                 if (offered != null && !alternate.equals(meant)) {
@@ -286,8 +275,8 @@ final class Weighing {
         Candidate best = possible.get(0);
         List<Meaning> rivals = new ArrayList<>();
         for (Candidate candidate : possible) {
-            boolean value = !readings(candidate.meaning()).isEmpty()
-                    && !readings(best.meaning()).isEmpty();
+            boolean value = !candidate.meaning().readings().isEmpty()
+                    && !best.meaning().readings().isEmpty();
             if (value && candidate.weight() >= least * best.weight() && rivals.size() < MOST_CANDIDATES) {
                 rivals.add(candidate.meaning());
             }
@@ -296,23 +285,23 @@ final class Weighing {
     }
 
     private double heardNeeded(Meaning meaning) {
-        boolean end = meaning instanceof Meaning.Ordered ordered && ordered.command() == Command.FINISH;
-        return end ? HEARD_END : HEARD;
+        return meaning.orders(Command.FINISH) ? HEARD_END : HEARD;
     }
 
     private static double needed(Meaning meaning) {
-        if (meaning instanceof Meaning.Ordered ordered) {
-            return switch (ordered.command()) {
-                case YES, NO, SCRATCH_THAT, FINISH, SKIP, DONE, UNKNOWN -> SURE_ORDER;
-                default -> HARMLESS;
-            };
-        }
-        return readings(meaning).isEmpty() ? SURE_ORDER : SURE;
+        return meaning.order().map(Weighing::needed).orElse(meaning.readings().isEmpty() ? SURE_ORDER : SURE);
+    }
+
+    private static double needed(Command command) {
+        return switch (command) {
+            case YES, NO, SCRATCH_THAT, FINISH, SKIP, DONE, UNKNOWN -> SURE_ORDER;
+            default -> HARMLESS;
+        };
     }
 
     private Grade grade(Meaning meaning) {
         Grade worst = Grade.TYPICAL;
-        for (Reading reading : readings(meaning)) {
+        for (Reading reading : meaning.readings()) {
             Grade grade = grade(reading);
             if (grade.compareTo(worst) > 0) {
                 worst = grade;
@@ -330,13 +319,6 @@ final class Weighing {
         return grade == Grade.TYPICAL && !words.isUsual(reading) ? Grade.UNUSUAL : grade;
     }
 
-    private static List<Reading> readings(Meaning meaning) {
-        if (meaning instanceof Meaning.Values values) {
-            return values.readings();
-        }
-        return meaning instanceof Meaning.Correction correction ? correction.readings() : List.of();
-    }
-
     private QuantityWords words(Reading reading) {
         QuantityWords words = lexicon.quantities().get(reading.quantity());
         if (words == null) {
@@ -346,7 +328,7 @@ final class Weighing {
     }
 
     private Meaning.NotUnderstood impossible(Meaning meaning) {
-        for (Reading reading : readings(meaning)) {
+        for (Reading reading : meaning.readings()) {
             QuantityWords words = words(reading);
             boolean possible = words.canBe(reading);
             if (!possible || prior.of(reading) == Grade.IMPOSSIBLE) {

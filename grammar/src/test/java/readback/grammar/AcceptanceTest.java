@@ -54,7 +54,7 @@ class AcceptanceTest {
     }
 
     @Test
-    void what_follows_on_the_heels_of_talk_needs_more() {
+    void what_follows_talk_closely_needs_more() {
         List<Hypothesis> likely = List.of(heard(0.7, "one eighteen"), heard(0.29, "[unk] eighteen"));
 
         assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 1.9))

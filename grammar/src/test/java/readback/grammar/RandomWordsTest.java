@@ -10,19 +10,23 @@ class RandomWordsTest {
 
     private static final int SEQUENCES = 30_000;
 
+    /** A failure comes back with every run; {@link RandomWords} runs from other numbers. */
+    private static final long START = 20261128;
+
     @Tag("slow")
     @Test
     void randomWordsNeverThrowAndNeverGiveAnImpossibleValue() {
-        long seed = System.nanoTime();
-        RandomWords fuzz = new RandomWords(seed);
+        RandomWords fuzz = new RandomWords(START);
 
         assertThatCode(() -> {
                     for (int i = 0; i < SEQUENCES; i++) {
                         fuzz.next();
                     }
                 })
-                .as("seed %d", seed)
+                .as("start number %d", START)
                 .doesNotThrowAnyException();
-        assertThat(fuzz.values()).as("seed %d: values that were taken", seed).isPositive();
+        assertThat(fuzz.values())
+                .as("start number %d: values that were taken", START)
+                .isPositive();
     }
 }

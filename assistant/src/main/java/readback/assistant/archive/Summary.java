@@ -15,6 +15,7 @@ import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Moment;
+import readback.calc.name.ConstantName;
 import readback.calc.procedure.RefrigerantBalance;
 
 /**
@@ -87,6 +88,7 @@ public record Summary(
                     .changes()
                     .forEach(change -> answers.put(change.slot().id(), change.line()));
             entry.outcome().cautions().stream()
+                    .map(ConstantName::of)
                     .filter(each -> !cautions.contains(each))
                     .forEach(cautions::add);
             if (Moment.DOUBT.in(entry, before)) {

@@ -68,8 +68,9 @@ record Case(
             double wetBulb = dryBulb - chance.nextDouble(6, 16);
             boolean inRange = method == ChargeMethod.SUBCOOLING
                     || SuperheatTable.standard()
-                                    .target(Temperature.fahrenheit(wetBulb), Temperature.fahrenheit(outdoor))
-                            instanceof SuperheatTable.Answer.Usable;
+                            .target(Temperature.fahrenheit(wetBulb), Temperature.fahrenheit(outdoor))
+                            .usable()
+                            .isPresent();
             if (inRange) {
                 return Weather.fahrenheit(outdoor, dryBulb, wetBulb);
             }

@@ -74,9 +74,9 @@ final class Technician {
     String answer(State state, Expectation expectation) {
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
-            return pending.get() instanceof Pending.Between
-                    ? told(expectation.quantity().orElseThrow())
-                    : "yes";
+            return pending.get().candidates().isEmpty()
+                    ? "yes"
+                    : told(expectation.quantity().orElseThrow());
         }
         if (!state.unheeded().isEmpty()) {
             return "understood";

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.Ear;
 import readback.assistant.session.SteadyClock;
 
@@ -82,16 +83,21 @@ public final class CheckCommand implements Callable<Integer> {
                     .run(new LiveCheck.Wishes(session, ear, voice, live, Optional.ofNullable(resume), json));
             return 0;
         }
-        SessionRunner runner = new SessionRunner(desk, console, SteadyClock.system());
+        SteadyClock clock = SteadyClock.system();
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {
             if (typed) {
-                run(runner, plan(speaker, Optional.empty()), runner.typed());
+                launch(desk, clock, speaker, Optional.empty(), new TypedInput(desk, console, clock));
             } else {
                 List<AudioFiles.Playable> recordings = AudioFiles.read(audio, console);
                 try (Ear listening = ear.open(desk.grammar(), console)) {
-                    SessionRunner.Plan plan = plan(speaker, Optional.of(listening));
-                    run(runner, plan, runner.recorded(recordings, listening, plan.keepsAudio()));
+                    boolean keepsAudio = session.keeping().sound();
+                    launch(
+                            desk,
+                            clock,
+                            speaker,
+                            Optional.of(listening.name()),
+                            new RecordedInput(desk, console, recordings, listening, keepsAudio));
                 }
             }
         } finally {
@@ -100,17 +106,24 @@ public final class CheckCommand implements Callable<Integer> {
         return 0;
     }
 
-    private void run(SessionRunner runner, SessionRunner.Plan plan, SessionRunner.Input input) {
-        if (resume == null) {
-            runner.run(plan, input);
-        } else {
-            runner.resume(resume, plan, input);
-        }
-    }
-
-    private SessionRunner.Plan plan(Optional<VoiceOptions.Speaker> speaker, Optional<Ear> listening) {
-        boolean echo = listening.isPresent();
-        return new SessionRunner.Plan(
-                session.settings(), session.sessions(), session.keeping(), speaker, listening, echo, json);
+    private void launch(
+            Desk desk,
+            SteadyClock clock,
+            Optional<VoiceOptions.Speaker> speaker,
+            Optional<String> listening,
+            InputCourse.Input input) {
+        SessionLauncher launcher = new SessionLauncher(desk, console, clock);
+        SessionSettings settings = session.settings();
+        launcher.launch(
+                new SessionLauncher.Plan(
+                        settings,
+                        session.sessions(),
+                        session.keeping(),
+                        listening,
+                        speaker.map(VoiceOptions.Speaker::name),
+                        Optional.ofNullable(resume).map(launcher::reopened),
+                        json),
+                new InputCourse(console, speaker, !typed, input),
+                console.out()::println);
     }
 }

@@ -66,18 +66,21 @@ public final class DemoCommand implements Callable<Integer> {
         Desk desk = Desk.standard();
         console.out().println("A synthetic recording: text-to-speech voices and fan noise, an invented service call.");
         List<AudioFiles.Playable> recordings = List.of(recording());
-        SessionRunner runner = new SessionRunner(desk, console, SteadyClock.system());
+        SteadyClock clock = SteadyClock.system();
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try (Ear listening = ear.open(desk.grammar(), console)) {
-            SessionRunner.Plan plan = new SessionRunner.Plan(
+            SessionLauncher.Plan plan = new SessionLauncher.Plan(
                     session.settings(),
                     session.sessions(),
                     session.keeping(),
-                    speaker,
-                    Optional.of(listening),
-                    true,
+                    Optional.of(listening.name()),
+                    speaker.map(VoiceOptions.Speaker::name),
+                    Optional.empty(),
                     json);
-            runner.run(plan, runner.recorded(recordings, listening, plan.keepsAudio()));
+            RecordedInput input = new RecordedInput(
+                    desk, console, recordings, listening, plan.keeping().sound());
+            new SessionLauncher(desk, console, clock)
+                    .launch(plan, new InputCourse(console, speaker, true, input), console.out()::println);
         } finally {
             speaker.ifPresent(VoiceOptions.Speaker::close);
         }

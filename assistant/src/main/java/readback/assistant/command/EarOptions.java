@@ -52,7 +52,7 @@ final class EarOptions {
                     grammar.vocabulary(Expectation.of(quantity, UnitSetting.US)).words());
         }
         for (String choice : grammar.choices().sets()) {
-            words.addAll(grammar.vocabulary(NamedStep.named(choice, UnitSetting.US, grammar))
+            words.addAll(grammar.vocabulary(NamedStep.expectation(choice, UnitSetting.US, grammar))
                     .words());
         }
         words.remove(Ear.UNKNOWN);

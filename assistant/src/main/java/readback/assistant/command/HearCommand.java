@@ -53,7 +53,7 @@ public final class HearCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Grammar grammar = Grammar.standard();
-        Expectation expectation = NamedStep.named(step, UnitSetting.US, grammar);
+        Expectation expectation = NamedStep.expectation(step, UnitSetting.US, grammar);
         List<AudioFiles.Playable> recordings = AudioFiles.read(files, console);
         try (Ear listening = ear.open(grammar, console)) {
             List<String> phrases = grammar.vocabulary(expectation).phrases();

@@ -2,7 +2,6 @@ package readback.assistant.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
-import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.screen.Board;
 import readback.assistant.screen.Face;
@@ -42,11 +40,13 @@ final class LiveCheck {
     private final Desk desk;
     private final Console console;
     private final SteadyClock clock;
+    private final SessionLauncher launcher;
 
     LiveCheck(Desk desk, Console console, SteadyClock clock) {
         this.desk = desk;
         this.console = console;
         this.clock = clock;
+        this.launcher = new SessionLauncher(desk, console, clock);
     }
 
     /**
@@ -76,8 +76,7 @@ final class LiveCheck {
             Consumer<String> out) {}
 
     void run(Wishes wishes) {
-        SessionRunner runner = new SessionRunner(desk, console, clock);
-        Optional<SessionRecord.Resumption> resumption = wishes.resume().map(runner::reopened);
+        Optional<SessionRecord.Resumption> resumption = wishes.resume().map(launcher::reopened);
         try {
             // Model and voice take a second or two each; they are loaded side by side.
             CompletableFuture<Voice> opening = CompletableFuture.supplyAsync(wishes.voice()::live);
@@ -204,45 +203,53 @@ final class LiveCheck {
                         ready.settings().units()),
                 texts,
                 standing(ready.settings()));
-        boolean keepsSound = ready.wishes().session().keeping().audio().bytes() > 0;
+        boolean keepsSound = ready.wishes().session().keeping().sound();
         return new LiveSession(parts, options.settings(keepsSound), clock);
     }
 
     private void run(LiveSession running, Ready ready, List<Audience> more) {
-        ready.resumption().ifPresent(old -> clock.goOnAs(Session.clockChanges(old.session())));
-        Instant start = clock.instant();
-        SessionRunner runner = new SessionRunner(desk, console, clock);
-        SessionOptions.Keeping keeping = ready.wishes().session().keeping();
-        try (SessionRecord record = ready.resumption().isPresent()
-                ? ready.resumption().get().record()
-                : SessionRecord.create(
-                        ready.wishes().session().sessions(),
-                        runner.header(
-                                Optional.of(ready.ear().name()),
-                                Optional.of(ready.voice().name()),
-                                keeping,
-                                start))) {
-            record.keepAudio(keeping.audio());
-            Session session = running.run(own -> {
+        Wishes wishes = ready.wishes();
+        launcher.launch(
+                new SessionLauncher.Plan(
+                        ready.settings(),
+                        wishes.session().sessions(),
+                        wishes.session().keeping(),
+                        Optional.of(ready.ear().name()),
+                        Optional.of(ready.voice().name()),
+                        ready.resumption(),
+                        wishes.json()),
+                new LiveCourse(running, more),
+                ready.out());
+    }
+
+    /** A session whose events come from microphone, keys and timers as they happen. */
+    private final class LiveCourse implements SessionLauncher.Course {
+        private final LiveSession running;
+        private final List<Audience> more;
+
+        LiveCourse(LiveSession running, List<Audience> more) {
+            this.running = running;
+            this.more = more;
+        }
+
+        @Override
+        public Session run(SessionLauncher.Opening opening) {
+            return running.run(own -> {
                 List<Audience> audiences = new ArrayList<>(own);
                 audiences.addAll(more);
-                return ready.resumption()
-                        .map(old -> Session.resume(desk.dialogue(), desk.wording(), old, audiences, start))
-                        .orElseGet(() -> Session.open(
-                                desk.dialogue(), desk.wording(), record, audiences, ready.settings(), start));
+                return opening.with().apply(audiences);
             });
-            runner.settled(record).ifPresent(ready.out());
-            SessionRunner.leftOpen(session, record).ifPresent(ready.out());
+        }
+
+        @Override
+        public List<String> summary(Session session) {
+            List<String> lines = new ArrayList<>();
             if (session.closed() && more.isEmpty()) {
                 // The screen is given back at once; what closed the record stays readable on the terminal.
-                lastWords(session).forEach(ready.out());
+                lines.addAll(lastWords(session));
             }
-            running.summary().forEach(ready.out());
-            if (ready.wishes().json()) {
-                ready.out().accept(Result.json(session.state(), session.closed()));
-            }
-        } catch (RecordUnavailableException e) {
-            throw new CommandFailure(e);
+            lines.addAll(running.summary());
+            return lines;
         }
     }
 

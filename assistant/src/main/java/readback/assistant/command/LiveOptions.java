@@ -11,7 +11,7 @@ import readback.assistant.live.LiveSession;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Mouth;
+import readback.assistant.voice.Manner;
 import readback.calc.name.ConstantName;
 
 /** How a live session listens, speaks and looks. */
@@ -98,7 +98,7 @@ final class LiveOptions {
                 one("--listen", listen, ListeningMode.values()),
                 headset,
                 within("--gate", gate, -90, 0),
-                new Mouth.Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)),
+                new Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)),
                 keepsSound);
     }
 

@@ -8,13 +8,13 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 
-/** Situations named on the command line. */
+/** Steps named on the command line. */
 final class NamedStep {
 
     private NamedStep() {}
 
     /** The situation in which a quantity or a choice set is asked for; an empty name is the open one. */
-    static Expectation named(String name, UnitSetting units, Grammar grammar) {
+    static Expectation expectation(String name, UnitSetting units, Grammar grammar) {
         if (name.isEmpty()) {
             return Expectation.open(units);
         }

@@ -7,7 +7,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -106,15 +105,33 @@ public final class ReplayCommand implements Callable<Integer> {
     private boolean soundHolds(RecordedSession recorded) {
         boolean holds = true;
         for (Entry entry : recorded.entries()) {
-            Optional<KeptSound> sound = recorded.sound(entry);
-            if (sound.isPresent() && sound.get() instanceof KeptSound.Missing) {
-                console.out().println("The sound of event " + entry.number() + " was kept, but is gone now.");
-            } else if (sound.isPresent() && sound.get() instanceof KeptSound.Changed) {
-                console.out().println("The sound of event " + entry.number() + " is not what was recorded.");
-                holds = false;
-            }
+            holds &= recorded.sound(entry)
+                    .map(sound -> sound.fold(holding(entry.number())))
+                    .orElse(true);
         }
         return holds;
+    }
+
+    /** Whether a sound is as the record says, or was taken away; tells of what is not there. */
+    private KeptSound.Cases<Boolean> holding(int event) {
+        return new KeptSound.Cases<>() {
+            @Override
+            public Boolean whole(KeptSound.Whole whole) {
+                return true;
+            }
+
+            @Override
+            public Boolean missing(KeptSound.Missing missing) {
+                console.out().println("The sound of event " + event + " was kept, but is gone now.");
+                return true;
+            }
+
+            @Override
+            public Boolean changed(KeptSound.Changed changed) {
+                console.out().println("The sound of event " + event + " is not what was recorded.");
+                return false;
+            }
+        };
     }
 
     private int shown(RecordedSession recorded) {

@@ -91,7 +91,13 @@ final class SessionOptions {
      * @param about what the header says about the job
      * @param audio how much sound
      */
-    record Keeping(Map<String, String> about, AudioBudget audio) {}
+    record Keeping(Map<String, String> about, AudioBudget audio) {
+
+        /** Whether any sound is kept. */
+        boolean sound() {
+            return audio.bytes() > 0;
+        }
+    }
 
     Keeping keeping() {
         Map<String, String> about = new TreeMap<>();
@@ -189,15 +195,23 @@ final class SessionOptions {
 
     /** The designation of a refrigerant that Readback has data for. */
     static String designation(String name) {
-        Lookup lookup = Catalogue.standard().find(name);
-        if (lookup instanceof Lookup.Found found) {
-            return found.refrigerant().designation();
-        }
-        if (lookup instanceof Lookup.Unsupported unsupported) {
-            throw new CommandFailure(
-                    unsupported.designation() + " is known but not supported: " + unsupported.why() + ".");
-        }
-        throw new CommandFailure("There is no refrigerant '" + name + "' in the catalogue. Did you mean "
-                + String.join(", ", ((Lookup.Unknown) lookup).nearest()) + "?");
+        return Catalogue.standard().find(name).fold(new Lookup.Cases<>() {
+            @Override
+            public String found(Lookup.Found found) {
+                return found.refrigerant().designation();
+            }
+
+            @Override
+            public String unsupported(Lookup.Unsupported unsupported) {
+                throw new CommandFailure(
+                        unsupported.designation() + " is known but not supported: " + unsupported.why() + ".");
+            }
+
+            @Override
+            public String unknown(Lookup.Unknown unknown) {
+                throw new CommandFailure("There is no refrigerant '" + name + "' in the catalogue. Did you mean "
+                        + String.join(", ", unknown.nearest()) + "?");
+            }
+        });
     }
 }

@@ -53,7 +53,7 @@ public final class UnderstandCommand implements Callable<Integer> {
     public Integer call() {
         Grammar grammar = Grammar.standard();
         UnitSetting setting = SessionOptions.units(units);
-        Expectation expectation = NamedStep.named(step, setting, grammar);
+        Expectation expectation = NamedStep.expectation(step, setting, grammar);
         if (!words.isEmpty()) {
             console.out().println(line(grammar, String.join(" ", words), expectation));
             return 0;
@@ -76,45 +76,70 @@ public final class UnderstandCommand implements Callable<Integer> {
         line.put("words", CommandFailure.readable(text));
         line.put(
                 "understood",
-                interpretations.stream().anyMatch(each -> !(each.meaning() instanceof Meaning.NotUnderstood)));
+                interpretations.stream().anyMatch(each -> each.meaning().understood()));
         ArrayNode all = line.putArray("interpretations");
         for (Interpretation each : interpretations) {
             ObjectNode node = all.addObject();
             node.put("meaning", new Understood.Meant(each.meaning()).line());
             node.put("score", BigDecimal.valueOf(each.score()).setScale(3, RoundingMode.HALF_UP));
-            detail(node, each.meaning());
+            each.meaning().fold(new Detail(node));
         }
         return line.toString();
     }
 
-    private static void detail(ObjectNode node, Meaning meaning) {
-        if (meaning instanceof Meaning.Values values) {
-            readings(node.put("kind", "values"), values.readings());
-        } else if (meaning instanceof Meaning.Correction correction) {
-            readings(node.put("kind", "correction"), correction.readings());
-        } else if (meaning instanceof Meaning.Choice choice) {
-            node.put("kind", "choice").put("choice", choice.choice()).put("option", choice.option());
-        } else if (meaning instanceof Meaning.Ordered ordered) {
+    /** Writes what belongs to each kind of meaning. */
+    private record Detail(ObjectNode node) implements Meaning.Cases<ObjectNode> {
+
+        @Override
+        public ObjectNode values(Meaning.Values values) {
+            node.put("kind", "values");
+            return readings(values.readings());
+        }
+
+        @Override
+        public ObjectNode correction(Meaning.Correction correction) {
+            node.put("kind", "correction");
+            return readings(correction.readings());
+        }
+
+        @Override
+        public ObjectNode choice(Meaning.Choice choice) {
+            return node.put("kind", "choice").put("choice", choice.choice()).put("option", choice.option());
+        }
+
+        @Override
+        public ObjectNode ordered(Meaning.Ordered ordered) {
             node.put("kind", "command").put("command", ConstantName.of(ordered.command()));
             ordered.about().ifPresent(about -> node.put("about", ConstantName.of(about)));
-        } else if (meaning instanceof Meaning.Note note) {
-            node.put("kind", "note").put("note", note.words());
-        } else if (meaning instanceof Meaning.SaturationQuestion question) {
-            readings(node.put("kind", "saturation-question"), List.of(question.pressure()));
-        } else {
-            Meaning.NotUnderstood not = (Meaning.NotUnderstood) meaning;
-            node.put("kind", "not-understood").put("where", not.where()).put("why", ConstantName.of(not.why().kind()));
+            return node;
         }
-    }
 
-    private static void readings(ObjectNode node, List<Reading> readings) {
-        ArrayNode array = node.putArray("readings");
-        for (Reading stated : readings) {
-            Reading reading = stated.inOneUnit();
-            array.addObject()
-                    .put("quantity", ConstantName.of(reading.quantity()))
-                    .put("value", reading.value())
-                    .put("unit", reading.unit().symbol());
+        @Override
+        public ObjectNode note(Meaning.Note note) {
+            return node.put("kind", "note").put("note", note.words());
+        }
+
+        @Override
+        public ObjectNode saturationQuestion(Meaning.SaturationQuestion question) {
+            node.put("kind", "saturation-question");
+            return readings(List.of(question.pressure()));
+        }
+
+        @Override
+        public ObjectNode notUnderstood(Meaning.NotUnderstood not) {
+            return node.put("kind", "not-understood").put("where", not.where()).put("why", ConstantName.of(not.why().kind()));
+        }
+
+        private ObjectNode readings(List<Reading> readings) {
+            ArrayNode array = node.putArray("readings");
+            for (Reading stated : readings) {
+                Reading reading = stated.inOneUnit();
+                array.addObject()
+                        .put("quantity", ConstantName.of(reading.quantity()))
+                        .put("value", reading.value())
+                        .put("unit", reading.unit().symbol());
+            }
+            return node;
         }
     }
 }

@@ -33,7 +33,7 @@ public final class VocabularyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Grammar grammar = Grammar.standard();
-        Vocabulary vocabulary = grammar.vocabulary(NamedStep.named(step, UnitSetting.US, grammar));
+        Vocabulary vocabulary = grammar.vocabulary(NamedStep.expectation(step, UnitSetting.US, grammar));
         if (words) {
             vocabulary.words().forEach(console.out()::println);
         } else {

@@ -10,6 +10,21 @@ public sealed interface Answer {
     /** When it was given. */
     Instant at();
 
+    /** What the case of this kind makes of the answer. */
+    <T> T fold(Cases<T> cases);
+
+    /** What is to be made of each kind of answer. */
+    interface Cases<T> {
+
+        T value(Value value);
+
+        T option(Option option);
+
+        T passed(Passed passed);
+
+        T skipped(Skipped skipped);
+    }
+
     /** What it says, whenever it was given. */
     Content content();
 
@@ -20,6 +35,11 @@ public sealed interface Answer {
      */
     record Value(Instant at, Reading reading, boolean confirmed) implements Answer {
         @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.value(this);
+        }
+
+        @Override
         public Content content() {
             return new Content.Value(reading);
         }
@@ -27,6 +47,11 @@ public sealed interface Answer {
 
     /** An option of a choice set, or "yes", "no" or "done". */
     record Option(Instant at, String option) implements Answer {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.option(this);
+        }
+
         @Override
         public Content content() {
             return new Content.Option(option);
@@ -41,6 +66,11 @@ public sealed interface Answer {
      */
     record Passed(Instant at, Instant since, Duration missing) implements Answer {
         @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.passed(this);
+        }
+
+        @Override
         public Content content() {
             return new Content.Passed(missing);
         }
@@ -48,6 +78,11 @@ public sealed interface Answer {
 
     /** Passed over on request, or not known. */
     record Skipped(Instant at) implements Answer {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.skipped(this);
+        }
+
         @Override
         public Content content() {
             return new Content.Skipped();

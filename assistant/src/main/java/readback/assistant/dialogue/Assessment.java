@@ -25,7 +25,6 @@ import readback.calc.diagnosis.Diagnosis;
 import readback.calc.diagnosis.Finding;
 import readback.calc.diagnosis.NextObservation;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.measurement.Readings;
@@ -175,9 +174,7 @@ public final class Assessment implements ConditionContext {
     }
 
     private static Optional<Refrigerant> refrigerant(String designation) {
-        return Catalogue.standard().find(designation) instanceof Lookup.Found found
-                ? Optional.of(found.refrigerant())
-                : Optional.empty();
+        return Catalogue.standard().find(designation).known();
     }
 
     private static Optional<MeteringDevice> meteringDevice(Sheet sheet) {
@@ -343,9 +340,8 @@ public final class Assessment implements ConditionContext {
                 || Holds.found(this, finding)
                 || diagnosis()
                         .flatMap(Diagnosis::next)
-                        .filter(NextObservation.Look.class::isInstance)
-                        .filter(next ->
-                                (LOOK + ConstantName.of(((NextObservation.Look) next).finding())).equals(finding))
+                        .flatMap(NextObservation::lookedFor)
+                        .filter(next -> (LOOK + ConstantName.of(next)).equals(finding))
                         .isPresent();
     }
 

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import readback.calc.caution.Activity;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
+import readback.calc.caution.CautionRule;
 import readback.calc.name.ConstantName;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
@@ -19,16 +20,14 @@ final class CautionGiver {
     /** Cautions that the readings call for and that were not given yet. */
     static void warn(Draft draft) {
         List<Caution> cautions = draft.assessment().cautions();
-        Set<String> active =
-                cautions.stream().map(each -> ConstantName.of(each.rule())).collect(Collectors.toSet());
+        Set<CautionRule> active = cautions.stream().map(Caution::rule).collect(Collectors.toSet());
         GivenCautions warnings = draft.state().warnings().whileActive(active);
         List<Message> messages = new ArrayList<>();
         for (Caution caution : cautions) {
-            String name = ConstantName.of(caution.rule());
-            if (!warnings.given().contains(name)) {
+            if (!warnings.given().contains(caution.rule())) {
                 messages.add(caution(caution));
-                warnings = warnings.giving(name, caution.needsAcknowledgement());
-                draft.warnedOf(name);
+                warnings = warnings.giving(caution.rule(), caution.needsAcknowledgement());
+                draft.warnedOf(caution.rule());
             }
         }
         draft.become(draft.state().with(warnings));
@@ -46,11 +45,10 @@ final class CautionGiver {
         Assessment assessment = draft.assessment();
         for (Caution caution :
                 CautionFinder.in(readback.calc.caution.Situation.before(activity, assessment.refrigerant()))) {
-            String name = ConstantName.of(caution.rule());
-            if (!draft.state().warnings().told().contains(name)) {
+            if (!draft.state().warnings().told().contains(caution.rule())) {
                 draft.say(caution(caution));
-                draft.warnedOf(name);
-                draft.become(draft.state().with(draft.state().warnings().telling(name)));
+                draft.warnedOf(caution.rule());
+                draft.become(draft.state().with(draft.state().warnings().telling(caution.rule())));
             }
         }
     }

@@ -58,22 +58,23 @@ public final class ChecklistValidator {
     private void fills(Step step) {
         Task task = step.task();
         Set<String> possible = slot(step.slot());
-        if (task instanceof Task.Question) {
-            possible.addAll(YES_OR_NO);
-        } else if (task instanceof Task.Choose choose) {
-            if (choices.sets().contains(choose.choice())) {
-                slot(new Slot(choose.choice())).addAll(choices.options(choose.choice()));
-            } else {
-                faults.add("step " + step.id() + " asks for one of \"" + choose.choice()
-                        + "\", which is no set of choices");
-            }
-        } else {
-            possible.addAll(DONE);
+        switch (task.reply()) {
+            case YES_OR_NO -> possible.addAll(YES_OR_NO);
+            case OPTION -> chosen(step, task.choices().orElseThrow());
+            case VALUE, DONE, FINISH, TIME, NOTHING -> possible.addAll(DONE);
         }
         step.conclusion()
                 .ifPresent(conclusion -> Stream.of(conclusion.yes(), conclusion.no())
                         .flatMap(java.util.Optional::stream)
                         .forEach(slot(conclusion.slot())::add));
+    }
+
+    private void chosen(Step step, String set) {
+        if (choices.sets().contains(set)) {
+            slot(new Slot(set)).addAll(choices.options(set));
+        } else {
+            faults.add("step " + step.id() + " asks for one of \"" + set + "\", which is no set of choices");
+        }
     }
 
     private Set<String> slot(Slot name) {
@@ -109,34 +110,35 @@ public final class ChecklistValidator {
     private void check(Step step) {
         String where = "step " + step.id();
         check(where, step.when());
-        texts(step)
+        step.task()
+                .texts()
                 .map(suffix -> "step." + step.id() + suffix)
                 .filter(hasText.negate())
                 .forEach(key -> faults.add(where + " has no text " + key));
     }
 
-    private static Stream<String> texts(Step step) {
-        if (step.task() instanceof Task.MeasureAgain) {
-            return Stream.empty();
-        }
-        Stream<String> own = step.task() instanceof Task.Await ? Stream.of(".over") : Stream.empty();
-        return Stream.concat(Stream.of(".ask", ".again", ".why", ".how"), own);
-    }
-
     private void check(String where, StepCondition condition) {
-        condition.leaves().forEach(leaf -> {
-            if (leaf instanceof StepCondition.Answered answered) {
-                known(where, answered.slot());
-            } else if (leaf instanceof StepCondition.Measured measured) {
-                known(where, measured.slot());
-            } else if (leaf instanceof StepCondition.OptionIs wanted) {
-                known(where, wanted.slot());
-                wanted.options().stream()
-                        .filter(option -> !slot(wanted.slot()).contains(option))
-                        .forEach(option -> faults.add(where + " waits for \"" + option + "\" in \"" + wanted.slot()
-                                + "\", which can only be " + slot(wanted.slot())));
-            } else if (leaf instanceof StepCondition.Found found && !Assessment.tells(found.finding())) {
-                faults.add(where + " waits for the finding \"" + found.finding() + "\", which nobody tells");
+        condition.mention(new StepCondition.Mentions() {
+            @Override
+            public void slot(Slot slot) {
+                known(where, slot);
+            }
+
+            @Override
+            public void options(Slot slot, Set<String> waitedFor) {
+                known(where, slot);
+                Set<String> possible = ChecklistValidator.this.slot(slot);
+                waitedFor.stream()
+                        .filter(option -> !possible.contains(option))
+                        .forEach(option -> faults.add(where + " waits for \"" + option + "\" in \"" + slot
+                                + "\", which can only be " + possible));
+            }
+
+            @Override
+            public void finding(String finding) {
+                if (!Assessment.tells(finding)) {
+                    faults.add(where + " waits for the finding \"" + finding + "\", which nobody tells");
+                }
             }
         });
     }

@@ -9,7 +9,6 @@ import readback.calc.quantity.Quantity;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -32,9 +31,10 @@ final class Closing {
 
     /** Ends the session, but asks once where something still waits for an answer. */
     void finish(Draft draft) {
-        Optional<Message> objection = draft.conversation().pending().orElse(null) instanceof Pending.Leave
-                ? Optional.empty()
-                : unfinished(draft);
+        Optional<Message> objection =
+                draft.conversation().pending().filter(Pending::leaving).isPresent()
+                        ? Optional.empty()
+                        : unfinished(draft);
         if (objection.isPresent()) {
             draft.become(draft.conversation().questioningFirst(new Pending.Leave(objection.get())));
         } else {
@@ -55,7 +55,7 @@ final class Closing {
         if (!open.isEmpty()) {
             return Optional.of(Message.of("finish.open").with("open", new Fact.Listing(open)));
         }
-        return asked.filter(step -> step.task() instanceof Task.Await).map(step -> Message.of("finish.waiting"));
+        return asked.flatMap(step -> step.task().awaited()).map(duration -> Message.of("finish.waiting"));
     }
 
     /** The values in doubt, the value being asked for, and the next that a verdict needs. */
@@ -86,8 +86,7 @@ final class Closing {
     private Stream<Judged> outcomes(Draft draft) {
         return flow.job(draft.state()).parts().stream()
                 .flatMap(part -> part.checklist().steps().stream())
-                .filter(step -> step.task() instanceof Task.Judge)
-                .map(step -> ((Task.Judge) step.task()).what())
+                .flatMap(step -> step.task().judged().stream())
                 .distinct();
     }
 

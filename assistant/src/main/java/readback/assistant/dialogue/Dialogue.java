@@ -35,6 +35,23 @@ public final class Dialogue {
     /** After so many failures in a row another way to answer is offered. */
     private static final int FAILURES_BEFORE_ANOTHER_WAY = 3;
 
+    private static final Grade.Cases<Prior.Grade> PRIOR = new Grade.Cases<>() {
+        @Override
+        public Prior.Grade typical(Grade.Typical typical) {
+            return Prior.Grade.TYPICAL;
+        }
+
+        @Override
+        public Prior.Grade unusual(Grade.Unusual unusual) {
+            return Prior.Grade.UNUSUAL;
+        }
+
+        @Override
+        public Prior.Grade impossible(Grade.Impossible impossible) {
+            return Prior.Grade.IMPOSSIBLE;
+        }
+    };
+
     private final Grammar grammar;
     private final Flow flow;
     private final Waiting waiting;
@@ -80,44 +97,65 @@ public final class Dialogue {
             draft.understoodAs(new Understood.Ignored(Decision.Ignorance.CLOSED));
             return draft.turn(Optional.empty());
         }
-        if (event instanceof Event.Heard heard) {
-            return heard(draft, heard, NoInputTimeout.away(state, event.at()));
-        }
-        if (event instanceof Event.TimerElapsed elapsed) {
-            return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
-        }
-        if (event instanceof Event.DeviceLost lost) {
-            draft.understoodAs(Understood.Occurrence.DEVICE_LOST);
-            draft.say(
-                    lost.device().equals(Event.RECORD)
-                            ? Message.of("record.lost")
-                            : Message.of("device.lost").with("device", new Fact.Term("device." + lost.device())));
-            return draft.turn(Optional.of(listen(draft)));
-        }
-        if (event instanceof Event.DeviceFound found) {
-            draft.understoodAs(Understood.Occurrence.DEVICE_FOUND);
-            draft.say(
-                    found.device().equals(Event.RECORD)
-                            ? Message.of("record.found")
-                            : Message.of("device.found").with("device", new Fact.Term("device." + found.device())));
-            return proceed(draft);
-        }
-        if (event instanceof Event.ClockChanged changed) {
-            draft.understoodAs(new Understood.ClockChanged(changed.by()));
-            draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
-                    .with("minutes", Waiting.minutes(changed.by().abs())));
-            return draft.turn(Optional.of(listen(draft)));
-        }
-        if (event instanceof Event.Resumed) {
-            draft.understoodAs(Understood.Occurrence.RESUMED);
-            draft.say(orders.whereWeAre(draft));
-            waiting.resumed(draft);
-            return proceed(draft);
-        }
-        if (event instanceof Event.Ended) {
-            return ended(draft);
-        }
-        throw new IllegalArgumentException("a session starts once only: " + event);
+        return event.fold(new Event.Cases<>() {
+            @Override
+            public Turn started(Event.Started started) {
+                throw new IllegalArgumentException("a session starts once only: " + started);
+            }
+
+            @Override
+            public Turn heard(Event.Heard heard) {
+                return Dialogue.this.heard(draft, heard, NoInputTimeout.away(state, heard.at()));
+            }
+
+            @Override
+            public Turn timerElapsed(Event.TimerElapsed elapsed) {
+                return elapsed.timer().equals(Event.SILENCE) ? silence(draft) : elapsed(draft, elapsed.timer());
+            }
+
+            @Override
+            public Turn deviceLost(Event.DeviceLost lost) {
+                draft.understoodAs(Understood.Occurrence.DEVICE_LOST);
+                draft.say(
+                        lost.device().equals(Event.RECORD)
+                                ? Message.of("record.lost")
+                                : Message.of("device.lost").with("device", new Fact.Term("device." + lost.device())));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+
+            @Override
+            public Turn deviceFound(Event.DeviceFound found) {
+                draft.understoodAs(Understood.Occurrence.DEVICE_FOUND);
+                draft.say(
+                        found.device().equals(Event.RECORD)
+                                ? Message.of("record.found")
+                                : Message.of("device.found").with("device", new Fact.Term("device." + found.device())));
+                return proceed(draft);
+            }
+
+            @Override
+            public Turn clockChanged(Event.ClockChanged changed) {
+                draft.understoodAs(new Understood.ClockChanged(changed.by()));
+                draft.say(Message.of(changed.by().isNegative() ? "clock.back" : "clock.forward")
+                        .with("minutes", Waiting.minutes(changed.by().abs())));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+
+            @Override
+            public Turn resumed(Event.Resumed resumed) {
+                draft.understoodAs(Understood.Occurrence.RESUMED);
+                draft.say(orders.whereWeAre(draft));
+                waiting.resumed(draft);
+                return proceed(draft);
+            }
+
+            @Override
+            public Turn ended(Event.Ended ended) {
+                draft.understoodAs(Understood.Occurrence.ENDED);
+                closing.close(draft);
+                return draft.turn(Optional.empty());
+            }
+        });
     }
 
     /** The charge verdict in this state in words, then why it is what it is; empty while there is none. */
@@ -138,12 +176,6 @@ public final class Dialogue {
     /** What words mean in this state. */
     public Expectation expectation(State state) {
         return flow.expectation(state);
-    }
-
-    private Turn ended(Draft draft) {
-        draft.understoodAs(Understood.Occurrence.ENDED);
-        closing.close(draft);
-        return draft.turn(Optional.empty());
     }
 
     /** The question is asked again, then once more with where the work stands; after that nobody is nagged. */
@@ -178,64 +210,72 @@ public final class Dialogue {
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
         Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
-        boolean talk = decision instanceof Decision.Ignore;
-        draft.become(draft.conversation().spokenTo(talk ? Optional.of(heard.at()) : Optional.empty()));
+        draft.become(draft.conversation().spokenTo(decision.ignored() ? Optional.of(heard.at()) : Optional.empty()));
         if (draft.state().held()) {
             return held(draft, decision);
         }
-        if (decision instanceof Decision.Accept accept) {
-            draft.understoodAs(new Understood.Meant(accept.meaning()));
-            accept(draft, accept.meaning(), accept.doubtful());
-            if (draft.state().closed()) {
-                return draft.turn(Optional.empty());
+        return decision.fold(new Decision.Cases<>() {
+            @Override
+            public Turn accept(Decision.Accept accept) {
+                return accepted(draft, accept, away);
             }
-            if (away && !draft.state().held()) {
-                draft.say(orders.whereWeAre(draft));
+
+            @Override
+            public Turn askBetween(Decision.AskBetween between) {
+                draft.understoodAs(new Understood.Between(between.candidates()));
+                return between(draft, between);
             }
-            return proceed(draft);
+
+            @Override
+            public Turn askAgain(Decision.AskAgain again) {
+                draft.understoodAs(new Understood.Meant(again.reason()));
+                return again(draft, again.reason());
+            }
+
+            @Override
+            public Turn ignore(Decision.Ignore ignore) {
+                draft.understoodAs(new Understood.Ignored(ignore.why()));
+                return draft.turn(Optional.of(listen(draft)));
+            }
+        });
+    }
+
+    private Turn accepted(Draft draft, Decision.Accept accept, boolean away) {
+        draft.understoodAs(new Understood.Meant(accept.meaning()));
+        accept(draft, accept.meaning(), accept.doubtful());
+        if (draft.state().closed()) {
+            return draft.turn(Optional.empty());
         }
-        if (decision instanceof Decision.AskBetween between) {
-            draft.understoodAs(new Understood.Between(between.candidates()));
-            return between(draft, between);
+        if (away && !draft.state().held()) {
+            draft.say(orders.whereWeAre(draft));
         }
-        if (decision instanceof Decision.AskAgain again) {
-            draft.understoodAs(new Understood.Meant(again.reason()));
-            return again(draft, again.reason());
-        }
-        draft.understoodAs(new Understood.Ignored(((Decision.Ignore) decision).why()));
-        return draft.turn(Optional.of(listen(draft)));
+        return proceed(draft);
     }
 
     private static Prior prior(Assessment known) {
-        return reading -> {
-            Grade grade = known.grade(reading);
-            if (grade instanceof Grade.Impossible) {
-                return Prior.Grade.IMPOSSIBLE;
-            }
-            return grade instanceof Grade.Unusual ? Prior.Grade.UNUSUAL : Prior.Grade.TYPICAL;
-        };
+        return reading -> known.grade(reading).fold(PRIOR);
     }
 
     /** While held only "carry on" is acted on; what was clearly said is told that it waits, and nothing is taken. */
     private Turn held(Draft draft, Decision decision) {
-        if (decision instanceof Decision.Accept accept && Intake.isOrder(accept.meaning(), Command.CARRY_ON)) {
-            draft.understoodAs(new Understood.Meant(accept.meaning()));
+        Optional<Meaning> accepted = decision.accepted().map(Decision.Accept::meaning);
+        if (accepted.isPresent() && accepted.get().orders(Command.CARRY_ON)) {
+            draft.understoodAs(new Understood.Meant(accepted.get()));
             draft.become(draft.conversation().in(Conversation.Mode.LISTENING));
             draft.say(Message.of("held.over"));
             return proceed(draft);
         }
         draft.understoodAs(Understood.Occurrence.HELD);
-        if (decision instanceof Decision.Accept accept
-                && !accept.doubtful()
-                && !(accept.meaning() instanceof Meaning.NotUnderstood)) {
-            boolean again = Intake.isOrder(accept.meaning(), Command.HOLD_ON);
+        boolean doubtful = decision.accepted().filter(Decision.Accept::doubtful).isPresent();
+        accepted.filter(meaning -> !doubtful && meaning.understood()).ifPresent(meaning -> {
+            boolean again = meaning.orders(Command.HOLD_ON);
             draft.say(Message.of(again ? "held" : "held.first"));
-        }
+        });
         return draft.turn(Optional.of(listen(draft)));
     }
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
-        if (doubtful && meaning instanceof Meaning.Ordered ordered && Orders.weighty(ordered.command())) {
+        if (doubtful && meaning.order().filter(Orders::weighty).isPresent()) {
             complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
             return;
         }
@@ -244,21 +284,47 @@ public final class Dialogue {
         if (pending.isPresent() && intake.answered(draft, pending.get(), meaning)) {
             return;
         }
-        if (meaning instanceof Meaning.Values values) {
-            intake.values(draft, values.readings(), doubtful, false);
-        } else if (meaning instanceof Meaning.Correction correction) {
-            intake.values(draft, correction.readings(), doubtful, true);
-        } else if (meaning instanceof Meaning.Choice choice) {
-            orders.choose(draft, choice);
-        } else if (meaning instanceof Meaning.Ordered ordered) {
-            orders.carryOut(draft, ordered);
-        } else if (meaning instanceof Meaning.Note note) {
-            draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
-        } else if (meaning instanceof Meaning.SaturationQuestion question) {
-            orders.saturation(draft, question.pressure());
-        } else if (meaning instanceof Meaning.NotUnderstood reason) {
-            complain(draft, reason);
-        }
+        meaning.fold(taking(draft, doubtful)).run();
+    }
+
+    /** What is done about a meaning that answers no question of the dialogue's own. */
+    private Meaning.Cases<Runnable> taking(Draft draft, boolean doubtful) {
+        return new Meaning.Cases<>() {
+            @Override
+            public Runnable values(Meaning.Values values) {
+                return () -> intake.values(draft, values.readings(), doubtful, false);
+            }
+
+            @Override
+            public Runnable correction(Meaning.Correction correction) {
+                return () -> intake.values(draft, correction.readings(), doubtful, true);
+            }
+
+            @Override
+            public Runnable choice(Meaning.Choice choice) {
+                return () -> orders.choose(draft, choice);
+            }
+
+            @Override
+            public Runnable ordered(Meaning.Ordered ordered) {
+                return () -> orders.carryOut(draft, ordered);
+            }
+
+            @Override
+            public Runnable note(Meaning.Note note) {
+                return () -> draft.say(Message.of("note.kept").with("words", new Fact.Quoted(note.words())));
+            }
+
+            @Override
+            public Runnable saturationQuestion(Meaning.SaturationQuestion question) {
+                return () -> orders.saturation(draft, question.pressure());
+            }
+
+            @Override
+            public Runnable notUnderstood(Meaning.NotUnderstood reason) {
+                return () -> complain(draft, reason);
+            }
+        };
     }
 
     private Turn between(Draft draft, Decision.AskBetween between) {
@@ -333,15 +399,11 @@ public final class Dialogue {
         }
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
-        if (first && step.task() instanceof Task.Prepare prepare) {
-            CautionGiver.prepare(draft, prepare.activity());
+        if (first) {
+            step.task().prepared().ifPresent(activity -> CautionGiver.prepare(draft, activity));
         }
-        if (step.task() instanceof Task.Await await) {
-            waiting.begin(draft, step, await.duration());
-        }
-        if (!draft.state().brief()
-                && step.task() instanceof Task.Measure
-                && !flow.measuredBefore(draft.conversation())) {
+        step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
+        if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
             draft.say(Message.of("offer.why"));
         }
         draft.say(waiting.left(draft, step)
@@ -353,13 +415,14 @@ public final class Dialogue {
     }
 
     private static boolean fillsItself(Step step) {
-        return step.task() instanceof Task.Judge || step.task() instanceof Task.MeasureAgain;
+        return step.task().reply() == Task.Reply.NOTHING;
     }
 
     /** Does what a step asks of us; false when it cannot be done yet. */
     private boolean perform(Draft draft, Step step) {
-        if (step.task() instanceof Task.Judge judge) {
-            return announce(draft, judge.what());
+        Optional<Judged> judged = step.task().judged();
+        if (judged.isPresent()) {
+            return announce(draft, judged.get());
         }
         measureAgain(draft);
         return true;
@@ -398,8 +461,8 @@ public final class Dialogue {
         TemperatureDifference deviation = assessment
                 .judgement()
                 .map(Judgement::verdict)
-                .filter(Verdict.Compared.class::isInstance)
-                .map(verdict -> ((Verdict.Compared) verdict).deviation().value())
+                .flatMap(Verdict::comparison)
+                .map(compared -> compared.deviation().value())
                 .orElse(TemperatureDifference.kelvins(0));
         // the round keeps what the scale told; told again in the next round it would count twice
         Sheet cleared =

@@ -91,9 +91,9 @@ final class Doubts {
 
     private static boolean movesOn(Meaning meaning) {
         return meaning instanceof Meaning.Choice
-                || Intake.isOrder(meaning, Command.DONE)
-                || Intake.isOrder(meaning, Command.GO_BACK)
-                || Intake.isOrder(meaning, Command.CARRY_ON);
+                || meaning.orders(Command.DONE)
+                || meaning.orders(Command.GO_BACK)
+                || meaning.orders(Command.CARRY_ON);
     }
 
     private static Message lapse(Pending.Doubt doubt) {

@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Message;
 
@@ -15,7 +16,7 @@ final class Draft {
     private State state;
     private final List<Message> said = new ArrayList<>();
     private final List<Effect> effects = new ArrayList<>();
-    private final List<String> cautions = new ArrayList<>();
+    private final List<CautionRule> cautions = new ArrayList<>();
     private Understood understood = Understood.Occurrence.STARTED;
 
     Draft(State before) {
@@ -67,7 +68,7 @@ final class Draft {
         understood = meaning;
     }
 
-    void warnedOf(String caution) {
+    void warnedOf(CautionRule caution) {
         cautions.add(caution);
     }
 

@@ -11,8 +11,36 @@ public sealed interface Event {
     /** When it happened; the dialogue knows no other clock. */
     Instant at();
 
+    /** What the case of this kind makes of the event. */
+    <T> T fold(Cases<T> cases);
+
+    /** What is to be made of each kind of event. */
+    interface Cases<T> {
+
+        T started(Started started);
+
+        T heard(Heard heard);
+
+        T timerElapsed(TimerElapsed timerElapsed);
+
+        T deviceLost(DeviceLost deviceLost);
+
+        T deviceFound(DeviceFound deviceFound);
+
+        T clockChanged(ClockChanged clockChanged);
+
+        T resumed(Resumed resumed);
+
+        T ended(Ended ended);
+    }
+
     /** The session begins. Always the first event. */
-    record Started(Instant at, SessionSettings settings) implements Event {}
+    record Started(Instant at, SessionSettings settings) implements Event {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.started(this);
+        }
+    }
 
     /** Where words came from. */
     enum Source {
@@ -40,10 +68,20 @@ public sealed interface Event {
                     ? 0
                     : words.get(words.size() - 1).end() - words.get(0).start();
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.heard(this);
+        }
     }
 
     /** A timer that the dialogue started has run out. */
-    record TimerElapsed(Instant at, String timer) implements Event {}
+    record TimerElapsed(Instant at, String timer) implements Event {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.timerElapsed(this);
+        }
+    }
 
     /** The name of the record as a device that can be lost: everything is kept in memory while it is. */
     String RECORD = "record";
@@ -52,21 +90,46 @@ public sealed interface Event {
     String SILENCE = "silence";
 
     /** A microphone or loudspeaker stopped working, or the disk does not take the record. */
-    record DeviceLost(Instant at, String device) implements Event {}
+    record DeviceLost(Instant at, String device) implements Event {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.deviceLost(this);
+        }
+    }
 
     /** It works again. */
-    record DeviceFound(Instant at, String device) implements Event {}
+    record DeviceFound(Instant at, String device) implements Event {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.deviceFound(this);
+        }
+    }
 
     /**
      * The device's clock was set while the session ran. The times of events go on as if it had not been.
      *
      * @param by positive when it was set forward
      */
-    record ClockChanged(Instant at, Duration by) implements Event {}
+    record ClockChanged(Instant at, Duration by) implements Event {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.clockChanged(this);
+        }
+    }
 
     /** The process was started again on a recorded session. */
-    record Resumed(Instant at) implements Event {}
+    record Resumed(Instant at) implements Event {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.resumed(this);
+        }
+    }
 
     /** The input ended, which closed a session in earlier versions; it stands in their records only. */
-    record Ended(Instant at) implements Event {}
+    record Ended(Instant at) implements Event {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.ended(this);
+        }
+    }
 }

@@ -58,10 +58,10 @@ final class Flow {
 
     private static boolean filled(Step step, State state) {
         Task task = step.task();
-        if (task instanceof Task.Judge judge) {
-            return state.told(judge.what());
+        if (task.judged().isPresent()) {
+            return state.told(task.judged().get());
         }
-        if (task instanceof Task.Question question && question.mustBeYes()) {
+        if (task.mustBeYes()) {
             return state.sheet().option(step.slot()).filter(Intake.NO::equals).isEmpty()
                     && state.sheet().answer(step.slot()).isPresent();
         }
@@ -94,7 +94,7 @@ final class Flow {
     private Stream<Step> due(State state) {
         return applicable(state)
                 .map(Job.Placed::step)
-                .takeWhile(step -> !(step.task() instanceof Task.Await) || filled(step, state));
+                .takeWhile(step -> step.task().awaited().isEmpty() || filled(step, state));
     }
 
     /** Whether the running job measures the quantity once more after the wait that is asked. */
@@ -107,7 +107,7 @@ final class Flow {
         return job(state).parts().stream()
                 .filter(part -> part.checklist().repeats())
                 .flatMap(part -> part.checklist().steps().stream())
-                .filter(step -> !(step.task() instanceof Task.Prepare))
+                .filter(step -> step.task().prepared().isEmpty())
                 .map(Step::slot)
                 // the plate does not change between rounds
                 .filter(slot -> !slot.equals(Slot.of(Quantity.PLATE_SUBCOOLING)))
@@ -143,7 +143,7 @@ final class Flow {
      * What a bare number is of: during a hold, of what is measured after it, so that it can be told to be too early.
      */
     private Optional<Quantity> spokenOf(State state, Step step) {
-        return step.task() instanceof Task.Await ? measuredFrom(state, step).findFirst() : measured(step);
+        return step.task().awaited().isPresent() ? measuredFrom(state, step).findFirst() : measured(step);
     }
 
     /** What the running job measures from a step on, in order. */
@@ -155,17 +155,12 @@ final class Flow {
     }
 
     private static Command[] answers(Step step) {
-        Task task = step.task();
-        if (task instanceof Task.Question) {
-            return new Command[] {Command.YES, Command.NO};
-        }
-        if (task instanceof Task.Prepare) {
-            return new Command[] {Command.DONE, Command.YES};
-        }
-        if (task instanceof Task.SignOff) {
-            return new Command[] {Command.FINISH};
-        }
-        return task instanceof Task.Acknowledge ? new Command[] {Command.DONE, Command.YES} : new Command[0];
+        return switch (step.task().reply()) {
+            case YES_OR_NO -> new Command[] {Command.YES, Command.NO};
+            case DONE -> new Command[] {Command.DONE, Command.YES};
+            case FINISH -> new Command[] {Command.FINISH};
+            case VALUE, OPTION, TIME, NOTHING -> new Command[0];
+        };
     }
 
     /** Whether a value was asked for in this session, whatever the job. */
@@ -173,17 +168,17 @@ final class Flow {
         return checklists.jobs().stream()
                 .flatMap(job -> job.parts().stream())
                 .flatMap(part -> part.checklist().steps().stream())
-                .anyMatch(step -> step.task() instanceof Task.Measure && conversation.asksOf(step.id()) > 0);
+                .anyMatch(step -> measured(step).isPresent() && conversation.asksOf(step.id()) > 0);
     }
 
     static Optional<Quantity> measured(Step step) {
-        return step.task() instanceof Task.Measure measure ? Optional.of(measure.quantity()) : Optional.empty();
+        return step.task().measured();
     }
 
     /** The set of choices that the step asks for, or that its question leads to. */
     private static Optional<String> chosen(Step step) {
-        return step.task() instanceof Task.Choose choose
-                ? Optional.of(choose.choice())
-                : step.conclusion().map(conclusion -> conclusion.slot().id());
+        return step.task()
+                .choices()
+                .or(() -> step.conclusion().map(conclusion -> conclusion.slot().id()));
     }
 }

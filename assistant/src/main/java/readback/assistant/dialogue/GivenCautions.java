@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.util.Set;
 import java.util.TreeSet;
+import readback.calc.caution.CautionRule;
 
 /**
  * Cautions given. Immutable.
@@ -10,7 +11,7 @@ import java.util.TreeSet;
  * @param unheeded those that wait for the technician's word that they were understood
  * @param told those given before an activity began; once a session is enough
  */
-public record GivenCautions(Set<String> given, Set<String> unheeded, Set<String> told) {
+public record GivenCautions(Set<CautionRule> given, Set<CautionRule> unheeded, Set<CautionRule> told) {
 
     static final GivenCautions NONE = new GivenCautions(Set.of(), Set.of(), Set.of());
 
@@ -20,16 +21,16 @@ public record GivenCautions(Set<String> given, Set<String> unheeded, Set<String>
         told = Set.copyOf(told);
     }
 
-    GivenCautions telling(String caution) {
-        Set<String> more = new TreeSet<>(told);
+    GivenCautions telling(CautionRule caution) {
+        Set<CautionRule> more = new TreeSet<>(told);
         more.add(caution);
         return new GivenCautions(given, unheeded, more);
     }
 
-    GivenCautions giving(String caution, boolean needsAcknowledgement) {
-        Set<String> more = new TreeSet<>(given);
+    GivenCautions giving(CautionRule caution, boolean needsAcknowledgement) {
+        Set<CautionRule> more = new TreeSet<>(given);
         more.add(caution);
-        Set<String> waiting = new TreeSet<>(unheeded);
+        Set<CautionRule> waiting = new TreeSet<>(unheeded);
         if (needsAcknowledgement) {
             waiting.add(caution);
         }
@@ -37,8 +38,8 @@ public record GivenCautions(Set<String> given, Set<String> unheeded, Set<String>
     }
 
     /** Only cautions whose cause is still there count as given. */
-    GivenCautions whileActive(Set<String> active) {
-        Set<String> still = new TreeSet<>(given);
+    GivenCautions whileActive(Set<CautionRule> active) {
+        Set<CautionRule> still = new TreeSet<>(given);
         still.retainAll(active);
         return new GivenCautions(still, unheeded, told);
     }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
 import readback.calc.plausibility.Grade;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -14,7 +13,6 @@ import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -51,14 +49,15 @@ final class Intake {
                     : flow.next(draft.state()).flatMap(asked -> waiting.tooEarly(draft, asked, reading));
             if (early.isPresent()) {
                 draft.say(early.get());
-            } else if (grade instanceof Grade.Impossible impossible) {
-                draft.say(objections.refusal(reading, impossible.refusal()));
+            } else if (grade.refused().isPresent()) {
+                draft.say(objections.refusal(reading, grade.refused().get()));
             } else if (ScaleSlots.wouldNotFall(assessment, flow.slotFor(draft.state(), reading.quantity()), reading)) {
                 draft.say(notFallen(draft, reading));
             } else if (saidBefore(draft, reading)) {
                 take(draft, reading, true, taken, questions);
-            } else if (grade instanceof Grade.Unusual unusual) {
-                questions.add(Pending.Confirm.of(reading, objections.question(reading, unusual.doubt())));
+            } else if (grade.doubted().isPresent()) {
+                questions.add(Pending.Confirm.of(
+                        reading, objections.question(reading, grade.doubted().get())));
             } else if (doubtful) {
                 questions.add(Pending.Confirm.of(reading, Objections.weaklyHeard(reading)));
             } else if (correction) {
@@ -75,11 +74,10 @@ final class Intake {
 
     /** Repeating a value that is being asked about confirms it. */
     private static boolean saidBefore(Draft draft, Reading reading) {
-        Pending pending = draft.conversation().pending().orElse(null);
-        if (pending instanceof Pending.Between between) {
-            return between.candidates().contains(reading);
-        }
-        return pending instanceof Pending.Confirm confirm && confirm.reading().equals(reading);
+        return draft.conversation()
+                .pending()
+                .filter(pending -> pending.confirmedBy(reading))
+                .isPresent();
     }
 
     /**
@@ -153,17 +151,17 @@ final class Intake {
     }
 
     private static Fact named(Meaning.Choice choice) {
-        if (choice.choice().equals(Slots.REFRIGERANT.id())
-                && Catalogue.standard().find(choice.option()) instanceof Lookup.Found found) {
-            return new Fact.Refrigerant(found.refrigerant().designation());
-        }
-        return new Fact.Term(choice.choice() + "." + choice.option());
+        return Optional.of(choice.option())
+                .filter(option -> choice.choice().equals(Slots.REFRIGERANT.id()))
+                .flatMap(option -> Catalogue.standard().find(option).known())
+                .<Fact>map(refrigerant -> new Fact.Refrigerant(refrigerant.designation()))
+                .orElseGet(() -> new Fact.Term(choice.choice() + "." + choice.option()));
     }
 
     /** A yes, no or done, with what it tells about another slot. */
     void word(Draft draft, Step step, String word) {
         option(draft, step.slot(), word);
-        if (step.task() instanceof Task.Question question && question.advised()) {
+        if (step.task().advised()) {
             draft.say(Message.of("step." + step.id() + (word.equals(NO) ? ".no" : ".yes")));
         }
         step.conclusion().ifPresent(conclusion -> {
@@ -184,28 +182,53 @@ final class Intake {
         if (!draft.conversation().pending().equals(Optional.of(pending))) {
             return false;
         }
-        boolean no = isOrder(meaning, Command.NO) || isOrder(meaning, Command.SCRATCH_THAT);
-        if (pending instanceof Pending.MovedAgain moved) {
-            return movedAgain(draft, moved, meaning);
+        return pending.fold(new Pending.Cases<>() {
+            @Override
+            public Boolean confirm(Pending.Confirm confirm) {
+                return confirmed(draft, confirm, meaning) || dropped(draft, confirm, meaning);
+            }
+
+            @Override
+            public Boolean between(Pending.Between between) {
+                return dropped(draft, between, meaning);
+            }
+
+            @Override
+            public Boolean movedAgain(Pending.MovedAgain moved) {
+                return Intake.this.movedAgain(draft, moved, meaning);
+            }
+
+            @Override
+            public Boolean leave(Pending.Leave leave) {
+                return false;
+            }
+        });
+    }
+
+    /** Yes takes the value; false when the meaning is something else. */
+    private boolean confirmed(Draft draft, Pending.Confirm confirm, Meaning meaning) {
+        if (!meaning.orders(Command.YES)) {
+            return false;
         }
-        if (pending instanceof Pending.Doubt doubt && (no || isOrder(meaning, Command.SKIP))) {
+        draft.become(draft.conversation().answered());
+        List<Fact> taken = new ArrayList<>();
+        List<Pending> questions = new ArrayList<>();
+        take(draft, confirm.reading(), true, taken, questions);
+        readBack(draft, taken, false);
+        questions.forEach(question -> draft.become(draft.conversation().questioningFirst(question)));
+        return true;
+    }
+
+    /** No drops the value; false when the meaning is something else. */
+    private static boolean dropped(Draft draft, Pending.Doubt doubt, Meaning meaning) {
+        if (meaning.orders(Command.NO) || meaning.orders(Command.SCRATCH_THAT) || meaning.orders(Command.SKIP)) {
             draft.say(Message.of("confirm.dropped")
                     .with("name", Fact.name(doubt.reading().quantity())));
             draft.become(draft.conversation().answered());
             return true;
         }
-        if (pending instanceof Pending.Confirm confirm && isOrder(meaning, Command.YES)) {
-            draft.become(draft.conversation().answered());
-            List<Fact> taken = new ArrayList<>();
-            List<Pending> questions = new ArrayList<>();
-            take(draft, confirm.reading(), true, taken, questions);
-            readBack(draft, taken, false);
-            questions.forEach(question -> draft.become(draft.conversation().questioningFirst(question)));
-            return true;
-        }
         // "Understood" says that words were heard, not that a value is right: the question is asked again.
-        return pending instanceof Pending.Doubt
-                && isOrder(meaning, Command.DONE)
+        return meaning.orders(Command.DONE)
                 && draft.state().warnings().unheeded().isEmpty();
     }
 
@@ -216,16 +239,12 @@ final class Intake {
             fill(draft, now, true);
             draft.say(Message.of("moved-again.in-all").with("value", new Fact.Stated(now)));
             waiting.startAgain(draft);
-        } else if (isOrder(meaning, Command.SCRATCH_THAT)) {
+        } else if (meaning.orders(Command.SCRATCH_THAT)) {
             draft.say(Message.of("moved-again.dropped").with("before", new Fact.Stated(moved.before())));
         } else {
-            return isOrder(meaning, Command.YES) || isOrder(meaning, Command.NO) || isOrder(meaning, Command.SKIP);
+            return meaning.orders(Command.YES) || meaning.orders(Command.NO) || meaning.orders(Command.SKIP);
         }
         draft.become(draft.conversation().answered());
         return true;
-    }
-
-    static boolean isOrder(Meaning meaning, Command command) {
-        return meaning instanceof Meaning.Ordered ordered && ordered.command() == command;
     }
 }

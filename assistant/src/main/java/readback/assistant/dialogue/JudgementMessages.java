@@ -44,22 +44,44 @@ final class JudgementMessages {
     List<Message> verdict(Judgement judgement) {
         List<Message> messages = new ArrayList<>();
         values(judgement, messages);
-        Verdict verdict = judgement.verdict();
-        if (verdict instanceof Verdict.Compared compared) {
-            compared(judgement, compared, messages);
-        } else if (verdict instanceof Verdict.NoValidTest invalid) {
-            messages.add(Message.of("verdict.no-valid-test"));
-            invalid.contradictions().forEach(each -> messages.add(contradiction(each)));
-            invalid.conditions().forEach(each -> failed(each, messages));
-        } else if (verdict instanceof Verdict.DoNotCharge stopped) {
-            messages.add(Message.of("verdict.do-not-charge"));
-            stopped.reasons().stream()
-                    .sorted()
-                    .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
-            judgement.conditions().forEach(each -> failed(each, messages));
-        }
+        messages.addAll(judgement.verdict().fold(told(judgement)));
         judgement.valveCheck().ifPresent(check -> valve(check, messages));
         return messages;
+    }
+
+    /** The verdict alone, with what it rests on. */
+    private Verdict.Cases<List<Message>> told(Judgement judgement) {
+        List<Message> messages = new ArrayList<>();
+        return new Verdict.Cases<>() {
+            @Override
+            public List<Message> compared(Verdict.Compared compared) {
+                JudgementMessages.this.compared(judgement, compared, messages);
+                return messages;
+            }
+
+            @Override
+            public List<Message> noValidTest(Verdict.NoValidTest invalid) {
+                messages.add(Message.of("verdict.no-valid-test"));
+                invalid.contradictions().forEach(each -> messages.add(contradiction(each)));
+                invalid.conditions().forEach(each -> failed(each, messages));
+                return messages;
+            }
+
+            @Override
+            public List<Message> doNotCharge(Verdict.DoNotCharge stopped) {
+                messages.add(Message.of("verdict.do-not-charge"));
+                stopped.reasons().stream()
+                        .sorted()
+                        .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
+                judgement.conditions().forEach(each -> failed(each, messages));
+                return messages;
+            }
+
+            @Override
+            public List<Message> incomplete(Verdict.Incomplete incomplete) {
+                return messages;
+            }
+        };
     }
 
     private void values(Judgement judgement, List<Message> messages) {
@@ -150,8 +172,7 @@ final class JudgementMessages {
         }
         diagnosis
                 .next()
-                .filter(NextObservation.Measure.class::isInstance)
-                .map(next -> ((NextObservation.Measure) next).missing())
+                .map(NextObservation::missing)
                 .filter(missing -> !missing.isEmpty())
                 .ifPresent(missing -> messages.add(Message.of("diagnosis.measure")
                         .with(
@@ -168,8 +189,7 @@ final class JudgementMessages {
     /** What speaks for the leading suspicion. */
     private static Optional<Message> clues(Diagnosis diagnosis) {
         List<Fact> clues = diagnosis.leader().supporting().stream()
-                .filter(Suspect.Clue.Measured.class::isInstance)
-                .map(clue -> ((Suspect.Clue.Measured) clue).evidence())
+                .flatMap(clue -> clue.measured().stream())
                 .<Fact>map(evidence -> new Fact.Term("symptom." + ConstantName.of(evidence.symptom())
                         + (evidence.deviations() > 0 ? ".above" : ".below")))
                 .toList();

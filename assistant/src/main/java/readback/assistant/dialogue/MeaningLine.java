@@ -9,35 +9,54 @@ import readback.grammar.Meaning;
 /** Meanings in one line, for the record. */
 final class MeaningLine {
 
-    private MeaningLine() {}
+    private static final Meaning.Cases<String> LINE = new Meaning.Cases<>() {
+        @Override
+        public String values(Meaning.Values values) {
+            return written(values.readings());
+        }
 
-    /** The meaning in words that a supervisor can read, the same for equal meanings. */
-    static String line(Meaning meaning) {
-        if (meaning instanceof Meaning.Values values) {
-            return readings(values.readings());
+        @Override
+        public String correction(Meaning.Correction correction) {
+            return "correction: " + written(correction.readings());
         }
-        if (meaning instanceof Meaning.Correction correction) {
-            return "correction: " + readings(correction.readings());
-        }
-        if (meaning instanceof Meaning.Choice choice) {
+
+        @Override
+        public String choice(Meaning.Choice choice) {
             return choice.choice() + ": " + choice.option();
         }
-        if (meaning instanceof Meaning.Ordered ordered) {
+
+        @Override
+        public String ordered(Meaning.Ordered ordered) {
             return ConstantName.of(ordered.command())
                     + ordered.about()
                             .map(quantity -> " " + ConstantName.of(quantity))
                             .orElse("");
         }
-        if (meaning instanceof Meaning.Note note) {
+
+        @Override
+        public String note(Meaning.Note note) {
             return "note: " + note.words();
         }
-        if (meaning instanceof Meaning.SaturationQuestion question) {
-            return "saturation at " + readings(List.of(question.pressure()));
+
+        @Override
+        public String saturationQuestion(Meaning.SaturationQuestion question) {
+            return "saturation at " + written(List.of(question.pressure()));
         }
-        return "not understood";
+
+        @Override
+        public String notUnderstood(Meaning.NotUnderstood reason) {
+            return "not understood";
+        }
+    };
+
+    private MeaningLine() {}
+
+    /** The meaning in words that a supervisor can read, the same for equal meanings. */
+    static String line(Meaning meaning) {
+        return meaning.fold(LINE);
     }
 
-    private static String readings(List<Reading> readings) {
+    private static String written(List<Reading> readings) {
         return readings.stream()
                 .map(reading -> ConstantName.of(reading.quantity()) + " "
                         + reading.value().toPlainString() + " " + reading.unit().symbol())

@@ -5,23 +5,23 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** How long silence is borne, and after how long someone was away. */
+/** After how long a silence the dialogue speaks up, and when it takes a technician to have been away. */
 final class NoInputTimeout {
 
-    /** Before the question is asked again, and then before it is told where the work stands; decision 0001. */
-    private static final List<Duration> LASTS = List.of(Duration.ofMinutes(3), Duration.ofMinutes(10));
+    /** Until the question is asked again, and then until the state of the work is told; decision 0001. */
+    private static final List<Duration> TIMEOUTS = List.of(Duration.ofMinutes(3), Duration.ofMinutes(10));
 
-    /** Whoever was away for so long is told where the work stands. */
+    /** After so long without an event, a returning technician is told where the work stands. */
     private static final Duration AWAY = Duration.ofMinutes(10);
 
     private NoInputTimeout() {}
 
-    /** What is left of it; empty where silence is as good as words: nobody is hurried who said "hold on" or waits. */
+    /** The next timeout; empty after "hold on", while a step waits for time to pass, and when all have passed. */
     static Optional<Duration> of(State state) {
         int silences = state.conversation().silences();
-        return state.held() || !state.waits().isEmpty() || silences >= LASTS.size()
+        return state.held() || !state.waits().isEmpty() || silences >= TIMEOUTS.size()
                 ? Optional.empty()
-                : Optional.of(LASTS.get(silences));
+                : Optional.of(TIMEOUTS.get(silences));
     }
 
     /** Whether nothing happened for long before now, and not because time had to pass. */

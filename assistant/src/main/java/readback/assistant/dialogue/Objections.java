@@ -26,9 +26,9 @@ final class Objections {
     }
 
     Message question(Reading reading, Grade.Doubt doubt) {
-        Message why = doubt instanceof Grade.Doubt.OutsideUsual outside
-                ? limits("doubt." + (outside.above() ? "above" : "below"), outside.usual(), reading)
-                : new JudgementMessages(units).contradiction(((Grade.Doubt.Contradicts) doubt).contradiction());
+        Message why = doubt.fold(
+                outside -> limits("doubt." + (outside.above() ? "above" : "below"), outside.usual(), reading),
+                contradicts -> new JudgementMessages(units).contradiction(contradicts.contradiction()));
         return Message.of("confirm.unusual")
                 .with("value", new Fact.Stated(reading))
                 .with("why", new Fact.Text(why));

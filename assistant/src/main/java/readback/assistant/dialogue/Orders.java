@@ -1,11 +1,13 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import readback.calc.caution.CautionRule;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
@@ -89,7 +91,8 @@ final class Orders {
     }
 
     private void agreed(Draft draft, Optional<Step> asked, String word) {
-        boolean leaving = draft.conversation().pending().orElse(null) instanceof Pending.Leave;
+        boolean leaving =
+                draft.conversation().pending().filter(Pending::leaving).isPresent();
         if (leaving && word.equals(Intake.YES)) {
             draft.become(draft.conversation().answered());
             closing.close(draft);
@@ -106,24 +109,29 @@ final class Orders {
     }
 
     private static boolean takesAWord(Step step, String word) {
-        return step.task() instanceof Task.Acknowledge
-                || step.task() instanceof Task.Prepare
-                || (step.task() instanceof Task.Question && word.equals(Intake.YES));
+        return switch (step.task().reply()) {
+            case DONE -> true;
+            case YES_OR_NO -> word.equals(Intake.YES);
+            case VALUE, OPTION, FINISH, TIME, NOTHING -> false;
+        };
     }
 
     /**
      * Steps that are asked again when the word was not theirs: a question takes yes or no, a record closes by "finish".
      */
     private static boolean asksForAWord(Step step) {
-        return step.task() instanceof Task.Question || step.task() instanceof Task.SignOff;
+        return switch (step.task().reply()) {
+            case YES_OR_NO, FINISH -> true;
+            case VALUE, OPTION, DONE, TIME, NOTHING -> false;
+        };
     }
 
     private void refused(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
-        } else if (asked.isPresent() && asked.get().task() instanceof Task.Question question) {
+        } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
-            if (question.mustBeYes()) {
+            if (asked.get().task().mustBeYes()) {
                 draft.say(Message.of("step." + asked.get().id() + ".no"));
             }
         } else {
@@ -147,11 +155,11 @@ final class Orders {
     private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
         Optional<Quantity> about = named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
         Assessment assessment = draft.assessment();
-        List<String> unheeded =
+        List<CautionRule> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
 
         if (about.isEmpty() && !unheeded.isEmpty()) {
-            unheeded.forEach(caution -> draft.say(Message.of("caution." + caution + ".why")));
+            unheeded.forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
         } else if (about.isEmpty() && Closing.judged(draft) && meansTheVerdict(draft, asked)) {
             draft.say(new JudgementMessages(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
@@ -167,7 +175,8 @@ final class Orders {
                 .flatMap(announcement -> announcement.messages().stream())
                 .anyMatch(said::contains);
         return justSaid
-                || asked.filter(step -> !(step.task() instanceof Task.SignOff)).isEmpty();
+                || asked.filter(step -> step.task().reply() != Task.Reply.FINISH)
+                        .isEmpty();
     }
 
     private Optional<Step> step(Draft draft, Optional<Quantity> about, Optional<Step> asked) {
@@ -226,10 +235,12 @@ final class Orders {
     }
 
     private void skip(Draft draft, Optional<Step> asked) {
+        Optional<Duration> cuttable =
+                asked.filter(Step::optional).flatMap(step -> step.task().awaited());
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
-        } else if (asked.isPresent() && asked.get().optional() && asked.get().task() instanceof Task.Await await) {
-            waiting.cutShort(draft, asked.get(), await.duration());
+        } else if (cuttable.isPresent()) {
+            waiting.cutShort(draft, asked.orElseThrow(), cuttable.get());
         } else if (asked.isPresent() && asked.get().optional()) {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
@@ -244,7 +255,7 @@ final class Orders {
 
     /** A wait that may be cut short is; where no wait runs, the question says what to measure. */
     private void measureNow(Draft draft, Optional<Step> asked) {
-        if (asked.filter(step -> step.task() instanceof Task.Await).isPresent()) {
+        if (asked.flatMap(step -> step.task().awaited()).isPresent()) {
             skip(draft, asked);
         }
     }
@@ -299,7 +310,7 @@ final class Orders {
                             .in(choice.option().equals("metric") ? UnitSetting.METRIC : UnitSetting.US)));
             draft.say(Message.of("units.now." + choice.option()));
         } else if (choice.choice().equals(Slots.REFRIGERANT.id())
-                && !(Catalogue.standard().find(choice.option()) instanceof Lookup.Found)) {
+                && Catalogue.standard().find(choice.option()).known().isEmpty()) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));
         } else if (choice.equals(UNKNOWN_DEVICE)
                 && draft.sheet()

@@ -11,12 +11,42 @@ import readback.prompts.text.Message;
 /** A question of the dialogue's own that comes before the checklist goes on. */
 public sealed interface Pending {
 
+    /** What the case of this kind makes of the question. */
+    <T> T fold(Cases<T> cases);
+
+    /** What is to be made of each kind of question. */
+    interface Cases<T> {
+
+        T confirm(Confirm confirm);
+
+        T between(Between between);
+
+        T movedAgain(MovedAgain movedAgain);
+
+        T leave(Leave leave);
+    }
+
     /** The question, for asking again. */
     Message question();
 
     /** The quantity that is in doubt, if one is. */
     default Optional<Quantity> inDoubt() {
         return Optional.empty();
+    }
+
+    /** The values of which one is meant; none where it asks for something else. */
+    default List<Reading> candidates() {
+        return List.of();
+    }
+
+    /** Whether saying this value once more is a yes to it. */
+    default boolean confirmedBy(Reading said) {
+        return false;
+    }
+
+    /** Whether it asks about leaving. */
+    default boolean leaving() {
+        return false;
     }
 
     /** The choice set whose options answer it, if it asks for one. */
@@ -53,6 +83,16 @@ public sealed interface Pending {
         public Confirm passedOverBy(int values) {
             return new Confirm(reading, question, passedOver + values);
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.confirm(this);
+        }
+
+        @Override
+        public boolean confirmedBy(Reading said) {
+            return said.equals(reading);
+        }
     }
 
     /** Two values sound alike: one of them is meant. */
@@ -73,6 +113,16 @@ public sealed interface Pending {
         @Override
         public Between passedOverBy(int values) {
             return new Between(candidates, question, passedOver + values);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.between(this);
+        }
+
+        @Override
+        public boolean confirmedBy(Reading said) {
+            return candidates.contains(said);
         }
     }
 
@@ -108,8 +158,23 @@ public sealed interface Pending {
         public Optional<String> choice() {
             return Optional.of(CHOICE);
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.movedAgain(this);
+        }
     }
 
     /** The session was to be finished before everything that was asked has its answer. */
-    record Leave(Message question) implements Pending {}
+    record Leave(Message question) implements Pending {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.leave(this);
+        }
+
+        @Override
+        public boolean leaving() {
+            return true;
+        }
+    }
 }

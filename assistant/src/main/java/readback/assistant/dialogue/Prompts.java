@@ -1,7 +1,6 @@
 package readback.assistant.dialogue;
 
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Message;
 
 /** How steps are asked: in full the first time, shorter when asked again. */
@@ -29,19 +28,13 @@ final class Prompts {
 
     /** What may be said to the step: teaches rather than lists. */
     static Message help(Step step) {
-        Task task = step.task();
-        if (task instanceof Task.Measure) {
-            return Message.of("help.measure");
-        }
-        if (task instanceof Task.Choose choose) {
-            return Message.of("help.choose." + choose.choice());
-        }
-        if (task instanceof Task.Question) {
-            return Message.of("help.question");
-        }
-        if (task instanceof Task.SignOff) {
-            return Message.of("help.sign-off");
-        }
-        return Message.of(task instanceof Task.Await ? "help.await" : "help.acknowledge");
+        return switch (step.task().reply()) {
+            case VALUE -> Message.of("help.measure");
+            case OPTION -> Message.of("help.choose." + step.task().choices().orElseThrow());
+            case YES_OR_NO -> Message.of("help.question");
+            case FINISH -> Message.of("help.sign-off");
+            case TIME -> Message.of("help.await");
+            case DONE, NOTHING -> Message.of("help.acknowledge");
+        };
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Judged;
 
@@ -90,14 +91,11 @@ public record State(
 
     /** Whether a value waits for an explicit yes or for a choice between two that sound alike. */
     public boolean inDoubt() {
-        return conversation
-                .pending()
-                .filter(pending -> !(pending instanceof Pending.Leave))
-                .isPresent();
+        return conversation.pending().flatMap(Pending::inDoubt).isPresent();
     }
 
-    /** Cautions that wait for the technician's word that they were understood, by name. */
-    public Set<String> unheeded() {
+    /** Cautions that wait for the technician's word that they were understood. */
+    public Set<CautionRule> unheeded() {
         return warnings.unheeded();
     }
 

@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.util.List;
 import java.util.Optional;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 
@@ -27,7 +28,7 @@ public record Turn(State state, List<Effect> effects, Outcome outcome) {
      * @param cautions cautions given in answer to the event
      */
     public record Outcome(
-            Understood understood, List<Change> changes, List<JobOutcome> standing, List<String> cautions) {
+            Understood understood, List<Change> changes, List<JobOutcome> standing, List<CautionRule> cautions) {
         public Outcome {
             changes = List.copyOf(changes);
             standing = List.copyOf(standing);

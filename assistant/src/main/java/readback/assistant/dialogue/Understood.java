@@ -32,16 +32,12 @@ public sealed interface Understood {
 
     /** Whether it was an order of this kind. */
     default boolean orders(Command command) {
-        return meaning().filter(meaning -> Intake.isOrder(meaning, command)).isPresent();
+        return meaning().filter(meaning -> meaning.orders(command)).isPresent();
     }
 
     /** The values that were stated, taken or not. */
     default List<Reading> stated() {
-        return meaning()
-                .map(meaning -> meaning instanceof Meaning.Values values
-                        ? values.readings()
-                        : meaning instanceof Meaning.Correction correction ? correction.readings() : List.<Reading>of())
-                .orElse(List.of());
+        return meaning().map(Meaning::readings).orElse(List.of());
     }
 
     /** Something happened to the session that nobody said. */
@@ -100,7 +96,7 @@ public sealed interface Understood {
 
         @Override
         public boolean doubtful() {
-            return words instanceof Meaning.NotUnderstood;
+            return !words.understood();
         }
     }
 

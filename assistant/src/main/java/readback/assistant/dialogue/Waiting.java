@@ -10,7 +10,6 @@ import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -48,11 +47,12 @@ final class Waiting {
         boolean reminder = timer.endsWith(REMINDER);
         String id = reminder ? timer.substring(0, timer.length() - REMINDER.length()) : timer;
         Optional<Step> step = flow.job(draft.state()).step(id).map(placed -> placed.step());
+        Optional<Duration> duration = step.flatMap(each -> each.task().awaited());
         Instant since = draft.state().waits().get(id);
-        if (step.isEmpty() || since == null || !(step.get().task() instanceof Task.Await await)) {
+        if (duration.isEmpty() || since == null) {
             return false;
         }
-        Duration left = left(draft, since, await.duration());
+        Duration left = left(draft, since, duration.get());
         if (left.isZero() || left.isNegative()) {
             over(draft, step.get());
         } else {
@@ -126,17 +126,17 @@ final class Waiting {
         List<Step> steps = flow.applicable(draft.state()).map(Job.Placed::step).toList();
         Set<Slot> after = steps.stream()
                 .dropWhile(step -> !Flow.asksAgain(step, draft.state()))
-                .dropWhile(step -> !(step.task() instanceof Task.Await))
-                .filter(step -> step.task() instanceof Task.Await || step.task() instanceof Task.Measure)
+                .dropWhile(step -> step.task().awaited().isEmpty())
+                .filter(step ->
+                        step.task().awaited().isPresent() || Flow.measured(step).isPresent())
                 .map(Step::slot)
                 .filter(slot -> draft.sheet().answer(slot).isPresent())
                 .collect(Collectors.toSet());
         if (!after.isEmpty()) {
             draft.become(draft.sheet().withoutAll(after));
             steps.stream()
-                    .map(Step::task)
-                    .filter(Task.Judge.class::isInstance)
-                    .forEach(task -> draft.become(draft.state().withdrawing(((Task.Judge) task).what())));
+                    .flatMap(step -> step.task().judged().stream())
+                    .forEach(report -> draft.become(draft.state().withdrawing(report)));
         }
     }
 
@@ -155,25 +155,26 @@ final class Waiting {
                 .forEach((id, since) -> flow.job(draft.state())
                         .step(id)
                         .map(placed -> placed.step())
-                        .ifPresent(step -> {
-                            if (step.task() instanceof Task.Await await) {
-                                Duration left = left(draft, since, await.duration());
-                                if (left.isZero() || left.isNegative()) {
-                                    over(draft, step);
-                                } else {
-                                    draft.doing(new Effect.StartTimer(step.id(), left));
-                                    remindLater(draft, step, left);
-                                }
-                            }
-                        }));
+                        .ifPresent(step ->
+                                step.task().awaited().ifPresent(duration -> resumed(draft, step, since, duration))));
+    }
+
+    private static void resumed(Draft draft, Step step, Instant since, Duration duration) {
+        Duration left = left(draft, since, duration);
+        if (left.isZero() || left.isNegative()) {
+            over(draft, step);
+        } else {
+            draft.doing(new Effect.StartTimer(step.id(), left));
+            remindLater(draft, step, left);
+        }
     }
 
     /** The minutes that a running wait still needs, rounded up; empty when nothing is awaited. */
     Optional<Fact> left(Draft draft, Step step) {
         Instant since = draft.state().waits().get(step.id());
-        return since != null && step.task() instanceof Task.Await await
-                ? Optional.of(minutes(left(draft, since, await.duration())))
-                : Optional.empty();
+        return since == null
+                ? Optional.empty()
+                : step.task().awaited().map(duration -> minutes(left(draft, since, duration)));
     }
 
     private static Duration left(Draft draft, Instant since, Duration duration) {

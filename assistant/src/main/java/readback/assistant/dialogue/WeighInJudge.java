@@ -52,22 +52,30 @@ final class WeighInJudge {
 
     /** What is to be weighed in; empty while a value is missing or where there is no figure. */
     Optional<WeighIn.Target.Charge> charge() {
-        return worked().filter(WeighIn.Target.Charge.class::isInstance).map(WeighIn.Target.Charge.class::cast);
+        return worked().flatMap(WeighIn.Target::charge);
     }
 
     Optional<Announcement> target() {
-        return worked().map(target -> {
-            if (target instanceof WeighIn.Target.Charge charge) {
-                return charge(charge);
+        return worked().map(target -> target.fold(new WeighIn.Target.Cases<>() {
+            @Override
+            public Announcement charge(WeighIn.Target.Charge charge) {
+                return WeighInJudge.this.charge(charge);
             }
-            return target instanceof WeighIn.Target.UnknownTube
-                    ? new Announcement(
-                            new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
-                            List.of(Message.of("weigh-in.unknown-tube")))
-                    : new Announcement(
-                            new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
-                            List.of(Message.of("weigh-in.impossible")));
-        });
+
+            @Override
+            public Announcement unknownTube(WeighIn.Target.UnknownTube unknown) {
+                return new Announcement(
+                        new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
+                        List.of(Message.of("weigh-in.unknown-tube")));
+            }
+
+            @Override
+            public Announcement nothingLeft(WeighIn.Target.NothingLeft nothing) {
+                return new Announcement(
+                        new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
+                        List.of(Message.of("weigh-in.impossible")));
+            }
+        }));
     }
 
     private Announcement charge(WeighIn.Target.Charge charge) {
@@ -91,8 +99,7 @@ final class WeighInJudge {
     }
 
     Optional<Announcement> weighed() {
-        if (worked().filter(target -> !(target instanceof WeighIn.Target.Charge))
-                .isPresent()) {
+        if (worked().filter(target -> target.charge().isEmpty()).isPresent()) {
             return Optional.of(new Announcement(new JobOutcome.WeighedIn(Optional.empty()), List.of()));
         }
         Optional<Reading> added = assessment.readings().find(Quantity.REFRIGERANT_ADDED);

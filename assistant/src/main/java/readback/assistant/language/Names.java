@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Understood;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
+import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
@@ -58,9 +58,11 @@ public final class Names {
         if (language.find("term.content." + option).isPresent()) {
             return term("content." + option);
         }
-        return Catalogue.standard().find(option) instanceof Lookup.Found found
-                ? found.refrigerant().designation()
-                : term(HEADINGS.getOrDefault(set, set) + "." + option);
+        return Catalogue.standard()
+                .find(option)
+                .known()
+                .map(Refrigerant::designation)
+                .orElseGet(() -> term(HEADINGS.getOrDefault(set, set) + "." + option));
     }
 
     /** What was understood. */

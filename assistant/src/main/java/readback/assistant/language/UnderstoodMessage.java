@@ -41,33 +41,49 @@ final class UnderstoodMessage {
     }
 
     private static Message of(Meaning meaning, Names names) {
-        if (meaning instanceof Meaning.Values values) {
-            return Message.of("understood.values").with("values", readings(values.readings()));
-        }
-        if (meaning instanceof Meaning.Correction correction) {
-            return Message.of("understood.correction").with("values", readings(correction.readings()));
-        }
-        if (meaning instanceof Meaning.Choice choice) {
-            return Message.of("understood.choice")
-                    .with("choice", new Fact.Quoted(names.slot(new Slot(choice.choice()))))
-                    .with("option", new Fact.Quoted(names.option(choice.choice(), choice.option())));
-        }
-        if (meaning instanceof Meaning.Ordered ordered) {
-            Fact order = new Fact.Term("order." + ConstantName.of(ordered.command()));
-            return ordered.about()
-                    .map(quantity -> Message.of("understood.order-about")
-                            .with("order", order)
-                            .with("about", Fact.name(quantity)))
-                    .orElseGet(() -> Message.of("understood.order").with("order", order));
-        }
-        if (meaning instanceof Meaning.Note note) {
-            return Message.of("understood.note").with("words", new Fact.Quoted(note.words()));
-        }
-        if (meaning instanceof Meaning.SaturationQuestion question) {
-            return Message.of("understood.saturation").with("value", Fact.amount(question.pressure()));
-        }
-        return Message.of("understood.not-understood")
-                .with("why", new Fact.Text(ReasonMessage.of(((Meaning.NotUnderstood) meaning).why())));
+        return meaning.fold(new Meaning.Cases<>() {
+            @Override
+            public Message values(Meaning.Values values) {
+                return Message.of("understood.values").with("values", readings(values.readings()));
+            }
+
+            @Override
+            public Message correction(Meaning.Correction correction) {
+                return Message.of("understood.correction").with("values", readings(correction.readings()));
+            }
+
+            @Override
+            public Message choice(Meaning.Choice choice) {
+                return Message.of("understood.choice")
+                        .with("choice", new Fact.Quoted(names.slot(new Slot(choice.choice()))))
+                        .with("option", new Fact.Quoted(names.option(choice.choice(), choice.option())));
+            }
+
+            @Override
+            public Message ordered(Meaning.Ordered ordered) {
+                Fact order = new Fact.Term("order." + ConstantName.of(ordered.command()));
+                return ordered.about()
+                        .map(quantity -> Message.of("understood.order-about")
+                                .with("order", order)
+                                .with("about", Fact.name(quantity)))
+                        .orElseGet(() -> Message.of("understood.order").with("order", order));
+            }
+
+            @Override
+            public Message note(Meaning.Note note) {
+                return Message.of("understood.note").with("words", new Fact.Quoted(note.words()));
+            }
+
+            @Override
+            public Message saturationQuestion(Meaning.SaturationQuestion question) {
+                return Message.of("understood.saturation").with("value", Fact.amount(question.pressure()));
+            }
+
+            @Override
+            public Message notUnderstood(Meaning.NotUnderstood not) {
+                return Message.of("understood.not-understood").with("why", new Fact.Text(ReasonMessage.of(not.why())));
+            }
+        });
     }
 
     private static Fact readings(List<Reading> readings) {

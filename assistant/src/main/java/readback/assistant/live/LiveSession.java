@@ -5,9 +5,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Event;
@@ -25,7 +22,8 @@ import readback.assistant.session.Line;
 import readback.assistant.session.Session;
 import readback.assistant.session.SteadyClock;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Mouth;
+import readback.assistant.voice.Manner;
+import readback.assistant.voice.PhrasePlayer;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
@@ -73,18 +71,19 @@ public final class LiveSession {
      * @param gate level in decibels of full scale below which nothing is speech
      * @param keepsSound whether the sound of each utterance goes into the record, as far as its budget allows
      */
-    public record Settings(ListeningMode mode, boolean headset, double gate, Mouth.Manner manner, boolean keepsSound) {}
+    public record Settings(ListeningMode mode, boolean headset, double gate, Manner manner, boolean keepsSound) {}
 
     private final Parts parts;
     private final Settings settings;
     private final SteadyClock clock;
-    private final BlockingQueue<LiveInput> inputs = new LinkedBlockingQueue<>();
-    private final Timeouts waits = new Timeouts();
+    private final Performer performer = new Performer();
+    private final InputQueue inputs = new InputQueue();
+    private final Timeouts timeouts = new Timeouts();
     private final AnswerTimes answerTimes = new AnswerTimes();
-    private final EarlyResponse foresight = new EarlyResponse();
+    private final EarlyResponse earlyResponse = new EarlyResponse();
     private final Welcome welcome = new Welcome();
-    private final AudioStatus condition;
-    private final Mouth mouth;
+    private final AudioStatus audio;
+    private final PhrasePlayer player;
     private final Hearing hearing;
     private @Nullable Session session;
     private boolean keepsSound;
@@ -100,34 +99,34 @@ public final class LiveSession {
         this.settings = settings;
         this.clock = clock;
         this.keepsSound = settings.keepsSound();
-        this.condition = new AudioStatus(parts.texts());
-        this.mouth = new Mouth(parts.voice(), parts.loudspeaker(), settings.manner(), new VoiceEvents());
+        this.audio = new AudioStatus(parts.texts());
+        this.player = new PhrasePlayer(parts.voice(), parts.loudspeaker(), settings.manner(), inputs);
         this.hearing = new Hearing(
                 parts.ear(),
-                settings.headset() ? mouth::speaking : mouth::audible,
+                settings.headset() ? player::speaking : player::audible,
                 settings.headset(),
                 settings.gate(),
-                inputs::add);
+                inputs::post);
     }
 
     /** Takes a key or a touch; any thread. */
     public void strike(Stroke stroke) {
-        inputs.add(new LiveInput.Struck(stroke));
+        inputs.post(new LiveInput.Struck(stroke));
     }
 
     /** Takes a line that was not typed on the screen; any thread. */
     public void write(String words) {
-        inputs.add(new LiveInput.Written(words));
+        inputs.post(new LiveInput.Written(words));
     }
 
     /** Redraws, perhaps at another size; any thread. */
     public void resize() {
-        inputs.add(new LiveInput.Resized());
+        inputs.post(new LiveInput.Resized());
     }
 
     /** Ends the session; any thread. */
     public void end() {
-        inputs.add(new LiveInput.Stop());
+        inputs.post(new LiveInput.Stop());
     }
 
     /**
@@ -139,17 +138,17 @@ public final class LiveSession {
     public Session run(Function<List<Audience>, Session> opener) {
         MicrophoneReader reader = new MicrophoneReader(parts.microphone(), new MicrophoneEvents());
         try {
-            Session open = opener.apply(List.of(waits, parts.board(), new Speaker()));
+            Session open = opener.apply(List.of(timeouts, parts.board(), new Speaker()));
             session = open;
             hearing.expect(parts.grammar().vocabulary(open.expectation()).phrases());
             reader.start();
-            mouth.prepare(parts.standing());
+            player.prepare(parts.standing());
             loop(open);
             return open;
         } finally {
             reader.close();
             hearing.close();
-            mouth.close();
+            player.close();
         }
     }
 
@@ -164,15 +163,15 @@ public final class LiveSession {
         if (answerTimes.count() > 0) {
             lines.add(answerTimes.summary());
         }
-        if (condition.overruns() > 0) {
-            lines.add(parts.texts().of("summary.overruns", condition.overruns()));
+        if (audio.overruns() > 0) {
+            lines.add(parts.texts().of("summary.overruns", audio.overruns()));
         }
         return lines;
     }
 
     private void loop(Session open) {
         Optional<Instant> deadline = Optional.empty();
-        while (!stopped && !(open.closed() && !mouth.speaking())) {
+        while (!stopped && !(open.closed() && !player.speaking())) {
             if (open.closed() && deadline.isEmpty()) {
                 deadline = Optional.of(clock.instant().plus(LAST_WORDS));
             }
@@ -181,19 +180,19 @@ public final class LiveSession {
             }
             hearing.open(settings.mode().byItself() || talking);
             parts.face().show(view(open));
-            next().ifPresent(input -> input.reach(this));
+            nextInput().ifPresent(input -> input.reach(this));
             clock.changed().ifPresent(by -> on(new Event.ClockChanged(clock.instant(), by)));
-            waits.over(listening(open) && !foresight.speaking(), clock.instant())
+            timeouts.over(listening(open) && !earlyResponse.speaking(), clock.instant())
                     .forEach(this::on);
-            foresight.due(System.nanoTime()).ifPresent(words -> foresee(open, words));
-            boolean someoneSpeaks = foresight.speaking() || hearing.meter().open();
-            welcome.due(someoneSpeaks, System.nanoTime()).ifPresent(mouth::say);
+            earlyResponse.due(System.nanoTime()).ifPresent(words -> prepareResponse(open, words));
+            boolean someoneSpeaks = earlyResponse.speaking() || hearing.meter().open();
+            welcome.due(someoneSpeaks, System.nanoTime()).ifPresent(player::say);
         }
     }
 
-    private Optional<LiveInput> next() {
+    private Optional<LiveInput> nextInput() {
         try {
-            return Optional.ofNullable(inputs.poll(TICK.toMillis(), TimeUnit.MILLISECONDS));
+            return inputs.next(TICK);
         } catch (InterruptedException e) {
             stopped = true;
             return Optional.empty();
@@ -201,10 +200,10 @@ public final class LiveSession {
     }
 
     /** The dialogue is a pure function: what it would answer to the words so far can be made ready while they last. */
-    private void foresee(Session open, String words) {
+    private void prepareResponse(Session open, String words) {
         Event.Heard said =
                 new Event.Heard(clock.instant(), Event.Source.VOICE, List.of(new Hypothesis(words, 1, List.of())));
-        mouth.expect(open.foreseen(said).stream().map(Line::spoken).toList());
+        player.expect(open.foreseen(said).stream().map(Line::spoken).toList());
     }
 
     private Session running() {
@@ -225,9 +224,9 @@ public final class LiveSession {
         long understoodAt = System.nanoTime();
         welcome.drop();
         talking = false;
-        foresight.partial("", understoodAt);
-        if (condition.spoken(spoken.aboveNoise(), clock.instant())) {
-            mouth.say(List.of(parts.texts().of("hint.noise.spoken")));
+        earlyResponse.partial("", understoodAt);
+        if (audio.spoken(spoken.aboveNoise(), clock.instant())) {
+            player.say(List.of(parts.texts().of("hint.noise.spoken")));
         }
         Session open = running();
         Event.Heard event = new Event.Heard(
@@ -235,7 +234,7 @@ public final class LiveSession {
         if (keepsSound) {
             open.on(event, spoken.sound()).ifPresent(why -> {
                 keepsSound = false;
-                condition.soundNotKept(why);
+                audio.soundNotKept(why);
             });
         } else {
             open.on(event);
@@ -246,21 +245,21 @@ public final class LiveSession {
 
     void partial(String words) {
         parts.board().partial(words);
-        foresight.partial(words, System.nanoTime());
+        earlyResponse.partial(words, System.nanoTime());
     }
 
     void interrupted() {
-        mouth.hush();
+        player.hush();
     }
 
     void microphoneFound(String device) {
-        if (condition.microphoneFound(device)) {
+        if (audio.microphoneFound(device)) {
             on(new Event.DeviceFound(clock.instant(), MICROPHONE));
         }
     }
 
     void microphoneLost(String why) {
-        condition.microphoneLost(why);
+        audio.microphoneLost(why);
         talking = false;
         // What was being said when the microphone went is taken as far as it got.
         hearing.finish();
@@ -268,11 +267,11 @@ public final class LiveSession {
     }
 
     void overrun() {
-        condition.overrun();
+        audio.overrun();
     }
 
     void voiceStarted(long at) {
-        condition.voiceWorks();
+        audio.voiceWorks();
         heard.ifPresent(last -> answerTimes.add(last.endedAt(), last.understoodAt(), last.decidedAt(), at));
         heard = Optional.empty();
     }
@@ -282,7 +281,7 @@ public final class LiveSession {
     }
 
     void voiceFailed(String why) {
-        condition.voiceFailed(why);
+        audio.voiceFailed(why);
     }
 
     void struck(Stroke stroke) {
@@ -295,22 +294,43 @@ public final class LiveSession {
 
     private void act(Action action) {
         welcome.drop();
-        if (action instanceof Action.Utter utter) {
-            mouth.hush();
+        action.performedBy(performer);
+    }
+
+    /** Does what the hands ask for. */
+    private final class Performer implements Action.Performer {
+
+        @Override
+        public void utter(Action.Utter utter) {
+            player.hush();
             on(new Event.Heard(clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(utter.words()))));
-        } else if (action instanceof Action.Quiet) {
-            mouth.hush();
-        } else if (action instanceof Action.Talk) {
-            talk();
-        } else if (action instanceof Action.Leave) {
+        }
+
+        @Override
+        public void quiet(Action.Quiet quiet) {
+            player.hush();
+        }
+
+        @Override
+        public void talk(Action.Talk talk) {
+            LiveSession.this.talk();
+        }
+
+        @Override
+        public void redraw(Action.Redraw redraw) {
+            // the face has done so
+        }
+
+        @Override
+        public void leave(Action.Leave leave) {
             stop();
         }
     }
 
     /** Silences the voice; ends what is being said; opens the ear where it does not open by itself. */
     private void talk() {
-        mouth.hush();
-        if (foresight.speaking()) {
+        player.hush();
+        if (earlyResponse.speaking()) {
             hearing.finish();
             talking = false;
         } else if (settings.mode() == ListeningMode.KEY) {
@@ -327,15 +347,15 @@ public final class LiveSession {
     }
 
     private boolean listening(Session open) {
-        return condition.microphoneWorks()
+        return audio.microphoneWorks()
                 && (settings.mode().byItself() || talking)
-                && (settings.headset() || !mouth.audible())
+                && (settings.headset() || !player.audible())
                 && !open.closed();
     }
 
     private View view(Session open) {
-        View.Status status = condition.status(hearing.meter().level(), listening(open), mouth.name(), mouth.speaking());
-        return parts.board().view(open, status, waits.shown(clock.instant()), condition.hint());
+        View.Status status = audio.status(hearing.meter().level(), listening(open), player.name(), player.speaking());
+        return parts.board().view(open, status, timeouts.shown(clock.instant()), audio.hint());
     }
 
     /** Speaks what a turn says. */
@@ -344,34 +364,16 @@ public final class LiveSession {
         public void says(List<Line> lines) {
             List<String> texts = lines.stream().map(Line::spoken).toList();
             if (session == null && !settings.headset()) {
-                mouth.expect(texts);
+                player.expect(texts);
                 welcome.hold(texts);
             } else {
-                mouth.say(texts);
+                player.say(texts);
             }
         }
 
         @Override
         public void hush() {
-            mouth.hush();
-        }
-    }
-
-    /** Called on the playing thread. */
-    private final class VoiceEvents implements Mouth.Listener {
-        @Override
-        public void started() {
-            inputs.add(new LiveInput.VoiceStarted(System.nanoTime()));
-        }
-
-        @Override
-        public void ended() {
-            inputs.add(new LiveInput.VoiceEnded());
-        }
-
-        @Override
-        public void failed(String why) {
-            inputs.add(new LiveInput.VoiceFailed(why));
+            player.hush();
         }
     }
 
@@ -380,23 +382,23 @@ public final class LiveSession {
         @Override
         public void sound(short[] chunk) {
             if (!hearing.sound(chunk)) {
-                inputs.add(new LiveInput.Overrun());
+                inputs.post(new LiveInput.Overrun());
             }
         }
 
         @Override
         public void found(String device) {
-            inputs.add(new LiveInput.MicrophoneFound(device));
+            inputs.post(new LiveInput.MicrophoneFound(device));
         }
 
         @Override
         public void lost(String why) {
-            inputs.add(new LiveInput.MicrophoneLost(why));
+            inputs.post(new LiveInput.MicrophoneLost(why));
         }
 
         @Override
         public void overrun(long count) {
-            inputs.add(new LiveInput.Overrun());
+            inputs.post(new LiveInput.Overrun());
         }
     }
 }

@@ -7,31 +7,31 @@ import java.util.Optional;
 /** Measures how long nothing has happened while Readback listens. Owned by one thread; knows no clock. */
 final class NoInputTimer {
 
-    private Optional<Duration> patience = Optional.empty();
+    private Optional<Duration> longest = Optional.empty();
     private Optional<Instant> since = Optional.empty();
 
-    /** Waits this long from now on; for ever when empty. */
-    void bear(Optional<Duration> longest) {
-        patience = longest;
+    /** Sets how long to wait from now on; for ever when empty. */
+    void restart(Optional<Duration> next) {
+        longest = next;
         since = Optional.empty();
     }
 
     /**
-     * Whether it has lasted its full time; then it begins again.
+     * Whether nothing was heard for the whole time; then the time begins again.
      *
      * @param quiet whether nothing happens now: Readback listens and nobody speaks
      */
-    boolean tooLong(boolean quiet, Instant now) {
+    boolean over(boolean quiet, Instant now) {
         if (!quiet) {
             since = Optional.empty();
             return false;
         }
         Instant begun = since.orElse(now);
         since = Optional.of(begun);
-        boolean over = patience.isPresent() && !now.isBefore(begun.plus(patience.get()));
-        if (over) {
+        boolean isOver = longest.isPresent() && !now.isBefore(begun.plus(longest.get()));
+        if (isOver) {
             since = Optional.empty();
         }
-        return over;
+        return isOver;
     }
 }

@@ -17,14 +17,14 @@ import readback.assistant.session.Timers;
 final class Timeouts implements Audience {
 
     private final Timers timers = new Timers();
-    private final NoInputTimer silence = new NoInputTimer();
+    private final NoInputTimer noInput = new NoInputTimer();
 
     @Override
     public void happened(Event event, Turn turn) {
         timers.follow(event, turn);
         for (Effect effect : turn.effects()) {
             if (effect instanceof Effect.Listen listen) {
-                silence.bear(listen.patience());
+                noInput.restart(listen.noInputTimeout());
             }
         }
     }
@@ -37,7 +37,7 @@ final class Timeouts implements Audience {
     List<Event> over(boolean quiet, Instant now) {
         List<Event> over = new ArrayList<>();
         timers.elapsed(now).forEach(timer -> over.add(new Event.TimerElapsed(now, timer)));
-        if (silence.tooLong(quiet, now)) {
+        if (noInput.over(quiet, now)) {
             over.add(new Event.TimerElapsed(now, Event.SILENCE));
         }
         return over;

@@ -132,18 +132,18 @@ public final class Measurement {
         Talk talk = Talk.asInDialogue();
         for (Utterance utterance : utterances) {
             Decision decision = decided(talk, utterance, expectation);
-            if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
+            decision.accepted().filter(accept -> !accept.doubtful()).ifPresent(accept -> {
                 boolean value = value(accept.meaning());
                 tally.falseValues += value ? 1 : 0;
                 tally.falseCommands += value ? 0 : 1;
-            }
+            });
         }
     }
 
     private Decision decided(Talk talk, Utterance utterance, Expectation expectation) {
         Decision decision =
                 grammar.decide(utterance.alternatives(), expectation, Prior.indifferent(), talk.sinceTalk(utterance));
-        talk.heard(utterance, !(decision instanceof Decision.Ignore));
+        talk.heard(utterance, !decision.ignored());
         return decision;
     }
 
@@ -177,24 +177,53 @@ public final class Measurement {
     /** How the value would have gone into the sheet with nobody listening to the read-back. */
     private void judge(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation, double level) {
         Decision decision = first(utterances, expectation);
-        String outcome;
-        if (decision instanceof Decision.Accept order && !value(order.meaning())) {
-            // an order in place of a value: nothing goes into the sheet
-            tally.again++;
-            outcome = "again";
-        } else if (decision instanceof Decision.Accept accept && !accept.doubtful()) {
-            boolean right = right(accept.meaning(), clip, expectation);
-            tally.understood += right ? 1 : 0;
-            tally.wrong += right ? 0 : 1;
-            outcome = right ? "understood" : "wrong";
-        } else if (decision instanceof Decision.AskBetween || decision instanceof Decision.Accept) {
-            tally.doubted++;
-            outcome = "doubted";
-        } else {
-            tally.again++;
-            outcome = "again";
-        }
+        String outcome = decision.fold(outcome(tally, clip, expectation));
         details.accept(Detail.of(clip, name(level), expectation.step(), utterances, outcome, decision));
+    }
+
+    /** Counts what was decided and gives it its name. */
+    private Decision.Cases<String> outcome(Tally tally, Clip clip, Expectation expectation) {
+        return new Decision.Cases<>() {
+            @Override
+            public String accept(Decision.Accept accept) {
+                if (!value(accept.meaning())) {
+                    // an order in place of a value: nothing goes into the sheet
+                    return again();
+                }
+                if (accept.doubtful()) {
+                    return doubted();
+                }
+                boolean right = right(accept.meaning(), clip, expectation);
+                tally.understood += right ? 1 : 0;
+                tally.wrong += right ? 0 : 1;
+                return right ? "understood" : "wrong";
+            }
+
+            @Override
+            public String askBetween(Decision.AskBetween between) {
+                return doubted();
+            }
+
+            @Override
+            public String askAgain(Decision.AskAgain again) {
+                return again();
+            }
+
+            @Override
+            public String ignore(Decision.Ignore ignore) {
+                return again();
+            }
+
+            private String doubted() {
+                tally.doubted++;
+                return "doubted";
+            }
+
+            private String again() {
+                tally.again++;
+                return "again";
+            }
+        };
     }
 
     /** What is done at the first utterance that is not ignored: the dialogue then goes on to another step. */
@@ -203,7 +232,7 @@ public final class Measurement {
         Talk talk = Talk.asInDialogue();
         for (Utterance utterance : utterances) {
             decision = decided(talk, utterance, expectation);
-            if (!(decision instanceof Decision.Ignore)) {
+            if (!decision.ignored()) {
                 return decision;
             }
         }
@@ -211,7 +240,7 @@ public final class Measurement {
     }
 
     private static boolean value(Meaning meaning) {
-        return meaning instanceof Meaning.Values || meaning instanceof Meaning.Correction;
+        return !meaning.readings().isEmpty();
     }
 
     private boolean right(Meaning taken, Clip clip, Expectation expectation) {

@@ -30,7 +30,8 @@ final class Json {
             .addModule(new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DURATIONS_AS_TIMESTAMPS)
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
-            .serializationInclusion(JsonInclude.Include.NON_ABSENT)
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS))
             .addMixIn(Slot.class, OfSlot.class)
             .addMixIn(Reading.class, OfReading.class)
             .addMixIn(Content.class, OfContent.class)

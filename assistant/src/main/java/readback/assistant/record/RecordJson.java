@@ -21,7 +21,9 @@ import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.calc.caution.CautionRule;
 import readback.calc.measurement.Limits;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -84,7 +86,8 @@ final class RecordJson {
         entry.outcome().changes().forEach(change -> changes.add(Json.write(change)));
         ArrayNode standing = outcome.putArray("standing");
         entry.outcome().standing().forEach(each -> standing.add(Json.write(each)));
-        entry.outcome().cautions().forEach(outcome.putArray("cautions")::add);
+        ArrayNode cautions = outcome.putArray("cautions");
+        entry.outcome().cautions().forEach(rule -> cautions.add(ConstantName.of(rule)));
         entry.said().forEach(line.putArray("said")::add);
         entry.audio()
                 .ifPresent(audio ->
@@ -105,7 +108,7 @@ final class RecordJson {
                         understood(outcome.get("understood")),
                         changes(outcome.path("changes")),
                         standing(outcome),
-                        strings(outcome.path("cautions"))),
+                        cautions(outcome.path("cautions"))),
                 strings(line.path("said")),
                 line.path("closed").asBoolean(),
                 Optional.ofNullable(line.get("audio"))
@@ -129,6 +132,13 @@ final class RecordJson {
             node.forEach(each -> changes.add(Json.read(each, Change.class)));
         }
         return changes;
+    }
+
+    private static List<CautionRule> cautions(JsonNode node) {
+        return strings(node).stream()
+                .map(name -> ConstantName.find(CautionRule.class, name)
+                        .orElseThrow(() -> new IllegalArgumentException("no caution: \"" + name + "\"")))
+                .toList();
     }
 
     private static List<JobOutcome> standing(JsonNode outcome) {

@@ -71,14 +71,42 @@ public record RecordedSession(
     /** What became of the sound of an event. */
     public sealed interface KeptSound {
 
+        /** What the case of this kind makes of the sound. */
+        <T> T fold(Cases<T> cases);
+
+        /** What is to be made of each kind of sound. */
+        interface Cases<T> {
+
+            T whole(Whole whole);
+
+            T missing(Missing missing);
+
+            T changed(Changed changed);
+        }
+
         /** It is there, byte for byte. */
-        record Whole(Path file) implements KeptSound {}
+        record Whole(Path file) implements KeptSound {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.whole(this);
+            }
+        }
 
         /** It was kept, but is gone now, as when it was deleted for privacy. */
-        record Missing() implements KeptSound {}
+        record Missing() implements KeptSound {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.missing(this);
+            }
+        }
 
         /** It is not what was recorded. */
-        record Changed() implements KeptSound {}
+        record Changed() implements KeptSound {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.changed(this);
+            }
+        }
     }
 
     /** The sound of an entry; empty when none was kept. */

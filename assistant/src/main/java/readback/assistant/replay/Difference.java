@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.record.Entry;
+import readback.calc.name.ConstantName;
 import readback.prompts.checklist.Slot;
 
 /**
@@ -28,7 +29,7 @@ public record Difference(int event, String what, String recorded, String replaye
                 .or(() -> changes(entry, then, now))
                 .or(() -> first(entry, "verdict", orNone(then.line()), orNone(now.line())))
                 .or(() ->
-                        first(entry, "cautions", String.join(", ", then.cautions()), String.join(", ", now.cautions())))
+                        first(entry, "cautions", ConstantName.list(then.cautions()), ConstantName.list(now.cautions())))
                 .or(() -> first(
                         entry,
                         "end",

@@ -157,7 +157,7 @@ public final class Playback {
                     String.join(
                             ", ",
                             entry.outcome().cautions().stream()
-                                    .map(names::caution)
+                                    .map(rule -> names.constant("caution", rule))
                                     .toList())));
         }
         if (Moment.VERDICT.in(entry, before(entries, at))) {

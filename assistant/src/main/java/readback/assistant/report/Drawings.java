@@ -54,9 +54,11 @@ final class Drawings {
 
     /** How far the deciding value lies from its target, with its uncertainty and the tolerance. */
     Optional<Plot> verdictBar(Judgement judgement) {
-        if (!(judgement.verdict() instanceof Verdict.Compared compared)) {
+        Optional<Verdict.Compared> comparison = judgement.verdict().comparison();
+        if (comparison.isEmpty()) {
             return Optional.empty();
         }
+        Verdict.Compared compared = comparison.get();
         Band limits = compared.deviation().limits();
         double low = figures.value(limits.low());
         double high = figures.value(limits.high());
@@ -192,8 +194,9 @@ final class Drawings {
 
     /** The tolerance around the target in a round. */
     static Band limits(JobReport.Round round) {
-        if (round.judgement().verdict() instanceof Verdict.Compared compared) {
-            return compared.deviation().limits();
+        Optional<Verdict.Compared> comparison = round.judgement().verdict().comparison();
+        if (comparison.isPresent()) {
+            return comparison.get().deviation().limits();
         }
         return round.assessment()
                 .system()
@@ -208,9 +211,11 @@ final class Drawings {
         double value = figures.value(estimate.value());
         double half = figures.value(estimate.expandedUncertainty());
         double target = figures.value(judgement.target().orElseThrow().value());
-        double side = judgement.verdict() instanceof Verdict.Compared compared
-                ? figures.value(compared.deviation().limits().high())
-                : 0;
+        double side = judgement
+                .verdict()
+                .comparison()
+                .map(compared -> figures.value(compared.deviation().limits().high()))
+                .orElse(0.0);
         return List.of(value - half, value + half, target - side, target + side);
     }
 

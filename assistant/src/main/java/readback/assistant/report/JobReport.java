@@ -17,6 +17,7 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Verification;
+import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Wording;
@@ -98,7 +99,7 @@ public record JobReport(
      * @param needed whether work waits for the technician's word that it was understood
      * @param acknowledged number of the event with which the technician said that it was understood
      */
-    public record CautionLine(String name, int event, Instant at, boolean needed, OptionalInt acknowledged) {}
+    public record CautionLine(CautionRule rule, int event, Instant at, boolean needed, OptionalInt acknowledged) {}
 
     /**
      * Something that was doubtful.

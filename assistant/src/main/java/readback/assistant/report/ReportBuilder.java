@@ -25,7 +25,6 @@ import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
-import readback.calc.name.ConstantName;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Wording;
@@ -90,7 +89,7 @@ final class ReportBuilder {
         settleDoubts(entry);
         entry.outcome().changes().forEach(change -> answer(entry, change));
         acknowledge(scene);
-        entry.outcome().cautions().forEach(name -> caution(entry, name, state));
+        entry.outcome().cautions().forEach(rule -> caution(entry, rule, state));
         if (Moment.DOUBT.in(entry, before)) {
             doubt(entry);
         }
@@ -131,19 +130,13 @@ final class ReportBuilder {
                 line.slot(), line.content(), line.event(), line.at(), confirmed, line.earlier());
     }
 
-    private void caution(Entry entry, String name, State state) {
-        boolean needed =
-                rule(name).map(rule -> rule.caution().needsAcknowledgement()).orElse(false);
-        if (needed && !state.unheeded().contains(name)) {
+    private void caution(Entry entry, CautionRule rule, State state) {
+        boolean needed = rule.caution().needsAcknowledgement();
+        if (needed && !state.unheeded().contains(rule)) {
             state.asked().ifPresent(step -> awaitingStep.put(cautions.size(), step));
         }
         cautions.add(
-                new JobReport.CautionLine(name, entry.number(), entry.event().at(), needed, OptionalInt.empty()));
-    }
-
-    /** The rule of a caution's name. */
-    static Optional<CautionRule> rule(String name) {
-        return ConstantName.find(CautionRule.class, name);
+                new JobReport.CautionLine(rule, entry.number(), entry.event().at(), needed, OptionalInt.empty()));
     }
 
     private void acknowledge(Scene scene) {
@@ -151,8 +144,8 @@ final class ReportBuilder {
         for (int i = 0; i < cautions.size(); i++) {
             JobReport.CautionLine line = cautions.get(i);
             String step = awaitingStep.get(i);
-            boolean heeded = scene.before().unheeded().contains(line.name())
-                    && !scene.turn().state().unheeded().contains(line.name());
+            boolean heeded = scene.before().unheeded().contains(line.rule())
+                    && !scene.turn().state().unheeded().contains(line.rule());
             boolean answered = step != null
                     && entry.outcome()
                             .change(new Slot(step))
@@ -162,7 +155,7 @@ final class ReportBuilder {
                 cautions.set(
                         i,
                         new JobReport.CautionLine(
-                                line.name(), line.event(), line.at(), line.needed(), OptionalInt.of(entry.number())));
+                                line.rule(), line.event(), line.at(), line.needed(), OptionalInt.of(entry.number())));
             }
         }
     }

@@ -9,6 +9,7 @@ import readback.assistant.dialogue.Content;
 import readback.assistant.replay.ChargeMoves;
 import readback.calc.charge.Judgement;
 import readback.calc.measurement.Estimate;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -64,7 +65,9 @@ public final class ReportJson {
         ArrayNode cautions = node.putArray("cautions");
         report.cautions().forEach(line -> {
             ObjectNode caution = cautions.addObject();
-            caution.put("name", line.name()).put("event", line.event()).put("needed", line.needed());
+            caution.put("name", ConstantName.of(line.rule()))
+                    .put("event", line.event())
+                    .put("needed", line.needed());
             if (line.acknowledged().isPresent()) {
                 caution.put("acknowledged", line.acknowledged().getAsInt());
             } else {

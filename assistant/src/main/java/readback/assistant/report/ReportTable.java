@@ -8,6 +8,8 @@ import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.record.Entry;
+import readback.calc.caution.CautionRule;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Reading;
 
@@ -43,8 +45,8 @@ public final class ReportTable {
         List<JobOutcome> standing = List.of();
         for (Entry entry : report.session().entries()) {
             entry.outcome().changes().forEach(change -> answer(csv, report, entry, change));
-            for (String caution : entry.outcome().cautions()) {
-                row(csv, report, entry, "caution", caution, "given");
+            for (CautionRule caution : entry.outcome().cautions()) {
+                row(csv, report, entry, "caution", ConstantName.of(caution), "given");
             }
             List<JobOutcome> now = entry.outcome().standing();
             if (!now.isEmpty() && !now.equals(standing)) {

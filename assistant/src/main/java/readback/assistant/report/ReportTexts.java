@@ -11,7 +11,9 @@ import readback.assistant.record.RecordFault;
 import readback.assistant.replay.Difference;
 import readback.assistant.replay.Verification;
 import readback.assistant.replay.VerificationSentences;
+import readback.calc.caution.CautionRule;
 import readback.calc.caution.Signal;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Language;
@@ -75,8 +77,8 @@ final class ReportTexts {
     }
 
     /** The text of a caution without its signal word. */
-    String caution(String name) {
-        return language.wording().shown(Message.of("caution." + name), UnitSetting.US);
+    String caution(CautionRule rule) {
+        return language.wording().shown(Message.of("caution." + ConstantName.of(rule)), UnitSetting.US);
     }
 
     /** A caution in a word or two. */

@@ -103,10 +103,8 @@ final class Sections {
                 texts.label("cautions.caption"),
                 columns("column.signal", "column.caution", "column.time", "column.acknowledged"));
         for (JobReport.CautionLine line : report.cautions()) {
-            String signal = ReportBuilder.rule(line.name())
-                    .map(rule -> texts.signal(rule.signal()))
-                    .orElse("");
-            table.row(signal.toUpperCase(Locale.ROOT), texts.caution(line.name()), time(line.at()), acknowledged(line));
+            String signal = texts.signal(line.rule().signal());
+            table.row(signal.toUpperCase(Locale.ROOT), texts.caution(line.rule()), time(line.at()), acknowledged(line));
         }
         table.end();
         page.closeLine();

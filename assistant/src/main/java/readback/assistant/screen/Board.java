@@ -14,6 +14,7 @@ import readback.assistant.language.Names;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
+import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.Estimate;
@@ -44,7 +45,7 @@ public final class Board implements Audience {
      *
      * @param step what was asked when it was given
      */
-    private record Posted(String name, String text, String step) {}
+    private record Posted(Optional<CautionRule> rule, String text, String step) {}
 
     private final Names names;
     private final ScreenTexts texts;
@@ -54,7 +55,7 @@ public final class Board implements Audience {
     private List<String> answers = List.of();
     private String question = "";
     private View.Heard heard = View.Heard.NOTHING;
-    private List<String> warnedOf = List.of();
+    private List<CautionRule> warnedOf = List.of();
     private boolean fresh;
     private boolean asks = true;
 
@@ -80,13 +81,13 @@ public final class Board implements Audience {
 
     @Override
     public void says(List<Line> lines) {
-        List<String> names = new ArrayList<>(warnedOf);
+        List<CautionRule> rules = new ArrayList<>(warnedOf);
         List<String> others = new ArrayList<>();
         for (Line line : lines) {
             if (line.message().key().equals(CAUTION)) {
-                String name = names.isEmpty() ? "" : names.remove(0);
+                Optional<CautionRule> rule = rules.isEmpty() ? Optional.empty() : Optional.of(rules.remove(0));
                 posted.removeIf(each -> each.text().equals(line.shown()));
-                posted.add(new Posted(name, line.shown(), ""));
+                posted.add(new Posted(rule, line.shown(), ""));
             } else {
                 others.add(line.shown());
             }
@@ -131,10 +132,11 @@ public final class Board implements Audience {
         String step = session.expectation().step();
         if (fresh) {
             fresh = false;
-            posted.replaceAll(each -> each.step().isEmpty() ? new Posted(each.name(), each.text(), step) : each);
+            posted.replaceAll(each -> each.step().isEmpty() ? new Posted(each.rule(), each.text(), step) : each);
         }
-        Set<String> unheeded = session.state().warnings().unheeded();
-        posted.removeIf(each -> !unheeded.contains(each.name()) && !each.step().equals(step));
+        Set<CautionRule> unheeded = session.state().warnings().unheeded();
+        posted.removeIf(each ->
+                each.rule().filter(unheeded::contains).isEmpty() && !each.step().equals(step));
     }
 
     private List<View.Row> readings(Session session, Assessment assessment) {
@@ -144,20 +146,43 @@ public final class Board implements Audience {
                 .map(Contradiction::between)
                 .forEach(contradicting::addAll);
         List<View.Row> rows = new ArrayList<>();
-        session.state().sheet().answers().forEach((slot, answer) -> {
-            if (answer instanceof Answer.Value value) {
+        session.state()
+                .sheet()
+                .answers()
+                .forEach((slot, answer) -> answer.fold(row(slot, contradicting)).ifPresent(rows::add));
+        return rows;
+    }
+
+    /** How an answer is shown; empty for one that is not. */
+    private Answer.Cases<Optional<View.Row>> row(Slot slot, Set<Quantity> contradicting) {
+        return new Answer.Cases<>() {
+            @Override
+            public Optional<View.Row> value(Answer.Value value) {
                 Quantity quantity = value.reading().quantity();
                 String mark = contradicting.contains(quantity)
                         ? texts.of("mark.contradicts")
                         : value.confirmed() ? texts.of("mark.confirmed") : "";
-                rows.add(new View.Row(names.slot(Slot.of(quantity)), amount(Fact.amount(value.reading())), mark));
-            } else if (answer instanceof Answer.Option option && options.isChoice(slot.id())) {
-                rows.add(new View.Row(names.slot(slot), options.label(slot.id(), option.option()), ""));
-            } else if (answer instanceof Answer.Skipped) {
-                rows.add(new View.Row(names.slot(slot), "-", texts.of("mark.skipped")));
+                return Optional.of(
+                        new View.Row(names.slot(Slot.of(quantity)), amount(Fact.amount(value.reading())), mark));
             }
-        });
-        return rows;
+
+            @Override
+            public Optional<View.Row> option(Answer.Option option) {
+                return options.isChoice(slot.id())
+                        ? Optional.of(new View.Row(names.slot(slot), options.label(slot.id(), option.option()), ""))
+                        : Optional.empty();
+            }
+
+            @Override
+            public Optional<View.Row> passed(Answer.Passed passed) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<View.Row> skipped(Answer.Skipped skipped) {
+                return Optional.of(new View.Row(names.slot(slot), "-", texts.of("mark.skipped")));
+            }
+        };
     }
 
     private static String amount(Fact fact) {

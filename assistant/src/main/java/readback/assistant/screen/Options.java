@@ -14,7 +14,6 @@ import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 
 /** What can be answered by touch at each moment. */
@@ -45,10 +44,11 @@ final class Options {
             if (pending.get().choice().isPresent()) {
                 return choices(pending.get().choice().get());
             }
-            return pending.get() instanceof Pending.Between between
-                    ? Stream.concat(between.candidates().stream().map(Options::value), Stream.of(fixed("no")))
-                            .toList()
-                    : List.of(fixed("yes"), fixed("no"));
+            List<Reading> candidates = pending.get().candidates();
+            return candidates.isEmpty()
+                    ? List.of(fixed("yes"), fixed("no"))
+                    : Stream.concat(candidates.stream().map(Options::value), Stream.of(fixed("no")))
+                            .toList();
         }
         if (!state.warnings().unheeded().isEmpty()) {
             return List.of(fixed("understood"));
@@ -73,15 +73,12 @@ final class Options {
     }
 
     private List<View.Option> ofTask(Step step) {
-        if (step.task() instanceof Task.Question) {
-            return List.of(fixed("yes"), fixed("no"));
-        }
-        if (step.task() instanceof Task.SignOff) {
-            return List.of(fixed("finish"));
-        }
-        return step.task() instanceof Task.Acknowledge || step.task() instanceof Task.Prepare
-                ? List.of(fixed("understood"))
-                : List.of();
+        return switch (step.task().reply()) {
+            case YES_OR_NO -> List.of(fixed("yes"), fixed("no"));
+            case FINISH -> List.of(fixed("finish"));
+            case DONE -> List.of(fixed("understood"));
+            case VALUE, OPTION, TIME, NOTHING -> List.of();
+        };
     }
 
     private List<View.Option> choices(String set) {

@@ -3,14 +3,42 @@ package readback.assistant.screen;
 /** What a hand did to the tablet. */
 public sealed interface Stroke {
 
+    /** What the case of this kind makes of the stroke. */
+    <T> T fold(Cases<T> cases);
+
+    /** What is to be made of each kind of stroke. */
+    interface Cases<T> {
+
+        T typed(Typed typed);
+
+        T pressed(Pressed pressed);
+
+        T touched(Touched touched);
+    }
+
     /** A key that stands for itself. */
-    record Typed(int codePoint) implements Stroke {}
+    record Typed(int codePoint) implements Stroke {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.typed(this);
+        }
+    }
 
     /** A key with a name. */
-    record Pressed(Key key) implements Stroke {}
+    record Pressed(Key key) implements Stroke {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.pressed(this);
+        }
+    }
 
     /** The screen was touched, or clicked with a mouse; counted from 0 at the top left. */
-    record Touched(int column, int row) implements Stroke {}
+    record Touched(int column, int row) implements Stroke {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.touched(this);
+        }
+    }
 
     /** Keys with names. */
     enum Key {

@@ -42,15 +42,27 @@ final class Typing {
 
     /** What the stroke asks for; empty when it means nothing. */
     Optional<Action> on(Stroke stroke, Frame frame, boolean held) {
-        if (stroke instanceof Stroke.Touched touched) {
-            Optional<Action> action = frame.at(touched.column(), touched.row());
-            page = action.orElse(null) instanceof Action.Redraw ? page + 1 : 0;
-            return action;
-        }
-        if (stroke instanceof Stroke.Typed typed) {
-            return typed(typed.codePoint());
-        }
-        Stroke.Key key = ((Stroke.Pressed) stroke).key();
+        return stroke.fold(new Stroke.Cases<>() {
+            @Override
+            public Optional<Action> typed(Stroke.Typed typed) {
+                return Typing.this.typed(typed.codePoint());
+            }
+
+            @Override
+            public Optional<Action> pressed(Stroke.Pressed pressed) {
+                return Typing.this.pressed(pressed.key(), held);
+            }
+
+            @Override
+            public Optional<Action> touched(Stroke.Touched touched) {
+                Optional<Action> action = frame.at(touched.column(), touched.row());
+                page = action.orElse(null) instanceof Action.Redraw ? page + 1 : 0;
+                return action;
+            }
+        });
+    }
+
+    private Optional<Action> pressed(Stroke.Key key, boolean held) {
         if (SAYING.contains(key)) {
             return Optional.of(new Action.Utter(texts.of(name(key, held) + ".words")));
         }

@@ -170,16 +170,46 @@ public final class Session {
 
     private void carryOut(Event event, Turn turn, List<Line> lines) {
         audiences.forEach(audience -> audience.happened(event, turn));
-        for (Effect effect : turn.effects()) {
-            if (effect instanceof Effect.Say) {
-                audiences.forEach(audience -> audience.says(lines));
-            } else if (effect instanceof Effect.Hush) {
-                audiences.forEach(Audience::hush);
-            } else if (effect instanceof Effect.Listen listen) {
-                expectation = listen.expectation();
-            } else if (effect instanceof Effect.Close) {
-                audiences.forEach(Audience::closed);
-            }
+        turn.effects().forEach(effect -> effect.performedBy(new Performer(lines)));
+    }
+
+    /** Carries effects out before the audiences. */
+    private final class Performer implements Effect.Performer {
+
+        private final List<Line> lines;
+
+        Performer(List<Line> lines) {
+            this.lines = lines;
+        }
+
+        @Override
+        public void say(Effect.Say say) {
+            audiences.forEach(audience -> audience.says(lines));
+        }
+
+        @Override
+        public void hush(Effect.Hush hush) {
+            audiences.forEach(Audience::hush);
+        }
+
+        @Override
+        public void listen(Effect.Listen listen) {
+            expectation = listen.expectation();
+        }
+
+        @Override
+        public void startTimer(Effect.StartTimer start) {
+            // belongs to whoever has a clock: an audience of live sessions
+        }
+
+        @Override
+        public void stopTimer(Effect.StopTimer stop) {
+            // as above
+        }
+
+        @Override
+        public void close(Effect.Close close) {
+            audiences.forEach(Audience::closed);
         }
     }
 }

@@ -61,8 +61,7 @@ class TechnicianTest {
     @ParameterizedTest
     @MethodSource("asked")
     void every_step_of_the_charge_check_has_an_answer(Step step) {
-        Optional<Quantity> quantity =
-                step.task() instanceof Task.Measure measure ? Optional.of(measure.quantity()) : Optional.empty();
+        Optional<Quantity> quantity = step.task().measured();
 
         assertThat(answer(Truth.SOUND, Level.CHECKLIST, step.id(), quantity)).isNotBlank();
     }

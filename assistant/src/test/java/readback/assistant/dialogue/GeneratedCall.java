@@ -204,23 +204,31 @@ final class GeneratedCall {
 
     private void answer(Step step) {
         Task task = step.task();
-        if (task instanceof Task.Measure measure) {
-            say(
-                    step.optional() && random.nextInt(3) == 0
-                            ? "skip"
-                            : value(measure.quantity(), step.slot().id()));
-        } else if (task instanceof Task.Choose choose) {
-            List<String> options = List.copyOf(Rehearsal.GRAMMAR.choices().options(choose.choice()));
-            String option = options.get(random.nextInt(options.size()));
-            List<String> phrases = Rehearsal.GRAMMAR.choices().phrases(choose.choice(), option);
-            say(phrases.get(random.nextInt(phrases.size())));
-        } else if (task instanceof Task.Question) {
-            say(random.nextInt(4) == 0 ? "no" : "yes");
-        } else if (task instanceof Task.Await await) {
-            rehearsal.passes(random.nextInt(5) == 0 ? Duration.ofMinutes(2) : await.duration());
-            happens(new Event.TimerElapsed(rehearsal.now(), step.id()));
-        } else {
-            say(task instanceof Task.SignOff ? "finish" : "understood");
+        switch (task.reply()) {
+            case VALUE ->
+                say(
+                        step.optional() && random.nextInt(3) == 0
+                                ? "skip"
+                                : value(
+                                        task.measured().orElseThrow(),
+                                        step.slot().id()));
+            case OPTION -> {
+                String set = task.choices().orElseThrow();
+                List<String> options = List.copyOf(Rehearsal.GRAMMAR.choices().options(set));
+                String option = options.get(random.nextInt(options.size()));
+                List<String> phrases = Rehearsal.GRAMMAR.choices().phrases(set, option);
+                say(phrases.get(random.nextInt(phrases.size())));
+            }
+            case YES_OR_NO -> say(random.nextInt(4) == 0 ? "no" : "yes");
+            case TIME -> {
+                rehearsal.passes(
+                        random.nextInt(5) == 0
+                                ? Duration.ofMinutes(2)
+                                : task.awaited().orElseThrow());
+                happens(new Event.TimerElapsed(rehearsal.now(), step.id()));
+            }
+            case FINISH -> say("finish");
+            case DONE, NOTHING -> say("understood");
         }
     }
 

@@ -46,7 +46,6 @@ import readback.calc.procedure.WeighIn;
 import readback.calc.targets.TargetSource;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 
 /**
  * Every message that the dialogue can make has a text, and every place of the text is filled. The messages are read
@@ -116,8 +115,7 @@ class MessageTextsTest {
 
     private static List<String> setsChosen() {
         return steps().map(Step::task)
-                .filter(Task.Choose.class::isInstance)
-                .map(task -> ((Task.Choose) task).choice())
+                .flatMap(task -> task.choices().stream())
                 .distinct()
                 .toList();
     }
@@ -160,7 +158,7 @@ class MessageTextsTest {
         List<String> wrong = steps().flatMap(step -> Rehearsal.WORDING.keys().stream()
                         .filter(key -> key.startsWith("step." + step.id() + "."))
                         .filter(key -> !Rehearsal.WORDING.places(key).isEmpty())
-                        .filter(key -> !(step.task() instanceof Task.Await)
+                        .filter(key -> step.task().awaited().isEmpty()
                                 || !Rehearsal.WORDING.places(key).equals(Set.of("minutes"))
                                 || !(key.contains(".ask") || key.contains(".again"))))
                 .toList();

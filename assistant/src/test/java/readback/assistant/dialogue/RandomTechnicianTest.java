@@ -136,7 +136,7 @@ class RandomTechnicianTest {
         private void say(String words) {
             turns++;
             rehearsal.says(words);
-            warned.addAll(rehearsal.turn().outcome().cautions());
+            rehearsal.turn().outcome().cautions().stream().map(ConstantName::of).forEach(warned::add);
         }
 
         private void act() {

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import readback.calc.quantity.Quantity;
 import readback.grammar.Hypothesis;
 
-/** An utterance on the heels of talk that was not meant for us needs more to be looked at. */
+/** An utterance that closely follows talk not meant for us needs more belief to be looked at. */
 class TalkOfOthersTest {
 
     private static final List<Hypothesis.Word> TWO_SECONDS =

@@ -49,7 +49,7 @@ import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Mouth;
+import readback.assistant.voice.Manner;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
@@ -102,7 +102,7 @@ class LiveSessionTest {
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
                         List.of()),
-                new LiveSession.Settings(ListeningMode.OPEN, false, -55, Mouth.Manner.PLAIN, keepsSound),
+                new LiveSession.Settings(ListeningMode.OPEN, false, -55, Manner.PLAIN, keepsSound),
                 SteadyClock.from(
                         clock,
                         () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));

@@ -9,34 +9,34 @@ import org.junit.jupiter.api.Test;
 
 class NoInputTimerTest {
     private static final Instant NOON = Instant.parse("2026-07-01T12:00:00Z");
-    private final NoInputTimer silence = new NoInputTimer();
+    private final NoInputTimer timer = new NoInputTimer();
 
     @Test
-    void itIsTooLongWhenPatienceIsOverAndBeginsAnew() {
-        silence.bear(Optional.of(Duration.ofMinutes(3)));
+    void itIsOverAfterItsTimeAndBeginsAgain() {
+        timer.restart(Optional.of(Duration.ofMinutes(3)));
 
-        assertThat(silence.tooLong(true, NOON)).isFalse();
-        assertThat(silence.tooLong(true, NOON.plusSeconds(179))).isFalse();
-        assertThat(silence.tooLong(true, NOON.plusSeconds(180))).isTrue();
-        assertThat(silence.tooLong(true, NOON.plusSeconds(181))).isFalse();
+        assertThat(timer.over(true, NOON)).isFalse();
+        assertThat(timer.over(true, NOON.plusSeconds(179))).isFalse();
+        assertThat(timer.over(true, NOON.plusSeconds(180))).isTrue();
+        assertThat(timer.over(true, NOON.plusSeconds(181))).isFalse();
     }
 
     @Test
-    void speechAndTheVoiceItselfBreakIt() {
-        silence.bear(Optional.of(Duration.ofMinutes(3)));
-        silence.tooLong(true, NOON);
+    void speechAndTheVoiceItselfRestartIt() {
+        timer.restart(Optional.of(Duration.ofMinutes(3)));
+        timer.over(true, NOON);
 
-        silence.tooLong(false, NOON.plusSeconds(100));
+        timer.over(false, NOON.plusSeconds(100));
 
-        assertThat(silence.tooLong(true, NOON.plusSeconds(190))).isFalse();
-        assertThat(silence.tooLong(true, NOON.plusSeconds(370))).isTrue();
+        assertThat(timer.over(true, NOON.plusSeconds(190))).isFalse();
+        assertThat(timer.over(true, NOON.plusSeconds(370))).isTrue();
     }
 
     @Test
-    void withoutAPatienceItNeverIs() {
-        silence.bear(Optional.empty());
-        silence.tooLong(true, NOON);
+    void withoutATimeItIsNeverOver() {
+        timer.restart(Optional.empty());
+        timer.over(true, NOON);
 
-        assertThat(silence.tooLong(true, NOON.plus(Duration.ofDays(1)))).isFalse();
+        assertThat(timer.over(true, NOON.plus(Duration.ofDays(1)))).isFalse();
     }
 }

@@ -36,7 +36,7 @@ class TradeOffTest {
     }
 
     @Test
-    void the_limit_amid_talk_counts_only_on_the_heels_of_what_was_not_looked_at() {
+    void the_limit_amid_talk_counts_only_close_after_what_was_not_looked_at() {
         tradeOff.listened(PhraseList.STEP, 60);
         Utterance refused = utterance("[unk] [unk]", 0.2, 1, 2);
         tradeOff.heardInTalk(

@@ -23,6 +23,7 @@ import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Diagnosis;
@@ -72,7 +73,7 @@ class SessionRecordTest {
                 new Understood.Meant(new Meaning.Values(List.of(suction))),
                 everyContent(suction),
                 everyOutcome(),
-                List.of("high-pressure"));
+                List.of(CautionRule.HIGH_PRESSURE));
         Turn.Outcome nothing = new Turn.Outcome(Understood.Occurrence.RESUMED, List.of(), List.of(), List.of());
         return List.of(
                 new Entry(1, new Event.Started(NINE, settings), nothing, List.of("Hello \"there\" °F — \u2028")),

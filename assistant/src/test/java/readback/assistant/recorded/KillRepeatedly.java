@@ -21,7 +21,7 @@ import readback.assistant.record.RecordedSession;
 
 /**
  * Kills the real program (SIGKILL) at random moments of a typed session, checks that nothing it had answered is missing
- * in the record, and lets the next process resume where the last one stopped. {@code KillRepeatedly KILLS [SEED]}.
+ * in the record, and lets the next process resume where the last one stopped. {@code KillRepeatedly KILLS [START]}.
  */
 public final class KillRepeatedly {
 
@@ -47,9 +47,9 @@ public final class KillRepeatedly {
     }
 
     public static void main(String[] args) throws Exception {
-        long seed = args.length > 1 ? Long.parseLong(args[1]) : System.nanoTime();
-        System.out.println("seed " + seed);
-        System.out.println(run(Files.createTempDirectory("kills"), Integer.parseInt(args[0]), seed));
+        long start = args.length > 1 ? Long.parseLong(args[1]) : System.nanoTime();
+        System.out.println("start number " + start);
+        System.out.println(run(Files.createTempDirectory("kills"), Integer.parseInt(args[0]), start));
     }
 
     /**
@@ -57,15 +57,23 @@ public final class KillRepeatedly {
      *
      * @throws AssertionError when something that was answered is not in the record, or a session cannot be resumed
      */
-    public static Outcome run(Path sessions, int kills, long seed) throws IOException, RecordUnavailableException {
-        KillRepeatedly harness = new KillRepeatedly(sessions, new Random(seed));
-        Optional<Path> session = Optional.empty();
-        int resumes = 0;
-        while (harness.kills < kills) {
-            session = harness.once(resumes < RESUMES_PER_SESSION ? session : Optional.empty());
-            resumes = session.isPresent() && resumes < RESUMES_PER_SESSION ? resumes + 1 : 0;
+    public static Outcome run(Path sessions, int kills, long start) throws IOException, RecordUnavailableException {
+        KillRepeatedly harness = new KillRepeatedly(sessions, new Random(start));
+        try {
+            harness.repeat(kills);
+        } catch (AssertionError e) {
+            throw new AssertionError("start number " + start + ", kill " + harness.kills + ": " + e.getMessage(), e);
         }
         return new Outcome(harness.kills, harness.resumed, harness.torn, harness.acknowledged, harness.ended);
+    }
+
+    private void repeat(int times) throws IOException, RecordUnavailableException {
+        Optional<Path> session = Optional.empty();
+        int resumes = 0;
+        while (kills < times) {
+            session = once(resumes < RESUMES_PER_SESSION ? session : Optional.empty());
+            resumes = session.isPresent() && resumes < RESUMES_PER_SESSION ? resumes + 1 : 0;
+        }
     }
 
     /** Starts or resumes a session, kills it, checks it; gives the session to resume. */

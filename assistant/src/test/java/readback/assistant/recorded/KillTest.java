@@ -11,15 +11,18 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("slow")
 class KillTest {
 
+    /**
+     * The same moments in the work of each process, as far as the machine is as quick; a failure can be tried again.
+     */
+    private static final long START = 20261128;
+
     @Test
     void nothing_answered_is_lost_when_the_process_is_killed_and_the_session_goes_on(@TempDir Path sessions)
             throws Exception {
-        long seed = System.nanoTime();
-        System.out.println("kill seed " + seed);
-        KillRepeatedly.Outcome outcome = KillRepeatedly.run(sessions, 5, seed);
-        assertThat(outcome.kills()).isEqualTo(5);
+        KillRepeatedly.Outcome outcome = KillRepeatedly.run(sessions, 5, START);
+        assertThat(outcome.kills()).as("start number %d", START).isEqualTo(5);
         assertThat(outcome.acknowledged())
-                .as("answers checked against the record")
+                .as("answers checked against the record, start number %d", START)
                 .isPositive();
     }
 }

@@ -106,8 +106,9 @@ public record Correction(
      * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
      */
     public static Optional<Correction> after(List<Step> steps, Judgement latest, Optional<Mass> nameplate) {
-        return latest.verdict() instanceof Verdict.Compared compared
-                ? latest.judged()
+        return latest.verdict()
+                .comparison()
+                .flatMap(compared -> latest.judged()
                         .map(actual -> compared.kind() == Verdict.Kind.WEIGH_IN
                                 ? without(Basis.BY_WEIGHT, Mass.NONE, nameplate, Optional.empty())
                                 : after(
@@ -115,8 +116,7 @@ public record Correction(
                                         steps,
                                         actual.standardUncertainty(),
                                         compared.deviation().limits(),
-                                        nameplate))
-                : Optional.empty();
+                                        nameplate)));
     }
 
     /**

@@ -1,6 +1,7 @@
 package readback.calc.charge;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import readback.calc.condition.FailedCondition;
 import readback.calc.measurement.Comparison;
@@ -16,6 +17,26 @@ public sealed interface Verdict {
     /** Whether the readings leave it open on which side of a limit the truth lies. */
     default boolean borderline() {
         return false;
+    }
+
+    /** What the case of this kind makes of the verdict. */
+    <T> T fold(Cases<T> cases);
+
+    /** The comparison with the target, if one was made. */
+    default Optional<Compared> comparison() {
+        return Optional.empty();
+    }
+
+    /** What is to be made of each kind of verdict. */
+    interface Cases<T> {
+
+        T compared(Compared compared);
+
+        T noValidTest(NoValidTest noValidTest);
+
+        T doNotCharge(DoNotCharge doNotCharge);
+
+        T incomplete(Incomplete incomplete);
     }
 
     /** Verdicts in one word each. */
@@ -41,6 +62,16 @@ public sealed interface Verdict {
         public boolean borderline() {
             return deviation.borderline();
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.compared(this);
+        }
+
+        @Override
+        public Optional<Compared> comparison() {
+            return Optional.of(this);
+        }
     }
 
     /**
@@ -58,6 +89,11 @@ public sealed interface Verdict {
         @Override
         public Kind kind() {
             return Kind.NO_VALID_TEST;
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.noValidTest(this);
         }
     }
 
@@ -81,6 +117,11 @@ public sealed interface Verdict {
         public Kind kind() {
             return Kind.DO_NOT_CHARGE;
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.doNotCharge(this);
+        }
     }
 
     /** Readings are missing. */
@@ -92,6 +133,11 @@ public sealed interface Verdict {
         @Override
         public Kind kind() {
             return Kind.INCOMPLETE;
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.incomplete(this);
         }
     }
 }

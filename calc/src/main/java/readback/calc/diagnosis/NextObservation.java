@@ -1,6 +1,7 @@
 package readback.calc.diagnosis;
 
 import java.util.List;
+import java.util.Optional;
 import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 
@@ -9,6 +10,16 @@ public sealed interface NextObservation {
 
     /** The same observation without the readings that are there already. */
     NextObservation without(Readings taken);
+
+    /** The readings to be taken; none where something is to be looked for. */
+    default List<Quantity> missing() {
+        return List.of();
+    }
+
+    /** What is to be looked for, if that is what is to be done. */
+    default Optional<Finding> lookedFor() {
+        return Optional.empty();
+    }
 
     /**
      * Take readings.
@@ -34,6 +45,11 @@ public sealed interface NextObservation {
         @Override
         public Look without(Readings taken) {
             return this;
+        }
+
+        @Override
+        public Optional<Finding> lookedFor() {
+            return Optional.of(finding);
         }
     }
 }

@@ -1,6 +1,7 @@
 package readback.calc.diagnosis;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A fault with what speaks for and against it.
@@ -17,8 +18,18 @@ public record Suspect(Fault fault, double probability, List<Clue> supporting, Li
         /** Natural logarithm of how much likelier the observation is with the fault than if nothing were known. */
         double weight();
 
+        /** The measured symptom, if it is one. */
+        default Optional<Evidence> measured() {
+            return Optional.empty();
+        }
+
         /** A measured symptom. */
-        record Measured(Evidence evidence, double weight) implements Clue {}
+        record Measured(Evidence evidence, double weight) implements Clue {
+            @Override
+            public Optional<Evidence> measured() {
+                return Optional.of(evidence);
+            }
+        }
 
         /** A question answered with yes or no. */
         record Seen(Finding finding, boolean answer, double weight) implements Clue {}

@@ -1,7 +1,9 @@
 package readback.calc.name;
 
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The name of an enum constant outside the code: lower case with hyphens, as in {@code suction-pressure}. */
 public final class ConstantName {
@@ -11,6 +13,11 @@ public final class ConstantName {
     /** The name by which checklists, texts and records know a constant. */
     public static String of(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The names of several, with commas between; empty for none. */
+    public static String list(Collection<? extends Enum<?>> constants) {
+        return constants.stream().map(ConstantName::of).collect(Collectors.joining(", "));
     }
 
     /** The constant of a name, whatever its case; empty when the type has none of that name. */

@@ -11,7 +11,6 @@ import static readback.calc.plant.Design.CompressorKind.MAPPED_RECIPROCATING;
 import readback.calc.circuit.LineSet;
 import readback.calc.circuit.TubeSize;
 import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Lookup;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.quantity.Mass;
@@ -107,9 +106,9 @@ public enum TrainingUnit {
     }
 
     private static Refrigerant refrigerant(String designation) {
-        if (Catalogue.standard().find(designation) instanceof Lookup.Found found) {
-            return found.refrigerant();
-        }
-        throw new IllegalStateException("not in the catalogue: " + designation);
+        return Catalogue.standard()
+                .find(designation)
+                .known()
+                .orElseThrow(() -> new IllegalStateException("not in the catalogue: " + designation));
     }
 }

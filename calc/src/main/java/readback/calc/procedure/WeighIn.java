@@ -40,18 +40,56 @@ public final class WeighIn {
     /** What is to be weighed in, or why that cannot be told. */
     public sealed interface Target {
 
+        /** What the case of this kind makes of the target. */
+        <T> T fold(Cases<T> cases);
+
+        /** The charge, if it can be told. */
+        default Optional<Charge> charge() {
+            return Optional.empty();
+        }
+
+        /** What is to be made of each kind of target. */
+        interface Cases<T> {
+
+            T charge(Charge charge);
+
+            T unknownTube(UnknownTube unknownTube);
+
+            T nothingLeft(NothingLeft nothingLeft);
+        }
+
         /**
          * The whole charge.
          *
          * @param adjustment for the line alone, without filter-driers; negative where the line is shorter
          */
-        record Charge(Mass total, Mass adjustment, Basis basis) implements Target {}
+        record Charge(Mass total, Mass adjustment, Basis basis) implements Target {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.charge(this);
+            }
+
+            @Override
+            public Optional<Charge> charge() {
+                return Optional.of(this);
+            }
+        }
 
         /** One of the lines has a tube of no standard size. */
-        record UnknownTube() implements Target {}
+        record UnknownTube() implements Target {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.unknownTube(this);
+            }
+        }
 
         /** The short line would take away more than the nameplate holds: a value is wrong. */
-        record NothingLeft() implements Target {}
+        record NothingLeft() implements Target {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.nothingLeft(this);
+            }
+        }
     }
 
     /** What went in against the target. */

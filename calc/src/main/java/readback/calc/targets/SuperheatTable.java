@@ -1,6 +1,7 @@
 package readback.calc.targets;
 
 import java.util.List;
+import java.util.Optional;
 import readback.calc.fact.FactTable;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -31,19 +32,57 @@ public final class SuperheatTable {
     /** What the table says. */
     public sealed interface Answer {
 
+        /** What the case of this kind makes of the answer. */
+        <T> T fold(Cases<T> cases);
+
+        /** The target, if there is one. */
+        default Optional<Usable> usable() {
+            return Optional.empty();
+        }
+
+        /** What is to be made of each kind of answer. */
+        interface Cases<T> {
+
+            T usable(Usable usable);
+
+            T tooLow(TooLow tooLow);
+
+            T offTable(OffTable offTable);
+        }
+
         /**
          * A target.
          *
          * @param perWetBulb change of the target with the wet bulb, in kelvins a kelvin
          * @param perOutdoor change of the target with the outdoor temperature, in kelvins a kelvin
          */
-        record Usable(TemperatureDifference target, double perWetBulb, double perOutdoor) implements Answer {}
+        record Usable(TemperatureDifference target, double perWetBulb, double perOutdoor) implements Answer {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.usable(this);
+            }
+
+            @Override
+            public Optional<Usable> usable() {
+                return Optional.of(this);
+            }
+        }
 
         /** A target below 5 °F: no valid test in this weather. */
-        record TooLow() implements Answer {}
+        record TooLow() implements Answer {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.tooLow(this);
+            }
+        }
 
         /** The weather is not in the table. */
-        record OffTable(boolean wetBulbOutside, boolean outdoorOutside) implements Answer {}
+        record OffTable(boolean wetBulbOutside, boolean outdoorOutside) implements Answer {
+            @Override
+            public <T> T fold(Cases<T> cases) {
+                return cases.offTable(this);
+            }
+        }
     }
 
     /**

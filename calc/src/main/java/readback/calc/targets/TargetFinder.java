@@ -72,20 +72,31 @@ public final class TargetFinder {
         if (wetBulb.isEmpty() || outdoor.isEmpty()) {
             return Found.missing(EnumSet.of(Quantity.RETURN_WET_BULB, Quantity.OUTDOOR_TEMPERATURE));
         }
-        SuperheatTable.Answer answer = SuperheatTable.standard().target(wetBulb.get(), outdoor.get());
-        if (answer instanceof SuperheatTable.Answer.Usable usable) {
-            TemperatureDifference uncertainty = TemperatureDifference.kelvins(Math.hypot(
-                    usable.perWetBulb()
-                            * LineState.standard(accuracy.wetBulbProbe()).kelvins(),
-                    usable.perOutdoor()
-                            * LineState.standard(accuracy.airProbe()).kelvins()));
-            return Found.of(new Target(usable.target(), TargetSource.CHARGING_TABLE, uncertainty));
-        }
-        if (answer instanceof SuperheatTable.Answer.OffTable off) {
-            return Found.failed(offTable(readings, off));
-        }
-        return Found.failed(
-                List.of(FailedCondition.of(Condition.TARGET_USABLE, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN)));
+        return SuperheatTable.standard().target(wetBulb.get(), outdoor.get()).fold(new SuperheatTable.Answer.Cases<>() {
+            @Override
+            public Found usable(SuperheatTable.Answer.Usable usable) {
+                return Found.of(
+                        new Target(usable.target(), TargetSource.CHARGING_TABLE, uncertainty(usable, accuracy)));
+            }
+
+            @Override
+            public Found tooLow(SuperheatTable.Answer.TooLow tooLow) {
+                return Found.failed(
+                        List.of(FailedCondition.of(Condition.TARGET_USABLE, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN)));
+            }
+
+            @Override
+            public Found offTable(SuperheatTable.Answer.OffTable off) {
+                return Found.failed(TargetFinder.offTable(readings, off));
+            }
+        });
+    }
+
+    private static TemperatureDifference uncertainty(SuperheatTable.Answer.Usable usable, InstrumentAccuracy accuracy) {
+        return TemperatureDifference.kelvins(Math.hypot(
+                usable.perWetBulb()
+                        * LineState.standard(accuracy.wetBulbProbe()).kelvins(),
+                usable.perOutdoor() * LineState.standard(accuracy.airProbe()).kelvins()));
     }
 
     private static List<FailedCondition> offTable(Readings readings, SuperheatTable.Answer.OffTable off) {

@@ -22,7 +22,7 @@ public final class TargetSuperheat {
         if (wet < 58 || wet > 72 || out < 65 || out > 100) {
             return Optional.empty();
         }
-        if (!(SuperheatTable.standard().target(wetBulb, outdoor) instanceof SuperheatTable.Answer.Usable)) {
+        if (SuperheatTable.standard().target(wetBulb, outdoor).usable().isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Target(

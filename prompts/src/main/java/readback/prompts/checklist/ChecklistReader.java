@@ -140,15 +140,8 @@ final class ChecklistReader {
                 condition(node, "when", new StepCondition.Always()),
                 condition(node, "again", new StepCondition.Not(new StepCondition.Always())),
                 flag(node, "optional"),
-                slot == null ? slotOf(id, task) : slot(slot),
+                slot == null ? task.slot(id) : slot(slot),
                 conclusion(fields.get("concludes")));
-    }
-
-    private static Slot slotOf(String id, Task task) {
-        if (task instanceof Task.Measure measure) {
-            return Slot.of(measure.quantity());
-        }
-        return new Slot(task instanceof Task.Choose choose ? choose.choice() : id);
     }
 
     private Slot slot(Node node) {

@@ -2,7 +2,6 @@ package readback.prompts.checklist;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import readback.calc.charge.Verdict;
 
 /** When a step or a checklist applies. */
@@ -11,9 +10,20 @@ public sealed interface StepCondition {
     /** Whether the condition holds now. */
     boolean holds(ConditionContext situation);
 
-    /** The conditions that this one is made of, down to those that ask about one thing; itself where it is one. */
-    default Stream<StepCondition> leaves() {
-        return Stream.of(this);
+    /** Tells everything that the condition asks about, also inside the conditions that it is made of. */
+    void mention(Mentions mentions);
+
+    /** Gets what a condition asks about. */
+    interface Mentions {
+
+        /** The condition asks whether the slot has an answer or a value. */
+        void slot(Slot slot);
+
+        /** The condition asks whether the slot's option is one of these. */
+        void options(Slot slot, Set<String> options);
+
+        /** The condition asks whether this was found. */
+        void finding(String finding);
     }
 
     /** Holds always. */
@@ -21,6 +31,11 @@ public sealed interface StepCondition {
         @Override
         public boolean holds(ConditionContext situation) {
             return true;
+        }
+
+        @Override
+        public void mention(Mentions mentions) {
+            // asks about nothing
         }
     }
 
@@ -30,6 +45,11 @@ public sealed interface StepCondition {
         public boolean holds(ConditionContext situation) {
             return situation.answered(slot);
         }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.slot(slot);
+        }
     }
 
     /** Holds once the slot holds a value. */
@@ -37,6 +57,11 @@ public sealed interface StepCondition {
         @Override
         public boolean holds(ConditionContext situation) {
             return situation.measured(slot);
+        }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.slot(slot);
         }
     }
 
@@ -50,6 +75,11 @@ public sealed interface StepCondition {
         public boolean holds(ConditionContext situation) {
             return situation.option(slot).filter(options::contains).isPresent();
         }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.options(slot, options);
+        }
     }
 
     /** Holds while the verdict is one of these. */
@@ -62,6 +92,11 @@ public sealed interface StepCondition {
         public boolean holds(ConditionContext situation) {
             return situation.verdict().filter(verdicts::contains).isPresent();
         }
+
+        @Override
+        public void mention(Mentions mentions) {
+            // every verdict that it can name there is
+        }
     }
 
     /** Holds while the judgement reports the finding. */
@@ -69,6 +104,11 @@ public sealed interface StepCondition {
         @Override
         public boolean holds(ConditionContext situation) {
             return situation.found(finding);
+        }
+
+        @Override
+        public void mention(Mentions mentions) {
+            mentions.finding(finding);
         }
     }
 
@@ -80,8 +120,8 @@ public sealed interface StepCondition {
         }
 
         @Override
-        public Stream<StepCondition> leaves() {
-            return inner.leaves();
+        public void mention(Mentions mentions) {
+            inner.mention(mentions);
         }
     }
 
@@ -97,8 +137,8 @@ public sealed interface StepCondition {
         }
 
         @Override
-        public Stream<StepCondition> leaves() {
-            return inner.stream().flatMap(StepCondition::leaves);
+        public void mention(Mentions mentions) {
+            inner.forEach(each -> each.mention(mentions));
         }
     }
 
@@ -114,8 +154,8 @@ public sealed interface StepCondition {
         }
 
         @Override
-        public Stream<StepCondition> leaves() {
-            return inner.stream().flatMap(StepCondition::leaves);
+        public void mention(Mentions mentions) {
+            inner.forEach(each -> each.mention(mentions));
         }
     }
 }

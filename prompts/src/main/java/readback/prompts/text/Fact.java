@@ -13,8 +13,38 @@ import readback.calc.quantity.UnitSetting;
 /** Something that a text has a place for. Typed, so that the ear and the eye each get their own form. */
 public sealed interface Fact {
 
+    /** What the case of this kind makes of the fact. */
+    <T> T fold(Cases<T> cases);
+
+    /** What is to be made of each kind of fact. */
+    interface Cases<T> {
+
+        T stated(Stated stated);
+
+        T amount(Amount amount);
+
+        T count(Count count);
+
+        T term(Term term);
+
+        T pressureDifference(PressureDifference difference);
+
+        T refrigerant(Refrigerant refrigerant);
+
+        T quoted(Quoted quoted);
+
+        T text(Text text);
+
+        T listing(Listing listing);
+    }
+
     /** A value with its name: "suction, one one eight, p s i". */
-    record Stated(Reading reading) implements Fact {}
+    record Stated(Reading reading) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.stated(this);
+        }
+    }
 
     /** A value without a name: "one one eight p s i". */
     record Amount(BigDecimal value, Unit unit) implements Fact {
@@ -25,13 +55,28 @@ public sealed interface Fact {
                     .map(PoundsAndOunces::shown)
                     .orElseGet(() -> value.toPlainString() + " " + unit.symbol());
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.amount(this);
+        }
     }
 
     /** A plain count: "two". */
-    record Count(int value) implements Fact {}
+    record Count(int value) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.count(this);
+        }
+    }
 
     /** A word of the trade that the catalogue knows under {@code term.<key>}. */
-    record Term(String key) implements Fact {}
+    record Term(String key) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.term(this);
+        }
+    }
 
     /** A difference of pressures in psi or bar, neither gauge nor absolute: "2 psi". */
     record PressureDifference(BigDecimal value, Unit unit) implements Fact {
@@ -40,21 +85,46 @@ public sealed interface Fact {
         public String shown() {
             return value.toPlainString() + " " + (unit == Unit.PSIG ? "psi" : "bar");
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.pressureDifference(this);
+        }
     }
 
     /** A refrigerant, written by its designation and spoken as the catalogue has it: "R-410A", "r four ten a". */
-    record Refrigerant(String designation) implements Fact {}
+    record Refrigerant(String designation) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.refrigerant(this);
+        }
+    }
 
     /** Words as they were heard or typed. */
-    record Quoted(String words) implements Fact {}
+    record Quoted(String words) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.quoted(this);
+        }
+    }
 
     /** A text of the catalogue, filled in turn. */
-    record Text(Message message) implements Fact {}
+    record Text(Message message) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.text(this);
+        }
+    }
 
     /** Several facts: "a, b and c". */
     record Listing(List<Fact> facts) implements Fact {
         public Listing {
             facts = List.copyOf(facts);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.listing(this);
         }
     }
 

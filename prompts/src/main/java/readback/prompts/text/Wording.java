@@ -106,41 +106,66 @@ public final class Wording {
     }
 
     private String word(Fact fact, Form form, boolean brief, UnitSetting units) {
-        if (fact instanceof Fact.Stated stated) {
-            return stated(stated, form, units);
-        }
-        if (fact instanceof Fact.Amount amount) {
-            return amount(amount, form, units);
-        }
-        if (fact instanceof Fact.Count count) {
-            return form == Form.SPOKEN
-                    ? numbers.words(BigDecimal.valueOf(count.value()))
-                    : String.valueOf(count.value());
-        }
-        if (fact instanceof Fact.Term term) {
-            return template("term." + term.key(), form, false);
-        }
-        if (fact instanceof Fact.PressureDifference difference) {
-            return form == Form.SPOKEN
-                    ? numbers.words(difference.value()) + " "
-                            + text("term.unit." + difference.unit().name())
-                    : difference.shown();
-        }
-        if (fact instanceof Fact.Refrigerant refrigerant) {
-            return form == Form.SPOKEN ? text("refrigerant." + refrigerant.designation()) : refrigerant.designation();
-        }
-        if (fact instanceof Fact.Quoted quoted) {
-            return quoted.words();
-        }
-        if (fact instanceof Fact.Text inner) {
-            return fill(inner.message(), form, brief, units);
-        }
-        List<Fact> facts = ((Fact.Listing) fact).facts();
-        List<String> words =
-                facts.stream().map(each -> word(each, form, brief, units)).toList();
-        boolean readings = facts.stream().allMatch(Fact.Stated.class::isInstance);
-        // A reading has commas of its own; between readings the ear needs a longer pause.
-        return form == Form.SPOKEN && readings ? String.join("; ", words) : joined(words);
+        return fact.fold(new Fact.Cases<>() {
+            @Override
+            public String stated(Fact.Stated stated) {
+                return Wording.this.stated(stated, form, units);
+            }
+
+            @Override
+            public String amount(Fact.Amount amount) {
+                return Wording.this.amount(amount, form, units);
+            }
+
+            @Override
+            public String count(Fact.Count count) {
+                return form == Form.SPOKEN
+                        ? numbers.words(BigDecimal.valueOf(count.value()))
+                        : String.valueOf(count.value());
+            }
+
+            @Override
+            public String term(Fact.Term term) {
+                return template("term." + term.key(), form, false);
+            }
+
+            @Override
+            public String pressureDifference(Fact.PressureDifference difference) {
+                return form == Form.SPOKEN
+                        ? numbers.words(difference.value()) + " "
+                                + Wording.this.text(
+                                        "term.unit." + difference.unit().name())
+                        : difference.shown();
+            }
+
+            @Override
+            public String refrigerant(Fact.Refrigerant refrigerant) {
+                return form == Form.SPOKEN
+                        ? Wording.this.text("refrigerant." + refrigerant.designation())
+                        : refrigerant.designation();
+            }
+
+            @Override
+            public String quoted(Fact.Quoted quoted) {
+                return quoted.words();
+            }
+
+            @Override
+            public String text(Fact.Text inner) {
+                return fill(inner.message(), form, brief, units);
+            }
+
+            @Override
+            public String listing(Fact.Listing listing) {
+                List<Fact> facts = listing.facts();
+                List<String> words = facts.stream()
+                        .map(each -> word(each, form, brief, units))
+                        .toList();
+                boolean readings = facts.stream().allMatch(Fact.Stated.class::isInstance);
+                // A reading has commas of its own; between readings the ear needs a longer pause.
+                return form == Form.SPOKEN && readings ? String.join("; ", words) : joined(words);
+            }
+        });
     }
 
     private String stated(Fact.Stated stated, Form form, UnitSetting units) {

@@ -49,9 +49,7 @@ class ChecklistsTest {
 
     private static List<Quantity> measured(Job job, String device) {
         return job.applicable(choosing(device))
-                .map(placed -> placed.step().task())
-                .filter(Task.Measure.class::isInstance)
-                .map(task -> ((Task.Measure) task).quantity())
+                .flatMap(placed -> placed.step().task().measured().stream())
                 .toList();
     }
 

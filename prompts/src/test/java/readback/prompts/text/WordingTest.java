@@ -131,13 +131,13 @@ class WordingTest {
         assertThat(ENGLISH.has("step." + step.id() + ".repeat"))
                 .as(step.id() + ".repeat")
                 .isEqualTo(asksAgain);
-        if (step.task() instanceof Task.Question question) {
+        if (step.task().reply() == Task.Reply.YES_OR_NO) {
             assertThat(ENGLISH.has("step." + step.id() + ".no"))
                     .as(step.id() + ".no")
-                    .isEqualTo(question.mustBeYes() || question.advised());
+                    .isEqualTo(step.task().mustBeYes() || step.task().advised());
             assertThat(ENGLISH.has("step." + step.id() + ".yes"))
                     .as(step.id() + ".yes")
-                    .isEqualTo(question.advised());
+                    .isEqualTo(step.task().advised());
         }
     }
 

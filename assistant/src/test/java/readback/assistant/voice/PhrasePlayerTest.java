@@ -12,10 +12,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import readback.assistant.sound.Samples;
 
-class MouthTest {
+class PhrasePlayerTest {
     private final BlockingQueue<String> events = new LinkedBlockingQueue<>();
     private final CountDownLatch goOn = new CountDownLatch(1);
-    private final Mouth mouth = new Mouth(new Lengths(), new Player(), Mouth.Manner.PLAIN, new Follower());
+    private final PhrasePlayer player = new PhrasePlayer(new Lengths(), new Sink(), Manner.PLAIN, new Follower());
 
     /** Speaks every text as a loud sound, as many hundredths of a second long as the text has letters. */
     private static final class Lengths implements Voice {
@@ -39,7 +39,7 @@ class MouthTest {
     }
 
     /** "Plays" to the end at once, save for a sound of 99 letters, which lasts until it is silenced or released. */
-    private final class Player implements Loudspeaker {
+    private final class Sink implements Loudspeaker {
         @Override
         public String name() {
             return "player";
@@ -63,7 +63,7 @@ class MouthTest {
         public void close() {}
     }
 
-    private final class Follower implements Mouth.Listener {
+    private final class Follower implements PhrasePlayer.Listener {
         @Override
         public void started() {
             events.add("started");
@@ -82,7 +82,7 @@ class MouthTest {
 
     @AfterEach
     void close() {
-        mouth.close();
+        player.close();
     }
 
     private String next() throws InterruptedException {
@@ -91,38 +91,38 @@ class MouthTest {
 
     @Test
     void phrasesAreSaidInOrderAsOneSaying() throws InterruptedException {
-        mouth.say(List.of("1234567890", "", "12345"));
+        player.say(List.of("1234567890", "", "12345"));
 
         assertThat(next()).isEqualTo("started");
         assertThat(next()).isEqualTo("played 10");
         // The second one begins with a breath of 20 hundredths.
         assertThat(next()).isEqualTo("played 25");
         assertThat(next()).isEqualTo("ended");
-        assertThat(mouth.speaking()).isFalse();
-        assertThat(mouth.audible()).as("the echo is still in the room").isTrue();
+        assertThat(player.speaking()).isFalse();
+        assertThat(player.audible()).as("the echo is still in the room").isTrue();
     }
 
     @Test
     void hushSilencesWhatIsPlayingAndWhatWaits() throws InterruptedException {
-        mouth.say(List.of("x".repeat(99), "waiting"));
+        player.say(List.of("x".repeat(99), "waiting"));
         assertThat(next()).isEqualTo("started");
 
-        mouth.hush();
+        player.hush();
 
         assertThat(next()).isEqualTo("silenced 99");
         assertThat(next()).isEqualTo("ended");
-        mouth.say(List.of("again"));
+        player.say(List.of("again"));
         assertThat(next()).isEqualTo("started");
         assertThat(next()).isEqualTo("played 5");
     }
 
     @Test
     void whatWaitsAlreadyIsNotSaidTwice() throws InterruptedException {
-        mouth.say(List.of("x".repeat(99)));
+        player.say(List.of("x".repeat(99)));
         assertThat(next()).isEqualTo("started");
 
-        mouth.say(List.of("once"));
-        mouth.say(List.of("once"));
+        player.say(List.of("once"));
+        player.say(List.of("once"));
         goOn.countDown();
 
         assertThat(next()).isEqualTo("played 99");
@@ -135,7 +135,7 @@ class MouthTest {
     void whatWasExpectedAndIsNotWantedAnyMoreDoesNotDelayWhatIs() throws InterruptedException {
         BlockingQueue<String> made = new LinkedBlockingQueue<>();
         CountDownLatch first = new CountDownLatch(1);
-        try (Mouth ready = new Mouth(new Slow(made, first), new Player(), Mouth.Manner.PLAIN, new Follower())) {
+        try (PhrasePlayer ready = new PhrasePlayer(new Slow(made, first), new Sink(), Manner.PLAIN, new Follower())) {
             ready.expect(List.of("one", "two", "three"));
             assertThat(made.poll(10, TimeUnit.SECONDS)).isEqualTo("one");
             ready.expect(List.of("three", "four"));
@@ -173,7 +173,7 @@ class MouthTest {
 
     @Test
     void aPhraseThatCannotBeSaidIsToldAndTheRestGoesOn() throws InterruptedException {
-        mouth.say(List.of("unspeakable", "fine"));
+        player.say(List.of("unspeakable", "fine"));
 
         assertThat(next()).isEqualTo("failed: It cannot be said.");
         assertThat(next()).isEqualTo("started");
@@ -183,18 +183,18 @@ class MouthTest {
 
     @Test
     void onceItIsClosedItSaysNothingAndComplainsOfNothing() throws InterruptedException {
-        mouth.close();
+        player.close();
 
-        mouth.say(List.of("too late"));
-        mouth.expect(List.of("too late"));
-        mouth.prepare(List.of("too late"));
+        player.say(List.of("too late"));
+        player.expect(List.of("too late"));
+        player.prepare(List.of("too late"));
 
         assertThat(events.poll(100, TimeUnit.MILLISECONDS)).isNull();
     }
 
     @Test
     void withoutAVoiceAToneSounds() throws InterruptedException {
-        try (Mouth dumb = new Mouth(new NoVoice(), new Player(), Mouth.Manner.PLAIN, new Follower())) {
+        try (PhrasePlayer dumb = new PhrasePlayer(new NoVoice(), new Sink(), Manner.PLAIN, new Follower())) {
             dumb.say(List.of("anything"));
 
             assertThat(next()).isEqualTo("started");

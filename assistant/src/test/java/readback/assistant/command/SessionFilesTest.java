@@ -16,7 +16,7 @@ import readback.assistant.record.SessionRecord;
 import readback.assistant.recorded.Scripted;
 
 /** The commands for finished sessions as a supervisor meets them. */
-class RecordedSessionsTest {
+class SessionFilesTest {
 
     @TempDir
     Path folder;
