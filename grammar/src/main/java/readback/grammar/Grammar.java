@@ -66,9 +66,7 @@ public final class Grammar {
             return decision;
         }
         return new Decision.Ignore(
-                acceptance.granted(Acceptance.LEAST)
-                        ? Decision.Ignorance.AMID_TALK
-                        : Decision.Ignorance.NOT_FOR_US);
+                acceptance.granted(Acceptance.LEAST) ? Decision.Ignorance.AMID_TALK : Decision.Ignorance.NOT_FOR_US);
     }
 
     /** The same where nobody was talking before. */

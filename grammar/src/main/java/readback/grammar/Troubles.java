@@ -5,8 +5,8 @@ import readback.grammar.lexicon.QuantityWords;
 import readback.grammar.number.SpokenNumber;
 
 /**
- * Why an utterance could not be understood: of all the ways that failed, the reason of the one that got furthest. It
- * is only made when it is asked for. Used by one thread, for one call.
+ * Why an utterance could not be understood: of all the ways that failed, the reason of the one that got furthest. It is
+ * only made when it is asked for. Used by one thread, for one call.
  */
 final class Troubles {
 
@@ -23,8 +23,8 @@ final class Troubles {
 
     Troubles(ParseChart utterance) {
         this.utterance = utterance;
-        this.reason = () ->
-                reason(quoted(utterance.words(0, utterance.length())), Reason.of(Reason.Kind.NOTHING_KNOWN));
+        this.reason =
+                () -> reason(quoted(utterance.words(0, utterance.length())), Reason.of(Reason.Kind.NOTHING_KNOWN));
     }
 
     /** The best reason, or that the words mean nothing here. */
@@ -72,10 +72,7 @@ final class Troubles {
 
     /** A word that may have been part of a number was not recognised. */
     void unheard(int at) {
-        record(
-                at,
-                SPECIFIC,
-                () -> reason(utterance.word(at), Reason.of(Reason.Kind.UNHEARD_BESIDE_NUMBER)));
+        record(at, SPECIFIC, () -> reason(utterance.word(at), Reason.of(Reason.Kind.UNHEARD_BESIDE_NUMBER)));
     }
 
     void wrongUnit(int at, QuantityWords quantity) {

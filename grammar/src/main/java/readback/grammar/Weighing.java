@@ -252,8 +252,7 @@ final class Weighing {
         }
         Candidate best = possible.get(0);
         if (best.heard() < FAINT) {
-            return new Decision.AskAgain(refused.orElseGet(
-                    () -> Meaning.NotUnderstood.of(Reason.Kind.UNCLEAR)));
+            return new Decision.AskAgain(refused.orElseGet(() -> Meaning.NotUnderstood.of(Reason.Kind.UNCLEAR)));
         }
         double sum = possible.stream().mapToDouble(Candidate::weight).sum();
         double confidence = best.weight() / sum;

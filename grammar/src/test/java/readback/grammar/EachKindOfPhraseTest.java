@@ -100,11 +100,10 @@ class EachKindOfPhraseTest {
         "saturation at sixty fifteen, TWO_NUMBERS, sixty/fifteen",
     })
     void theReasonOfTheReadingThatGotFurthestIsTold(String words, Reason.Kind why, String about) {
-        assertThat(best(words, open))
-                .isInstanceOfSatisfying(Meaning.NotUnderstood.class, reason -> {
-                    assertThat(reason.why().kind()).isEqualTo(why);
-                    assertThat(String.join("/", reason.why().words())).isEqualTo(about);
-                });
+        assertThat(best(words, open)).isInstanceOfSatisfying(Meaning.NotUnderstood.class, reason -> {
+            assertThat(reason.why().kind()).isEqualTo(why);
+            assertThat(String.join("/", reason.why().words())).isEqualTo(about);
+        });
     }
 
     @Test

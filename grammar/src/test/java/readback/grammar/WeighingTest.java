@@ -6,15 +6,15 @@ import static readback.calc.quantity.Quantity.NITROGEN_PRESSURE;
 import static readback.calc.quantity.Quantity.RUN_TIME;
 import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import java.math.BigDecimal;
-import readback.calc.quantity.Unit;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Confusions.Confusion;
 import readback.grammar.Prior.Grade;
@@ -160,12 +160,11 @@ class WeighingTest {
     @Test
     void aValueThatThePriorExcludesIsRefused() {
         assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifty", 1)))
-                .isEqualTo(new Decision.AskAgain(
-                        new Meaning.NotUnderstood(
-                                "50 min",
-                                Reason.of(
-                                        Reason.Kind.IMPOSSIBLE,
-                                        new Reading(Quantity.RUN_TIME, new BigDecimal("50"), Unit.MINUTE)))));
+                .isEqualTo(new Decision.AskAgain(new Meaning.NotUnderstood(
+                        "50 min",
+                        Reason.of(
+                                Reason.Kind.IMPOSSIBLE,
+                                new Reading(Quantity.RUN_TIME, new BigDecimal("50"), Unit.MINUTE)))));
     }
 
     @Test
@@ -198,8 +197,7 @@ class WeighingTest {
                         Decision.AskAgain.class,
                         again -> assertThat(again.reason().where()).isEqualTo("fifteen"));
         assertThat(decide(heard("sixty", 0.1)))
-                .isEqualTo(new Decision.AskAgain(
-                        Meaning.NotUnderstood.of(Reason.Kind.UNCLEAR)));
+                .isEqualTo(new Decision.AskAgain(Meaning.NotUnderstood.of(Reason.Kind.UNCLEAR)));
     }
 
     @Test
@@ -215,8 +213,7 @@ class WeighingTest {
     void whatIsNotMeantForUsIsIgnored() {
         assertThat(decide()).isEqualTo(new Decision.Ignore(Decision.Ignorance.NOTHING_SAID));
         assertThat(decide(heard(" ", 1))).isEqualTo(new Decision.Ignore(Decision.Ignorance.NOTHING_SAID));
-        assertThat(decide(heard("[unk] [unk]", 1)))
-                .isEqualTo(new Decision.Ignore(Decision.Ignorance.UNKNOWN_WORDS));
+        assertThat(decide(heard("[unk] [unk]", 1))).isEqualTo(new Decision.Ignore(Decision.Ignorance.UNKNOWN_WORDS));
         assertThat(decide(heard("[unk] fifty [unk]", 1)))
                 .isEqualTo(new Decision.Ignore(Decision.Ignorance.MOSTLY_UNKNOWN_WORDS));
         assertThat(decide(heard("[unk] fifty two", 1))).isInstanceOf(Decision.AskAgain.class);

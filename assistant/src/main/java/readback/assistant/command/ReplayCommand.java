@@ -144,7 +144,8 @@ public final class ReplayCommand implements Callable<Integer> {
         List<Teller> tellers = tellers();
         try {
             List<String> spoken = tellers.isEmpty() ? List.of() : spoken(recorded);
-            int count = new Playback(console.out(), Language.english(), new Watcher(recorded, next, factor, tellers, spoken))
+            int count = new Playback(
+                            console.out(), Language.english(), new Watcher(recorded, next, factor, tellers, spoken))
                     .play(recorded, next);
             if (count == 0) {
                 console.out().println("There is no such moment in this session.");

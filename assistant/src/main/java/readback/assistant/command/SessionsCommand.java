@@ -128,8 +128,7 @@ public final class SessionsCommand implements Callable<Integer> {
             Archive.Listing listing = list(archive, choice, sums, page);
             listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
             console.out()
-                    .println(language.label(
-                            "report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
+                    .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
             if (sumsOnly) {
                 print(sums);
             }
@@ -195,7 +194,8 @@ public final class SessionsCommand implements Callable<Integer> {
                         language.label(
                                 "report.list.doubts-and-cautions",
                                 String.format(Locale.ROOT, "%2d", summary.doubts()),
-                                String.format(Locale.ROOT, "%2d", summary.cautions().size())),
+                                String.format(
+                                        Locale.ROOT, "%2d", summary.cautions().size())),
                         moved,
                         summary.session(),
                         summary.technician(),
@@ -204,12 +204,10 @@ public final class SessionsCommand implements Callable<Integer> {
     }
 
     private void print(Sums sums) {
-        sums.byVerdict()
-                .forEach((kind, count) ->
-                        console.out().printf(Locale.ROOT, "%8d  %s%n", count, verdict(kind)));
-        print("report.column.refrigerant", sums.byRefrigerant());
-        print("report.column.cylinder", sums.byCylinder());
-        print("report.column.appliance", sums.byAppliance());
+        sums.byVerdict().forEach((kind, count) -> console.out().printf(Locale.ROOT, "%8d  %s%n", count, verdict(kind)));
+        print("report.list.refrigerant", sums.byRefrigerant());
+        print("report.list.cylinder", sums.byCylinder());
+        print("report.list.equipment", sums.byAppliance());
     }
 
     private String verdict(String name) {

@@ -21,11 +21,11 @@ public final class ReasonMessage {
             message = message.with(WORDS.get(i), new Fact.Quoted(reason.words().get(i)));
         }
         for (int i = 0; i < reason.readings().size(); i++) {
-            message = message.with(
-                    READINGS.get(i), Fact.amount(reason.readings().get(i)));
+            message =
+                    message.with(READINGS.get(i), Fact.amount(reason.readings().get(i)));
         }
         return reason.about().isPresent()
-                ? message.with("about", Fact.name(reason.about().get()))
+                ? message.with("about", new Fact.Term("full." + reason.about().get().name()))
                 : message;
     }
 }

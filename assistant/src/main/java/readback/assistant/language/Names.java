@@ -8,9 +8,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.dialogue.Understood;
-import readback.calc.fluid.Catalogue;
-import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
@@ -58,11 +57,7 @@ public final class Names {
         if (language.find("term.content." + option).isPresent()) {
             return term("content." + option);
         }
-        return Catalogue.standard()
-                .find(option)
-                .known()
-                .map(Refrigerant::designation)
-                .orElseGet(() -> term(HEADINGS.getOrDefault(set, set) + "." + option));
+        return set.equals(Slots.REFRIGERANT.id()) ? option : term(HEADINGS.getOrDefault(set, set) + "." + option);
     }
 
     /** What was understood. */

@@ -48,7 +48,7 @@ final class EarlierSchemas {
     private static final String BETWEEN = "between [";
     private static final String IGNORED = "ignored: ";
     private static final String TIMER = "timer ";
-    private static final String NOT_UNDERSTOOD = "not understood: ";
+    private static final String NOT_UNDERSTOOD = "not understood";
     private static final String NOTE = "note: ";
     private static final String CORRECTION = "correction: ";
     private static final String SATURATION = "saturation at ";
@@ -107,7 +107,7 @@ final class EarlierSchemas {
     private static Meaning meaning(String line) {
         if (line.startsWith(NOT_UNDERSTOOD)) {
             return new Meaning.NotUnderstood(
-                    "", Reason.of(Reason.Kind.RECORDED_SENTENCE, line.substring(NOT_UNDERSTOOD.length())));
+                    "", Reason.of(Reason.Kind.RECORDED_SENTENCE, line.substring(NOT_UNDERSTOOD.length()).replaceFirst("^: ", "")));
         }
         if (line.startsWith(NOTE)) {
             return new Meaning.Note(line.substring(NOTE.length()));

@@ -45,7 +45,8 @@ final class Meant {
             between.candidates().forEach(each -> candidates.add(meaning(each)));
             return node;
         }
-        return node.put("kind", "ignored").put("why", ((Understood.Ignored) understood).why().name());
+        return node.put("kind", "ignored")
+                .put("why", ((Understood.Ignored) understood).why().name());
     }
 
     static Understood read(JsonNode node) {

@@ -149,7 +149,8 @@ public final class Playback {
         Entry entry = entries.get(at);
         List<String> marks = new java.util.ArrayList<>();
         if (Moment.DOUBT.in(entry, before(entries, at))) {
-            marks.add(language.label("report.replay.doubt", names.understood(entry.outcome().understood())));
+            marks.add(language.label(
+                    "report.replay.doubt", names.understood(entry.outcome().understood())));
         }
         if (Moment.CAUTION.in(entry, before(entries, at))) {
             marks.add(language.label(

@@ -43,7 +43,8 @@ public final class VerificationSentences {
 
     /** Where a replay differs from its record; what stood there and stands there now is quoted as it is compared. */
     public String difference(Difference found) {
-        String what = language.find("report.differs." + found.what()).orElseGet(() -> names.slot(new Slot(found.what())));
+        String what =
+                language.find("report.differs." + found.what()).orElseGet(() -> names.slot(new Slot(found.what())));
         return language.label("report.difference", found.event(), what, found.recorded(), found.replayed());
     }
 

@@ -43,11 +43,11 @@ public final class IndexPage {
         page.open("header").element("h1", texts.label("index.title"));
         String words = choice.conditions().isEmpty()
                 ? texts.label("index.everything")
-                : String.join(", ", choice.conditions().stream().map(this::condition).toList());
+                : String.join(
+                        ", ", choice.conditions().stream().map(this::condition).toList());
         page.element(
                 "p",
-                texts.label("made") + " " + texts.moment(now) + ". " + texts.label("index.choice") + ": " + words
-                        + ".",
+                texts.label("made") + " " + texts.moment(now) + ". " + texts.label("index.choice") + ": " + words + ".",
                 "class",
                 "quiet");
         page.closeLine().open("main");
@@ -73,12 +73,11 @@ public final class IndexPage {
     }
 
     private String condition(SessionFilter.Condition condition) {
-        String value =
-                switch (condition.about()) {
-                    case VERDICT -> condition.value().equals("none") ? "" : condition.value();
-                    case CAUTION -> texts.briefCaution(condition.value());
-                    default -> condition.value();
-                };
+        String value = switch (condition.about()) {
+            case VERDICT -> condition.value().equals("none") ? "" : condition.value();
+            case CAUTION -> texts.briefCaution(condition.value());
+            default -> condition.value();
+        };
         String shown = condition.about() == SessionFilter.About.VERDICT ? texts.outcome(value) : value;
         return (texts.label("index.choice." + condition.about().name()) + " " + shown).strip();
     }
@@ -138,7 +137,9 @@ public final class IndexPage {
                     texts.outcome(row.verdict())
                             + (row.fault().isEmpty() ? "" : " (" + texts.label("index.damaged.record") + ")"),
                     String.valueOf(row.doubts()),
-                    String.join(", ", row.cautions().stream().map(texts::briefCaution).toList()),
+                    String.join(
+                            ", ",
+                            row.cautions().stream().map(texts::briefCaution).toList()),
                     Figures.rounded(row.addedKilograms() - row.recoveredKilograms(), 3));
         }
         table.end();

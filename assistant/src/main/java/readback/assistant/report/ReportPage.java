@@ -48,7 +48,10 @@ public final class ReportPage {
     }
 
     private String whole(Instant now) {
-        begin(page, texts.tag(), texts.label("title") + " " + report.session().header().session());
+        begin(
+                page,
+                texts.tag(),
+                texts.label("title") + " " + report.session().header().session());
         page.open("header");
         page.element("h1", texts.label("title"));
         page.element(
@@ -115,7 +118,8 @@ public final class ReportPage {
                 .ifPresent(fault -> page.element("p", texts.label("trouble.fault") + " " + texts.fault(fault) + "."));
         report.verification()
                 .difference()
-                .ifPresent(found -> page.element("p", texts.label("trouble.difference") + " " + texts.difference(found) + "."));
+                .ifPresent(found ->
+                        page.element("p", texts.label("trouble.difference") + " " + texts.difference(found) + "."));
         if (!report.session().closed()) {
             page.element("p", texts.label("trouble.open"));
         }

@@ -203,7 +203,9 @@ final class Sections {
                                     + seen(remark) + ")")
                     .closeLine();
         }
-        report.remarks().fault().ifPresent(fault -> page.element("p", texts.label("remark.fault") + " " + texts.fault(fault) + "."));
+        report.remarks()
+                .fault()
+                .ifPresent(fault -> page.element("p", texts.label("remark.fault") + " " + texts.fault(fault) + "."));
         page.closeLine();
     }
 

@@ -72,8 +72,7 @@ public final class Board implements Audience {
             String first = words.hypotheses().isEmpty()
                     ? ""
                     : words.hypotheses().get(0).words();
-            heard = new View.Heard(
-                    first, false, names.understood(turn.outcome().understood()));
+            heard = new View.Heard(first, false, names.understood(turn.outcome().understood()));
         }
         warnedOf = turn.outcome().cautions();
         asks = !(event instanceof Event.DeviceLost || event instanceof Event.ClockChanged);

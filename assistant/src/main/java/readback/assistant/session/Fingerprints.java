@@ -42,7 +42,8 @@ public final class Fingerprints {
     /** The manifest has the hash of every other file of the model. */
     private static final List<String> MODEL = in("/readback/grammar/model/", "MANIFEST");
 
-    private static final List<String> TEXTS = Language.resources(Language.english().tag());
+    private static final List<String> TEXTS =
+            Language.resources(Language.english().tag());
 
     private Fingerprints() {}
 

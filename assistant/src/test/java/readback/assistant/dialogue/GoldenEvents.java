@@ -21,8 +21,9 @@ public final class GoldenEvents {
     /** The events of a conversation, the first being its start. */
     public static List<Event> of(Path file) {
         try {
-            return GoldenConversationTest.rehearse(
-                            Files.readString(file, StandardCharsets.UTF_8).lines().toList())
+            return GoldenConversationTest.rehearse(Files.readString(file, StandardCharsets.UTF_8)
+                            .lines()
+                            .toList())
                     .events();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

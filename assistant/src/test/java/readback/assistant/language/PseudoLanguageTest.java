@@ -69,8 +69,11 @@ class PseudoLanguageTest {
     /** Digits and letters of hashes. */
     private static final Pattern HASH = Pattern.compile("\\b[0-9a-f]{16,64}\\b");
 
-    /** Letters of SI and of universal time, the safety class and the session's own name; keys as keyboards have them. */
-    private static final Set<String> SYMBOLS = Set.of("psi", "bar", "oz", "lb", "kg", "kJ", "min", "UTC", "golden", "test");
+    /**
+     * Letters of SI and of universal time, the safety class and the session's own name; keys as keyboards have them.
+     */
+    private static final Set<String> SYMBOLS =
+            Set.of("psi", "bar", "oz", "lb", "kg", "kJ", "min", "UTC", "golden", "test");
 
     static Stream<Path> conversations() throws IOException {
         return GoldenEvents.files();
@@ -116,7 +119,8 @@ class PseudoLanguageTest {
         Event.Started started = (Event.Started) events.get(0);
         Map<String, String> parts = Fingerprints.of(CHECKLISTS);
         Set<String> found = new TreeSet<>();
-        Board board = new Board(GRAMMAR, CHECKLISTS, language, started.settings().units());
+        Board board =
+                new Board(GRAMMAR, CHECKLISTS, language, started.settings().units());
         Heeder heeder = new Heeder();
         Path folder;
         try (SessionRecord record =
@@ -131,8 +135,7 @@ class PseudoLanguageTest {
             folder = record.folder();
         }
         RecordedSession recorded = RecordedSession.read(folder);
-        JobReport report =
-                JobReport.of(DIALOGUE, language.wording(), parts, recorded, RemarkFile.on(recorded));
+        JobReport report = JobReport.of(DIALOGUE, language.wording(), parts, recorded, RemarkFile.on(recorded));
         look("report", text(ReportPage.of(report, language, Instant.EPOCH)), heeder.quoted, found);
         look("list", text(list(language, Summary.of(recorded))), heeder.quoted, found);
         look("replay", replay(language, recorded), heeder.quoted, found);
@@ -168,7 +171,9 @@ class PseudoLanguageTest {
 
     /** The text of a page. */
     private static String text(String page) {
-        return page.replaceAll("(?s)<style>.*?</style>", " ").replaceAll("<[^>]*>", " ").replaceAll("&[a-z]+;", " ");
+        return page.replaceAll("(?s)<style>.*?</style>", " ")
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("&[a-z]+;", " ");
     }
 
     /** What was typed is told from what was written here by its changing case: "sUcTiOn". */
@@ -216,7 +221,8 @@ class PseudoLanguageTest {
             if (!allowed.contains(latin.group()) && !isChanging(latin.group())) {
                 int from = Math.max(0, latin.start() - 20);
                 found.add(where + ": " + latin.group() + " in "
-                        + rest.substring(from, Math.min(rest.length(), latin.end() + 20)).replace('\n', ' '));
+                        + rest.substring(from, Math.min(rest.length(), latin.end() + 20))
+                                .replace('\n', ' '));
             }
         }
     }

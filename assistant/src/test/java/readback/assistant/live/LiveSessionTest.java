@@ -120,7 +120,8 @@ class LiveSessionTest {
         record.keepAudio(budget);
         start(
                 keepsSound,
-                audiences -> Session.resume(dialogue, Language.english().wording(), resumption, audiences, clock.instant()));
+                audiences ->
+                        Session.resume(dialogue, Language.english().wording(), resumption, audiences, clock.instant()));
     }
 
     @AfterEach

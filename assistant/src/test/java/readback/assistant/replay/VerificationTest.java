@@ -145,7 +145,7 @@ class VerificationTest {
         Verification verification = verified(damaged);
         assertThat(verification.identical()).isFalse();
         assertThat(new VerificationSentences(Language.english()).sentences(verification))
-                .contains("The record does not hold: line 6 was changed.")
+                .contains("The record does not hold: line 6 was changed or damaged.")
                 .anySatisfy(sentence -> assertThat(sentence).startsWith("The replay of 4 events is identical"));
     }
 

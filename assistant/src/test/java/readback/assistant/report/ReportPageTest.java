@@ -125,7 +125,7 @@ class ReportPageTest {
         Document page = ReportPages.tree(ReportPages.page(ReportPages.report(damaged)));
         assertThat(ReportPages.texts(page, "h2").get(0)).isEqualTo("Read this first");
         assertThat(ReportPages.texts(page, "p"))
-                .contains("The record does not hold from here on: line 7 was changed.")
+                .contains("The record does not hold from here on: line 7 was changed or damaged.")
                 .contains("The session was not brought to its end.");
     }
 
@@ -221,7 +221,8 @@ class ReportPageTest {
     private static boolean mentions(String source, String key) {
         int dot = key.lastIndexOf('.');
         boolean whole = (source.contains('"' + key + '"') || source.contains("\"report." + key + '"'));
-        boolean prefixed = dot > 0 && (source.contains('"' + key.substring(0, dot + 1) + '"')
+        boolean prefixed = dot > 0
+                && (source.contains('"' + key.substring(0, dot + 1) + '"')
                         || source.contains("\"report." + key.substring(0, dot + 1) + '"'));
         return whole || prefixed;
     }

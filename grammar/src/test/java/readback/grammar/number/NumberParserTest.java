@@ -194,8 +194,7 @@ class NumberParserTest {
     void whatIsNotOneNumberIsRefusedWithTheReason(String words) {
         assertThat(read(words))
                 .isInstanceOfSatisfying(
-                        NotANumber.class,
-                        refused -> assertThat(words).contains(refused.where()));
+                        NotANumber.class, refused -> assertThat(words).contains(refused.where()));
         assertThat(read("minus " + words)).isInstanceOf(NotANumber.class);
     }
 
@@ -210,10 +209,8 @@ class NumberParserTest {
     @Test
     void theRefusalSaysWhereTheNumberEnds() {
         assertThat(read("twenty four twenty four"))
-                .isEqualTo(
-                        new NotANumber("twenty four", Refusal.TWO_NUMBERS, "twenty four"));
-        assertThat(read("oh five"))
-                .isEqualTo(NotANumber.of("oh five", Refusal.BEGINS_WITH_ZERO));
+                .isEqualTo(new NotANumber("twenty four", Refusal.TWO_NUMBERS, "twenty four"));
+        assertThat(read("oh five")).isEqualTo(NotANumber.of("oh five", Refusal.BEGINS_WITH_ZERO));
         assertThat(read("five couple")).isEqualTo(NotANumber.of("couple", Refusal.STRANGE_WORD));
         assertThat(read("point")).isEqualTo(NotANumber.of("point", Refusal.NO_NUMBER));
         assertThat(NumberParser.read(List.of())).isEqualTo(NotANumber.of("", Refusal.NO_WORDS));

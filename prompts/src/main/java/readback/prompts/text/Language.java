@@ -25,16 +25,17 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Unit;
 
 /**
- * Everything that is said and shown, in one language: the texts of the dialogue, number words, the names of
- * quantities, units, options, jobs, slots, orders and verdicts, the words of screen, report and lists, and how moments
- * are written. The only door to words: a language that lacks one is refused as a whole when it is read. Immutable.
+ * Everything that is said and shown, in one language: the texts of the dialogue, number words, the names of quantities,
+ * units, options, jobs, slots, orders and verdicts, the words of screen, report and lists, and how moments are written.
+ * The only door to words: a language that lacks one is refused as a whole when it is read. Immutable.
  */
 public final class Language {
 
     private static final String FOLDER = "/readback/prompts/";
 
     /** Files of a language, and what their keys begin with inside. */
-    private static final Map<String, String> FILES = new TreeMap<>(Map.of("texts", "", "screen", "screen.", "report", ""));
+    private static final Map<String, String> FILES =
+            new TreeMap<>(Map.of("texts", "", "screen", "screen.", "report", ""));
 
     private static final String ENGLISH = "en";
 
@@ -96,7 +97,8 @@ public final class Language {
         }
         if (!model.isEmpty()) {
             texts.forEach((key, text) -> {
-                String like = model.getOrDefault(key, model.get(OPTIONAL.matcher(key).replaceFirst("")));
+                String like =
+                        model.getOrDefault(key, model.get(OPTIONAL.matcher(key).replaceFirst("")));
                 if (like == null) {
                     faults.add("has a text " + key + " that nothing says");
                 } else if (model.containsKey(key) && !places(text).equals(places(like))) {
@@ -112,7 +114,8 @@ public final class Language {
 
     /** Keys that follow from what can be measured and counted, not from another catalogue. */
     private static Stream<String> ownNames() {
-        Stream<String> quantities = Stream.of(Quantity.values()).map(each -> "term.quantity." + each.name());
+        Stream<String> quantities = Stream.of(Quantity.values())
+                .flatMap(each -> Stream.of("term.quantity." + each.name(), "term.full." + each.name()));
         Stream<String> units = Stream.of(Unit.values()).map(each -> "term.unit." + each.name());
         Stream<String> numbers = IntStream.rangeClosed(0, 15).mapToObj(each -> "number." + each);
         Stream<String> formats = Stream.of("format.moment", "format.start");
@@ -120,7 +123,10 @@ public final class Language {
     }
 
     private static TreeSet<String> places(String text) {
-        return PLACE.matcher(text).results().map(java.util.regex.MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
+        return PLACE.matcher(text)
+                .results()
+                .map(java.util.regex.MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Map<String, String> files(String tag) {
@@ -179,8 +185,8 @@ public final class Language {
 
     /** A text that needs no facts but words in {@code {0}}, {@code {1}} ..., as screen and report have them. */
     public String label(String key, Object... values) {
-        String text = find(key)
-                .orElseThrow(() -> new IllegalStateException("the language " + tag + " has no text " + key));
+        String text =
+                find(key).orElseThrow(() -> new IllegalStateException("the language " + tag + " has no text " + key));
         for (int i = 0; i < values.length; i++) {
             text = text.replace("{" + i + "}", String.valueOf(values[i]));
         }

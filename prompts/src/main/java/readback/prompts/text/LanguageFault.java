@@ -2,7 +2,9 @@ package readback.prompts.text;
 
 import java.util.List;
 
-/** A language that is not whole. The program does not start with it: a text would be missing in the middle of a call. */
+/**
+ * A language that is not whole. The program does not start with it: a text would be missing in the middle of a call.
+ */
 public final class LanguageFault extends RuntimeException {
 
     private static final long serialVersionUID = 1L;

@@ -58,9 +58,8 @@ public final class NumberVerbaliser {
     String words(PoundsAndOunces mass) {
         String pounds = counted(mass.pounds(), "POUND");
         String ounces = counted(mass.ounces(), "OUNCE");
-        String both = mass.pounds().signum() == 0
-                ? ounces
-                : mass.ounces().signum() == 0 ? pounds : pounds + ", " + ounces;
+        String both =
+                mass.pounds().signum() == 0 ? ounces : mass.ounces().signum() == 0 ? pounds : pounds + ", " + ounces;
         return mass.negative() ? text.apply("number.minus") + " " + both : both;
     }
 

@@ -191,8 +191,7 @@ public final class Wording {
         return form == Form.SPOKEN
                 ? PoundsAndOunces.of(amount.value(), amount.unit())
                         .map(numbers::words)
-                        .orElseGet(
-                                () -> numbers.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
+                        .orElseGet(() -> numbers.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
                 : amount.shown();
     }
 

@@ -73,8 +73,7 @@ class LanguageTest {
     void every_refrigerant_is_spoken_as_technicians_say_it() {
         Catalogue.standard()
                 .all()
-                .forEach(refrigerant -> assertThat(
-                                Language.english().find("refrigerant." + refrigerant.designation()))
+                .forEach(refrigerant -> assertThat(Language.english().find("refrigerant." + refrigerant.designation()))
                         .hasValue("r " + refrigerant.spokenNames().get(0)));
     }
 

@@ -49,8 +49,7 @@ class NumberVerbaliserTest {
     @Test
     void a_teen_or_a_ten_is_never_spoken_as_one_word() {
         for (int number = 10; number < 100; number++) {
-            assertThat(NUMBERS.words(BigDecimal.valueOf(number)).split(" "))
-                    .hasSize(2);
+            assertThat(NUMBERS.words(BigDecimal.valueOf(number)).split(" ")).hasSize(2);
         }
     }
 }
