@@ -25,7 +25,8 @@ public final class ReasonMessage {
                     message.with(READINGS.get(i), Fact.amount(reason.readings().get(i)));
         }
         return reason.about().isPresent()
-                ? message.with("about", new Fact.Term("full." + reason.about().get().name()))
+                ? message.with(
+                        "about", new Fact.Term("full." + reason.about().get().name()))
                 : message;
     }
 }

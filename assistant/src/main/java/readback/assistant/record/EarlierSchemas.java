@@ -107,7 +107,10 @@ final class EarlierSchemas {
     private static Meaning meaning(String line) {
         if (line.startsWith(NOT_UNDERSTOOD)) {
             return new Meaning.NotUnderstood(
-                    "", Reason.of(Reason.Kind.RECORDED_SENTENCE, line.substring(NOT_UNDERSTOOD.length()).replaceFirst("^: ", "")));
+                    "",
+                    Reason.of(
+                            Reason.Kind.RECORDED_SENTENCE,
+                            line.substring(NOT_UNDERSTOOD.length()).replaceFirst("^: ", "")));
         }
         if (line.startsWith(NOTE)) {
             return new Meaning.Note(line.substring(NOTE.length()));

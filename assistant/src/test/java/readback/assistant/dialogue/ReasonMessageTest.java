@@ -52,7 +52,6 @@ class ReasonMessageTest {
                         Reading.of(Quantity.RUN_TIME, "0"),
                         Reading.of(Quantity.RUN_TIME, "1440")));
 
-        assertThat(shown(reason))
-                .isEqualTo("The running time cannot be 90000 min; it is between 0 min and 1440 min.");
+        assertThat(shown(reason)).isEqualTo("The running time cannot be 90000 min; it is between 0 min and 1440 min.");
     }
 }

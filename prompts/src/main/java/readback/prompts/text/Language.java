@@ -16,7 +16,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -122,10 +124,10 @@ public final class Language {
         return Stream.of(quantities, units, numbers, formats).flatMap(each -> each);
     }
 
-    private static TreeSet<String> places(String text) {
+    private static Set<String> places(String text) {
         return PLACE.matcher(text)
                 .results()
-                .map(java.util.regex.MatchResult::group)
+                .map(MatchResult::group)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
