@@ -120,6 +120,10 @@ final class Technician {
             case "air-path" -> airPath();
             case "steady-running" -> "yes";
             case "outdoor-temperature",
+                    "altitude",
+                    "air-return-dry-bulb",
+                    "air-return-wet-bulb",
+                    "air-supply",
                     "plate-charge",
                     "plate-subcooling",
                     "return-wet-bulb",
@@ -131,7 +135,7 @@ final class Technician {
                     "valve-suction-line" -> value(expectation);
             case "amount-added", "amount-recovered" -> moves(state);
             // the verdict cannot be given, or everything is done
-            case "orifice-verdict", "valve-verdict", "sign-off" -> "finish";
+            case "orifice-verdict", "valve-verdict", "air-verdict", "caps-and-leaks", "sign-off" -> "finish";
             default -> looks(step);
         };
     }

@@ -4,6 +4,10 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.caution.CautionNotice;
+import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.plausibility.Grade;
@@ -83,11 +87,17 @@ public final class Dialogue {
         settings.refrigerant()
                 .ifPresent(designation -> draft.become(draft.sheet()
                         .with(Slots.REFRIGERANT, new Answer.Option(draft.state().at(), designation))));
-        settings.altitude()
-                .ifPresent(altitude -> draft.become(draft.sheet()
-                        .with(
-                                Slot.of(altitude.quantity()),
-                                new Answer.Value(draft.state().at(), altitude, false))));
+        for (Reading known : settings.known()) {
+            // "scratch that" means what the technician said
+            draft.become(draft.sheet()
+                    .passed(
+                            Slot.of(known.quantity()),
+                            new Answer.Value(draft.state().at(), known, false)));
+        }
+        if (!settings.known().isEmpty()) {
+            List<Fact> stated = settings.known().stream().map(Altitudes::stated).toList();
+            draft.say(Message.of("settings.known").with("values", new Fact.Listing(stated)));
+        }
     }
 
     /** The turn that an event leads to. A closed session stays as it is. */
@@ -373,7 +383,8 @@ public final class Dialogue {
     /** Cautions first, then our own question, then the verdict if it is due, then the next step. */
     private Turn proceed(Draft draft) {
         waiting.giveUp(draft);
-        CautionGiver.warn(draft);
+        draft.give(CautionNotice.measured(
+                draft.assessment().cautions(), draft.state().warnings()));
         if (draft.state().held()) {
             return draft.turn(Optional.of(listen(draft)));
         }
@@ -400,7 +411,12 @@ public final class Dialogue {
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
         if (first) {
-            step.task().prepared().ifPresent(activity -> CautionGiver.prepare(draft, activity));
+            step.task()
+                    .prepared()
+                    .ifPresent(activity -> draft.give(CautionNotice.ofActivity(
+                            activity,
+                            draft.assessment().refrigerant(),
+                            draft.state().warnings())));
         }
         step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
         if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {

@@ -6,8 +6,13 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.calc.charge.Correction;
+import readback.calc.condition.AirflowPerTon;
 import readback.calc.fluid.Refrigerant;
-import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
@@ -62,16 +67,38 @@ final class JobJudge {
                             .map(each -> findings.suspects(judgement, each))
                             .orElse(List.of());
                     messages.addAll(suspects);
-                    assessment.correction().ifPresent(each -> messages.addAll(findings.correction(each)));
+                    assessment.correction().ifPresent(each -> {
+                        messages.addAll(findings.correction(each));
+                        if (each.basis() == Correction.Basis.BY_WEIGHT) {
+                            Cylinders.depth(assessment).ifPresent(messages::add);
+                        }
+                    });
                     assessment
                             .early()
                             .ifPresent(missing -> messages.add(
                                     Message.of("verdict.measured-early").with("minutes", Waiting.minutes(missing))));
+                    if (assessment.altitudeMatters()) {
+                        messages.add(Message.of("verdict.sea-level-assumed"));
+                    }
                     return new Announcement(outcome, messages, suspects.isEmpty() ? messages : suspects);
                 }));
     }
 
     private Optional<Announcement> airflow() {
+        OptionalDouble perTon = AirflowPerTon.of(assessment.readings());
+        if (perTon.isPresent()) {
+            JobOutcome.StatedAirflow stated = JobOutcome.StatedAirflow.of(perTon.getAsDouble());
+            return Optional.of(new Announcement(
+                    stated,
+                    List.of(
+                            Message.of("airflow.per-ton")
+                                    .with(
+                                            "value",
+                                            new Fact.Amount(
+                                                    BigDecimal.valueOf(stated.cubicFeetPerMinutePerTon()),
+                                                    Unit.CUBIC_FOOT_PER_MINUTE)),
+                            Message.of(stated.enough() ? "airflow.enough" : "airflow.too-little-air"))));
+        }
         Optional<Temperature> dry = assessment.readings().temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wet = assessment.readings().temperature(Quantity.RETURN_WET_BULB);
         Optional<Temperature> supply = assessment.readings().temperature(Quantity.SUPPLY_DRY_BULB);
@@ -166,8 +193,8 @@ final class JobJudge {
                     resting.get().gaugePressure(),
                     temperature.get().temperature(),
                     assessment.air(),
-                    InstrumentAccuracy.STANDARD.liquidGauge(),
-                    InstrumentAccuracy.STANDARD.lineProbe());
+                    assessment.instruments().liquidGauge().at(resting.get().gaugePressure()),
+                    assessment.instruments().lineProbe());
             String outcome = ConstantName.of(result.outcome());
             return Optional.of(new Announcement(
                     JobOutcome.AtRest.of(result),

@@ -12,6 +12,25 @@ import readback.grammar.Meaning;
 /** What an event was taken to mean: made once, in the dialogue, and read by record, screen, report and replay. */
 public sealed interface Understood {
 
+    /** What the case of this kind makes of what was understood. */
+    <T> T fold(Cases<T> cases);
+
+    /** What is to be made of each kind of what was understood. */
+    interface Cases<T> {
+
+        T occurrence(Occurrence occurrence);
+
+        T elapsed(Elapsed elapsed);
+
+        T clockChanged(ClockChanged changed);
+
+        T meant(Meant meant);
+
+        T between(Between between);
+
+        T ignored(Ignored ignored);
+    }
+
     /** In one line that a supervisor can read, the same for equal meanings. */
     String line();
 
@@ -52,6 +71,11 @@ public sealed interface Understood {
         HELD;
 
         @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.occurrence(this);
+        }
+
+        @Override
         public String line() {
             return ConstantName.of(this).replace('-', ' ');
         }
@@ -68,6 +92,11 @@ public sealed interface Understood {
         public String line() {
             return "timer " + timer;
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.elapsed(this);
+        }
     }
 
     /**
@@ -79,6 +108,11 @@ public sealed interface Understood {
         @Override
         public String line() {
             return "clock changed by " + by;
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.clockChanged(this);
         }
     }
 
@@ -98,6 +132,11 @@ public sealed interface Understood {
         public boolean doubtful() {
             return !words.understood();
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.meant(this);
+        }
     }
 
     /** Words with several meanings: which one was asked. */
@@ -115,6 +154,11 @@ public sealed interface Understood {
         public boolean doubtful() {
             return true;
         }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.between(this);
+        }
     }
 
     /** Words that were not for us, or came after the end. */
@@ -127,6 +171,11 @@ public sealed interface Understood {
         @Override
         public boolean ignored() {
             return true;
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.ignored(this);
         }
     }
 }

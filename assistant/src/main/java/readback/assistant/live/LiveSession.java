@@ -136,7 +136,7 @@ public final class LiveSession {
      * @return the session, closed or left open when the program was told to stop
      */
     public Session run(Function<List<Audience>, Session> opener) {
-        MicrophoneReader reader = new MicrophoneReader(parts.microphone(), new MicrophoneEvents());
+        MicrophoneReader reader = new MicrophoneReader(parts.microphone(), new MicrophoneEvents(inputs, hearing));
         try {
             Session open = opener.apply(List.of(timeouts, parts.board(), new Speaker()));
             session = open;
@@ -374,31 +374,6 @@ public final class LiveSession {
         @Override
         public void hush() {
             player.hush();
-        }
-    }
-
-    /** Called on the microphone's thread. */
-    private final class MicrophoneEvents implements MicrophoneReader.Listener {
-        @Override
-        public void sound(short[] chunk) {
-            if (!hearing.sound(chunk)) {
-                inputs.post(new LiveInput.Overrun());
-            }
-        }
-
-        @Override
-        public void found(String device) {
-            inputs.post(new LiveInput.MicrophoneFound(device));
-        }
-
-        @Override
-        public void lost(String why) {
-            inputs.post(new LiveInput.MicrophoneLost(why));
-        }
-
-        @Override
-        public void overrun(long count) {
-            inputs.post(new LiveInput.Overrun());
         }
     }
 }

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
-import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Diagnosis;
@@ -235,11 +235,11 @@ final class EarlierSchemas {
                 case "weigh-in" -> new JobOutcome.ToWeighIn(toWeighIn());
                 case "weighed-in" ->
                     new JobOutcome.WeighedIn(find("target")
-                            .map(any -> new JobOutcome.WeighedIn.Compared(
+                            .map(any -> new JobOutcome.WeighedIn.Weighed(
                                     named(WeighIn.Outcome.class), grams(words.get(2)), whole("target", "g"))));
                 case "resting-pressure" ->
                     new JobOutcome.AtRest(find("excess")
-                            .map(any -> new JobOutcome.AtRest.Compared(
+                            .map(any -> new JobOutcome.AtRest.Against(
                                     named(RestingPressure.Outcome.class), whole("excess", "Pa"))));
                 default -> throw unknown();
             };

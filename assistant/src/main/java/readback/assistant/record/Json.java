@@ -6,6 +6,7 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.JsonValue;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -14,7 +15,7 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.math.BigDecimal;
 import readback.assistant.dialogue.Content;
-import readback.assistant.dialogue.JobOutcome;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Slot;
 
@@ -29,6 +30,7 @@ final class Json {
             .addModule(new Jdk8Module())
             .addModule(new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DURATIONS_AS_TIMESTAMPS)
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
             .defaultPropertyInclusion(
                     JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS))
@@ -78,6 +80,7 @@ final class Json {
     @JsonSubTypes({
         @JsonSubTypes.Type(value = JobOutcome.Charge.class, name = "charge"),
         @JsonSubTypes.Type(value = JobOutcome.Airflow.class, name = "airflow"),
+        @JsonSubTypes.Type(value = JobOutcome.StatedAirflow.class, name = "airflow-stated"),
         @JsonSubTypes.Type(value = JobOutcome.PressureTest.class, name = "pressure-test"),
         @JsonSubTypes.Type(value = JobOutcome.Evacuation.class, name = "evacuation"),
         @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.class, name = "weigh-in"),

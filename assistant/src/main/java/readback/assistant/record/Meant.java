@@ -23,30 +23,94 @@ final class Meant {
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+    private static final Meaning.Cases<ObjectNode> MEANING = new Meaning.Cases<>() {
+        @Override
+        public ObjectNode values(Meaning.Values values) {
+            return readings(kind("values"), values.readings());
+        }
+
+        @Override
+        public ObjectNode correction(Meaning.Correction correction) {
+            return readings(kind("correction"), correction.readings());
+        }
+
+        @Override
+        public ObjectNode choice(Meaning.Choice choice) {
+            return kind("choice").put("choice", choice.choice()).put("option", choice.option());
+        }
+
+        @Override
+        public ObjectNode ordered(Meaning.Ordered ordered) {
+            ObjectNode node = kind("order").put("command", ordered.command().name());
+            ordered.about().ifPresent(quantity -> node.put("about", quantity.name()));
+            return node;
+        }
+
+        @Override
+        public ObjectNode note(Meaning.Note note) {
+            return kind("note").put("words", note.words());
+        }
+
+        @Override
+        public ObjectNode saturationQuestion(Meaning.SaturationQuestion question) {
+            ObjectNode node = kind("saturation");
+            node.set("pressure", reading(question.pressure()));
+            return node;
+        }
+
+        @Override
+        public ObjectNode notUnderstood(Meaning.NotUnderstood reason) {
+            ObjectNode node = kind("not-understood").put("where", reason.where());
+            node.set("why", reason(reason.why()));
+            return node;
+        }
+    };
+
+    private static final Understood.Cases<ObjectNode> WRITTEN = new Understood.Cases<>() {
+        @Override
+        public ObjectNode occurrence(Understood.Occurrence occurrence) {
+            return kind("occurrence").put("what", occurrence.name());
+        }
+
+        @Override
+        public ObjectNode elapsed(Understood.Elapsed elapsed) {
+            return kind("elapsed").put("timer", elapsed.timer());
+        }
+
+        @Override
+        public ObjectNode clockChanged(Understood.ClockChanged changed) {
+            return kind("clock-changed").put("by", changed.by().toString());
+        }
+
+        @Override
+        public ObjectNode meant(Understood.Meant meant) {
+            ObjectNode node = kind("meant");
+            node.set("meaning", meant.words().fold(MEANING));
+            return node;
+        }
+
+        @Override
+        public ObjectNode between(Understood.Between between) {
+            ObjectNode node = kind("between");
+            ArrayNode candidates = node.putArray("candidates");
+            between.candidates().forEach(each -> candidates.add(each.fold(MEANING)));
+            return node;
+        }
+
+        @Override
+        public ObjectNode ignored(Understood.Ignored ignored) {
+            return kind("ignored").put("why", ignored.why().name());
+        }
+    };
+
     private Meant() {}
 
+    private static ObjectNode kind(String kind) {
+        return NODES.objectNode().put("kind", kind);
+    }
+
     static ObjectNode write(Understood understood) {
-        ObjectNode node = NODES.objectNode();
-        if (understood instanceof Understood.Occurrence occurrence) {
-            return node.put("kind", "occurrence").put("what", occurrence.name());
-        }
-        if (understood instanceof Understood.Elapsed elapsed) {
-            return node.put("kind", "elapsed").put("timer", elapsed.timer());
-        }
-        if (understood instanceof Understood.ClockChanged changed) {
-            return node.put("kind", "clock-changed").put("by", changed.by().toString());
-        }
-        if (understood instanceof Understood.Meant meant) {
-            node.put("kind", "meant").set("meaning", meaning(meant.words()));
-            return node;
-        }
-        if (understood instanceof Understood.Between between) {
-            ArrayNode candidates = node.put("kind", "between").putArray("candidates");
-            between.candidates().forEach(each -> candidates.add(meaning(each)));
-            return node;
-        }
-        return node.put("kind", "ignored")
-                .put("why", ((Understood.Ignored) understood).why().name());
+        return understood.fold(WRITTEN);
     }
 
     static Understood read(JsonNode node) {
@@ -64,34 +128,6 @@ final class Meant {
             case "ignored" -> new Understood.Ignored(ignorance(RecordJson.text(node, "why")));
             default -> throw new IllegalArgumentException("nothing is understood as \"" + kind + "\"");
         };
-    }
-
-    private static ObjectNode meaning(Meaning meaning) {
-        ObjectNode node = NODES.objectNode();
-        if (meaning instanceof Meaning.Values values) {
-            return readings(node.put("kind", "values"), values.readings());
-        }
-        if (meaning instanceof Meaning.Correction correction) {
-            return readings(node.put("kind", "correction"), correction.readings());
-        }
-        if (meaning instanceof Meaning.Choice choice) {
-            return node.put("kind", "choice").put("choice", choice.choice()).put("option", choice.option());
-        }
-        if (meaning instanceof Meaning.Ordered ordered) {
-            node.put("kind", "order").put("command", ordered.command().name());
-            ordered.about().ifPresent(quantity -> node.put("about", quantity.name()));
-            return node;
-        }
-        if (meaning instanceof Meaning.Note note) {
-            return node.put("kind", "note").put("words", note.words());
-        }
-        if (meaning instanceof Meaning.SaturationQuestion question) {
-            node.put("kind", "saturation").set("pressure", reading(question.pressure()));
-            return node;
-        }
-        Meaning.NotUnderstood reason = (Meaning.NotUnderstood) meaning;
-        node.put("kind", "not-understood").put("where", reason.where()).set("why", reason(reason.why()));
-        return node;
     }
 
     private static ObjectNode reason(Reason reason) {

@@ -17,10 +17,10 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
 import readback.calc.measurement.Limits;
 import readback.calc.name.ConstantName;
@@ -79,7 +79,7 @@ final class RecordJson {
         line.put("type", "event");
         line.put("n", entry.number());
         line.put("at", entry.event().at().toString());
-        line.set("event", event(entry.event()));
+        line.set("event", entry.event().fold(EVENT));
         ObjectNode outcome = line.putObject("outcome");
         outcome.set("understood", Meant.write(entry.outcome().understood()));
         ArrayNode changes = outcome.putArray("changes");
@@ -155,30 +155,55 @@ final class RecordJson {
         return line.path("prev").asText();
     }
 
-    private static ObjectNode event(Event event) {
-        ObjectNode node = JSON.createObjectNode();
-        if (event instanceof Event.Started started) {
-            node.put("kind", "started");
+    private static final Event.Cases<ObjectNode> EVENT = new Event.Cases<>() {
+        @Override
+        public ObjectNode started(Event.Started started) {
+            ObjectNode node = kind("started");
             node.set("settings", settings(started.settings()));
-        } else if (event instanceof Event.Heard heard) {
-            node.put("kind", "heard");
-            node.put("source", heard.source().name());
+            return node;
+        }
+
+        @Override
+        public ObjectNode heard(Event.Heard heard) {
+            ObjectNode node = kind("heard").put("source", heard.source().name());
             ArrayNode hypotheses = node.putArray("hypotheses");
             heard.hypotheses().forEach(each -> hypotheses.add(hypothesis(each)));
-        } else if (event instanceof Event.TimerElapsed elapsed) {
-            node.put("kind", "timer").put("timer", elapsed.timer());
-        } else if (event instanceof Event.DeviceLost lost) {
-            node.put("kind", "device-lost").put("device", lost.device());
-        } else if (event instanceof Event.DeviceFound found) {
-            node.put("kind", "device-found").put("device", found.device());
-        } else if (event instanceof Event.ClockChanged changed) {
-            node.put("kind", "clock-changed").put("by", changed.by().toString());
-        } else if (event instanceof Event.Resumed) {
-            node.put("kind", "resumed");
-        } else {
-            node.put("kind", "ended");
+            return node;
         }
-        return node;
+
+        @Override
+        public ObjectNode timerElapsed(Event.TimerElapsed elapsed) {
+            return kind("timer").put("timer", elapsed.timer());
+        }
+
+        @Override
+        public ObjectNode deviceLost(Event.DeviceLost lost) {
+            return kind("device-lost").put("device", lost.device());
+        }
+
+        @Override
+        public ObjectNode deviceFound(Event.DeviceFound found) {
+            return kind("device-found").put("device", found.device());
+        }
+
+        @Override
+        public ObjectNode clockChanged(Event.ClockChanged changed) {
+            return kind("clock-changed").put("by", changed.by().toString());
+        }
+
+        @Override
+        public ObjectNode resumed(Event.Resumed resumed) {
+            return kind("resumed");
+        }
+
+        @Override
+        public ObjectNode ended(Event.Ended ended) {
+            return kind("ended");
+        }
+    };
+
+    private static ObjectNode kind(String kind) {
+        return JSON.createObjectNode().put("kind", kind);
     }
 
     private static Event event(JsonNode node, Instant at) {
@@ -234,10 +259,14 @@ final class RecordJson {
         node.put("pressureUnit", settings.units().pressure().name());
         node.put("temperatureUnit", settings.units().temperature().name());
         node.put("brief", settings.brief());
-        settings.altitude()
-                .ifPresent(altitude -> node.putObject("altitude")
-                        .put("value", altitude.value())
-                        .put("unit", altitude.unit().name()));
+        for (Reading known : settings.known()) {
+            ObjectNode reading = known.quantity() == Quantity.ALTITUDE
+                    ? node.putObject("altitude")
+                    : node.withArray("instruments")
+                            .addObject()
+                            .put("quantity", known.quantity().name());
+            reading.put("value", known.value()).put("unit", known.unit().name());
+        }
         node.put("limits", settings.limits().name());
         settings.refrigerant().ifPresent(refrigerant -> node.put("refrigerant", refrigerant));
         settings.technician().ifPresent(technician -> node.put("technician", technician));
@@ -250,15 +279,24 @@ final class RecordJson {
                 new JobId(text(node, "job")),
                 new UnitSetting(Unit.valueOf(text(node, "pressureUnit")), Unit.valueOf(text(node, "temperatureUnit"))),
                 node.path("brief").asBoolean(),
-                Optional.ofNullable(node.get("altitude"))
-                        .map(altitude -> new Reading(
-                                Quantity.ALTITUDE,
-                                new BigDecimal(text(altitude, "value")),
-                                Unit.valueOf(text(altitude, "unit")))),
+                known(node),
                 Limits.valueOf(text(node, "limits")),
                 Optional.ofNullable(node.get("refrigerant")).map(JsonNode::asText),
                 Optional.ofNullable(node.get("technician")).map(JsonNode::asText),
                 Optional.ofNullable(node.get("site")).map(JsonNode::asText));
+    }
+
+    private static List<Reading> known(JsonNode settings) {
+        List<Reading> known = new ArrayList<>();
+        Optional.ofNullable(settings.get("altitude"))
+                .ifPresent(altitude -> known.add(reading(Quantity.ALTITUDE, altitude)));
+        settings.path("instruments")
+                .forEach(each -> known.add(reading(Quantity.valueOf(text(each, "quantity")), each)));
+        return known;
+    }
+
+    private static Reading reading(Quantity quantity, JsonNode node) {
+        return new Reading(quantity, new BigDecimal(text(node, "value")), Unit.valueOf(text(node, "unit")));
     }
 
     private static Map<String, String> texts(JsonNode object) {

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
 import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -55,6 +56,12 @@ final class Figures {
     /** To a tenth, with its unit. */
     String shown(AbsolutePressure pressure) {
         return tenths(value(pressure)) + " " + absoluteUnit().symbol();
+    }
+
+    /** To a tenth of a psi, or a hundredth of another unit. */
+    String shown(GaugePressure pressure) {
+        Unit unit = units.pressure();
+        return rounded(unit.fromBase(pressure.pascals()), unit == Unit.PSIG ? 1 : 2) + " " + unit.symbol();
     }
 
     /** Ounces, or grams beside metric temperatures, with pounds or kilograms. */

@@ -7,14 +7,18 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
+import readback.calc.quantity.Quantity;
 import readback.calc.targets.Target;
 import readback.prompts.checklist.Slot;
+import readback.prompts.text.Fact;
 import readback.prompts.text.Language;
 
 /**
@@ -163,11 +167,43 @@ public final class ReportPage {
         report.last()
                 .system()
                 .ifPresent(system -> fact(texts.slot(Slots.METERING_DEVICE), device(system.meteringDevice())));
+        fact(
+                texts.slot(Slot.of(Quantity.ALTITUDE)),
+                report.last()
+                        .readings()
+                        .find(Quantity.ALTITUDE)
+                        .map(altitude -> Fact.amount(altitude).shown())
+                        .orElseGet(() -> texts.label("altitude.assumed")));
         fact(texts.label("air"), figures.shown(report.last().air()));
         fact(
                 texts.label("limits"),
                 texts.label("limits." + report.settings().limits().name()));
+        instruments(report.last());
         page.close().closeLine();
+    }
+
+    /** How good each kind of instrument was taken for, and on whose word. */
+    private void instruments(Assessment last) {
+        InstrumentAccuracy accuracy = last.instruments();
+        boolean percent = last.readings().has(Quantity.GAUGE_ACCURACY_OF_READING)
+                && !last.readings().has(Quantity.GAUGE_ACCURACY);
+        String gauges = percent
+                ? last.readings()
+                        .find(Quantity.GAUGE_ACCURACY_OF_READING)
+                        .map(share -> Fact.amount(share).shown() + " " + texts.label("instruments.of-reading"))
+                        .orElse("")
+                : figures.shown(accuracy.suctionGauge().fixed()) + ", "
+                        + figures.shown(accuracy.liquidGauge().fixed());
+        good("gauges", gauges, percent || last.readings().has(Quantity.GAUGE_ACCURACY));
+        good("clamps", figures.shown(accuracy.lineProbe()), last.readings().has(Quantity.CLAMP_ACCURACY));
+        good("wet-bulb", figures.shown(accuracy.wetBulbProbe()), last.readings().has(Quantity.WET_BULB_ACCURACY));
+        good("air-probes", figures.shown(accuracy.airProbe()), last.readings().has(Quantity.AIR_PROBE_ACCURACY));
+    }
+
+    private void good(String kind, String limit, boolean stated) {
+        fact(
+                texts.label("instruments." + kind),
+                "±" + limit + ", " + texts.label(stated ? "instruments.stated" : "instruments.ordinary"));
     }
 
     private static String refrigerant(Refrigerant refrigerant) {

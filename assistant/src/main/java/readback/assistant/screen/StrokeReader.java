@@ -1,65 +1,75 @@
 package readback.assistant.screen;
 
-import java.io.IOException;
+import java.io.IOError;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jline.keymap.BindingReader;
+import org.jline.keymap.KeyMap;
+import org.jline.reader.EndOfFileException;
+import org.jline.terminal.MouseEvent;
 import org.jline.terminal.Terminal;
+import org.jline.terminal.impl.MouseSupport;
+import org.jline.utils.Curses;
+import org.jline.utils.InfoCmp;
+import org.jline.utils.InfoCmp.Capability;
 import org.jline.utils.NonBlockingReader;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Reads keys and touches from a terminal on a thread of its own. Key sequences are those of xterm and the terminals
- * that follow it; touches come as mouse reports in SGR form (xterm control sequences, "Mouse Tracking").
+ * Reads keys and touches from a terminal on a thread of its own. A key is known by what the description of the terminal
+ * says that it sends, and by what xterm sends, which most terminals follow whatever they call themselves. Sequences
+ * that mean nothing here are passed over whole.
  */
 public final class StrokeReader implements AutoCloseable {
 
-    private static final int ESC = 27;
     /** Within a key's sequence characters follow at once; a longer wait means that escape itself was pressed. */
     private static final long SEQUENCE_MILLIS = 50;
 
     private static final long POLL_MILLIS = 200;
 
-    private static final Map<String, Stroke.Key> SEQUENCES = Map.ofEntries(
-            Map.entry("OP", Stroke.Key.F1),
-            Map.entry("OQ", Stroke.Key.F2),
-            Map.entry("OR", Stroke.Key.F3),
-            Map.entry("OS", Stroke.Key.F4),
-            Map.entry("[11~", Stroke.Key.F1),
-            Map.entry("[12~", Stroke.Key.F2),
-            Map.entry("[13~", Stroke.Key.F3),
-            Map.entry("[14~", Stroke.Key.F4),
-            Map.entry("[[A", Stroke.Key.F1),
-            Map.entry("[[B", Stroke.Key.F2),
-            Map.entry("[[C", Stroke.Key.F3),
-            Map.entry("[[D", Stroke.Key.F4),
-            Map.entry("[[E", Stroke.Key.F5),
-            Map.entry("[15~", Stroke.Key.F5),
-            Map.entry("[17~", Stroke.Key.F6),
-            Map.entry("[18~", Stroke.Key.F7),
-            Map.entry("[19~", Stroke.Key.F8),
-            Map.entry("[20~", Stroke.Key.F9),
-            Map.entry("[21~", Stroke.Key.F10),
-            Map.entry("[23~", Stroke.Key.F11),
-            Map.entry("[24~", Stroke.Key.F12),
-            Map.entry("[A", Stroke.Key.UP),
-            Map.entry("[B", Stroke.Key.DOWN),
-            Map.entry("[C", Stroke.Key.RIGHT),
-            Map.entry("[D", Stroke.Key.LEFT),
-            Map.entry("OA", Stroke.Key.UP),
-            Map.entry("OB", Stroke.Key.DOWN),
-            Map.entry("OC", Stroke.Key.RIGHT),
-            Map.entry("OD", Stroke.Key.LEFT),
-            Map.entry("[H", Stroke.Key.HOME),
-            Map.entry("[F", Stroke.Key.END),
-            Map.entry("OH", Stroke.Key.HOME),
-            Map.entry("OF", Stroke.Key.END),
-            Map.entry("[1~", Stroke.Key.HOME),
-            Map.entry("[4~", Stroke.Key.END),
-            Map.entry("[5~", Stroke.Key.PAGE_UP),
-            Map.entry("[6~", Stroke.Key.PAGE_DOWN));
+    private static final int FUNCTION_KEYS = 12;
 
-    private final NonBlockingReader reader;
+    private static final String XTERM = "xterm-256color";
+
+    /** Control sequence introducer and single shift three (ECMA-48), in seven bits. */
+    private static final String CSI = KeyMap.esc() + "[";
+
+    private static final String SS3 = KeyMap.esc() + "O";
+
+    private static final Map<Stroke.Key, Capability> CAPABILITIES = new EnumMap<>(Map.of(
+            Stroke.Key.UP, Capability.key_up,
+            Stroke.Key.DOWN, Capability.key_down,
+            Stroke.Key.LEFT, Capability.key_left,
+            Stroke.Key.RIGHT, Capability.key_right,
+            Stroke.Key.HOME, Capability.key_home,
+            Stroke.Key.END, Capability.key_end,
+            Stroke.Key.PAGE_UP, Capability.key_ppage,
+            Stroke.Key.PAGE_DOWN, Capability.key_npage));
+
+    static {
+        for (int number = 1; number <= FUNCTION_KEYS; number++) {
+            CAPABILITIES.put(Stroke.Key.valueOf("F" + number), Capability.valueOf("key_f" + number));
+        }
+    }
+
+    /** The last characters of the cursor keys where the terminal is not in keypad mode. */
+    private static final Map<Stroke.Key, String> CURSOR = Map.of(
+            Stroke.Key.UP, "A",
+            Stroke.Key.DOWN, "B",
+            Stroke.Key.RIGHT, "C",
+            Stroke.Key.LEFT, "D",
+            Stroke.Key.HOME, "H",
+            Stroke.Key.END, "F");
+
+    private final Terminal terminal;
+    private final BindingReader reader;
+    private final KeyMap<Supplier<Optional<Stroke>>> keys = new KeyMap<>();
     private final Consumer<Stroke> out;
     private final Runnable gone;
     private final Thread thread = new Thread(this::run, "keys");
@@ -70,10 +80,49 @@ public final class StrokeReader implements AutoCloseable {
      * @param gone called when the terminal is gone
      */
     public StrokeReader(Terminal terminal, Consumer<Stroke> out, Runnable gone) {
-        this.reader = terminal.reader();
+        this.terminal = terminal;
+        this.reader = new BindingReader(terminal.reader());
         this.out = out;
         this.gone = gone;
+        bind();
         thread.setDaemon(true);
+    }
+
+    private void bind() {
+        keys.setAmbiguousTimeout(SEQUENCE_MILLIS);
+        keys.setNomatch(this::typed);
+        keys.setUnicode(this::typed);
+        pressed(Stroke.Key.ESCAPE, KeyMap.esc());
+        pressed(Stroke.Key.ENTER, "\r");
+        pressed(Stroke.Key.ENTER, "\n");
+        pressed(Stroke.Key.TAB, "\t");
+        pressed(Stroke.Key.BACKSPACE, KeyMap.ctrl('H'));
+        pressed(Stroke.Key.BACKSPACE, KeyMap.del());
+        pressed(Stroke.Key.INTERRUPT, KeyMap.ctrl('C'));
+        // another key that alt is held with
+        KeyMap.range("\\ -~").forEach(held -> keys.bind(Optional::empty, KeyMap.alt(held)));
+        Map<Capability, String> xterm = new EnumMap<>(Capability.class);
+        InfoCmp.parseInfoCmp(InfoCmp.getDefaultInfoCmp(XTERM), new HashSet<>(), new HashMap<>(), xterm);
+        CAPABILITIES.forEach((key, capability) -> {
+            pressed(key, Curses.tputs(xterm.get(capability)));
+            pressed(key, KeyMap.key(terminal, capability));
+        });
+        CURSOR.forEach((key, last) -> pressed(key, CSI + last));
+        keys.bind(this::touched, MouseSupport.keys(terminal));
+        keys.bind(this::passedOver, CSI);
+        keys.bind(this::passedOver, SS3);
+        // the longest binding that fits counts: whatever begins like a key and goes on otherwise
+        for (String sequence : List.copyOf(keys.getBoundKeys().keySet())) {
+            for (int length = CSI.length(); length < sequence.length(); length++) {
+                keys.bindIfNotBound(this::passedOver, sequence.substring(0, length));
+            }
+        }
+    }
+
+    private void pressed(Stroke.Key key, @Nullable String sequence) {
+        if (sequence != null) {
+            keys.bind(() -> Optional.of(new Stroke.Pressed(key)), sequence);
+        }
     }
 
     /** Begins to read. */
@@ -84,72 +133,47 @@ public final class StrokeReader implements AutoCloseable {
     private void run() {
         try {
             while (!stopped) {
-                int read = reader.read(POLL_MILLIS);
-                if (read == NonBlockingReader.EOF) {
-                    stopped = true;
-                    gone.run();
-                } else if (read != NonBlockingReader.READ_EXPIRED) {
-                    stroke(read).ifPresent(out);
+                if (reader.peekCharacter(POLL_MILLIS) != NonBlockingReader.READ_EXPIRED) {
+                    Supplier<Optional<Stroke>> bound = reader.readBinding(keys);
+                    if (bound == null) {
+                        throw new EndOfFileException();
+                    }
+                    bound.get().ifPresent(out);
                 }
             }
-        } catch (IOException e) {
+        } catch (EndOfFileException | IOError e) {
             if (!stopped) {
+                stopped = true;
                 gone.run();
             }
         }
     }
 
-    private Optional<Stroke> stroke(int read) throws IOException {
-        return switch (read) {
-            case '\r', '\n' -> pressed(Stroke.Key.ENTER);
-            case '\t' -> pressed(Stroke.Key.TAB);
-            case 8, 127 -> pressed(Stroke.Key.BACKSPACE);
-            case 3 -> pressed(Stroke.Key.INTERRUPT);
-            case ESC -> sequence();
-            default -> Optional.of(new Stroke.Typed(read));
-        };
+    private Optional<Stroke> typed() {
+        return Optional.of(new Stroke.Typed(reader.getLastBinding().codePointAt(0)));
     }
 
-    private static Optional<Stroke> pressed(Stroke.Key key) {
-        return Optional.of(new Stroke.Pressed(key));
+    /** A release, the wheel, or another button than the first is no touch, nor is a broken report. */
+    private Optional<Stroke> touched() {
+        MouseEvent event = terminal.readMouseEvent(reader::readCharacter, reader.getLastBinding());
+        return event.getType() == MouseEvent.Type.Pressed
+                        && event.getButton() == MouseEvent.Button.Button1
+                        && event.getModifiers().isEmpty()
+                        && event.getX() >= 0
+                        && event.getY() >= 0
+                ? Optional.of(new Stroke.Touched(event.getX(), event.getY()))
+                : Optional.empty();
     }
 
-    private Optional<Stroke> sequence() throws IOException {
-        StringBuilder sequence = new StringBuilder();
-        while (!complete(sequence)) {
-            int next = reader.read(SEQUENCE_MILLIS);
-            if (next < 0) {
-                return sequence.isEmpty() ? pressed(Stroke.Key.ESCAPE) : Optional.empty();
-            }
-            sequence.append((char) next);
+    /** Reads what is left of a sequence; one that is cut off ends where nothing follows. */
+    private Optional<Stroke> passedOver() {
+        boolean last = false;
+        while (!last && reader.peekCharacter(SEQUENCE_MILLIS) != NonBlockingReader.READ_EXPIRED) {
+            int read = reader.readCharacter();
+            // ECMA-48: parameters lie below 4/0
+            last = read < 0 || read >= '@';
         }
-        String text = sequence.toString();
-        return text.startsWith("[<")
-                ? touch(text)
-                : Optional.ofNullable(SEQUENCES.get(text)).map(Stroke.Pressed::new);
-    }
-
-    /** A sequence ends with a letter or a tilde, but the letter O and the brackets only introduce one. */
-    private static boolean complete(StringBuilder sequence) {
-        if (sequence.length() < 2 || sequence.toString().equals("[[")) {
-            return !sequence.isEmpty() && sequence.charAt(0) != '[' && sequence.charAt(0) != 'O';
-        }
-        char last = sequence.charAt(sequence.length() - 1);
-        return Character.isLetter(last) || last == '~';
-    }
-
-    /** {@code [<button;column;rowM} for a press, counted from 1; releases end with m. */
-    private static Optional<Stroke> touch(String report) {
-        List<String> parts = List.of(report.substring(2, report.length() - 1).split(";", -1));
-        if (!report.endsWith("M") || parts.size() != 3 || !parts.get(0).equals("0")) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(
-                    new Stroke.Touched(Integer.parseInt(parts.get(1)) - 1, Integer.parseInt(parts.get(2)) - 1));
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
+        return Optional.empty();
     }
 
     @Override

@@ -96,7 +96,7 @@ final class Typing {
         if (line.isEmpty()) {
             return Optional.empty();
         }
-        line.setLength(line.length() - 1);
+        line.setLength(line.offsetByCodePoints(line.length(), -1));
         return Optional.of(new Action.Redraw());
     }
 

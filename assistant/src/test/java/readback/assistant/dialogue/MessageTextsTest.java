@@ -68,6 +68,7 @@ class MessageTextsTest {
             Map.entry("finding.", List.of("superheat", "subcooling")),
             Map.entry("target.", names(TargetSource.values())),
             Map.entry("verdict.", compared()),
+            Map.entry("verdict.undecided.", List.of("on-target", "in-tolerance", "add", "recover", "weigh-in")),
             Map.entry("valve.", names(Comparison.Position.values())),
             Map.entry("condition.", names(Condition.values())),
             Map.entry("remedy.", names(Remedy.values())),

@@ -132,7 +132,7 @@ public final class Scripted {
                 SessionSettings.STANDARD.job(),
                 readback.calc.quantity.UnitSetting.METRIC,
                 false,
-                SessionSettings.STANDARD.altitude(),
+                SessionSettings.STANDARD.known(),
                 SessionSettings.STANDARD.limits(),
                 SessionSettings.STANDARD.refrigerant(),
                 SessionSettings.STANDARD.technician(),

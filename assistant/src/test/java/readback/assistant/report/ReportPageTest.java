@@ -112,6 +112,15 @@ class ReportPageTest {
     }
 
     @Test
+    void tells_how_good_the_instruments_were_and_on_whose_word(@TempDir Path sessions) throws Exception {
+        Scripted script = Scripted.pistonReadings("call").say(300, "gauges are good to one percent");
+        Document page = ReportPages.tree(ReportPages.page(ReportPages.report(script, sessions)));
+        assertThat(ReportPages.texts(page, "dd"))
+                .contains("±1 % of the reading, as the technician stated")
+                .contains("±1.8 °F, taken for ordinary: the worst that California RA3.2 admits");
+    }
+
+    @Test
     void says_first_when_the_record_cannot_be_trusted(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("call").readFrom(sessions);
         RecordedSession damaged = new RecordedSession(

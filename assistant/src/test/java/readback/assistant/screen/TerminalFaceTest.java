@@ -1,20 +1,50 @@
 package readback.assistant.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+import static readback.assistant.screen.Stroke.Key.BACKSPACE;
+import static readback.assistant.screen.Stroke.Key.DOWN;
+import static readback.assistant.screen.Stroke.Key.END;
+import static readback.assistant.screen.Stroke.Key.ENTER;
+import static readback.assistant.screen.Stroke.Key.F1;
+import static readback.assistant.screen.Stroke.Key.F10;
+import static readback.assistant.screen.Stroke.Key.F11;
+import static readback.assistant.screen.Stroke.Key.F12;
+import static readback.assistant.screen.Stroke.Key.F2;
+import static readback.assistant.screen.Stroke.Key.F3;
+import static readback.assistant.screen.Stroke.Key.F4;
+import static readback.assistant.screen.Stroke.Key.F5;
+import static readback.assistant.screen.Stroke.Key.F6;
+import static readback.assistant.screen.Stroke.Key.F7;
+import static readback.assistant.screen.Stroke.Key.F8;
+import static readback.assistant.screen.Stroke.Key.F9;
+import static readback.assistant.screen.Stroke.Key.HOME;
+import static readback.assistant.screen.Stroke.Key.INTERRUPT;
+import static readback.assistant.screen.Stroke.Key.LEFT;
+import static readback.assistant.screen.Stroke.Key.PAGE_DOWN;
+import static readback.assistant.screen.Stroke.Key.PAGE_UP;
+import static readback.assistant.screen.Stroke.Key.RIGHT;
+import static readback.assistant.screen.Stroke.Key.TAB;
+import static readback.assistant.screen.Stroke.Key.UP;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.jline.terminal.Size;
 import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.jline.utils.ScreenTerminal;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import readback.prompts.text.Language;
 
 /** On a virtual terminal: what a real one would show, cell by cell. */
@@ -222,6 +252,120 @@ class TerminalFaceTest {
             assertThat(strokes.poll(5, TimeUnit.SECONDS)).isEqualTo(new Stroke.Touched(11, 4));
             assertThat(strokes.poll(5, TimeUnit.SECONDS)).isEqualTo(new Stroke.Pressed(Stroke.Key.PAGE_DOWN));
             assertThat(strokes.poll(5, TimeUnit.SECONDS)).isEqualTo(new Stroke.Pressed(Stroke.Key.ESCAPE));
+        }
+    }
+
+    private static Arguments sent(String by, String bytes, Stroke... strokes) {
+        return arguments(by, bytes, List.of(strokes));
+    }
+
+    private static Stroke pressed(Stroke.Key key) {
+        return new Stroke.Pressed(key);
+    }
+
+    /** What terminals send for keys: xterm control sequences, "PC-Style Function Keys" and "VT220-Style". */
+    static Stream<Arguments> sequences() {
+        return Stream.of(
+                sent(
+                        "arrows",
+                        "\u001b[A\u001b[B\u001b[C\u001b[D",
+                        pressed(UP),
+                        pressed(DOWN),
+                        pressed(RIGHT),
+                        pressed(LEFT)),
+                sent(
+                        "arrows in keypad mode",
+                        "\u001bOA\u001bOB\u001bOC\u001bOD",
+                        pressed(UP),
+                        pressed(DOWN),
+                        pressed(RIGHT),
+                        pressed(LEFT)),
+                sent(
+                        "home and end",
+                        "\u001b[H\u001b[F\u001bOH\u001bOF",
+                        pressed(HOME),
+                        pressed(END),
+                        pressed(HOME),
+                        pressed(END)),
+                sent("home and end of a VT220", "\u001b[1~\u001b[4~", pressed(HOME), pressed(END)),
+                sent("pages", "\u001b[5~\u001b[6~", pressed(PAGE_UP), pressed(PAGE_DOWN)),
+                sent(
+                        "the first function keys",
+                        "\u001bOP\u001bOQ\u001bOR\u001bOS",
+                        pressed(F1),
+                        pressed(F2),
+                        pressed(F3),
+                        pressed(F4)),
+                sent(
+                        "the other function keys",
+                        "\u001b[15~\u001b[17~\u001b[18~\u001b[19~\u001b[20~\u001b[21~\u001b[23~\u001b[24~",
+                        pressed(F5),
+                        pressed(F6),
+                        pressed(F7),
+                        pressed(F8),
+                        pressed(F9),
+                        pressed(F10),
+                        pressed(F11),
+                        pressed(F12)),
+                sent("line ends", "\r\n\t", pressed(ENTER), pressed(ENTER), pressed(TAB)),
+                sent("both ways to go back", "\b\u007f", pressed(BACKSPACE), pressed(BACKSPACE)),
+                sent("control and C", "\u0003", pressed(INTERRUPT)),
+                sent("letters beyond ASCII", "é😀", new Stroke.Typed('é'), new Stroke.Typed(0x1F600)),
+                sent("shift and an arrow", "\u001b[1;2Ax", new Stroke.Typed('x')),
+                sent("insert and delete", "\u001b[2~\u001b[3~x", new Stroke.Typed('x')),
+                sent("a key of the number pad", "\u001bOpx", new Stroke.Typed('x')),
+                sent("the focus", "\u001b[I\u001b[Ox", new Stroke.Typed('x')),
+                sent("alt and a letter", "\u001bax", new Stroke.Typed('x')),
+                sent(
+                        "another button, the wheel, control held",
+                        "\u001b[<2;3;4M\u001b[<64;3;4M\u001b[<16;3;4Mx",
+                        new Stroke.Typed('x')),
+                sent("a broken report", "\u001b[<0;;Mx", new Stroke.Typed('x')));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("sequences")
+    void everySequenceIsOneStrokeOrNone(String by, String bytes, List<Stroke> expected) throws Exception {
+        BlockingQueue<Stroke> strokes = new LinkedBlockingQueue<>();
+        try (StrokeReader keys = new StrokeReader(terminal, strokes::add, () -> {})) {
+            keys.start();
+            terminal.processInputBytes((bytes + "|").getBytes(StandardCharsets.UTF_8));
+
+            List<Stroke> read = new ArrayList<>();
+            Stroke stroke = strokes.poll(5, TimeUnit.SECONDS);
+            while (stroke != null && !stroke.equals(new Stroke.Typed('|'))) {
+                read.add(stroke);
+                stroke = strokes.poll(5, TimeUnit.SECONDS);
+            }
+            assertThat(read).as(by).isEqualTo(expected);
+            assertThat(stroke).as("what follows").isNotNull();
+        }
+    }
+
+    /** As after a keyboard that sends a sequence byte by byte and is unplugged in between. */
+    @Test
+    void aSequenceThatIsCutOffMeansNothing() throws Exception {
+        BlockingQueue<Stroke> strokes = new LinkedBlockingQueue<>();
+        try (StrokeReader keys = new StrokeReader(terminal, strokes::add, () -> {})) {
+            keys.start();
+            terminal.processInputBytes("\u001b[".getBytes(StandardCharsets.US_ASCII));
+            assertThat(strokes.poll(300, TimeUnit.MILLISECONDS)).isNull();
+            terminal.processInputBytes("x".getBytes(StandardCharsets.US_ASCII));
+
+            assertThat(strokes.poll(5, TimeUnit.SECONDS)).isEqualTo(new Stroke.Typed('x'));
+        }
+    }
+
+    @Test
+    void aTerminalThatIsGoneIsTold() throws Exception {
+        BlockingQueue<String> told = new LinkedBlockingQueue<>();
+        LineDisciplineTerminal leaving = new LineDisciplineTerminal(
+                "test", "screen-256color", new ByteArrayOutputStream(), StandardCharsets.UTF_8);
+        try (StrokeReader keys = new StrokeReader(leaving, stroke -> {}, () -> told.add("gone"))) {
+            keys.start();
+            leaving.close();
+
+            assertThat(told.poll(5, TimeUnit.SECONDS)).isEqualTo("gone");
         }
     }
 }

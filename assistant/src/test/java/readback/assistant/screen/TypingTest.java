@@ -21,7 +21,7 @@ class TypingTest {
     }
 
     private void type(String text) {
-        text.chars().forEach(letter -> typing.on(new Stroke.Typed(letter), Frame.EMPTY, false));
+        text.codePoints().forEach(letter -> typing.on(new Stroke.Typed(letter), Frame.EMPTY, false));
     }
 
     @Test
@@ -42,6 +42,14 @@ class TypingTest {
         press(Stroke.Key.ESCAPE);
         assertThat(typing.text()).isEmpty();
         assertThat(press(Stroke.Key.ESCAPE)).contains(new Action.Quiet());
+    }
+
+    @Test
+    void backspaceTakesBackAWholeCharacterAlsoWhereItTakesTwoUnitsOfText() {
+        type("8\uD83D\uDE00");
+        press(Stroke.Key.BACKSPACE);
+
+        assertThat(typing.text()).isEqualTo("8");
     }
 
     @ParameterizedTest

@@ -188,8 +188,8 @@ class AdvisorTest {
     }
 
     /**
-     * Deviations by hand, °F: coil 39.8 against 80 − 35 with 3.5; superheat 22.2 against 12.0 with 1.37 (instruments)
-     * and 2.05 (target); condensing 109.7 − 95 against 21 with 4.5; subcooling 9.7 against 11 with 1.32 and 2.5;
+     * Deviations by hand, °F: coil 39.8 against 80 − 35 with 3.5; superheat 22.2 against 12.0 with 1.49 (instruments)
+     * and 2.05 (target); condensing 109.7 − 95 against 21 with 4.5; subcooling 9.7 against 11 with 1.44 and 2.5;
      * discharge 170 − 109.7 against 60 with 12; split 80 − 60 against 18.3 with 1.5 and 1.8 √(2/3).
      */
     @Test
@@ -201,9 +201,9 @@ class AdvisorTest {
         Map<Symptom, Double> deviations = deviations(PISTON, all);
 
         assertThat(deviations.get(Symptom.EVAPORATING_TEMPERATURE)).isCloseTo(-5.16 / 3.5, within(0.02));
-        assertThat(deviations.get(Symptom.SUPERHEAT)).isCloseTo(10.16 / Math.hypot(1.37, 2.05), within(0.1));
+        assertThat(deviations.get(Symptom.SUPERHEAT)).isCloseTo(10.16 / Math.hypot(1.49, 2.05), within(0.1));
         assertThat(deviations.get(Symptom.CONDENSING_TEMPERATURE)).isCloseTo(-6.29 / 4.5, within(0.02));
-        assertThat(deviations.get(Symptom.SUBCOOLING)).isCloseTo(-1.29 / Math.hypot(1.32, 2.5), within(0.02));
+        assertThat(deviations.get(Symptom.SUBCOOLING)).isCloseTo(-1.29 / Math.hypot(1.44, 2.5), within(0.02));
         assertThat(deviations.get(Symptom.DISCHARGE_TEMPERATURE)).isCloseTo(0.29 / 12, within(0.01));
         assertThat(deviations.get(Symptom.AIR_SPLIT))
                 .isCloseTo(1.7 / Math.hypot(1.5, 1.8 * Math.sqrt(2.0 / 3)), within(0.03));
