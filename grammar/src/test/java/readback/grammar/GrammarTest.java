@@ -78,7 +78,7 @@ class GrammarTest {
     void aBareNumberIsRefusedWhenNothingWasAsked() {
         assertThat(only("one eighteen", OPEN))
                 .isEqualTo(new Meaning.NotUnderstood(
-                        "one eighteen", "I heard \"one eighteen\", but not what it is of. Say its name first."));
+                        "one eighteen", Reason.of(Reason.Kind.UNNAMED_NUMBER, "one eighteen")));
     }
 
     @ParameterizedTest
@@ -220,7 +220,7 @@ class GrammarTest {
         assertThat(only("suction one eighteen correction liquid three forty", OPEN))
                 .isEqualTo(new Meaning.NotUnderstood(
                         "suction one eighteen correction liquid three forty",
-                        "The liquid pressure was not said before, so I do not know what to correct."));
+                        Reason.of(Reason.Kind.NOTHING_TO_CORRECT, LIQUID_PRESSURE)));
     }
 
     @ParameterizedTest
@@ -270,15 +270,14 @@ class GrammarTest {
     })
     void whatCannotBePlacedIsRefusedWithTheWords(String words, String where) {
         assertThat(only(words, asked(SUCTION_PRESSURE)))
-                .isInstanceOfSatisfying(Meaning.NotUnderstood.class, refused -> {
-                    assertThat(refused.where()).isEqualTo(where);
-                    assertThat(refused.why()).endsWith(".");
-                });
+                .isInstanceOfSatisfying(
+                        Meaning.NotUnderstood.class,
+                        refused -> assertThat(refused.where()).isEqualTo(where));
     }
 
     @Test
     void nothingSaidIsSaidToBeNothing() {
-        assertThat(only("  ", OPEN)).isEqualTo(new Meaning.NotUnderstood("", "I heard nothing."));
+        assertThat(only("  ", OPEN)).isEqualTo(Meaning.NotUnderstood.of(Reason.Kind.NOTHING_HEARD));
     }
 
     @Test

@@ -21,6 +21,7 @@ import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.grammar.Meaning;
 import readback.grammar.Prior;
+import readback.grammar.Reason;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
@@ -103,7 +104,7 @@ public final class Dialogue {
     public Turn on(State state, Event event) {
         Draft draft = new Draft(state.at(event.at()));
         if (state.closed()) {
-            draft.understoodAs(new Understood.Ignored("closed"));
+            draft.understoodAs(new Understood.Ignored(Decision.Ignorance.CLOSED));
             return draft.turn(Optional.empty());
         }
         return event.fold(new Event.Cases<>() {
@@ -128,7 +129,7 @@ public final class Dialogue {
                 draft.say(
                         lost.device().equals(Event.RECORD)
                                 ? Message.of("record.lost")
-                                : Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
+                                : Message.of("device.lost").with("device", new Fact.Term("device." + lost.device())));
                 return draft.turn(Optional.of(listen(draft)));
             }
 
@@ -138,7 +139,7 @@ public final class Dialogue {
                 draft.say(
                         found.device().equals(Event.RECORD)
                                 ? Message.of("record.found")
-                                : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
+                                : Message.of("device.found").with("device", new Fact.Term("device." + found.device())));
                 return proceed(draft);
             }
 
@@ -285,7 +286,7 @@ public final class Dialogue {
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
         if (doubtful && meaning.order().filter(Orders::weighty).isPresent()) {
-            complain(draft, new Meaning.NotUnderstood("", ""));
+            complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
             return;
         }
         draft.become(draft.conversation().understood());
@@ -343,7 +344,7 @@ public final class Dialogue {
                 .distinct()
                 .toList();
         if (candidates.size() < 2) {
-            return again(draft, new Meaning.NotUnderstood("", ""));
+            return again(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
         }
         if (candidates.get(0).quantity() != candidates.get(1).quantity()) {
             draft.become(draft.conversation().failedAgain());
@@ -371,9 +372,9 @@ public final class Dialogue {
         draft.become(draft.conversation().failedAgain());
         doubts.failed(draft);
         draft.say(
-                reason.why().isBlank()
+                reason.why().kind() == Reason.Kind.UNSURE
                         ? Message.of("again.plain")
-                        : Message.of("again.reason").with("why", new Fact.Quoted(reason.why())));
+                        : Message.of("again.reason").with("why", new Fact.Text(ReasonMessage.of(reason.why()))));
         if (draft.conversation().failures() >= FAILURES_BEFORE_ANOTHER_WAY) {
             draft.say(Message.of("again.another-way"));
         }

@@ -158,9 +158,7 @@ final class Intake {
         return Optional.of(choice.option())
                 .filter(option -> choice.choice().equals(Slots.REFRIGERANT.id()))
                 .flatMap(option -> Catalogue.standard().find(option).known())
-                .<Fact>map(refrigerant -> new Fact.Named(
-                        refrigerant.designation(),
-                        "r " + refrigerant.spokenNames().get(0)))
+                .<Fact>map(refrigerant -> new Fact.Refrigerant(refrigerant.designation()))
                 .orElseGet(() -> new Fact.Term(choice.choice() + "." + choice.option()));
     }
 

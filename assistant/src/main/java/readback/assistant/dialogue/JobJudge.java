@@ -31,7 +31,6 @@ import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
-import readback.prompts.text.NumberVerbaliser;
 
 /** Judges what a checklist asks to judge; empty while something that it needs is missing. */
 final class JobJudge {
@@ -232,9 +231,7 @@ final class JobJudge {
         boolean psi = units.pressure() == Unit.PSIG;
         Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
         BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
-        return new Fact.Named(
-                value.toPlainString() + (psi ? " psi" : " bar"),
-                NumberVerbaliser.words(value) + (psi ? " p s i" : " bar"));
+        return new Fact.PressureDifference(value, unit);
     }
 
     private static BigDecimal rounded(double value, int decimals) {

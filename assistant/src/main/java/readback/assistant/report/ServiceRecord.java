@@ -53,7 +53,7 @@ final class ServiceRecord {
                 new Line("certificate", report.about(About.CERTIFICATE)),
                 new Line(
                         "date",
-                        Optional.of(Figures.moment(report.session().header().startedAt()))),
+                        Optional.of(texts.moment(report.session().header().startedAt()))),
                 new Line("place", report.about(About.PLACE)),
                 new Line("appliance", report.about(About.APPLIANCE)),
                 new Line("refrigerant", answer(texts, report, Slots.REFRIGERANT)),
@@ -92,7 +92,7 @@ final class ServiceRecord {
                 .flatMap(first -> report.rounds().stream()
                         .filter(round -> round.event() < first.event())
                         .reduce((earlier, later) -> later)
-                        .map(round -> texts.verdict(round.outcome().name())));
+                        .map(round -> texts.outcome(round.outcome().name())));
     }
 
     /** What was tested in this session besides: pressure and vacuum, as recorded. */

@@ -85,6 +85,8 @@ class MessageTextsTest {
                             .filter(source -> !source.equals("rating-plate"))
                             .toList()),
             Map.entry("why.verdict.", names(Verdict.Kind.values())),
+            // filled by kind: ReasonMessageTest
+            Map.entry("not-understood.", List.of()),
             Map.entry("help.choose.", setsChosen()),
             Map.entry("units.now.", List.of("metric", "us")),
             Map.entry("caution.", names(CautionRule.values())),
