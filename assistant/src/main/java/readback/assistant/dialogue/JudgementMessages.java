@@ -4,15 +4,16 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
 import readback.calc.diagnosis.Diagnosis;
 import readback.calc.diagnosis.Fault;
-import readback.calc.diagnosis.NextObservation;
 import readback.calc.diagnosis.Suspect;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
@@ -69,7 +70,8 @@ final class JudgementMessages {
 
             @Override
             public List<Message> doNotCharge(Verdict.DoNotCharge stopped) {
-                messages.add(Message.of("verdict.do-not-charge"));
+                boolean open = stopped.reasons().equals(Set.of(Verdict.DoNotCharge.Reason.CAUSE_OPEN));
+                messages.add(Message.of(open ? "verdict.cannot-tell" : "verdict.do-not-charge"));
                 stopped.reasons().stream()
                         .sorted()
                         .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
@@ -122,7 +124,10 @@ final class JudgementMessages {
                             .with("instrument", new Fact.Term("instrument." + ConstantName.of(instrument))))
                     .orElseGet(() -> Message.of("verdict.borderline.plain")));
         }
-        judgement.conditions().forEach(each -> failed(each, messages));
+        // a charge is compared beside a cold coil only where no ice was found, and its caution was given
+        judgement.conditions().stream()
+                .filter(each -> each.condition() != Condition.COIL_ABOVE_FREEZING)
+                .forEach(each -> failed(each, messages));
     }
 
     private void valve(ValveCheck check, List<Message> messages) {
@@ -150,8 +155,13 @@ final class JudgementMessages {
                                 contradiction.between().stream().map(Fact::name).toList()));
     }
 
-    /** What is suspected when the charge is not to be touched, and what would settle it. */
-    List<Message> suspects(Judgement judgement, Diagnosis diagnosis) {
+    /** What is suspected when the charge is not to be touched, or beside what the verdict says. */
+    List<Message> suspects(Judgement judgement, Diagnosis diagnosis, Optional<Suspect> reservation) {
+        if (reservation.isPresent()) {
+            boolean right = judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE;
+            return List.of(Message.of(right ? "diagnosis.right-but" : "diagnosis.not-ruled-out")
+                    .with("fault", fault(reservation.get())));
+        }
         if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
                 || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
             return List.of();
@@ -170,15 +180,6 @@ final class JudgementMessages {
                     .with("fault", fault(faults.get(0)))
                     .with("other", fault(faults.get(1))));
         }
-        diagnosis
-                .next()
-                .map(NextObservation::missing)
-                .filter(missing -> !missing.isEmpty())
-                .ifPresent(missing -> messages.add(Message.of("diagnosis.measure")
-                        .with(
-                                "quantities",
-                                new Fact.Listing(
-                                        missing.stream().map(Fact::name).toList()))));
         return messages;
     }
 
@@ -191,7 +192,7 @@ final class JudgementMessages {
         List<Fact> clues = diagnosis.leader().supporting().stream()
                 .flatMap(clue -> clue.measured().stream())
                 .<Fact>map(evidence -> new Fact.Term("symptom." + ConstantName.of(evidence.symptom())
-                        + (evidence.deviations() > 0 ? ".above" : ".below")))
+                        + (evidence.above() ? ".above" : ".below")))
                 .toList();
         return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
                 ? Optional.empty()

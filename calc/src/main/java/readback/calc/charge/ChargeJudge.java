@@ -46,8 +46,19 @@ public final class ChargeJudge {
      * @param denied conditions that do not hold by what the technician sees, whatever the readings say
      */
     public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied) {
-        List<Contradiction> contradictions =
-                new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
+        return judge(system, readings, denied, false);
+    }
+
+    /**
+     * The judgement that the readings allow so far.
+     *
+     * @param denied conditions that do not hold by what the technician sees, whatever the readings say
+     * @param coilSeenClear the technician looked for ice and found none: a coil below freezing then forbids no test, for
+     *     too little charge makes one too
+     */
+    public Judgement judge(
+            SystemUnderTest system, Readings readings, Set<Condition> denied, boolean coilSeenClear) {
+        List<Contradiction> contradictions = new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
         Readings possible = readings.without(ContradictionFinder.involved(contradictions));
         Optional<Saturation> evaporating = LineState.evaporating(system, possible);
         Optional<Saturation> condensing = LineState.condensing(system, possible);
@@ -84,7 +95,7 @@ public final class ChargeJudge {
                         readings,
                         actual,
                         target.target(),
-                        conditions,
+                        blocking(conditions, coilSeenClear),
                         blocking(method, contradictions),
                         missing),
                 method == ChargeMethod.SUBCOOLING
@@ -96,7 +107,7 @@ public final class ChargeJudge {
                         Optional.of(system.refrigerant()),
                         system.atmosphere(),
                         readings,
-                        LiquidReturn.leastSuperheat(system, readings)),
+                        system.accuracy()),
                 missing);
     }
 
@@ -105,12 +116,9 @@ public final class ChargeJudge {
             Readings readings,
             Optional<Estimate> actual,
             Optional<Target> target,
-            List<FailedCondition> conditions,
+            List<FailedCondition> blocking,
             List<Contradiction> contradictions,
             Set<Quantity> missing) {
-        List<FailedCondition> blocking = conditions.stream()
-                .filter(failed -> failed.condition().blocking())
-                .toList();
         if (blocking.stream().anyMatch(failed -> failed.condition() == Condition.AIRFLOW_SUFFICIENT)) {
             return new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.AIRFLOW_TOO_LOW));
         }
@@ -130,6 +138,13 @@ public final class ChargeJudge {
         return move && ChargeByWeight.only(system.refrigerant(), nameplate(readings))
                 ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation())
                 : compared;
+    }
+
+    private static List<FailedCondition> blocking(List<FailedCondition> conditions, boolean coilSeenClear) {
+        return conditions.stream()
+                .filter(failed -> failed.condition().blocking()
+                        && !(coilSeenClear && failed.condition() == Condition.COIL_ABOVE_FREEZING))
+                .toList();
     }
 
     private static Optional<Mass> nameplate(Readings readings) {

