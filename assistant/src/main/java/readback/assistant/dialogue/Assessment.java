@@ -228,7 +228,9 @@ public final class Assessment implements ConditionContext {
     private Optional<Advice> advice() {
         if (advice == null && system.isPresent()) {
             advice = advice(system.get(), rounds.isEmpty() ? Course.BEGINNING : Course.UNDER_WAY);
-            if (correction().filter(each -> each.basis() == Correction.Basis.CONTRARY_RESPONSE).isPresent()) {
+            if (correction()
+                    .filter(each -> each.basis() == Correction.Basis.CONTRARY_RESPONSE)
+                    .isPresent()) {
                 advice = advice(system.get(), Course.CONTRARY);
             }
         }
@@ -269,7 +271,8 @@ public final class Assessment implements ConditionContext {
                     latest,
                     readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base())),
                     diagnosis()
-                            .map(each -> each.charge().surelyOff(latest.verdict().kind()))
+                            .map(each ->
+                                    each.charge().surelyOff(latest.verdict().kind()))
                             .orElse(0.0));
         });
     }

@@ -191,8 +191,8 @@ final class JudgementMessages {
     private static Optional<Message> clues(Diagnosis diagnosis) {
         List<Fact> clues = diagnosis.leader().supporting().stream()
                 .flatMap(clue -> clue.measured().stream())
-                .<Fact>map(evidence -> new Fact.Term("symptom." + ConstantName.of(evidence.symptom())
-                        + (evidence.above() ? ".above" : ".below")))
+                .<Fact>map(evidence -> new Fact.Term(
+                        "symptom." + ConstantName.of(evidence.symptom()) + (evidence.above() ? ".above" : ".below")))
                 .toList();
         return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
                 ? Optional.empty()

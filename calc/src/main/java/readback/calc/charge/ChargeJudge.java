@@ -53,12 +53,12 @@ public final class ChargeJudge {
      * The judgement that the readings allow so far.
      *
      * @param denied conditions that do not hold by what the technician sees, whatever the readings say
-     * @param coilSeenClear the technician looked for ice and found none: a coil below freezing then forbids no test, for
-     *     too little charge makes one too
+     * @param coilSeenClear the technician looked for ice and found none: a coil below freezing then forbids no test,
+     *     for too little charge makes one too
      */
-    public Judgement judge(
-            SystemUnderTest system, Readings readings, Set<Condition> denied, boolean coilSeenClear) {
-        List<Contradiction> contradictions = new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
+    public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied, boolean coilSeenClear) {
+        List<Contradiction> contradictions =
+                new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
         Readings possible = readings.without(ContradictionFinder.involved(contradictions));
         Optional<Saturation> evaporating = LineState.evaporating(system, possible);
         Optional<Saturation> condensing = LineState.condensing(system, possible);
@@ -104,10 +104,7 @@ public final class ChargeJudge {
                 conditions,
                 contradictions,
                 LiquidReturn.cautions(
-                        Optional.of(system.refrigerant()),
-                        system.atmosphere(),
-                        readings,
-                        system.accuracy()),
+                        Optional.of(system.refrigerant()), system.atmosphere(), readings, system.accuracy()),
                 missing);
     }
 

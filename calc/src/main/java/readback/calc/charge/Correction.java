@@ -187,7 +187,8 @@ public record Correction(
         double steepest = slope + COVERAGE * uncertainty;
         double flattest = slope - COVERAGE * uncertainty;
         double error = COVERAGE * standardUncertainty.kelvins();
-        // Even with the steepest believable response the step stops at the target, unless more is off by all likelihood.
+        // Even with the steepest believable response the step stops at the target, unless more is off by all
+        // likelihood.
         Mass expected = Mass.kilograms(Math.min(wanted / slope, likely.kilograms()));
         Mass next = bounded(larger(Mass.kilograms(wanted / steepest), expected), nameplate);
         return new Correction(

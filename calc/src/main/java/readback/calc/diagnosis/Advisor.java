@@ -158,8 +158,7 @@ public final class Advisor {
     }
 
     private static boolean coldCoil(Judgement judgement) {
-        return judgement.conditions().stream()
-                .anyMatch(failed -> failed.condition() == Condition.COIL_ABOVE_FREEZING);
+        return judgement.conditions().stream().anyMatch(failed -> failed.condition() == Condition.COIL_ABOVE_FREEZING);
     }
 
     /** What a move would put right; absent where the verdict is no move. */
@@ -173,8 +172,7 @@ public final class Advisor {
             case RECOVER -> Optional.of(Fault.OVERCHARGE);
             case WEIGH_IN ->
                 Optional.of(
-                        (compared.deviation().value().kelvins() > 0)
-                                        == (method == ChargeMethod.TOTAL_SUPERHEAT)
+                        (compared.deviation().value().kelvins() > 0) == (method == ChargeMethod.TOTAL_SUPERHEAT)
                                 ? Fault.UNDERCHARGE
                                 : Fault.OVERCHARGE);
             default -> Optional.empty();
@@ -210,21 +208,22 @@ public final class Advisor {
     /** How likely something other than the charge is wrong. */
     private static double other(Diagnosis diagnosis) {
         return diagnosis.suspects().stream()
-                .filter(suspect -> suspect.fault() != Fault.NONE && !suspect.fault().isCharge())
+                .filter(suspect ->
+                        suspect.fault() != Fault.NONE && !suspect.fault().isCharge())
                 .mapToDouble(Suspect::probability)
                 .sum();
     }
 
     private static Optional<Suspect> reservation(Judgement judgement, Diagnosis diagnosis) {
-        double least =
-                switch (judgement.verdict().kind()) {
-                    case IN_TOLERANCE -> LIKELY;
-                    case ADD, RECOVER, WEIGH_IN -> NOT_RULED_OUT;
-                    default -> 1;
-                };
+        double least = switch (judgement.verdict().kind()) {
+            case IN_TOLERANCE -> LIKELY;
+            case ADD, RECOVER, WEIGH_IN -> NOT_RULED_OUT;
+            default -> 1;
+        };
         return other(diagnosis) >= least
                 ? diagnosis.suspects().stream()
-                        .filter(suspect -> suspect.fault() != Fault.NONE && !suspect.fault().isCharge())
+                        .filter(suspect -> suspect.fault() != Fault.NONE
+                                && !suspect.fault().isCharge())
                         .findFirst()
                 : Optional.empty();
     }

@@ -9,8 +9,8 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
- * Outdoor air, return wet bulb and return dry bulb, as far as they were read: what was not read is as it usually is in a
- * cooling season beside what was. A linear estimate with its covariance (JCGM 100:2008, 5.2).
+ * Outdoor air, return wet bulb and return dry bulb, as far as they were read: what was not read is as it usually is in
+ * a cooling season beside what was. A linear estimate with its covariance (JCGM 100:2008, 5.2).
  *
  * @param mean °C, in this order
  * @param covariance K²

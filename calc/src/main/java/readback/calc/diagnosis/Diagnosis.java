@@ -14,8 +14,7 @@ import readback.calc.measurement.Readings;
  * @param charge what may be in the unit if it is nothing but the charge
  * @param observations what could still be observed, the most telling first
  */
-public record Diagnosis(
-        Certainty certainty, List<Suspect> suspects, ChargeRange charge, List<Worth> observations) {
+public record Diagnosis(Certainty certainty, List<Suspect> suspects, ChargeRange charge, List<Worth> observations) {
 
     /** Below this an observation is not worth the walk. Natural units of information; ours. */
     static final double WORTH_IT = 0.05;

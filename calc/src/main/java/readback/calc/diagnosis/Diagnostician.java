@@ -2,17 +2,15 @@ package readback.calc.diagnosis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import readback.calc.measurement.ChargeMethod;
 
 /**
- * Ranks faults by Bayes' rule over simulated units: a fault is as likely as it is common, times how often a unit with it
- * in some size, in some weather, shows what was observed. The probabilities rank; they are not frequencies of a field
- * study: decision 0005.
+ * Ranks faults by Bayes' rule over simulated units: a fault is as likely as it is common, times how often a unit with
+ * it in some size, in some weather, shows what was observed. The probabilities rank; they are not frequencies of a
+ * field study: decision 0005.
  */
 public final class Diagnostician {
 
@@ -33,8 +31,7 @@ public final class Diagnostician {
      *
      * @param excluded at most all but two of the faults of the metering family
      */
-    Diagnosis diagnose(
-            ChargeMethod method, Observed observed, Map<Finding, Boolean> findings, Set<Fault> excluded) {
+    Diagnosis diagnose(ChargeMethod method, Observed observed, Map<Finding, Boolean> findings, Set<Fault> excluded) {
         Posterior posterior = Posterior.of(Population.of(method), observed, findings, excluded);
         int pieces = observed.evidence().size() + findings.size();
         Map<Fault, Double> probability = posterior.byFault();

@@ -135,7 +135,8 @@ final class EvidenceFinder {
         double suction = gauge(Quantity.SUCTION_PRESSURE, Side.DEW, accuracy.suctionGauge());
         double liquid = gauge(Quantity.LIQUID_PRESSURE, Side.BUBBLE, accuracy.liquidGauge());
         double line = accuracy.lineProbe().kelvins() * accuracy.lineProbe().kelvins() / 3;
-        double dryBulbs = 2 * accuracy.airProbe().kelvins() * accuracy.airProbe().kelvins() / 3;
+        double dryBulbs =
+                2 * accuracy.airProbe().kelvins() * accuracy.airProbe().kelvins() / 3;
         add(Symptom.EVAPORATING_TEMPERATURE, Symptom.EVAPORATING_TEMPERATURE, suction);
         add(Symptom.EVAPORATING_TEMPERATURE, Symptom.SUPERHEAT, -suction);
         add(Symptom.SUPERHEAT, Symptom.SUPERHEAT, suction + line);

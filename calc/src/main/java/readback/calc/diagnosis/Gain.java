@@ -49,8 +49,7 @@ final class Gain {
         }
         for (Finding finding : Finding.values()) {
             if (!answered.contains(finding)) {
-                ranked.add(new Diagnosis.Worth(
-                        new NextObservation.Look(finding), finding.ease() * ofFinding(finding)));
+                ranked.add(new Diagnosis.Worth(new NextObservation.Look(finding), finding.ease() * ofFinding(finding)));
             }
         }
         ranked.sort(Comparator.comparingDouble(Diagnosis.Worth::gain).reversed());

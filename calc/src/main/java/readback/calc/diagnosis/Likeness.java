@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * How like what was observed simulated units are: the density of the observation about each of them, by the joint
- * uncertainty of the measurement and by what real units differ from simulated ones besides. Its tails are heavy, so that
- * one wild reading cannot outvote all others. Owned by one thread.
+ * uncertainty of the measurement and by what real units differ from simulated ones besides. Its tails are heavy, so
+ * that one wild reading cannot outvote all others. Owned by one thread.
  */
 final class Likeness {
 

@@ -95,12 +95,13 @@ final class Population {
                             name,
                             Fault.valueOf(line.get(2)),
                             Double.parseDouble(line.get(3)),
-                            units.getOrDefault(method, Map.of()).getOrDefault(name, List.of())
+                            units.getOrDefault(method, Map.of())
+                                    .getOrDefault(name, List.of())
                                     .toArray(Unit[]::new)));
         }
         Map<ChargeMethod, Population> all = new EnumMap<>(ChargeMethod.class);
-        troubles.forEach((method, listed) -> all.put(
-                method, new Population(new SoundUnit(coefficients.getOrDefault(method, Map.of())), listed)));
+        troubles.forEach((method, listed) ->
+                all.put(method, new Population(new SoundUnit(coefficients.getOrDefault(method, Map.of())), listed)));
         return all;
     }
 

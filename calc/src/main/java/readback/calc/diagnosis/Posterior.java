@@ -29,8 +29,7 @@ final class Posterior {
         this.byTrouble = byTrouble;
     }
 
-    static Posterior of(
-            Population population, Observed observed, Map<Finding, Boolean> findings, Set<Fault> excluded) {
+    static Posterior of(Population population, Observed observed, Map<Finding, Boolean> findings, Set<Fault> excluded) {
         Likeness likeness = new Likeness(observed);
         List<Population.Trouble> troubles = population.troubles();
         double[][] shares = new double[troubles.size()][];

@@ -210,7 +210,10 @@ class CorrectionTest {
         List<Step> steps = List.of(Step.of(Mass.NONE, judgement).orElseThrow());
         Optional<Mass> large = Optional.of(Mass.ounces(160));
 
-        assertThat(Correction.after(steps, judgement, large, 0).orElseThrow().next().ounces())
+        assertThat(Correction.after(steps, judgement, large, 0)
+                        .orElseThrow()
+                        .next()
+                        .ounces())
                 .isCloseTo(4, within(1e-9));
         assertThat(Correction.after(steps, judgement, large, 0.04)
                         .orElseThrow()

@@ -87,8 +87,8 @@ class AdvisorTest {
     }
 
     /**
-     * A starving valve and a restriction hide each other: neither leads by far, together they are nearly certain. Formerly
-     * the subcooling above target was answered with "recover".
+     * A starving valve and a restriction hide each other: neither leads by far, together they are nearly certain.
+     * Formerly the subcooling above target was answered with "recover".
      */
     @Test
     void two_rival_faults_that_are_not_the_charge_hold_back_a_move_together() {
@@ -127,8 +127,8 @@ class AdvisorTest {
             skipped = skipped.withUnknown(quantity);
         }
 
-        Advice second = advisor.advise(
-                PISTON, skipped, Map.of(), EnumSet.allOf(Finding.class), Set.of(), Course.BEGINNING);
+        Advice second =
+                advisor.advise(PISTON, skipped, Map.of(), EnumSet.allOf(Finding.class), Set.of(), Course.BEGINNING);
 
         assertThat(second.due()).isNotEqualTo(Optional.of(first));
         assertThat(second.due().filter(NextObservation.Look.class::isInstance)).isEmpty();
@@ -153,8 +153,7 @@ class AdvisorTest {
                 .with(reading(Quantity.SUCTION_PRESSURE, 103))
                 .with(reading(Quantity.SUCTION_LINE_TEMPERATURE, 82));
         Advice advice = advisor.advise(VALVE, starved);
-        Advice sound = advisor.advise(
-                VALVE, valveWithLineAt(100).with(reading(Quantity.OUTDOOR_TEMPERATURE, 90)));
+        Advice sound = advisor.advise(VALVE, valveWithLineAt(100).with(reading(Quantity.OUTDOOR_TEMPERATURE, 90)));
 
         assertThat(advice.judgement().verdict().kind()).isEqualTo(Verdict.Kind.IN_TOLERANCE);
         assertThat(advice.reservation().orElseThrow().fault())
@@ -325,8 +324,7 @@ class AdvisorTest {
     @Test
     void symptoms_share_the_error_of_their_gauge() {
         Readings readings = running(118, 62, 365, 100);
-        Observed observed =
-                EvidenceFinder.observed(PISTON, readings, new ChargeJudge().judge(PISTON, readings));
+        Observed observed = EvidenceFinder.observed(PISTON, readings, new ChargeJudge().judge(PISTON, readings));
         int coil = Observed.index(Symptom.EVAPORATING_TEMPERATURE);
         int superheat = Observed.index(Symptom.SUPERHEAT);
 
@@ -338,12 +336,9 @@ class AdvisorTest {
     @Test
     void weather_that_nobody_read_makes_expectations_uncertain() {
         Readings without = valveWithLineAt(100).with(reading(Quantity.OUTDOOR_TEMPERATURE, 90));
-        Readings with = without.with(reading(Quantity.RETURN_WET_BULB, 67))
-                .with(reading(Quantity.RETURN_DRY_BULB, 80));
+        Readings with = without.with(reading(Quantity.RETURN_WET_BULB, 67)).with(reading(Quantity.RETURN_DRY_BULB, 80));
 
-        assertThat(evidence(VALVE, without)
-                        .get(Symptom.EVAPORATING_TEMPERATURE)
-                        .uncertainty())
+        assertThat(evidence(VALVE, without).get(Symptom.EVAPORATING_TEMPERATURE).uncertainty())
                 .isGreaterThan(evidence(VALVE, with)
                         .get(Symptom.EVAPORATING_TEMPERATURE)
                         .uncertainty());

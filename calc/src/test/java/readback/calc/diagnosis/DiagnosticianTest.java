@@ -41,8 +41,7 @@ class DiagnosticianTest {
                 assertThat(diagnosis.probability(Fault.UNDERCHARGE))
                         .as("superheat %s, subcooling %s", superheat, subcooling)
                         .isLessThan(0.4);
-                assertThat(diagnosis.leader().fault())
-                        .isIn(Fault.LIQUID_LINE_RESTRICTION, Fault.UNDERSIZED_ORIFICE);
+                assertThat(diagnosis.leader().fault()).isIn(Fault.LIQUID_LINE_RESTRICTION, Fault.UNDERSIZED_ORIFICE);
             }
         }
     }

@@ -72,7 +72,9 @@ class PublishedSignsTest {
         Diagnosis diagnosis = diagnosis(method, signs);
 
         assertThat(diagnosis.leader().fault()).isEqualTo(taken);
-        assertThat(diagnosis.suspects().subList(0, 3)).extracting(Suspect::fault).contains(fault);
+        assertThat(diagnosis.suspects().subList(0, 3))
+                .extracting(Suspect::fault)
+                .contains(fault);
     }
 
     private static Fault leader(ChargeMethod method, String signs) {

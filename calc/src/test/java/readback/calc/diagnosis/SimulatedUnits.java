@@ -72,9 +72,13 @@ final class SimulatedUnits {
     static List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("# What simulated units show, written by SimulatedUnits of the tests: do not edit.");
-        lines.add("# Order of the findings, then: sound METHOD SYMPTOM with the ten coefficients of SoundUnit, K and °C;");
-        lines.add("# unit METHOD TROUBLE, charge in thousandths of the nameplate, deviations in tenths of a kelvin, findings.");
-        lines.add("findings " + String.join(" ", Arrays.stream(Finding.values()).map(Enum::name).toList()));
+        lines.add(
+                "# Order of the findings, then: sound METHOD SYMPTOM with the ten coefficients of SoundUnit, K and °C;");
+        lines.add(
+                "# unit METHOD TROUBLE, charge in thousandths of the nameplate, deviations in tenths of a kelvin, findings.");
+        lines.add("findings "
+                + String.join(
+                        " ", Arrays.stream(Finding.values()).map(Enum::name).toList()));
         for (ChargeMethod method : ChargeMethod.values()) {
             SimulatedUnits units = new SimulatedUnits(method);
             SoundUnit sound = units.fitted(lines);
@@ -251,7 +255,8 @@ final class SimulatedUnits {
             Design design = new Design(
                     Temperature.fahrenheit(chance.nextDouble(42, 47)),
                     Temperature.fahrenheit(chance.nextDouble(109, 119)),
-                    TemperatureDifference.fahrenheit(orifice ? chance.nextDouble(10.5, 13.5) : chance.nextDouble(7, 12)),
+                    TemperatureDifference.fahrenheit(
+                            orifice ? chance.nextDouble(10.5, 13.5) : chance.nextDouble(7, 12)),
                     make.compressor,
                     orifice ? make.growth * chance.nextDouble(0.7, 1.3) : 0,
                     make.compressor == Design.CompressorKind.DISPLACEMENT

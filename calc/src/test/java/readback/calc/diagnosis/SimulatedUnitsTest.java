@@ -32,9 +32,9 @@ class SimulatedUnitsTest {
                             && line.get(2).equals(trouble.name()))
                     .toList();
             for (int number : new int[] {0, 1, 2}) {
-                List<String> made = List.of(units.line(
-                                trouble.name(), number, Population.of(method).sound())
-                        .split(" "));
+                List<String> made = List.of(
+                        units.line(trouble.name(), number, Population.of(method).sound())
+                                .split(" "));
                 List<String> line = stored.get(number);
                 assertThat(made.subList(0, FIRST_DEVIATION)).isEqualTo(line.subList(0, FIRST_DEVIATION));
                 for (int i = FIRST_DEVIATION; i < line.size() - 1; i++) {

@@ -1,13 +1,13 @@
 package readback.calc.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static readback.calc.diagnosis.Deviations.deviation;
 import static readback.calc.measurement.Known.PISTON;
 import static readback.calc.measurement.Known.VALVE;
 import static readback.calc.measurement.Known.pistonWithLineAt;
 import static readback.calc.measurement.Known.reading;
 import static readback.calc.measurement.Known.valveWithLineAt;
 import static readback.calc.measurement.Known.valveWithSubcooling;
-import static readback.calc.diagnosis.Deviations.deviation;
 
 import java.util.List;
 import java.util.Map;
