@@ -102,6 +102,14 @@ class HouseRulesTest {
             .mayOnlyAccessLayers("measurement");
 
     @ArchTest
+    static final ArchRule the_rooms_beside_the_dialogue_do_not_know_it = noClasses()
+            .that()
+            .resideInAnyPackage("readback.assistant.dialogue.outcome..", "readback.assistant.dialogue.caution..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("readback.assistant.dialogue");
+
+    @ArchTest
     static final ArchRule nothing_is_named_for_what_it_is_not_a_concept_of = noClasses()
             .should()
             .haveSimpleNameEndingWith("Util")

@@ -70,7 +70,7 @@ public sealed interface Decision {
     }
 
     /** Not meant for us: noise, or conversation outside the vocabulary. */
-    record Ignore(String why) implements Decision {
+    record Ignore(Ignorance why) implements Decision {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.ignore(this);
@@ -80,5 +80,18 @@ public sealed interface Decision {
         public boolean ignored() {
             return true;
         }
+    }
+
+    /** Why words are passed over in silence. */
+    enum Ignorance {
+        NOTHING_SAID,
+        UNKNOWN_WORDS,
+        MOSTLY_UNKNOWN_WORDS,
+        /** It seems to go on with talk that was not meant for us. */
+        AMID_TALK,
+        /** It does not sound as if it was meant for us. */
+        NOT_FOR_US,
+        /** The session is over. */
+        CLOSED
     }
 }

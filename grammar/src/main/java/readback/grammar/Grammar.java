@@ -66,9 +66,7 @@ public final class Grammar {
             return decision;
         }
         return new Decision.Ignore(
-                acceptance.granted(Acceptance.LEAST)
-                        ? "It seemed to go on with talk that was not meant for us."
-                        : "It did not sound as if it was meant for us.");
+                acceptance.granted(Acceptance.LEAST) ? Decision.Ignorance.AMID_TALK : Decision.Ignorance.NOT_FOR_US);
     }
 
     /** The same where nobody was talking before. */

@@ -143,9 +143,15 @@ public sealed interface Meaning {
      * Words that mean nothing here.
      *
      * @param where the words that could not be placed
-     * @param why one sentence for the technician: what was wrong and what is expected
+     * @param why what was wrong
      */
-    record NotUnderstood(String where, String why) implements Meaning {
+    record NotUnderstood(String where, Reason why) implements Meaning {
+
+        /** A reason that is about no words in particular. */
+        public static NotUnderstood of(Reason.Kind why) {
+            return new NotUnderstood("", Reason.of(why));
+        }
+
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.notUnderstood(this);

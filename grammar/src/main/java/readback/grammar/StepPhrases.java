@@ -120,7 +120,7 @@ final class StepPhrases {
 
     private void quantities() {
         Optional<Quantity> asked = expectation.quantity();
-        for (QuantityWords quantity : lexicon.quantities().values()) {
+        for (QuantityWords quantity : sayable()) {
             boolean isAsked = asked.filter(quantity.quantity()::equals).isPresent();
             int named = isAsked
                     ? ASKED_NAMED
@@ -141,12 +141,24 @@ final class StepPhrases {
         }
     }
 
+    /**
+     * What can be said now. Instruments are stated between readings: where a number is asked for, each further phrase
+     * is one more way to mishear it.
+     */
+    private List<QuantityWords> sayable() {
+        return lexicon.quantities().values().stream()
+                .filter(words -> expectation.quantity().isEmpty()
+                        || !words.quantity().ofInstrument()
+                        || expectation.quantity().get() == words.quantity())
+                .toList();
+    }
+
     private void said(ReadingPhrases.Said said) {
         add(said.words(), new Meaning.Values(List.of(said.reading())));
     }
 
     private void pairs() {
-        List<QuantityWords> all = List.copyOf(lexicon.quantities().values());
+        List<QuantityWords> all = sayable();
         for (int i = 0; i < PAIRS; i++) {
             QuantityWords one = all.get(random.nextInt(all.size()));
             QuantityWords other = all.get(random.nextInt(all.size()));
@@ -163,7 +175,7 @@ final class StepPhrases {
     private void corrections() {
         Optional<Quantity> corrected = expectation.last().or(expectation::quantity);
         List<Phrase> markers = ReadingPhrases.heard(lexicon.smallWords("correction"));
-        List<QuantityWords> all = List.copyOf(lexicon.quantities().values());
+        List<QuantityWords> all = sayable();
         for (int i = 0; i < CORRECTIONS; i++) {
             ReadingPhrases.Said said = corrected.isPresent() && i % 3 != 0
                     ? readings.bare(quantity(corrected.get()))
@@ -182,7 +194,7 @@ final class StepPhrases {
     }
 
     private void about() {
-        List<QuantityWords> all = List.copyOf(lexicon.quantities().values());
+        List<QuantityWords> all = sayable();
         List<Map.Entry<String, List<Phrase>>> orders = lexicon.commandsAbout().entrySet().stream()
                 .filter(entry -> !ReadingPhrases.heard(entry.getValue()).isEmpty())
                 .toList();

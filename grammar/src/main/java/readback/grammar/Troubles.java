@@ -5,8 +5,8 @@ import readback.grammar.lexicon.QuantityWords;
 import readback.grammar.number.SpokenNumber;
 
 /**
- * Why an utterance could not be understood: of all the ways that failed, the reason of the one that got furthest. The
- * sentence is only made when it is asked for. Used by one thread, for one call.
+ * Why an utterance could not be understood: of all the ways that failed, the reason of the one that got furthest. It is
+ * only made when it is asked for. Used by one thread, for one call.
  */
 final class Troubles {
 
@@ -23,8 +23,8 @@ final class Troubles {
 
     Troubles(ParseChart utterance) {
         this.utterance = utterance;
-        this.reason = () ->
-                new Meaning.NotUnderstood(quoted(utterance.words(0, utterance.length())), "I did not understand that.");
+        this.reason =
+                () -> reason(quoted(utterance.words(0, utterance.length())), Reason.of(Reason.Kind.NOTHING_KNOWN));
     }
 
     /** The best reason, or that the words mean nothing here. */
@@ -48,8 +48,8 @@ final class Troubles {
             record(at, STRANGE, () -> {
                 String word = quoted(utterance.word(at));
                 return word.equals(Vocabulary.UNKNOWN)
-                        ? new Meaning.NotUnderstood(word, "I did not catch all of that.")
-                        : new Meaning.NotUnderstood(word, "I do not know \"" + word + "\" here.");
+                        ? reason(word, Reason.of(Reason.Kind.PARTLY_HEARD))
+                        : reason(word, Reason.of(Reason.Kind.UNKNOWN_WORD, word));
             });
         }
     }
@@ -58,8 +58,7 @@ final class Troubles {
     void unnamed(int from, int to) {
         record(from, UNNAMED, () -> {
             String number = quoted(utterance.words(from, to));
-            return new Meaning.NotUnderstood(
-                    number, "I heard \"" + number + "\", but not what it is of. Say its name first.");
+            return reason(number, Reason.of(Reason.Kind.UNNAMED_NUMBER, number));
         });
     }
 
@@ -67,24 +66,19 @@ final class Troubles {
         record(from, SPECIFIC, () -> {
             SpokenNumber.NotANumber refused = utterance.refusal(from, to);
             String where = quoted(refused.where());
-            return new Meaning.NotUnderstood(where, refused.why().replace(refused.where(), where));
+            return reason(where, refusal(refused, where));
         });
     }
 
     /** A word that may have been part of a number was not recognised. */
     void unheard(int at) {
-        record(
-                at,
-                SPECIFIC,
-                () -> new Meaning.NotUnderstood(
-                        utterance.word(at), "A word beside the number was not clear. Say the number again."));
+        record(at, SPECIFIC, () -> reason(utterance.word(at), Reason.of(Reason.Kind.UNHEARD_BESIDE_NUMBER)));
     }
 
     void wrongUnit(int at, QuantityWords quantity) {
         record(at, SPECIFIC, () -> {
             String unit = utterance.word(at);
-            return new Meaning.NotUnderstood(
-                    unit, "The " + name(quantity) + " is not stated in " + unit + ". Say it again with its unit.");
+            return reason(unit, Reason.of(Reason.Kind.OTHER_UNIT, quantity.quantity(), unit));
         });
     }
 
@@ -92,17 +86,14 @@ final class Troubles {
         record(
                 at,
                 SPECIFIC,
-                () -> new Meaning.NotUnderstood(
-                        utterance.words(0, at), "I heard two values for the " + name(quantity) + ". Say one."));
+                () -> reason(utterance.words(0, at), Reason.of(Reason.Kind.TWO_VALUES, quantity.quantity())));
     }
 
     void correctsNothing(int at, QuantityWords quantity) {
         record(
                 at,
                 SPECIFIC,
-                () -> new Meaning.NotUnderstood(
-                        utterance.words(0, at),
-                        "The " + name(quantity) + " was not said before, so I do not know what to correct."));
+                () -> reason(utterance.words(0, at), Reason.of(Reason.Kind.NOTHING_TO_CORRECT, quantity.quantity())));
     }
 
     /** Words as they are quoted, cut where nobody would listen to the rest. */
@@ -110,7 +101,18 @@ final class Troubles {
         return words.length() <= LONGEST ? words : words.substring(0, LONGEST) + "…";
     }
 
-    private static String name(QuantityWords quantity) {
-        return quantity.names().get(0).words();
+    private static Meaning.NotUnderstood reason(String where, Reason why) {
+        return new Meaning.NotUnderstood(where, why);
+    }
+
+    private static Reason refusal(SpokenNumber.NotANumber refused, String where) {
+        return switch (refused.why()) {
+            case NO_WORDS -> Reason.of(Reason.Kind.NO_NUMBER);
+            case TOO_LONG -> Reason.of(Reason.Kind.NUMBER_TOO_LONG);
+            case STRANGE_WORD -> Reason.of(Reason.Kind.NOT_OF_A_NUMBER, where);
+            case BEGINS_WITH_ZERO -> Reason.of(Reason.Kind.BEGINS_WITH_ZERO);
+            case NO_NUMBER -> Reason.of(Reason.Kind.NOT_A_NUMBER, where);
+            case TWO_NUMBERS -> Reason.of(Reason.Kind.TWO_NUMBERS, quoted(refused.before()), where);
+        };
     }
 }

@@ -37,7 +37,7 @@ final class Understanding {
     /** Best first; one {@link Meaning.NotUnderstood} if there is no other. */
     List<Interpretation> interpretations() {
         if (utterance.length() == 0) {
-            return List.of(new Interpretation(new Meaning.NotUnderstood("", "I heard nothing."), 0));
+            return List.of(new Interpretation(Meaning.NotUnderstood.of(Reason.Kind.NOTHING_HEARD), 0));
         }
         if (note()) {
             return ranked();

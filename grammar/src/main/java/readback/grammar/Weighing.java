@@ -95,10 +95,10 @@ final class Weighing {
             }
         }
         if (said.isEmpty()) {
-            return new Decision.Ignore("Nothing was said.");
+            return new Decision.Ignore(Decision.Ignorance.NOTHING_SAID);
         }
         if (said.get(0).words().replace(Vocabulary.UNKNOWN, "").isBlank()) {
-            return new Decision.Ignore("The words are not in the vocabulary.");
+            return new Decision.Ignore(Decision.Ignorance.UNKNOWN_WORDS);
         }
         double total = Math.max(1, confidences);
         typed = said.size() == 1
@@ -109,7 +109,7 @@ final class Weighing {
         }
         if (candidates.isEmpty()) {
             return mostlyUnknown(said.get(0))
-                    ? new Decision.Ignore("Most of the words are not in the vocabulary.")
+                    ? new Decision.Ignore(Decision.Ignorance.MOSTLY_UNKNOWN_WORDS)
                     : new Decision.AskAgain(refused.orElseThrow());
         }
         if (!typed) {
@@ -252,8 +252,7 @@ final class Weighing {
         }
         Candidate best = possible.get(0);
         if (best.heard() < FAINT) {
-            return new Decision.AskAgain(refused.orElseGet(
-                    () -> new Meaning.NotUnderstood("", "I could not hear that clearly. Say it again.")));
+            return new Decision.AskAgain(refused.orElseGet(() -> Meaning.NotUnderstood.of(Reason.Kind.UNCLEAR)));
         }
         double sum = possible.stream().mapToDouble(Candidate::weight).sum();
         double confidence = best.weight() / sum;
@@ -332,26 +331,24 @@ final class Weighing {
             QuantityWords words = words(reading);
             boolean possible = words.canBe(reading);
             if (!possible || prior.of(reading) == Grade.IMPOSSIBLE) {
-                String value = value(reading);
-                String name = words.names().get(0).words();
-                String range = possible
-                        ? ""
-                        : "; it is between " + limit(words.lowest(), reading.unit()) + " and "
-                                + limit(words.highest(), reading.unit());
-                return new Meaning.NotUnderstood(value, "The " + name + " cannot be " + value + range + ".");
+                Reading value = reading.inOneUnit();
+                Reason why = possible
+                        ? Reason.of(Reason.Kind.IMPOSSIBLE, value)
+                        : Reason.of(
+                                Reason.Kind.OUT_OF_RANGE,
+                                value,
+                                limit(words.lowest(), reading.unit()),
+                                limit(words.highest(), reading.unit()));
+                return new Meaning.NotUnderstood(
+                        value.value().toPlainString() + " " + value.unit().symbol(), why);
             }
         }
         throw new IllegalStateException("nothing impossible in " + meaning);
     }
 
     /** A limit as a whole number in the unit that was said. */
-    private static String limit(Reading limit, Unit unit) {
+    private static Reading limit(Reading limit, Unit unit) {
         Unit one = unit == Unit.POUND_AND_OUNCES ? Unit.POUND : unit;
-        return Math.round(limit.in(one)) + " " + one.symbol();
-    }
-
-    private static String value(Reading reading) {
-        Reading one = reading.inOneUnit();
-        return one.value().toPlainString() + " " + one.unit().symbol();
+        return new Reading(limit.quantity(), BigDecimal.valueOf(Math.round(limit.in(one))), one);
     }
 }

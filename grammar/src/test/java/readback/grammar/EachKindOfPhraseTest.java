@@ -93,17 +93,17 @@ class EachKindOfPhraseTest {
 
     @ParameterizedTest
     @CsvSource({
-        "suction line fifty suction line sixty, I heard two values for the suction line temperature. Say one.",
-        "suction one [unk] eighteen, A word beside the number was not clear. Say the number again.",
-        "one eighteen, 'I heard \"one eighteen\", but not what it is of. Say its name first.'",
-        "suction sixty fifteen, '\"sixty\" and then \"fifteen\" is not one number.'",
-        "saturation at sixty fifteen, '\"sixty\" and then \"fifteen\" is not one number.'",
+        "suction line fifty suction line sixty, TWO_VALUES, ''",
+        "suction one [unk] eighteen, UNHEARD_BESIDE_NUMBER, ''",
+        "one eighteen, UNNAMED_NUMBER, one eighteen",
+        "suction sixty fifteen, TWO_NUMBERS, sixty/fifteen",
+        "saturation at sixty fifteen, TWO_NUMBERS, sixty/fifteen",
     })
-    void theReasonOfTheReadingThatGotFurthestIsTold(String words, String why) {
-        assertThat(best(words, open))
-                .isInstanceOfSatisfying(
-                        Meaning.NotUnderstood.class,
-                        reason -> assertThat(reason.why()).isEqualTo(why));
+    void theReasonOfTheReadingThatGotFurthestIsTold(String words, Reason.Kind why, String about) {
+        assertThat(best(words, open)).isInstanceOfSatisfying(Meaning.NotUnderstood.class, reason -> {
+            assertThat(reason.why().kind()).isEqualTo(why);
+            assertThat(String.join("/", reason.why().words())).isEqualTo(about);
+        });
     }
 
     @Test

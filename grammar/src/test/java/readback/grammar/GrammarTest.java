@@ -78,7 +78,7 @@ class GrammarTest {
     void aBareNumberIsRefusedWhenNothingWasAsked() {
         assertThat(only("one eighteen", OPEN))
                 .isEqualTo(new Meaning.NotUnderstood(
-                        "one eighteen", "I heard \"one eighteen\", but not what it is of. Say its name first."));
+                        "one eighteen", Reason.of(Reason.Kind.UNNAMED_NUMBER, "one eighteen")));
     }
 
     @ParameterizedTest
@@ -119,6 +119,14 @@ class GrammarTest {
         "nitrogen three hundred, NITROGEN_PRESSURE, 300",
         "altitude five thousand two hundred eighty, ALTITUDE, 5280",
         "run time fifteen, RUN_TIME, 15",
+        "my gauges are digital one percent, GAUGE_ACCURACY_OF_READING, 1",
+        "gauges are good to point five percent, GAUGE_ACCURACY_OF_READING, 0.5",
+        "gauges are good to two psi, GAUGE_ACCURACY, 2",
+        "gauges are good to two, GAUGE_ACCURACY, 2",
+        "my clamps are good to one degree, CLAMP_ACCURACY, 1",
+        "clamp is good to one degree, CLAMP_ACCURACY, 1",
+        "psychrometer is good to point five degrees, WET_BULB_ACCURACY, 0.5",
+        "thermometer is good to one, AIR_PROBE_ACCURACY, 1",
         "static point five, STATIC_PRESSURE, 0.5",
         "airflow twelve hundred, AIRFLOW, 1200",
         "twelve hundred cfm airflow, AIRFLOW, 1200",
@@ -212,7 +220,7 @@ class GrammarTest {
         assertThat(only("suction one eighteen correction liquid three forty", OPEN))
                 .isEqualTo(new Meaning.NotUnderstood(
                         "suction one eighteen correction liquid three forty",
-                        "The liquid pressure was not said before, so I do not know what to correct."));
+                        Reason.of(Reason.Kind.NOTHING_TO_CORRECT, LIQUID_PRESSURE)));
     }
 
     @ParameterizedTest
@@ -262,15 +270,14 @@ class GrammarTest {
     })
     void whatCannotBePlacedIsRefusedWithTheWords(String words, String where) {
         assertThat(only(words, asked(SUCTION_PRESSURE)))
-                .isInstanceOfSatisfying(Meaning.NotUnderstood.class, refused -> {
-                    assertThat(refused.where()).isEqualTo(where);
-                    assertThat(refused.why()).endsWith(".");
-                });
+                .isInstanceOfSatisfying(
+                        Meaning.NotUnderstood.class,
+                        refused -> assertThat(refused.where()).isEqualTo(where));
     }
 
     @Test
     void nothingSaidIsSaidToBeNothing() {
-        assertThat(only("  ", OPEN)).isEqualTo(new Meaning.NotUnderstood("", "I heard nothing."));
+        assertThat(only("  ", OPEN)).isEqualTo(Meaning.NotUnderstood.of(Reason.Kind.NOTHING_HEARD));
     }
 
     @Test

@@ -6,12 +6,15 @@ import static readback.calc.quantity.Quantity.NITROGEN_PRESSURE;
 import static readback.calc.quantity.Quantity.RUN_TIME;
 import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Confusions.Confusion;
 import readback.grammar.Prior.Grade;
@@ -146,14 +149,22 @@ class WeighingTest {
     void aValueOutsideWhatCanBeIsRefusedWithTheRange() {
         assertThat(decide(heard("ninety thousand", 1)))
                 .isEqualTo(new Decision.AskAgain(new Meaning.NotUnderstood(
-                        "90000 min", "The running time cannot be 90000 min; it is between 0 min and 1440 min.")));
+                        "90000 min",
+                        Reason.of(
+                                Reason.Kind.OUT_OF_RANGE,
+                                new Reading(Quantity.RUN_TIME, new BigDecimal("90000"), Unit.MINUTE),
+                                new Reading(Quantity.RUN_TIME, BigDecimal.ZERO, Unit.MINUTE),
+                                new Reading(Quantity.RUN_TIME, new BigDecimal("1440"), Unit.MINUTE)))));
     }
 
     @Test
     void aValueThatThePriorExcludesIsRefused() {
         assertThat(decide(grades(Grade.IMPOSSIBLE, "50"), heard("fifty", 1)))
-                .isEqualTo(new Decision.AskAgain(
-                        new Meaning.NotUnderstood("50 min", "The running time cannot be 50 min.")));
+                .isEqualTo(new Decision.AskAgain(new Meaning.NotUnderstood(
+                        "50 min",
+                        Reason.of(
+                                Reason.Kind.IMPOSSIBLE,
+                                new Reading(Quantity.RUN_TIME, new BigDecimal("50"), Unit.MINUTE)))));
     }
 
     @Test
@@ -186,8 +197,7 @@ class WeighingTest {
                         Decision.AskAgain.class,
                         again -> assertThat(again.reason().where()).isEqualTo("fifteen"));
         assertThat(decide(heard("sixty", 0.1)))
-                .isEqualTo(new Decision.AskAgain(
-                        new Meaning.NotUnderstood("", "I could not hear that clearly. Say it again.")));
+                .isEqualTo(new Decision.AskAgain(Meaning.NotUnderstood.of(Reason.Kind.UNCLEAR)));
     }
 
     @Test
@@ -196,17 +206,16 @@ class WeighingTest {
                 .isInstanceOfSatisfying(
                         Decision.AskAgain.class,
                         again -> assertThat(again.reason().why())
-                                .isEqualTo("\"sixty\" and then \"fifteen\" is not one number."));
+                                .isEqualTo(Reason.of(Reason.Kind.TWO_NUMBERS, "sixty", "fifteen")));
     }
 
     @Test
     void whatIsNotMeantForUsIsIgnored() {
-        assertThat(decide()).isEqualTo(new Decision.Ignore("Nothing was said."));
-        assertThat(decide(heard(" ", 1))).isEqualTo(new Decision.Ignore("Nothing was said."));
-        assertThat(decide(heard("[unk] [unk]", 1)))
-                .isEqualTo(new Decision.Ignore("The words are not in the vocabulary."));
+        assertThat(decide()).isEqualTo(new Decision.Ignore(Decision.Ignorance.NOTHING_SAID));
+        assertThat(decide(heard(" ", 1))).isEqualTo(new Decision.Ignore(Decision.Ignorance.NOTHING_SAID));
+        assertThat(decide(heard("[unk] [unk]", 1))).isEqualTo(new Decision.Ignore(Decision.Ignorance.UNKNOWN_WORDS));
         assertThat(decide(heard("[unk] fifty [unk]", 1)))
-                .isEqualTo(new Decision.Ignore("Most of the words are not in the vocabulary."));
+                .isEqualTo(new Decision.Ignore(Decision.Ignorance.MOSTLY_UNKNOWN_WORDS));
         assertThat(decide(heard("[unk] fifty two", 1))).isInstanceOf(Decision.AskAgain.class);
     }
 

@@ -12,8 +12,27 @@ public final class SessionFilter {
     /** Every session. */
     public static final SessionFilter ALL = new SessionFilter(List.of());
 
-    /** A condition with its words for the reader. */
-    private record Wish(String words, Predicate<Summary> holds) {}
+    /** What a condition is about. */
+    public enum About {
+        FROM,
+        BEFORE,
+        VERDICT,
+        DOUBTS,
+        CAUTION,
+        REFRIGERANT,
+        TECHNICIAN,
+        EQUIPMENT,
+        DAMAGED
+    }
+
+    /**
+     * A condition.
+     *
+     * @param value a moment, a name or words as they were given; empty where there is nothing to add
+     */
+    public record Condition(About about, String value) {}
+
+    private record Wish(Condition condition, Predicate<Summary> holds) {}
 
     private final List<Wish> wishes;
 
@@ -21,57 +40,57 @@ public final class SessionFilter {
         this.wishes = List.copyOf(wishes);
     }
 
-    private SessionFilter and(String words, Predicate<Summary> holds) {
+    private SessionFilter and(About about, String value, Predicate<Summary> holds) {
         List<Wish> more = new ArrayList<>(wishes);
-        more.add(new Wish(words, holds));
+        more.add(new Wish(new Condition(about, value), holds));
         return new SessionFilter(more);
     }
 
     /** Started at this moment or later. */
     public SessionFilter from(Instant moment) {
-        return and("from " + moment, summary -> !summary.started().isBefore(moment));
+        return and(About.FROM, moment.toString(), summary -> !summary.started().isBefore(moment));
     }
 
     /** Started before this moment. */
     public SessionFilter before(Instant moment) {
-        return and("before " + moment, summary -> summary.started().isBefore(moment));
+        return and(About.BEFORE, moment.toString(), summary -> summary.started().isBefore(moment));
     }
 
     /** With this last verdict, as in "add"; "none" for sessions without one. */
     public SessionFilter verdict(String kind) {
         String wanted = kind.equals("none") ? "" : kind;
-        return and("verdict " + kind, summary -> summary.verdict().equals(wanted));
+        return and(About.VERDICT, kind, summary -> summary.verdict().equals(wanted));
     }
 
     /** With something doubtful in them. */
     public SessionFilter doubtful() {
-        return and("with doubts", summary -> summary.doubts() > 0);
+        return and(About.DOUBTS, "", summary -> summary.doubts() > 0);
     }
 
     /** With this caution, as in "liquid-at-compressor". */
     public SessionFilter caution(String name) {
-        return and("caution " + name, summary -> summary.cautions().contains(name));
+        return and(About.CAUTION, name, summary -> summary.cautions().contains(name));
     }
 
     /** With this refrigerant by its designation. */
     public SessionFilter refrigerant(String designation) {
         return and(
-                "refrigerant " + designation, summary -> summary.refrigerant().equals(designation));
+                About.REFRIGERANT, designation, summary -> summary.refrigerant().equals(designation));
     }
 
     /** By a technician whose name contains these words; case does not count. */
     public SessionFilter technician(String words) {
-        return and("technician " + words, summary -> contains(summary.technician(), words));
+        return and(About.TECHNICIAN, words, summary -> contains(summary.technician(), words));
     }
 
     /** On equipment whose name contains these words; case does not count. */
     public SessionFilter appliance(String words) {
-        return and("equipment " + words, summary -> contains(summary.appliance(), words));
+        return and(About.EQUIPMENT, words, summary -> contains(summary.appliance(), words));
     }
 
     /** Whose record does not hold. */
     public SessionFilter damaged() {
-        return and("damaged records", summary -> !summary.fault().isEmpty());
+        return and(About.DAMAGED, "", summary -> !summary.fault().isEmpty());
     }
 
     private static boolean contains(String text, String words) {
@@ -83,8 +102,8 @@ public final class SessionFilter {
         return wishes.stream().allMatch(wish -> wish.holds().test(summary));
     }
 
-    /** The conditions in words; empty for every session. */
-    public String words() {
-        return String.join(", ", wishes.stream().map(Wish::words).toList());
+    /** The conditions in the order they were named; none for every session. */
+    public List<Condition> conditions() {
+        return wishes.stream().map(Wish::condition).toList();
     }
 }

@@ -120,6 +120,10 @@ final class Technician {
             case "air-path" -> airPath();
             case "steady-running" -> "yes";
             case "outdoor-temperature",
+                    "altitude",
+                    "air-return-dry-bulb",
+                    "air-return-wet-bulb",
+                    "air-supply",
                     "plate-charge",
                     "plate-subcooling",
                     "return-wet-bulb",
@@ -137,7 +141,7 @@ final class Technician {
                     "clue-supply" -> value(expectation);
             case "amount-added", "amount-recovered" -> moves(state);
             // the verdict cannot be given, or everything is done
-            case "orifice-verdict", "valve-verdict", "sign-off" -> "finish";
+            case "orifice-verdict", "valve-verdict", "air-verdict", "caps-and-leaks", "sign-off" -> "finish";
             default -> looks(step);
         };
     }

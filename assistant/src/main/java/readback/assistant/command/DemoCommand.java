@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.Ear;
 import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Recording;
@@ -70,7 +71,8 @@ public final class DemoCommand implements Callable<Integer> {
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try (Ear listening = ear.open(desk.grammar(), console)) {
             SessionLauncher.Plan plan = new SessionLauncher.Plan(
-                    session.settings(),
+                    // the recorded calls do not tell it
+                    session.settings().knowing(SessionSettings.SEA_LEVEL),
                     session.sessions(),
                     session.keeping(),
                     Optional.of(listening.name()),

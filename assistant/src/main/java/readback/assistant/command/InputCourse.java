@@ -9,6 +9,7 @@ import readback.assistant.session.Alarm;
 import readback.assistant.session.Audience;
 import readback.assistant.session.PlainAudience;
 import readback.assistant.session.Session;
+import readback.prompts.text.Language;
 
 /**
  * A session whose time comes with its input; the conversation is printed, and spoken into a file where one is wanted.
@@ -39,7 +40,7 @@ final class InputCourse implements SessionLauncher.Course {
         Alarm alarm = new Alarm();
         List<Audience> audiences = new ArrayList<>();
         audiences.add(alarm);
-        audiences.add(new PlainAudience(console.out(), echo));
+        audiences.add(new PlainAudience(console.out(), Language.english(), echo));
         speaker.ifPresent(each -> audiences.add(each.audience()));
         if (opening.record().waiting() > 0) {
             console.complain(notKept(opening.record()));

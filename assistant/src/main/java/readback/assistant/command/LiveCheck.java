@@ -28,6 +28,7 @@ import readback.assistant.session.PlainAudience;
 import readback.assistant.session.Session;
 import readback.assistant.session.SteadyClock;
 import readback.assistant.voice.Voice;
+import readback.prompts.text.Language;
 import readback.prompts.text.Message;
 
 /** A session with microphone, voice and screen. */
@@ -137,7 +138,7 @@ final class LiveCheck {
     }
 
     private void onScreen(Terminal terminal, Ready ready) {
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         boolean unicode = terminal.encoding().newEncoder().canEncode("█▀▄■□");
         Palette palette = ready.wishes().live().palette();
         try (terminal;
@@ -155,14 +156,14 @@ final class LiveCheck {
     }
 
     private void inLines(Ready ready) {
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         console.out().println("Voice: " + ready.voice().name());
         PlainFace face = new PlainFace(console.out(), texts);
         LiveSession running = live(ready, face, texts);
         Thread typing = new Thread(() -> typed(running, ready.wishes().live()), "typed-lines");
         typing.setDaemon(true);
         typing.start();
-        run(running, ready, List.of(new PlainAudience(console.out(), true)));
+        run(running, ready, List.of(new PlainAudience(console.out(), Language.english(), true)));
     }
 
     /** Every line typed is an utterance; where nobody types, speech is enough. */
@@ -198,8 +199,7 @@ final class LiveCheck {
                 new Board(
                         desk.grammar(),
                         desk.checklists(),
-                        desk.wording(),
-                        texts,
+                        desk.language(),
                         ready.settings().units()),
                 texts,
                 standing(ready.settings()));

@@ -21,10 +21,12 @@ import readback.assistant.replay.Moment;
 import readback.assistant.replay.Playback;
 import readback.assistant.replay.Replay;
 import readback.assistant.replay.Verification;
+import readback.assistant.replay.VerificationSentences;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Line;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
+import readback.prompts.text.Language;
 
 /** Shows a recorded conversation again, or checks it. */
 @Command(
@@ -91,11 +93,11 @@ public final class ReplayCommand implements Callable<Integer> {
         Desk desk = Desk.standard();
         Verification verification =
                 Verification.of(desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), recorded);
-        verification.sentences().forEach(console.out()::println);
+        new VerificationSentences(desk.language()).sentences(verification).forEach(console.out()::println);
         boolean soundHolds = soundHolds(recorded);
         console.out().println("Hash of the record: " + recorded.hash());
         if (!recorded.closed()) {
-            console.out().println("The session was not brought to its end.");
+            console.out().println(desk.language().label("report.trouble.open"));
         }
         return verification.identical() && soundHolds ? 0 : 1;
     }
@@ -142,7 +144,8 @@ public final class ReplayCommand implements Callable<Integer> {
         List<Teller> tellers = tellers();
         try {
             List<String> spoken = tellers.isEmpty() ? List.of() : spoken(recorded);
-            int count = new Playback(console.out(), new Watcher(recorded, next, factor, tellers, spoken))
+            int count = new Playback(
+                            console.out(), Language.english(), new Watcher(recorded, next, factor, tellers, spoken))
                     .play(recorded, next);
             if (count == 0) {
                 console.out().println("There is no such moment in this session.");

@@ -72,7 +72,7 @@ public final class ReportCommand implements Callable<Integer> {
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
-        write(page, page == null ? "" : ReportPage.of(report, desk.wording(), clock.instant()));
+        write(page, page == null ? "" : ReportPage.of(report, desk.language(), clock.instant()));
         write(csv, csv == null ? "" : ReportTable.csv(report));
         write(json, json == null ? "" : ReportJson.of(report) + "\n");
         report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));

@@ -2,12 +2,14 @@ package readback.assistant.command;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.About;
@@ -36,8 +38,14 @@ final class SessionOptions {
     @Option(names = "--refrigerant", paramLabel = "NAME", description = "Refrigerant, if it is known already.")
     private @Nullable String refrigerant;
 
-    @Option(names = "--altitude-ft", paramLabel = "FEET", description = "Height of the site above sea level.")
+    @Option(
+            names = "--altitude-ft",
+            paramLabel = "FEET",
+            description = "Height of the site above sea level. Default: asked in the charge check.")
     private @Nullable String altitude;
+
+    @Mixin
+    private final InstrumentOptions instruments = new InstrumentOptions();
 
     @Option(names = "--units", paramLabel = "us|metric", description = "Units meant when none is said. Default: us.")
     private String units = "us";
@@ -147,7 +155,7 @@ final class SessionOptions {
                 job(),
                 units(units),
                 brief,
-                altitude(),
+                known(),
                 limits(),
                 refrigerant(),
                 Optional.ofNullable(technician),
@@ -181,12 +189,14 @@ final class SessionOptions {
         };
     }
 
-    private Optional<Reading> altitude() {
-        if (altitude == null) {
-            return Optional.empty();
+    private List<Reading> known() {
+        List<Reading> known = new ArrayList<>();
+        if (altitude != null) {
+            known.add(
+                    Reading.of(Quantity.ALTITUDE, Numbers.altitudeFeet(altitude).toPlainString()));
         }
-        return Optional.of(
-                Reading.of(Quantity.ALTITUDE, Numbers.altitudeFeet(altitude).toPlainString()));
+        known.addAll(instruments.stated(units(units)));
+        return known;
     }
 
     private Optional<String> refrigerant() {

@@ -9,7 +9,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Map;
@@ -23,9 +22,10 @@ import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.SummaryLine;
 import readback.assistant.archive.Sums;
+import readback.assistant.language.Names;
 import readback.assistant.replay.Visible;
 import readback.assistant.report.IndexPage;
-import readback.prompts.text.Wording;
+import readback.prompts.text.Language;
 
 /** Lists, chooses and sums many sessions. */
 @Command(
@@ -44,8 +44,8 @@ import readback.prompts.text.Wording;
 public final class SessionsCommand implements Callable<Integer> {
 
     private static final int MOST_ROWS_IN_PAGE = 2000;
-    private static final DateTimeFormatter STARTED =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private final Language language = Language.english();
+    private final Names names = new Names(language);
 
     private final Console console;
     private final Clock clock;
@@ -122,14 +122,13 @@ public final class SessionsCommand implements Callable<Integer> {
         }
         SessionFilter choice = choice();
         Sums sums = new Sums();
-        IndexPage page = new IndexPage(Wording.english(), MOST_ROWS_IN_PAGE);
+        IndexPage page = new IndexPage(language, MOST_ROWS_IN_PAGE);
         Archive archive = check ? Archive.in(dir).checked() : Archive.in(dir);
         try {
             Archive.Listing listing = list(archive, choice, sums, page);
             listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
             console.out()
-                    .println(sums.sessions() + " of " + listing.sessions() + " sessions, " + sums.doubtful()
-                            + " with doubts.");
+                    .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
             if (sumsOnly) {
                 print(sums);
             }
@@ -180,45 +179,53 @@ public final class SessionsCommand implements Callable<Integer> {
         }
     }
 
-    private static String line(Summary summary) {
-        String verdict = (summary.verdict().isEmpty() ? "no verdict" : summary.verdict())
-                + (summary.borderline() ? " (borderline)" : "");
+    private String line(Summary summary) {
+        String verdict = verdict(summary.verdict())
+                + (summary.borderline() ? " (" + language.label("screen.verdict.borderline") + ")" : "");
         String moved = summary.moves().isEmpty()
                 ? ""
                 : String.format(Locale.ROOT, "%+.3f kg", summary.addedKilograms() - summary.recoveredKilograms());
         return Visible.text(String.format(
                         Locale.ROOT,
-                        "%s  %-8s %-26s %2d doubts %2d cautions  %-9s %s  %s%s",
-                        STARTED.format(summary.started()),
+                        "%s  %-8s %-26s %s  %-9s %s  %s%s",
+                        language.start(summary.started()),
                         summary.refrigerant(),
                         verdict,
-                        summary.doubts(),
-                        summary.cautions().size(),
+                        language.label(
+                                "report.list.doubts-and-cautions",
+                                String.format(Locale.ROOT, "%2d", summary.doubts()),
+                                String.format(
+                                        Locale.ROOT, "%2d", summary.cautions().size())),
                         moved,
                         summary.session(),
                         summary.technician(),
-                        summary.fault().isEmpty() ? "" : "  DAMAGED: " + summary.fault()))
+                        summary.fault().isEmpty() ? "" : "  " + language.label("report.list.damaged", summary.fault())))
                 .stripTrailing();
     }
 
     private void print(Sums sums) {
-        sums.byVerdict()
-                .forEach((kind, count) ->
-                        console.out().printf(Locale.ROOT, "%8d  %s%n", count, kind.isEmpty() ? "no verdict" : kind));
-        print("refrigerant", sums.byRefrigerant());
-        print("cylinder", sums.byCylinder());
-        print("equipment", sums.byAppliance());
+        sums.byVerdict().forEach((kind, count) -> console.out().printf(Locale.ROOT, "%8d  %s%n", count, verdict(kind)));
+        print("report.list.refrigerant", sums.byRefrigerant());
+        print("report.list.cylinder", sums.byCylinder());
+        print("report.list.equipment", sums.byAppliance());
+    }
+
+    private String verdict(String name) {
+        return name.isEmpty() ? language.label("report.list.no-verdict") : names.outcome(name);
     }
 
     private void print(String what, Map<String, Sums.Amount> amounts) {
         amounts.forEach((name, amount) -> console.out()
-                .printf(
-                        Locale.ROOT,
-                        "%s %s: added %.3f kg, recovered %.3f kg%n",
-                        what,
-                        name.isEmpty() ? "not named" : Visible.text(name),
-                        amount.addedKilograms(),
-                        amount.recoveredKilograms()));
+                .println(language.label(
+                        "report.list.amount",
+                        language.label(what),
+                        name.isEmpty() ? language.label("report.cylinder.unnamed") : Visible.text(name),
+                        kilograms(amount.addedKilograms()),
+                        kilograms(amount.recoveredKilograms()))));
+    }
+
+    private static String kilograms(double amount) {
+        return String.format(Locale.ROOT, "%.3f kg", amount);
     }
 
     private SessionFilter choice() {

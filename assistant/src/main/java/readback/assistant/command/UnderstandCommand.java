@@ -127,7 +127,9 @@ public final class UnderstandCommand implements Callable<Integer> {
 
         @Override
         public ObjectNode notUnderstood(Meaning.NotUnderstood not) {
-            return node.put("kind", "not-understood").put("where", not.where()).put("why", not.why());
+            return node.put("kind", "not-understood")
+                    .put("where", not.where())
+                    .put("why", ConstantName.of(not.why().kind()));
         }
 
         private ObjectNode readings(List<Reading> readings) {

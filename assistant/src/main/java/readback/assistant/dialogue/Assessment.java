@@ -12,11 +12,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.LiquidReturn;
+import readback.calc.charge.UnknownAltitude;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Advice;
@@ -105,7 +108,10 @@ public final class Assessment implements ConditionContext {
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
         this.system = refrigerant.flatMap(fluid -> meteringDevice(sheet)
-                .map(device -> SystemUnderTest.of(fluid, device).in(air).judgedBy(settings.limits())));
+                .map(device -> SystemUnderTest.of(fluid, device)
+                        .in(air)
+                        .judgedBy(settings.limits())
+                        .measuredWith(InstrumentAccuracy.statedIn(readings))));
     }
 
     SessionSettings settings() {
@@ -153,13 +159,24 @@ public final class Assessment implements ConditionContext {
                 readings = readings.withUnknown(quantity);
             }
         }
+        Readings known = lastStated(readings, sheet);
         if (sheet.answer(Slot.of(Quantity.REFRIGERANT_ADDED)).isPresent()) {
-            return readings;
+            return known;
         }
-        Readings known = readings;
         return ScaleSlots.wentIn(slot -> sheet.answer(slot).flatMap(Sheet::readingOf))
                 .map(known::with)
                 .orElse(known);
+    }
+
+    /** Gauges are good to a pressure or to a share of the reading, whichever was said last. */
+    private static Readings lastStated(Readings readings, Sheet sheet) {
+        Optional<Answer> fixed = sheet.answer(Slot.of(Quantity.GAUGE_ACCURACY));
+        Optional<Answer> share = sheet.answer(Slot.of(Quantity.GAUGE_ACCURACY_OF_READING));
+        return fixed.isPresent()
+                        && share.isPresent()
+                        && share.get().at().isAfter(fixed.get().at())
+                ? readings.without(Quantity.GAUGE_ACCURACY)
+                : readings;
     }
 
     private static Map<Finding, Boolean> findings(Sheet sheet) {
@@ -205,6 +222,20 @@ public final class Assessment implements ConditionContext {
     /** Pressure of the air around the gauges. */
     public AbsolutePressure air() {
         return air;
+    }
+
+    /** Whether the verdict rests on the assumption that the site lies at sea level. */
+    public boolean altitudeMatters() {
+        return !readings.has(Quantity.ALTITUDE)
+                && system.isPresent()
+                && judgement()
+                        .filter(judgement -> UnknownAltitude.matters(system.get(), readings, judgement.verdict()))
+                        .isPresent();
+    }
+
+    /** How good the instruments are: as stated, ordinary where nothing was. */
+    public InstrumentAccuracy instruments() {
+        return InstrumentAccuracy.statedIn(readings);
     }
 
     public Optional<Refrigerant> refrigerant() {
@@ -303,6 +334,7 @@ public final class Assessment implements ConditionContext {
                         nitrogen.gaugePressure(),
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
                 .ifPresent(test -> cautions.addAll(CautionFinder.in(test)));
+        cautions.addAll(Cylinders.cautions(this));
         return cautions;
     }
 

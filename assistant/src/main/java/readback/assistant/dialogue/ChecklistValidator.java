@@ -110,9 +110,10 @@ public final class ChecklistValidator {
     private void check(Step step) {
         String where = "step " + step.id();
         check(where, step.when());
-        step.task()
-                .texts()
-                .map(suffix -> "step." + step.id() + suffix)
+        Stream<String> name = step.slot().quantity().isPresent()
+                ? Stream.empty()
+                : Stream.of("term.slot." + step.slot().id());
+        Stream.concat(name, step.task().texts().map(suffix -> "step." + step.id() + suffix))
                 .filter(hasText.negate())
                 .forEach(key -> faults.add(where + " has no text " + key));
     }

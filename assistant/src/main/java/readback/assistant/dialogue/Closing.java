@@ -2,7 +2,10 @@ package readback.assistant.dialogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
@@ -82,11 +85,14 @@ final class Closing {
         return outcomes(draft).allMatch(draft.state()::told);
     }
 
-    /** What the job judges; nothing where it comes to no outcome by measurement. */
+    /** What the job judges, of its side checks those that apply; nothing where it measures nothing. */
     private Stream<Judged> outcomes(Draft draft) {
+        Set<Step> applicable =
+                flow.applicable(draft.state()).map(Job.Placed::step).collect(Collectors.toSet());
         return flow.job(draft.state()).parts().stream()
                 .flatMap(part -> part.checklist().steps().stream())
-                .flatMap(step -> step.task().judged().stream())
+                .flatMap(step -> step.task().judged().stream()
+                        .filter(judged -> judged == Judged.CHARGE || applicable.contains(step)))
                 .distinct();
     }
 

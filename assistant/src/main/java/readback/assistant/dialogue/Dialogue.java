@@ -4,6 +4,10 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.caution.CautionNotice;
+import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.plausibility.Grade;
@@ -17,6 +21,7 @@ import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.grammar.Meaning;
 import readback.grammar.Prior;
+import readback.grammar.Reason;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
@@ -82,18 +87,24 @@ public final class Dialogue {
         settings.refrigerant()
                 .ifPresent(designation -> draft.become(draft.sheet()
                         .with(Slots.REFRIGERANT, new Answer.Option(draft.state().at(), designation))));
-        settings.altitude()
-                .ifPresent(altitude -> draft.become(draft.sheet()
-                        .with(
-                                Slot.of(altitude.quantity()),
-                                new Answer.Value(draft.state().at(), altitude, false))));
+        for (Reading known : settings.known()) {
+            // "scratch that" means what the technician said
+            draft.become(draft.sheet()
+                    .passed(
+                            Slot.of(known.quantity()),
+                            new Answer.Value(draft.state().at(), known, false)));
+        }
+        if (!settings.known().isEmpty()) {
+            List<Fact> stated = settings.known().stream().map(Altitudes::stated).toList();
+            draft.say(Message.of("settings.known").with("values", new Fact.Listing(stated)));
+        }
     }
 
     /** The turn that an event leads to. A closed session stays as it is. */
     public Turn on(State state, Event event) {
         Draft draft = new Draft(state.at(event.at()));
         if (state.closed()) {
-            draft.understoodAs(new Understood.Ignored("closed"));
+            draft.understoodAs(new Understood.Ignored(Decision.Ignorance.CLOSED));
             return draft.turn(Optional.empty());
         }
         return event.fold(new Event.Cases<>() {
@@ -118,7 +129,7 @@ public final class Dialogue {
                 draft.say(
                         lost.device().equals(Event.RECORD)
                                 ? Message.of("record.lost")
-                                : Message.of("device.lost").with("device", new Fact.Quoted(lost.device())));
+                                : Message.of("device.lost").with("device", new Fact.Term("device." + lost.device())));
                 return draft.turn(Optional.of(listen(draft)));
             }
 
@@ -128,7 +139,7 @@ public final class Dialogue {
                 draft.say(
                         found.device().equals(Event.RECORD)
                                 ? Message.of("record.found")
-                                : Message.of("device.found").with("device", new Fact.Quoted(found.device())));
+                                : Message.of("device.found").with("device", new Fact.Term("device." + found.device())));
                 return proceed(draft);
             }
 
@@ -275,7 +286,7 @@ public final class Dialogue {
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
         if (doubtful && meaning.order().filter(Orders::weighty).isPresent()) {
-            complain(draft, new Meaning.NotUnderstood("", ""));
+            complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
             return;
         }
         draft.become(draft.conversation().understood());
@@ -333,7 +344,7 @@ public final class Dialogue {
                 .distinct()
                 .toList();
         if (candidates.size() < 2) {
-            return again(draft, new Meaning.NotUnderstood("", ""));
+            return again(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
         }
         if (candidates.get(0).quantity() != candidates.get(1).quantity()) {
             draft.become(draft.conversation().failedAgain());
@@ -361,9 +372,9 @@ public final class Dialogue {
         draft.become(draft.conversation().failedAgain());
         doubts.failed(draft);
         draft.say(
-                reason.why().isBlank()
+                reason.why().kind() == Reason.Kind.UNSURE
                         ? Message.of("again.plain")
-                        : Message.of("again.reason").with("why", new Fact.Quoted(reason.why())));
+                        : Message.of("again.reason").with("why", new Fact.Text(ReasonMessage.of(reason.why()))));
         if (draft.conversation().failures() >= FAILURES_BEFORE_ANOTHER_WAY) {
             draft.say(Message.of("again.another-way"));
         }
@@ -372,7 +383,8 @@ public final class Dialogue {
     /** Cautions first, then our own question, then the verdict if it is due, then the next step. */
     private Turn proceed(Draft draft) {
         waiting.giveUp(draft);
-        CautionGiver.warn(draft);
+        draft.give(CautionNotice.measured(
+                draft.assessment().cautions(), draft.state().warnings()));
         if (draft.state().held()) {
             return draft.turn(Optional.of(listen(draft)));
         }
@@ -399,7 +411,12 @@ public final class Dialogue {
         Step step = next.get();
         boolean first = draft.conversation().asksOf(step.id()) == 0;
         if (first) {
-            step.task().prepared().ifPresent(activity -> CautionGiver.prepare(draft, activity));
+            step.task()
+                    .prepared()
+                    .ifPresent(activity -> draft.give(CautionNotice.ofActivity(
+                            activity,
+                            draft.assessment().refrigerant(),
+                            draft.state().warnings())));
         }
         step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
         if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {

@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import readback.assistant.dialogue.caution.CautionNotice;
 import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Message;
@@ -68,8 +69,11 @@ final class Draft {
         understood = meaning;
     }
 
-    void warnedOf(CautionRule caution) {
-        cautions.add(caution);
+    /** Gives cautions: says them, and keeps that they were given. */
+    void give(CautionNotice notice) {
+        state = state.with(notice.given());
+        said.addAll(notice.messages());
+        cautions.addAll(notice.rules());
     }
 
     /** Closes the turn: speech first, then the other effects, then listening. */

@@ -175,10 +175,11 @@ final class Flow {
         return step.task().measured();
     }
 
-    /** The set of choices that the step asks for, or that its question leads to. */
+    /** The set of choices that the step asks for, that its question leads to, or that take the place of a number. */
     private static Optional<String> chosen(Step step) {
         return step.task()
                 .choices()
-                .or(() -> step.conclusion().map(conclusion -> conclusion.slot().id()));
+                .or(() -> step.conclusion().map(conclusion -> conclusion.slot().id()))
+                .or(() -> Altitudes.choice(step));
     }
 }

@@ -7,6 +7,8 @@ import java.util.function.Predicate;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Situation;
+import readback.calc.condition.AirflowPerTon;
+import readback.calc.measurement.Limits;
 import readback.calc.procedure.VacuumCriterion;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -28,7 +30,11 @@ final class Holds {
             "line-included",
             Holds::lineIncluded,
             CHARGE_TO_WEIGH,
-            Holds::chargeToWeigh);
+            Holds::chargeToWeigh,
+            "airflow-to-show",
+            Holds::airflowToShow,
+            "airflow-stated",
+            Holds::airflowStated);
 
     private Holds() {}
 
@@ -56,6 +62,15 @@ final class Holds {
                 .find(Quantity.INCLUDED_LINE_LENGTH)
                 .filter(length -> length.base() > 0)
                 .isPresent();
+    }
+
+    /** The standard protocol has whoever verifies show the airflow first, by the split or by a measured airflow. */
+    private static boolean airflowToShow(Assessment assessment) {
+        return assessment.settings().limits() == Limits.INDEPENDENT_VERIFIER && !airflowStated(assessment);
+    }
+
+    private static boolean airflowStated(Assessment assessment) {
+        return AirflowPerTon.of(assessment.readings()).isPresent();
     }
 
     private static boolean chargeToWeigh(Assessment assessment) {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import readback.assistant.dialogue.outcome.Objections;
 import readback.calc.fluid.Catalogue;
 import readback.calc.plausibility.Grade;
 import readback.calc.quantity.Quantity;
@@ -62,12 +63,15 @@ final class Intake {
                 questions.add(Pending.Confirm.of(reading, Objections.weaklyHeard(reading)));
             } else if (correction) {
                 fill(draft, reading, false);
-                taken.add(new Fact.Stated(reading));
+                taken.add(Altitudes.stated(reading));
             } else {
                 take(draft, reading, false, taken, questions);
             }
         }
         readBack(draft, taken, correction);
+        if (!taken.isEmpty() && Cylinders.telling(readings)) {
+            Cylinders.room(draft.assessment()).ifPresent(draft::say);
+        }
         questions.addAll(doubts.stillOpen(draft, readings, taken.size()));
         draft.become(draft.conversation().questioning(questions));
     }
@@ -97,9 +101,9 @@ final class Intake {
         fill(draft, reading, confirmed);
         taken.add(before.filter(old -> !old.equals(reading))
                 .<Fact>map(old -> new Fact.Text(Message.of("readback.instead")
-                        .with("value", new Fact.Stated(reading))
+                        .with("value", Altitudes.stated(reading))
                         .with("before", Fact.amount(old))))
-                .orElseGet(() -> new Fact.Stated(reading)));
+                .orElseGet(() -> Altitudes.stated(reading)));
     }
 
     /** What fills the slot of the reading now. */
@@ -154,9 +158,7 @@ final class Intake {
         return Optional.of(choice.option())
                 .filter(option -> choice.choice().equals(Slots.REFRIGERANT.id()))
                 .flatMap(option -> Catalogue.standard().find(option).known())
-                .<Fact>map(refrigerant -> new Fact.Named(
-                        refrigerant.designation(),
-                        "r " + refrigerant.spokenNames().get(0)))
+                .<Fact>map(refrigerant -> new Fact.Refrigerant(refrigerant.designation()))
                 .orElseGet(() -> new Fact.Term(choice.choice() + "." + choice.option()));
     }
 

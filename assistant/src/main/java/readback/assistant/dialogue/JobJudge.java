@@ -6,8 +6,13 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.calc.charge.Correction;
+import readback.calc.condition.AirflowPerTon;
 import readback.calc.fluid.Refrigerant;
-import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
@@ -26,7 +31,6 @@ import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
-import readback.prompts.text.NumberVerbaliser;
 
 /** Judges what a checklist asks to judge; empty while something that it needs is missing. */
 final class JobJudge {
@@ -63,16 +67,38 @@ final class JobJudge {
                             .map(each -> findings.suspects(judgement, each, assessment.reservation()))
                             .orElse(List.of());
                     messages.addAll(suspects);
-                    assessment.correction().ifPresent(each -> messages.addAll(findings.correction(each)));
+                    assessment.correction().ifPresent(each -> {
+                        messages.addAll(findings.correction(each));
+                        if (each.basis() == Correction.Basis.BY_WEIGHT) {
+                            Cylinders.depth(assessment).ifPresent(messages::add);
+                        }
+                    });
                     assessment
                             .early()
                             .ifPresent(missing -> messages.add(
                                     Message.of("verdict.measured-early").with("minutes", Waiting.minutes(missing))));
+                    if (assessment.altitudeMatters()) {
+                        messages.add(Message.of("verdict.sea-level-assumed"));
+                    }
                     return new Announcement(outcome, messages, suspects.isEmpty() ? messages : suspects);
                 }));
     }
 
     private Optional<Announcement> airflow() {
+        OptionalDouble perTon = AirflowPerTon.of(assessment.readings());
+        if (perTon.isPresent()) {
+            JobOutcome.StatedAirflow stated = JobOutcome.StatedAirflow.of(perTon.getAsDouble());
+            return Optional.of(new Announcement(
+                    stated,
+                    List.of(
+                            Message.of("airflow.per-ton")
+                                    .with(
+                                            "value",
+                                            new Fact.Amount(
+                                                    BigDecimal.valueOf(stated.cubicFeetPerMinutePerTon()),
+                                                    Unit.CUBIC_FOOT_PER_MINUTE)),
+                            Message.of(stated.enough() ? "airflow.enough" : "airflow.too-little-air"))));
+        }
         Optional<Temperature> dry = assessment.readings().temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wet = assessment.readings().temperature(Quantity.RETURN_WET_BULB);
         Optional<Temperature> supply = assessment.readings().temperature(Quantity.SUPPLY_DRY_BULB);
@@ -167,8 +193,8 @@ final class JobJudge {
                     resting.get().gaugePressure(),
                     temperature.get().temperature(),
                     assessment.air(),
-                    InstrumentAccuracy.STANDARD.liquidGauge(),
-                    InstrumentAccuracy.STANDARD.lineProbe());
+                    assessment.instruments().liquidGauge().at(resting.get().gaugePressure()),
+                    assessment.instruments().lineProbe());
             String outcome = ConstantName.of(result.outcome());
             return Optional.of(new Announcement(
                     JobOutcome.AtRest.of(result),
@@ -205,9 +231,7 @@ final class JobJudge {
         boolean psi = units.pressure() == Unit.PSIG;
         Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
         BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
-        return new Fact.Named(
-                value.toPlainString() + (psi ? " psi" : " bar"),
-                NumberVerbaliser.words(value) + (psi ? " p s i" : " bar"));
+        return new Fact.PressureDifference(value, unit);
     }
 
     private static BigDecimal rounded(double value, int decimals) {

@@ -45,7 +45,7 @@ final class MeaningLine {
 
         @Override
         public String notUnderstood(Meaning.NotUnderstood reason) {
-            return "not understood: " + reason.why();
+            return "not understood";
         }
     };
 

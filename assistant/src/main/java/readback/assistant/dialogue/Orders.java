@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.caution.CautionRule;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
@@ -244,7 +246,7 @@ final class Orders {
         } else if (asked.isPresent() && asked.get().optional()) {
             draft.become(draft.sheet()
                     .with(asked.get().slot(), new Answer.Skipped(draft.state().at())));
-            draft.say(Message.of("skip.done"));
+            draft.say(Message.of(Altitudes.asked(asked.get()) ? "skip.altitude" : "skip.done"));
         } else if (asked.isPresent() && asked.get().slot().equals(Slots.METERING_DEVICE)) {
             intake.choice(draft, UNKNOWN_DEVICE);
         } else {
@@ -282,7 +284,7 @@ final class Orders {
                                 "checklist",
                                 new Fact.Term("checklist." + placed.checklist().id()))
                         .with("count", new Fact.Count((int)
-                                draft.sheet().values().count())))
+                                readingsTaken(draft, true).count())))
                 .orElseGet(() -> Message.of("where.done")));
         if (!missing.isEmpty()) {
             messages.add(Message.of("where.missing").with("missing", new Fact.Listing(missing)));
@@ -290,14 +292,29 @@ final class Orders {
         return messages;
     }
 
-    private static Message readings(Draft draft) {
-        List<Fact> stated = draft.sheet()
+    /** At the equipment; where it stands and what it is measured with are no readings. */
+    private static Stream<Reading> readingsTaken(Draft draft, boolean taken) {
+        return draft.sheet()
                 .values()
-                .<Fact>map(value -> new Fact.Stated(value.reading()))
-                .toList();
-        return stated.isEmpty()
-                ? Message.of("readings.none")
-                : Message.of("readings").with("values", new Fact.Listing(stated));
+                .map(Answer.Value::reading)
+                .filter(reading -> taken
+                        == (reading.quantity() != Quantity.ALTITUDE
+                                && !reading.quantity().ofInstrument()));
+    }
+
+    private static List<Message> readings(Draft draft) {
+        List<Message> messages = new ArrayList<>(2);
+        List<Fact> taken =
+                readingsTaken(draft, true).<Fact>map(Fact.Stated::new).toList();
+        messages.add(
+                taken.isEmpty()
+                        ? Message.of("readings.none")
+                        : Message.of("readings").with("values", new Fact.Listing(taken)));
+        List<Fact> known = readingsTaken(draft, false).map(Altitudes::stated).toList();
+        if (!known.isEmpty()) {
+            messages.add(Message.of("readings").with("values", new Fact.Listing(known)));
+        }
+        return messages;
     }
 
     void choose(Draft draft, Meaning.Choice choice) {
@@ -309,6 +326,8 @@ final class Orders {
                             .settings()
                             .in(choice.option().equals("metric") ? UnitSetting.METRIC : UnitSetting.US)));
             draft.say(Message.of("units.now." + choice.option()));
+        } else if (Altitudes.said(choice).isPresent()) {
+            intake.values(draft, List.of(Altitudes.said(choice).get()), false, false);
         } else if (choice.choice().equals(Slots.REFRIGERANT.id())
                 && Catalogue.standard().find(choice.option()).known().isEmpty()) {
             draft.say(Message.of("refrigerant.unsupported").with("name", new Fact.Quoted(choice.option())));

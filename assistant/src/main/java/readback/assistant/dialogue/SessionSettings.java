@@ -1,7 +1,10 @@
 package readback.assistant.dialogue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import readback.calc.measurement.Limits;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.JobId;
@@ -12,7 +15,7 @@ import readback.prompts.checklist.JobId;
  * @param job the job to do
  * @param units units meant when none is said
  * @param brief start in the brief voice
- * @param altitude height of the site, known beforehand; empty for sea level until one is stated
+ * @param known what is known beforehand of the site and the instruments: altitude and accuracies, each once
  * @param limits whose tolerance limits apply
  * @param refrigerant designation known beforehand; empty to ask
  * @param technician who works, for the record; empty when not told
@@ -22,25 +25,42 @@ public record SessionSettings(
         JobId job,
         UnitSetting units,
         boolean brief,
-        Optional<Reading> altitude,
+        List<Reading> known,
         Limits limits,
         Optional<String> refrigerant,
         Optional<String> technician,
         Optional<String> site) {
+
+    /** Where the altitude does not matter. */
+    public static final Reading SEA_LEVEL = Reading.of(Quantity.ALTITUDE, "0");
 
     /** The charge check at sea level, in US units, in the guiding voice, against an installer's limits. */
     public static final SessionSettings STANDARD = new SessionSettings(
             JobId.CHARGE_CHECK,
             UnitSetting.US,
             false,
-            Optional.empty(),
+            List.of(SEA_LEVEL),
             Limits.INSTALLER,
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
 
+    public SessionSettings {
+        known = List.copyOf(known);
+    }
+
+    /** The same settings with one thing more known, unless it is known already. */
+    public SessionSettings knowing(Reading reading) {
+        if (known.stream().anyMatch(each -> each.quantity() == reading.quantity())) {
+            return this;
+        }
+        List<Reading> more = new ArrayList<>(known);
+        more.add(reading);
+        return new SessionSettings(job, units, brief, more, limits, refrigerant, technician, site);
+    }
+
     /** The same settings with other units. */
     SessionSettings in(UnitSetting other) {
-        return new SessionSettings(job, other, brief, altitude, limits, refrigerant, technician, site);
+        return new SessionSettings(job, other, brief, known, limits, refrigerant, technician, site);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
+import readback.grammar.Decision;
 import readback.grammar.Meaning;
 
 /** What an event was taken to mean: made once, in the dialogue, and read by record, screen, report and replay. */
@@ -161,10 +162,10 @@ public sealed interface Understood {
     }
 
     /** Words that were not for us, or came after the end. */
-    record Ignored(String why) implements Understood {
+    record Ignored(Decision.Ignorance why) implements Understood {
         @Override
         public String line() {
-            return "ignored: " + why;
+            return "ignored: " + ConstantName.of(why);
         }
 
         @Override

@@ -228,7 +228,7 @@ public final class Measurement {
 
     /** What is done at the first utterance that is not ignored: the dialogue then goes on to another step. */
     private Decision first(List<Utterance> utterances, Expectation expectation) {
-        Decision decision = new Decision.Ignore("Nothing was heard.");
+        Decision decision = new Decision.Ignore(Decision.Ignorance.NOTHING_SAID);
         Talk talk = Talk.asInDialogue();
         for (Utterance utterance : utterances) {
             decision = decided(talk, utterance, expectation);

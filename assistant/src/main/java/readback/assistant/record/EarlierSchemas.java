@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
-import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Diagnosis;
@@ -31,7 +31,9 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.Unit;
 import readback.grammar.Command;
+import readback.grammar.Decision;
 import readback.grammar.Meaning;
+import readback.grammar.Reason;
 import readback.prompts.checklist.Slot;
 
 /**
@@ -46,7 +48,7 @@ final class EarlierSchemas {
     private static final String BETWEEN = "between [";
     private static final String IGNORED = "ignored: ";
     private static final String TIMER = "timer ";
-    private static final String NOT_UNDERSTOOD = "not understood: ";
+    private static final String NOT_UNDERSTOOD = "not understood";
     private static final String NOTE = "note: ";
     private static final String CORRECTION = "correction: ";
     private static final String SATURATION = "saturation at ";
@@ -79,7 +81,7 @@ final class EarlierSchemas {
             return new Understood.Elapsed(line.substring(TIMER.length()));
         }
         if (line.startsWith(IGNORED)) {
-            return new Understood.Ignored(line.substring(IGNORED.length()));
+            return new Understood.Ignored(ignorance(line.substring(IGNORED.length())));
         }
         if (line.startsWith(BETWEEN)) {
             return new Understood.Between(Arrays.stream(
@@ -90,9 +92,25 @@ final class EarlierSchemas {
         return new Understood.Meant(meaning(line));
     }
 
+    /** Why words were passed over, from the sentence that earlier schemas kept. */
+    static Decision.Ignorance ignorance(String sentence) {
+        return switch (sentence) {
+            case "closed" -> Decision.Ignorance.CLOSED;
+            case "Nothing was said." -> Decision.Ignorance.NOTHING_SAID;
+            case "The words are not in the vocabulary." -> Decision.Ignorance.UNKNOWN_WORDS;
+            case "Most of the words are not in the vocabulary." -> Decision.Ignorance.MOSTLY_UNKNOWN_WORDS;
+            case "It seemed to go on with talk that was not meant for us." -> Decision.Ignorance.AMID_TALK;
+            default -> Decision.Ignorance.NOT_FOR_US;
+        };
+    }
+
     private static Meaning meaning(String line) {
         if (line.startsWith(NOT_UNDERSTOOD)) {
-            return new Meaning.NotUnderstood("", line.substring(NOT_UNDERSTOOD.length()));
+            return new Meaning.NotUnderstood(
+                    "",
+                    Reason.of(
+                            Reason.Kind.RECORDED_SENTENCE,
+                            line.substring(NOT_UNDERSTOOD.length()).replaceFirst("^: ", "")));
         }
         if (line.startsWith(NOTE)) {
             return new Meaning.Note(line.substring(NOTE.length()));
@@ -217,11 +235,11 @@ final class EarlierSchemas {
                 case "weigh-in" -> new JobOutcome.ToWeighIn(toWeighIn());
                 case "weighed-in" ->
                     new JobOutcome.WeighedIn(find("target")
-                            .map(any -> new JobOutcome.WeighedIn.Compared(
+                            .map(any -> new JobOutcome.WeighedIn.Weighed(
                                     named(WeighIn.Outcome.class), grams(words.get(2)), whole("target", "g"))));
                 case "resting-pressure" ->
                     new JobOutcome.AtRest(find("excess")
-                            .map(any -> new JobOutcome.AtRest.Compared(
+                            .map(any -> new JobOutcome.AtRest.Against(
                                     named(RestingPressure.Outcome.class), whole("excess", "Pa"))));
                 default -> throw unknown();
             };

@@ -14,7 +14,9 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.grammar.Command;
+import readback.grammar.Decision;
 import readback.grammar.Meaning;
+import readback.grammar.Reason;
 
 /** The JSON form of what an event was taken to mean, both ways. */
 final class Meant {
@@ -58,7 +60,9 @@ final class Meant {
 
         @Override
         public ObjectNode notUnderstood(Meaning.NotUnderstood reason) {
-            return kind("not-understood").put("where", reason.where()).put("why", reason.why());
+            ObjectNode node = kind("not-understood").put("where", reason.where());
+            node.set("why", reason(reason.why()));
+            return node;
         }
     };
 
@@ -95,7 +99,7 @@ final class Meant {
 
         @Override
         public ObjectNode ignored(Understood.Ignored ignored) {
-            return kind("ignored").put("why", ignored.why());
+            return kind("ignored").put("why", ignored.why().name());
         }
     };
 
@@ -121,9 +125,43 @@ final class Meant {
                 node.path("candidates").forEach(each -> candidates.add(meaning(each)));
                 yield new Understood.Between(candidates);
             }
-            case "ignored" -> new Understood.Ignored(RecordJson.text(node, "why"));
+            case "ignored" -> new Understood.Ignored(ignorance(RecordJson.text(node, "why")));
             default -> throw new IllegalArgumentException("nothing is understood as \"" + kind + "\"");
         };
+    }
+
+    private static ObjectNode reason(Reason reason) {
+        ObjectNode node = NODES.objectNode().put("kind", reason.kind().name());
+        if (!reason.words().isEmpty()) {
+            ArrayNode words = node.putArray("words");
+            reason.words().forEach(words::add);
+        }
+        reason.about().ifPresent(about -> node.put("about", about.name()));
+        return reason.readings().isEmpty() ? node : readings(node, reason.readings());
+    }
+
+    /** A reason; records of the second schema kept the sentence that was said. */
+    private static Reason reason(JsonNode node) {
+        if (node.isTextual()) {
+            return Reason.of(Reason.Kind.RECORDED_SENTENCE, node.asText());
+        }
+        List<String> words = new ArrayList<>();
+        node.path("words").forEach(each -> words.add(each.asText()));
+        return new Reason(
+                Reason.Kind.valueOf(RecordJson.text(node, "kind")),
+                words,
+                Optional.ofNullable(node.get("about")).map(JsonNode::asText).map(Quantity::valueOf),
+                readings(node));
+    }
+
+    /** Why words were passed over; records of the second schema kept a sentence. */
+    private static Decision.Ignorance ignorance(String why) {
+        for (Decision.Ignorance each : Decision.Ignorance.values()) {
+            if (each.name().equals(why)) {
+                return each;
+            }
+        }
+        return EarlierSchemas.ignorance(why);
     }
 
     private static Meaning meaning(JsonNode node) {
@@ -141,7 +179,7 @@ final class Meant {
             case "note" -> new Meaning.Note(RecordJson.text(node, "words"));
             case "saturation" -> new Meaning.SaturationQuestion(reading(node.path("pressure")));
             case "not-understood" ->
-                new Meaning.NotUnderstood(RecordJson.text(node, "where"), RecordJson.text(node, "why"));
+                new Meaning.NotUnderstood(RecordJson.text(node, "where"), reason(node.path("why")));
             default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");
         };
     }

@@ -17,10 +17,10 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
 import readback.calc.measurement.Limits;
 import readback.calc.name.ConstantName;
@@ -259,10 +259,14 @@ final class RecordJson {
         node.put("pressureUnit", settings.units().pressure().name());
         node.put("temperatureUnit", settings.units().temperature().name());
         node.put("brief", settings.brief());
-        settings.altitude()
-                .ifPresent(altitude -> node.putObject("altitude")
-                        .put("value", altitude.value())
-                        .put("unit", altitude.unit().name()));
+        for (Reading known : settings.known()) {
+            ObjectNode reading = known.quantity() == Quantity.ALTITUDE
+                    ? node.putObject("altitude")
+                    : node.withArray("instruments")
+                            .addObject()
+                            .put("quantity", known.quantity().name());
+            reading.put("value", known.value()).put("unit", known.unit().name());
+        }
         node.put("limits", settings.limits().name());
         settings.refrigerant().ifPresent(refrigerant -> node.put("refrigerant", refrigerant));
         settings.technician().ifPresent(technician -> node.put("technician", technician));
@@ -275,15 +279,24 @@ final class RecordJson {
                 new JobId(text(node, "job")),
                 new UnitSetting(Unit.valueOf(text(node, "pressureUnit")), Unit.valueOf(text(node, "temperatureUnit"))),
                 node.path("brief").asBoolean(),
-                Optional.ofNullable(node.get("altitude"))
-                        .map(altitude -> new Reading(
-                                Quantity.ALTITUDE,
-                                new BigDecimal(text(altitude, "value")),
-                                Unit.valueOf(text(altitude, "unit")))),
+                known(node),
                 Limits.valueOf(text(node, "limits")),
                 Optional.ofNullable(node.get("refrigerant")).map(JsonNode::asText),
                 Optional.ofNullable(node.get("technician")).map(JsonNode::asText),
                 Optional.ofNullable(node.get("site")).map(JsonNode::asText));
+    }
+
+    private static List<Reading> known(JsonNode settings) {
+        List<Reading> known = new ArrayList<>();
+        Optional.ofNullable(settings.get("altitude"))
+                .ifPresent(altitude -> known.add(reading(Quantity.ALTITUDE, altitude)));
+        settings.path("instruments")
+                .forEach(each -> known.add(reading(Quantity.valueOf(text(each, "quantity")), each)));
+        return known;
+    }
+
+    private static Reading reading(Quantity quantity, JsonNode node) {
+        return new Reading(quantity, new BigDecimal(text(node, "value")), Unit.valueOf(text(node, "unit")));
     }
 
     private static Map<String, String> texts(JsonNode object) {

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import readback.assistant.dialogue.Event;
+import readback.assistant.language.Names;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
-import readback.calc.name.ConstantName;
+import readback.prompts.text.Language;
 
 /** A recorded conversation as plain lines, with its times and pauses. One thread. */
 public final class Playback {
@@ -17,6 +18,8 @@ public final class Playback {
     private static final int SECONDS_IN_MINUTE = 60;
 
     private final PrintStream out;
+    private final Language language;
+    private final Names names;
     private final Viewer viewer;
 
     /** The viewer, who decides how fast it goes and where it goes on. */
@@ -54,8 +57,10 @@ public final class Playback {
         }
     }
 
-    public Playback(PrintStream out, Viewer viewer) {
+    public Playback(PrintStream out, Language language, Viewer viewer) {
         this.out = out;
+        this.language = language;
+        this.names = new Names(language);
         this.viewer = viewer;
     }
 
@@ -105,13 +110,13 @@ public final class Playback {
 
     private void skipOrWait(List<Entry> entries, int last, int at) {
         if (at > last + 1) {
-            out.println("        ... " + (at - last - 1) + " events passed over");
+            out.println("        ... " + language.label("report.replay.passed-over", at - last - 1));
             return;
         }
         Duration pause = Duration.between(
                 entries.get(last).event().at(), entries.get(at).event().at());
         if (pause.compareTo(WORTH_TELLING) >= 0) {
-            out.println("        ... " + clock(pause) + " later");
+            out.println("        ... " + language.label("report.replay.later", clock(pause)));
         }
         viewer.pause(pause);
     }
@@ -120,37 +125,50 @@ public final class Playback {
         Entry entry = entries.get(at);
         String time = clock(
                 Duration.between(session.header().startedAt(), entry.event().at()));
-        heard(entry).ifPresent(words -> out.println(time + "  technician  " + words));
+        heard(entry).ifPresent(words -> out.println(time + "  " + language.margin("screen.plain.technician") + words));
         String margin = heard(entry).isPresent() ? " ".repeat(time.length()) : time;
         for (String line : entry.said()) {
-            out.println(margin + "  readback    " + Visible.text(line));
+            out.println(margin + "  " + language.margin("screen.plain.readback") + Visible.text(line));
             margin = " ".repeat(time.length());
         }
         marks(entries, at).forEach(mark -> out.println(" ".repeat(time.length()) + "  * " + Visible.text(mark)));
         out.flush();
     }
 
-    private static Optional<String> heard(Entry entry) {
+    private Optional<String> heard(Entry entry) {
         if (!(entry.event() instanceof Event.Heard heard)) {
             return Optional.empty();
         }
         return Optional.of(
                 heard.hypotheses().isEmpty()
-                        ? "(sound without words)"
+                        ? language.label("report.replay.no-words")
                         : Visible.text(heard.hypotheses().get(0).words()));
     }
 
-    private static List<String> marks(List<Entry> entries, int at) {
+    private List<String> marks(List<Entry> entries, int at) {
         Entry entry = entries.get(at);
         List<String> marks = new java.util.ArrayList<>();
         if (Moment.DOUBT.in(entry, before(entries, at))) {
-            marks.add("doubt: " + entry.outcome().understood().line());
+            marks.add(language.label(
+                    "report.replay.doubt", names.understood(entry.outcome().understood())));
         }
         if (Moment.CAUTION.in(entry, before(entries, at))) {
-            marks.add("caution: " + ConstantName.list(entry.outcome().cautions()));
+            marks.add(language.label(
+                    "report.replay.caution",
+                    String.join(
+                            ", ",
+                            entry.outcome().cautions().stream()
+                                    .map(rule -> names.constant("caution", rule))
+                                    .toList())));
         }
         if (Moment.VERDICT.in(entry, before(entries, at))) {
-            marks.add("verdict: " + entry.outcome().line());
+            marks.add(language.label(
+                    "report.replay.verdict",
+                    String.join(
+                            "; ",
+                            entry.outcome().standing().stream()
+                                    .map(outcome -> names.outcome(outcome.name()))
+                                    .toList())));
         }
         return marks;
     }

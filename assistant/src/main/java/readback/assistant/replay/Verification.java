@@ -65,16 +65,4 @@ public record Verification(
     public boolean identical() {
         return fault.isEmpty() && difference.isEmpty();
     }
-
-    /** The result for a reader, a sentence a line. */
-    public List<String> sentences() {
-        List<String> sentences = new ArrayList<>();
-        sentences.add(fault.map(found -> "The record does not hold: " + found + ".")
-                .orElse("The record holds: every line fits its hash and the line before."));
-        sentences.add(difference
-                .map(found -> "The replay differs first at " + found + ".")
-                .orElse("The replay of " + events + " events is identical: meanings, readings, verdicts, cautions."));
-        otherParts.forEach((name, change) -> sentences.add("Other " + name + " than at the time: " + change + "."));
-        return sentences;
-    }
 }

@@ -4,10 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -17,9 +16,6 @@ import readback.calc.quantity.UnitSetting;
 /** Numbers and times as a report shows them, in the units of the session. */
 final class Figures {
 
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern(
-                    "uuuu-MM-dd HH:mm:ss 'UTC'", Locale.ROOT)
-            .withZone(ZoneOffset.UTC);
     private static final double SECONDS_IN_MINUTE = 60;
 
     private final UnitSetting units;
@@ -62,6 +58,12 @@ final class Figures {
         return tenths(value(pressure)) + " " + absoluteUnit().symbol();
     }
 
+    /** To a tenth of a psi, or a hundredth of another unit. */
+    String shown(GaugePressure pressure) {
+        Unit unit = units.pressure();
+        return rounded(unit.fromBase(pressure.pascals()), unit == Unit.PSIG ? 1 : 2) + " " + unit.symbol();
+    }
+
     /** Ounces, or grams beside metric temperatures, with pounds or kilograms. */
     String shown(Mass mass) {
         return units.temperature() == Unit.CELSIUS
@@ -77,10 +79,6 @@ final class Figures {
     static String rounded(double value, int places) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(places).toPlainString() : rounded.toPlainString();
-    }
-
-    static String moment(Instant at) {
-        return MOMENT.format(at);
     }
 
     /** Minutes from one moment to another. */

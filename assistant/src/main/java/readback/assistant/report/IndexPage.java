@@ -8,7 +8,7 @@ import readback.assistant.archive.Archive;
 import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.Sums;
-import readback.prompts.text.Wording;
+import readback.prompts.text.Language;
 
 /**
  * Many sessions as one HTML page in the style of a report. Takes the sessions one by one and keeps a bounded number of
@@ -22,8 +22,8 @@ public final class IndexPage {
     private int leftOut;
 
     /** @param mostRows further sessions count in the sums only */
-    public IndexPage(Wording wording, int mostRows) {
-        this.texts = ReportTexts.english(wording);
+    public IndexPage(Language language, int mostRows) {
+        this.texts = new ReportTexts(language);
         this.mostRows = mostRows;
     }
 
@@ -39,13 +39,15 @@ public final class IndexPage {
     /** The page. */
     public String page(SessionFilter choice, Sums sums, Archive.Listing listing, Instant now) {
         Markup page = new Markup();
-        ReportPage.begin(page, texts.label("index.title"));
+        ReportPage.begin(page, texts.tag(), texts.label("index.title"));
         page.open("header").element("h1", texts.label("index.title"));
-        String words = choice.words().isEmpty() ? texts.label("index.everything") : choice.words();
+        String words = choice.conditions().isEmpty()
+                ? texts.label("index.everything")
+                : String.join(
+                        ", ", choice.conditions().stream().map(this::condition).toList());
         page.element(
                 "p",
-                texts.label("made") + " " + Figures.moment(now) + ". " + texts.label("index.choice") + ": " + words
-                        + ".",
+                texts.label("made") + " " + texts.moment(now) + ". " + texts.label("index.choice") + ": " + words + ".",
                 "class",
                 "quiet");
         page.closeLine().open("main");
@@ -63,15 +65,21 @@ public final class IndexPage {
                 page,
                 texts.label("index.by-verdict") + " (" + sums.sessions() + ")",
                 List.of(texts.label("verdict"), texts.label("column.count")));
-        sums.byVerdict().forEach((kind, count) -> verdicts.row(verdict(kind), String.valueOf(count)));
+        sums.byVerdict().forEach((kind, count) -> verdicts.row(texts.outcome(kind), String.valueOf(count)));
         verdicts.end();
         amounts(page, "index.by-cylinder", "column.cylinder", sums.byCylinder());
         amounts(page, "index.by-appliance", "column.appliance", sums.byAppliance());
         page.closeLine();
     }
 
-    private String verdict(String kind) {
-        return kind.isEmpty() ? texts.label("verdict.none") : texts.verdict(kind);
+    private String condition(SessionFilter.Condition condition) {
+        String value = switch (condition.about()) {
+            case VERDICT -> condition.value().equals("none") ? "" : condition.value();
+            case CAUTION -> texts.briefCaution(condition.value());
+            default -> condition.value();
+        };
+        String shown = condition.about() == SessionFilter.About.VERDICT ? texts.outcome(value) : value;
+        return (texts.label("index.choice." + condition.about().name()) + " " + shown).strip();
     }
 
     private void amounts(Markup page, String caption, String column, Map<String, Sums.Amount> amounts) {
@@ -122,13 +130,16 @@ public final class IndexPage {
         for (Summary row : rows) {
             table.row(
                     row.session(),
-                    Figures.moment(row.started()),
+                    texts.moment(row.started()),
                     row.technician(),
                     row.appliance(),
                     row.refrigerant(),
-                    verdict(row.verdict()) + (row.fault().isEmpty() ? "" : " (" + row.fault() + ")"),
+                    texts.outcome(row.verdict())
+                            + (row.fault().isEmpty() ? "" : " (" + texts.label("index.damaged.record") + ")"),
                     String.valueOf(row.doubts()),
-                    String.join(", ", row.cautions()),
+                    String.join(
+                            ", ",
+                            row.cautions().stream().map(texts::briefCaution).toList()),
                     Figures.rounded(row.addedKilograms() - row.recoveredKilograms(), 3));
         }
         table.end();

@@ -7,16 +7,19 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
+import readback.calc.quantity.Quantity;
 import readback.calc.targets.Target;
 import readback.prompts.checklist.Slot;
-import readback.prompts.text.Wording;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Language;
 
 /**
  * A report as one HTML page that needs nothing else: no script, no other file, prints on paper. Whatever came from the
@@ -33,8 +36,8 @@ public final class ReportPage {
     private final Figures figures;
     private final Markup page = new Markup();
 
-    private ReportPage(JobReport report, Wording wording) {
-        this.texts = ReportTexts.english(wording);
+    private ReportPage(JobReport report, Language language) {
+        this.texts = new ReportTexts(language);
         this.report = report;
         this.figures = new Figures(report.settings().units());
     }
@@ -44,17 +47,20 @@ public final class ReportPage {
      *
      * @param now when the report is made
      */
-    public static String of(JobReport report, Wording wording, Instant now) {
-        return new ReportPage(report, wording).whole(now);
+    public static String of(JobReport report, Language language, Instant now) {
+        return new ReportPage(report, language).whole(now);
     }
 
     private String whole(Instant now) {
-        begin(page, texts.label("title") + " " + report.session().header().session());
+        begin(
+                page,
+                texts.tag(),
+                texts.label("title") + " " + report.session().header().session());
         page.open("header");
         page.element("h1", texts.label("title"));
         page.element(
                 "p",
-                texts.label("made") + " " + Figures.moment(now) + ". " + texts.label("session") + " "
+                texts.label("made") + " " + texts.moment(now) + ". " + texts.label("session") + " "
                         + report.session().header().session(),
                 "class",
                 "quiet");
@@ -83,8 +89,8 @@ public final class ReportPage {
     }
 
     /** Opens a page up to its body. */
-    static void begin(Markup page, String title) {
-        page.open("html", "lang", "en").open("head");
+    static void begin(Markup page, String language, String title) {
+        page.open("html", "lang", language).open("head");
         page.open("meta", "charset", "utf-8");
         page.open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
         page.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
@@ -113,10 +119,11 @@ public final class ReportPage {
         page.open("section", "class", "trouble").element("h2", texts.label("trouble"));
         report.session()
                 .fault()
-                .ifPresent(fault -> page.element("p", texts.label("trouble.fault") + " " + fault + "."));
+                .ifPresent(fault -> page.element("p", texts.label("trouble.fault") + " " + texts.fault(fault) + "."));
         report.verification()
                 .difference()
-                .ifPresent(found -> page.element("p", texts.label("trouble.difference") + " " + found + "."));
+                .ifPresent(found ->
+                        page.element("p", texts.label("trouble.difference") + " " + texts.difference(found) + "."));
         if (!report.session().closed()) {
             page.element("p", texts.label("trouble.open"));
         }
@@ -131,7 +138,7 @@ public final class ReportPage {
             return;
         }
         Judgement judgement = round.get().judgement();
-        page.element("p", texts.verdict(round.get().outcome().name()), "class", "outcome");
+        page.element("p", texts.outcome(round.get().outcome().name()), "class", "outcome");
         if (judgement.verdict().borderline()) {
             page.element("p", texts.label("verdict.borderline"), "class", "borderline");
         }
@@ -152,7 +159,7 @@ public final class ReportPage {
         page.open("section").element("h2", texts.label("job"));
         page.open("dl");
         About.ALL.forEach(name -> report.about(name).ifPresent(value -> fact(texts.label("about." + name), value)));
-        fact(texts.label("started"), Figures.moment(report.session().header().startedAt()));
+        fact(texts.label("started"), texts.moment(report.session().header().startedAt()));
         report.last()
                 .refrigerant()
                 .map(ReportPage::refrigerant)
@@ -160,11 +167,43 @@ public final class ReportPage {
         report.last()
                 .system()
                 .ifPresent(system -> fact(texts.slot(Slots.METERING_DEVICE), device(system.meteringDevice())));
+        fact(
+                texts.slot(Slot.of(Quantity.ALTITUDE)),
+                report.last()
+                        .readings()
+                        .find(Quantity.ALTITUDE)
+                        .map(altitude -> Fact.amount(altitude).shown())
+                        .orElseGet(() -> texts.label("altitude.assumed")));
         fact(texts.label("air"), figures.shown(report.last().air()));
         fact(
                 texts.label("limits"),
                 texts.label("limits." + report.settings().limits().name()));
+        instruments(report.last());
         page.close().closeLine();
+    }
+
+    /** How good each kind of instrument was taken for, and on whose word. */
+    private void instruments(Assessment last) {
+        InstrumentAccuracy accuracy = last.instruments();
+        boolean percent = last.readings().has(Quantity.GAUGE_ACCURACY_OF_READING)
+                && !last.readings().has(Quantity.GAUGE_ACCURACY);
+        String gauges = percent
+                ? last.readings()
+                        .find(Quantity.GAUGE_ACCURACY_OF_READING)
+                        .map(share -> Fact.amount(share).shown() + " " + texts.label("instruments.of-reading"))
+                        .orElse("")
+                : figures.shown(accuracy.suctionGauge().fixed()) + ", "
+                        + figures.shown(accuracy.liquidGauge().fixed());
+        good("gauges", gauges, percent || last.readings().has(Quantity.GAUGE_ACCURACY));
+        good("clamps", figures.shown(accuracy.lineProbe()), last.readings().has(Quantity.CLAMP_ACCURACY));
+        good("wet-bulb", figures.shown(accuracy.wetBulbProbe()), last.readings().has(Quantity.WET_BULB_ACCURACY));
+        good("air-probes", figures.shown(accuracy.airProbe()), last.readings().has(Quantity.AIR_PROBE_ACCURACY));
+    }
+
+    private void good(String kind, String limit, boolean stated) {
+        fact(
+                texts.label("instruments." + kind),
+                "±" + limit + ", " + texts.label(stated ? "instruments.stated" : "instruments.ordinary"));
     }
 
     private static String refrigerant(Refrigerant refrigerant) {
@@ -172,7 +211,7 @@ public final class ReportPage {
     }
 
     private String device(MeteringDevice device) {
-        return texts.content(Slots.METERING_DEVICE, new Content.Option(ConstantName.of(device)));
+        return texts.option(Slots.METERING_DEVICE, ConstantName.of(device));
     }
 
     private void fact(String name, String value) {
@@ -242,7 +281,7 @@ public final class ReportPage {
                             .target()
                             .map(each -> figures.shown(each.value()))
                             .orElse("–"),
-                    texts.verdict(round.outcome().name()));
+                    texts.outcome(round.outcome().name()));
         }
         table.end();
         page.closeLine();
@@ -307,10 +346,10 @@ public final class ReportPage {
         fact(texts.label("program"), report.session().header().program());
         report.session().header().parts().entrySet().stream()
                 .sorted(java.util.Map.Entry.comparingByKey())
-                .forEach(part -> fact(part.getKey(), part.getValue()));
+                .forEach(part -> fact(texts.part(part.getKey()), part.getValue()));
         page.closeLine();
         page.open("ul");
-        report.verification().sentences().forEach(sentence -> page.element("li", sentence));
+        texts.sentences(report.verification()).forEach(sentence -> page.element("li", sentence));
         page.closeLine();
         page.element("p", texts.label("trust.note"));
         page.closeLine();

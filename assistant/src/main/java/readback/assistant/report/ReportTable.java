@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
-import readback.assistant.dialogue.JobOutcome;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.calc.caution.CautionRule;
 import readback.calc.name.ConstantName;

@@ -1,77 +1,54 @@
 package readback.assistant.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Locale;
-import java.util.Properties;
-import java.util.Set;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.Understood;
+import readback.assistant.language.Names;
+import readback.assistant.record.RecordFault;
+import readback.assistant.replay.Difference;
+import readback.assistant.replay.Verification;
+import readback.assistant.replay.VerificationSentences;
 import readback.calc.caution.CautionRule;
+import readback.calc.caution.Signal;
 import readback.calc.name.ConstantName;
-import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Slot;
-import readback.prompts.text.Fact;
+import readback.prompts.text.Language;
 import readback.prompts.text.Message;
-import readback.prompts.text.Wording;
 
-/** The words of reports: labels of their own, and the names that the spoken catalogue gives to slots and options. */
+/** The words of reports in a language: labels of their own, and the names of slots, options, outcomes and cautions. */
 final class ReportTexts {
 
-    private static final String FILE = "/readback/assistant/report/texts-en.properties";
+    private final Language language;
+    private final Names names;
+    private final VerificationSentences sentences;
 
-    private final Properties labels;
-    private final Wording wording;
-
-    private ReportTexts(Properties labels, Wording wording) {
-        this.labels = labels;
-        this.wording = wording;
+    ReportTexts(Language language) {
+        this.language = language;
+        this.names = new Names(language);
+        this.sentences = new VerificationSentences(language);
     }
 
-    static ReportTexts english(Wording wording) {
-        Properties labels = new Properties();
-        try (InputStream in = ReportTexts.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException("the installation lacks " + FILE);
-            }
-            labels.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException("the installation cannot be read", e);
-        }
-        return new ReportTexts(labels, wording);
-    }
-
-    Wording wording() {
-        return wording;
+    /** As pages state their language, as in "en". */
+    String tag() {
+        return language.tag();
     }
 
     /** A label of the report. */
     String label(String key) {
-        String label = labels.getProperty("report." + key);
-        if (label == null) {
-            throw new IllegalStateException("the report has no text " + key);
-        }
-        return label;
+        return language.label("report." + key);
     }
 
-    /** All keys, without their prefix. */
-    Set<String> keys() {
-        return labels.stringPropertyNames().stream()
-                .map(key -> key.substring("report.".length()))
-                .collect(java.util.stream.Collectors.toSet());
+    private Optional<String> own(String key) {
+        return language.find("report." + key);
     }
 
-    /** What a slot is called: a quantity by its name, others by a label or by their own name in words. */
+    /** What a slot is called: in the report's own words where it has some, else by its name. */
     String slot(Slot slot) {
-        if (slot.quantity().isPresent()) {
-            return term("quantity." + slot, slot.id());
-        }
-        String label = labels.getProperty("report.slot." + slot);
-        return label == null ? words(slot.id()) : label;
+        return own("slot." + slot).orElseGet(() -> Names.capital(names.slot(slot)));
     }
 
     /** What fills a slot after a change, or that nothing does. */
@@ -81,38 +58,61 @@ final class ReportTexts {
 
     /** What a slot's content is called. */
     String content(Slot slot, Content content) {
-        String own = labels.getProperty("report.content." + content.line());
-        return own == null ? term(slot + "." + content.line(), shown(content)) : own;
+        return own("content." + content.line()).orElseGet(() -> Names.capital(names.content(slot, content)));
     }
 
-    /** "7.25 lb+oz" is "7 lb 4 oz" for a reader; everything else is as it was said. */
-    private static String shown(Content content) {
-        return content.reading()
-                .filter(reading -> reading.unit() == Unit.POUND_AND_OUNCES)
-                .map(reading -> new Fact.Amount(reading.value(), reading.unit()).shown())
-                .orElseGet(content::line);
+    /** What an option of a slot is called. */
+    String option(Slot slot, String option) {
+        return Names.capital(names.option(slot.id(), option));
     }
 
-    /** The name of a verdict, as in "add". */
-    String verdict(String kind) {
-        return term("verdict." + kind, kind);
+    /** The name of an outcome, as in "add"; that there is none where it is empty. */
+    String outcome(String name) {
+        return name.isEmpty() ? label("verdict.none") : Names.capital(names.outcome(name));
+    }
+
+    /** What an event was taken to mean. */
+    String understood(Understood understood) {
+        return names.understood(understood);
     }
 
     /** The text of a caution without its signal word. */
     String caution(CautionRule rule) {
-        String name = ConstantName.of(rule);
-        String key = "caution." + name;
-        return wording.has(key) ? wording.shown(Message.of(key), UnitSetting.US) : words(name);
+        return language.wording().shown(Message.of("caution." + ConstantName.of(rule)), UnitSetting.US);
     }
 
-    /** A term of the catalogue with a capital, or the fallback in words where it has none. */
-    String term(String key, String fallback) {
-        String full = "term." + key;
-        return wording.has(full) ? wording.shown(Message.of(full), UnitSetting.US) : fallback;
+    /** A caution in a word or two. */
+    String briefCaution(String name) {
+        return names.caution(name);
     }
 
-    private static String words(String name) {
-        String words = name.replace('-', ' ').replace('_', ' ').toLowerCase(Locale.ROOT);
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    /** The signal word of a caution. */
+    String signal(Signal signal) {
+        return names.constant("signal", signal);
+    }
+
+    /** What is wrong with a record. */
+    String fault(RecordFault fault) {
+        return sentences.fault(fault);
+    }
+
+    /** Where a replay differs from its record. */
+    String difference(Difference found) {
+        return sentences.difference(found);
+    }
+
+    /** The result of a verification, a sentence each. */
+    List<String> sentences(Verification verification) {
+        return sentences.sentences(verification);
+    }
+
+    /** A part of the program that takes part in a session. */
+    String part(String part) {
+        return sentences.part(part);
+    }
+
+    /** A moment in universal time. */
+    String moment(Instant at) {
+        return language.moment(at);
     }
 }

@@ -11,7 +11,6 @@ import readback.assistant.dialogue.Understood;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Remark;
 import readback.assistant.replay.ChargeMoves;
-import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.grammar.Command;
 
@@ -86,7 +85,7 @@ final class Sections {
         HtmlTable table = new HtmlTable(
                 page, texts.label("results.caption"), columns("column.time", "column.outcome", "column.said"));
         for (JobReport.Result result : report.results()) {
-            table.row(time(result.at()), result.outcome().line(), String.join(" ", result.said()));
+            table.row(time(result.at()), texts.outcome(result.outcome().name()), String.join(" ", result.said()));
         }
         table.end();
         page.closeLine();
@@ -104,7 +103,7 @@ final class Sections {
                 texts.label("cautions.caption"),
                 columns("column.signal", "column.caution", "column.time", "column.acknowledged"));
         for (JobReport.CautionLine line : report.cautions()) {
-            String signal = texts.term("signal." + ConstantName.of(line.rule().signal()), "");
+            String signal = texts.signal(line.rule().signal());
             table.row(signal.toUpperCase(Locale.ROOT), texts.caution(line.rule()), time(line.at()), acknowledged(line));
         }
         table.end();
@@ -170,7 +169,7 @@ final class Sections {
             table.row(
                     time(doubt.at()),
                     String.join("; ", doubt.heard()),
-                    doubt.understood().line(),
+                    texts.understood(doubt.understood()),
                     doubt.answer(),
                     settled(doubt));
         }
@@ -200,11 +199,13 @@ final class Sections {
                     .element("p", remark.text())
                     .element(
                             "footer",
-                            texts.label("remark") + " " + remark.by() + ", " + Figures.moment(remark.at()) + " ("
+                            texts.label("remark") + " " + remark.by() + ", " + texts.moment(remark.at()) + " ("
                                     + seen(remark) + ")")
                     .closeLine();
         }
-        report.remarks().fault().ifPresent(fault -> page.element("p", texts.label("remark.fault") + " " + fault + "."));
+        report.remarks()
+                .fault()
+                .ifPresent(fault -> page.element("p", texts.label("remark.fault") + " " + texts.fault(fault) + "."));
         page.closeLine();
     }
 
@@ -224,7 +225,7 @@ final class Sections {
             table.row(
                     time(entry.event().at()),
                     heard(entry.event()).orElse("–"),
-                    entry.outcome().understood().line(),
+                    texts.understood(entry.outcome().understood()),
                     String.join(" ", entry.said()));
         }
         table.end();

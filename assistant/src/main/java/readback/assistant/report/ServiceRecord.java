@@ -1,21 +1,32 @@
 package readback.assistant.report;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import readback.assistant.dialogue.Slots;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.About;
 import readback.calc.quantity.Quantity;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 
 /**
- * The record set that the rules for servicing ask for. What the session does not tell is left blank, to be filled in by
- * hand: an invented or silently missing entry would be worse than a blank line.
+ * The record set that the rules for servicing ask for, as far as a session can tell it. What this one does not tell is
+ * left blank, to be filled in by hand: an invented or silently missing entry would be worse than a blank line. Parts
+ * replaced stand in the notes; a leak rate needs the additions of a year, over all sessions of the equipment.
  *
  * <p>Sources: U.S. 40 CFR 82.157(l)(2) (service record), 82.156(a)(3) (disposal), 82.161 (certificate), 84.106 (leak
  * repair from 2026, with its exemption of residential and light commercial cooling), Regulation (EU) 2024/573 articles
  * 4 to 7; all from memory, to be checked against the current text. Record years: 3 in the U.S., 5 in the E.U.
  */
 final class ServiceRecord {
+
+    /** The step that asks at the end. */
+    private static final Slot CAPS_AND_LEAKS = new Slot("caps-and-leaks");
+
+    private static final Set<Judged> TESTS = EnumSet.of(Judged.PRESSURE_TEST, Judged.EVACUATION);
 
     private ServiceRecord() {}
 
@@ -42,12 +53,15 @@ final class ServiceRecord {
                 new Line("certificate", report.about(About.CERTIFICATE)),
                 new Line(
                         "date",
-                        Optional.of(Figures.moment(report.session().header().startedAt()))),
+                        Optional.of(texts.moment(report.session().header().startedAt()))),
                 new Line("place", report.about(About.PLACE)),
                 new Line("appliance", report.about(About.APPLIANCE)),
                 new Line("refrigerant", answer(texts, report, Slots.REFRIGERANT)),
                 new Line("full-charge", answer(texts, report, Slot.of(Quantity.NAMEPLATE_CHARGE))),
-                new Line("full-charge-how", answer(texts, report, new Slot("charge-source"))),
+                new Line(
+                        "full-charge-how",
+                        report.answer(Slot.of(Quantity.NAMEPLATE_CHARGE))
+                                .map(any -> texts.label("service.from-plate"))),
                 new Line(
                         "added",
                         Optional.of(figures.shown(report.moves().balance().added()))),
@@ -60,11 +74,11 @@ final class ServiceRecord {
                                 ? Optional.of(cylinders(report)).filter(text -> !text.isEmpty())
                                 : report.about(About.CYLINDER)),
                 new Line("reason", reason(texts, report)),
-                new Line("parts", answer(texts, report, new Slot("parts"))),
-                new Line("leak-test", answer(texts, report, new Slot("leak-test"))),
-                new Line("leak-rate", answer(texts, report, new Slot("leak-rate"))),
-                new Line("verification", answer(texts, report, new Slot("verification-test"))),
-                new Line("destination", answer(texts, report, new Slot("destination"))));
+                new Line(
+                        "leak-test",
+                        report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.leak-test." + answer.line()))),
+                new Line("verification", verification(report)),
+                new Line("destination", destination(texts, report)));
     }
 
     private static Optional<String> answer(ReportTexts texts, JobReport report, Slot slot) {
@@ -78,7 +92,24 @@ final class ServiceRecord {
                 .flatMap(first -> report.rounds().stream()
                         .filter(round -> round.event() < first.event())
                         .reduce((earlier, later) -> later)
-                        .map(round -> texts.verdict(round.outcome().name())));
+                        .map(round -> texts.outcome(round.outcome().name())));
+    }
+
+    /** What was tested in this session besides: pressure and vacuum, as recorded. */
+    private static Optional<String> verification(JobReport report) {
+        String tests = report.results().stream()
+                .map(JobReport.Result::outcome)
+                .filter(outcome -> TESTS.contains(outcome.judged()))
+                .map(JobOutcome::line)
+                .collect(Collectors.joining("; "));
+        return Optional.of(tests).filter(text -> !text.isEmpty());
+    }
+
+    /** Into the cylinder that the header names; nowhere if nothing was recovered. */
+    private static Optional<String> destination(ReportTexts texts, JobReport report) {
+        return report.moves().balance().recovered().kilograms() > 0
+                ? report.about(About.CYLINDER)
+                : Optional.of(texts.label("service.nothing-recovered"));
     }
 
     private static String cylinders(JobReport report) {

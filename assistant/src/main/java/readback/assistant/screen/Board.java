@@ -10,6 +10,7 @@ import readback.assistant.dialogue.Answer;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.language.Names;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
@@ -17,7 +18,6 @@ import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.Estimate;
-import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
@@ -29,8 +29,7 @@ import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
-import readback.prompts.text.Message;
-import readback.prompts.text.Wording;
+import readback.prompts.text.Language;
 
 /**
  * Follows a session and makes its {@link View}: what was said and heard last, and everything that the state knows.
@@ -48,7 +47,7 @@ public final class Board implements Audience {
      */
     private record Posted(Optional<CautionRule> rule, String text, String step) {}
 
-    private final Wording wording;
+    private final Names names;
     private final ScreenTexts texts;
     private final UnitSetting units;
     private final Options options;
@@ -60,11 +59,11 @@ public final class Board implements Audience {
     private boolean fresh;
     private boolean asks = true;
 
-    public Board(Grammar grammar, Checklists checklists, Wording wording, ScreenTexts texts, UnitSetting units) {
-        this.wording = wording;
-        this.texts = texts;
+    public Board(Grammar grammar, Checklists checklists, Language language, UnitSetting units) {
+        this.names = new Names(language);
+        this.texts = new ScreenTexts(language);
         this.units = units;
-        this.options = new Options(grammar, checklists, wording, texts, units);
+        this.options = new Options(grammar, checklists, names, texts);
     }
 
     @Override
@@ -73,8 +72,7 @@ public final class Board implements Audience {
             String first = words.hypotheses().isEmpty()
                     ? ""
                     : words.hypotheses().get(0).words();
-            heard = new View.Heard(
-                    first, false, turn.outcome().understood().line().replaceAll("(?<=[a-z])-(?=[a-z])", " "));
+            heard = new View.Heard(first, false, names.understood(turn.outcome().understood()));
         }
         warnedOf = turn.outcome().cautions();
         asks = !(event instanceof Event.DeviceLost || event instanceof Event.ClockChanged);
@@ -164,13 +162,13 @@ public final class Board implements Audience {
                         ? texts.of("mark.contradicts")
                         : value.confirmed() ? texts.of("mark.confirmed") : "";
                 return Optional.of(
-                        new View.Row(term("quantity." + quantity.name()), amount(Fact.amount(value.reading())), mark));
+                        new View.Row(names.slot(Slot.of(quantity)), amount(Fact.amount(value.reading())), mark));
             }
 
             @Override
             public Optional<View.Row> option(Answer.Option option) {
                 return options.isChoice(slot.id())
-                        ? Optional.of(new View.Row(words(slot), options.label(slot.id(), option.option()), ""))
+                        ? Optional.of(new View.Row(names.slot(slot), options.label(slot.id(), option.option()), ""))
                         : Optional.empty();
             }
 
@@ -181,25 +179,9 @@ public final class Board implements Audience {
 
             @Override
             public Optional<View.Row> skipped(Answer.Skipped skipped) {
-                return Optional.of(new View.Row(
-                        wording.has("term.quantity." + slot) ? term("quantity." + slot) : words(slot),
-                        "-",
-                        texts.of("mark.skipped")));
+                return Optional.of(new View.Row(names.slot(slot), "-", texts.of("mark.skipped")));
             }
         };
-    }
-
-    private static String words(Slot slot) {
-        return slot.id().replace('-', ' ');
-    }
-
-    private String term(String key) {
-        return lowered(wording.shown(Message.of("term." + key), units));
-    }
-
-    /** The catalogue begins every message with a capital; a term in a table needs none. */
-    private static String lowered(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 
     private static String amount(Fact fact) {
@@ -217,7 +199,7 @@ public final class Board implements Audience {
     }
 
     private View.Figure figure(String label, TemperatureDifference value) {
-        return figure(label, (Fact.Amount) Fact.difference(value, units));
+        return figure(label, Fact.difference(value, units));
     }
 
     private View.Figure figure(String label, Temperature value) {
@@ -240,7 +222,7 @@ public final class Board implements Audience {
                 .map(Judgement::verdict)
                 .filter(verdict -> verdict.kind() != Verdict.Kind.INCOMPLETE)
                 .map(verdict -> new View.Verdict(
-                        term("verdict." + ConstantName.of(verdict.kind())).toUpperCase(Locale.ROOT),
+                        names.constant("verdict", verdict.kind()).toUpperCase(Locale.ROOT),
                         verdict.borderline() ? texts.of("verdict.borderline") : ""));
     }
 }

@@ -5,18 +5,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.State;
+import readback.assistant.language.Names;
 import readback.assistant.session.Session;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
-import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Fact;
-import readback.prompts.text.Message;
-import readback.prompts.text.Wording;
 
 /** What can be answered by touch at each moment. */
 final class Options {
@@ -26,16 +24,14 @@ final class Options {
 
     private final Grammar grammar;
     private final Checklists checklists;
-    private final Wording wording;
+    private final Names names;
     private final ScreenTexts texts;
-    private final UnitSetting units;
 
-    Options(Grammar grammar, Checklists checklists, Wording wording, ScreenTexts texts, UnitSetting units) {
+    Options(Grammar grammar, Checklists checklists, Names names, ScreenTexts texts) {
         this.grammar = grammar;
         this.checklists = checklists;
-        this.wording = wording;
+        this.names = names;
         this.texts = texts;
-        this.units = units;
     }
 
     List<View.Option> of(Session session) {
@@ -98,12 +94,9 @@ final class Options {
         return grammar.choices().sets().contains(slot);
     }
 
-    /** What stands for an option: its term in the catalogue, or its own name where that is a designation. */
+    /** What stands for an option: its name with a capital. */
     String label(String set, String option) {
-        String key = "term." + set + "." + option;
-        return wording.has(key)
-                ? wording.shown(Message.of(key), units)
-                : texts.find("option." + option).orElse(option);
+        return Names.capital(names.option(set, option));
     }
 
     private View.Option fixed(String name) {

@@ -36,7 +36,7 @@ public final class PlainFace implements Face {
     }
 
     private void line(String who, String text) {
-        out.println(String.format("%-12s", texts.of(who)) + text);
+        out.println(texts.margin(who) + text);
         out.flush();
     }
 

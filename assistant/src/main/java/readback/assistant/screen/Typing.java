@@ -114,8 +114,8 @@ final class Typing {
         for (Stroke.Key key : SAYING) {
             keys.add(key.name() + HARD_SPACE + texts.of(name(key, held)));
         }
-        keys.add("ESC" + HARD_SPACE + texts.of("key.ESCAPE"));
-        keys.add("SPACE" + HARD_SPACE + texts.of("key.SPACE"));
+        keys.add(texts.of("key.ESCAPE.name") + HARD_SPACE + texts.of("key.ESCAPE"));
+        keys.add(texts.of("key.SPACE.name") + HARD_SPACE + texts.of("key.SPACE"));
         return keys.toString();
     }
 

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import readback.assistant.digest.Sha256;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Language;
 
 /**
  * Hashes of the data that decides what is heard, understood, judged, asked and said: two sessions with equal ones can
@@ -42,7 +43,8 @@ public final class Fingerprints {
     /** The manifest has the hash of every other file of the model. */
     private static final List<String> MODEL = in("/readback/grammar/model/", "MANIFEST");
 
-    private static final List<String> TEXTS = in("/readback/prompts/", "texts-en.properties");
+    private static final List<String> TEXTS =
+            Language.resources(Language.english().tag());
 
     private Fingerprints() {}
 

@@ -77,7 +77,10 @@ class ArchiveTest {
         assertThat(listed(SessionFilter.ALL.refrigerant("R-32"))).isEmpty();
         assertThat(listed(SessionFilter.ALL.from(Scripted.START))).hasSize(3);
         assertThat(listed(SessionFilter.ALL.before(Scripted.START))).isEmpty();
-        assertThat(SessionFilter.ALL.technician("K").doubtful().words()).isEqualTo("technician K, with doubts");
+        assertThat(SessionFilter.ALL.technician("K").doubtful().conditions())
+                .containsExactly(
+                        new SessionFilter.Condition(SessionFilter.About.TECHNICIAN, "K"),
+                        new SessionFilter.Condition(SessionFilter.About.DOUBTS, ""));
     }
 
     @Test

@@ -9,12 +9,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 import readback.assistant.dialogue.Dialogue;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Language;
 import readback.prompts.text.Wording;
 
 class BenchTest {
 
     private static final Dialogue DIALOGUE = new Dialogue(Grammar.standard(), Checklists.standard());
-    private static final Wording WORDING = Wording.english();
+    private static final Wording WORDING = Language.english().wording();
     private static final long START = 20_261_128;
     private static final int CALLS = 60;
 

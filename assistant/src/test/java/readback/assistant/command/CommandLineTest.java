@@ -29,6 +29,9 @@ class CommandLineTest {
                 "--sessions",
                 folder.resolve("sessions").toString()));
         arguments.addAll(List.of(more));
+        if (!arguments.contains("--altitude-ft")) {
+            arguments.addAll(List.of("--altitude-ft", "0"));
+        }
         return Ran.of(typed, arguments.toArray(String[]::new));
     }
 
@@ -103,6 +106,29 @@ class CommandLineTest {
                 .lastLine();
 
         assertThat(result.path("evaporatingSaturation").asDouble()).isBetween(38.6, 39.1);
+    }
+
+    /** JCGM 100:2008, 4.3.7: with the gauges at 20 % of 118 psi, 23.6 psi and about 10 °F over √3, twice. */
+    @Test
+    void instruments_count_as_the_settings_state_them() {
+        Ran coarse = check("four ten a\npiston\nsuction 118\nsuction line 52\n", "--gauges", "20%");
+
+        assertThat(coarse.out()).contains("Sea level and gauges, of the reading, good to 20 %, from the settings.");
+        assertThat(coarse.lastLine().path("superheatUncertainty").asDouble()).isBetween(11.5, 12.5);
+        assertThat(check("four ten a\npiston\nsuction 118\nsuction line 52\n")
+                        .lastLine()
+                        .path("superheatUncertainty")
+                        .asDouble())
+                .isBetween(2.9, 3.1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"--clamps, 200", "--gauges, -1", "--gauges, much", "--wet-bulb, 90", "--air-probes, 1%"})
+    void an_accuracy_that_cannot_be_is_refused(String option, String value) {
+        Ran ran = check("four ten a\n", option, value);
+
+        assertThat(ran.code()).isNotZero();
+        assertThat(ran.err()).contains(option);
     }
 
     /** A live session without a microphone, by keys, in plain lines. */

@@ -16,7 +16,7 @@ class EdgesTest {
         assertThat(ran.err())
                 .startsWith("readback: ")
                 .doesNotContain("Exception")
-                .hasSizeLessThan(800);
+                .hasSizeLessThan(1_000);
         return ran.err();
     }
 

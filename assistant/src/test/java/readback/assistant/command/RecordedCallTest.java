@@ -36,7 +36,12 @@ class RecordedCallTest {
 
     private Ran run(String... arguments) {
         List<String> all = new ArrayList<>(Arrays.asList(arguments));
-        all.addAll(List.of("--json", "--sessions", folder.resolve("sessions").toString()));
+        all.addAll(List.of(
+                "--json",
+                "--altitude-ft",
+                "0",
+                "--sessions",
+                folder.resolve("sessions").toString()));
         return Ran.of("", all.toArray(String[]::new));
     }
 

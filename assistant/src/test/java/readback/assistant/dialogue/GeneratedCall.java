@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
@@ -71,7 +72,7 @@ final class GeneratedCall {
                 new JobId(job),
                 standard.units(),
                 random.nextInt(4) == 0,
-                standard.altitude(),
+                standard.known(),
                 standard.limits(),
                 standard.refrigerant(),
                 standard.technician(),

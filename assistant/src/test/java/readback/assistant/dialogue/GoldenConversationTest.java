@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordedSession;
@@ -193,11 +194,11 @@ class GoldenConversationTest {
         UnitSetting units = word.equals("metric") ? UnitSetting.METRIC : before.units();
         Limits limits = word.equals("verifier") ? Limits.INDEPENDENT_VERIFIER : before.limits();
         JobId job = parts[0].equals("job") ? new JobId(parts[1]) : before.job();
-        Optional<Reading> altitude = parts[0].equals("feet")
-                ? Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT))
-                : before.altitude();
+        List<Reading> known = parts[0].equals("feet")
+                ? List.of(new Reading(Quantity.ALTITUDE, new BigDecimal(parts[1]), Unit.FOOT))
+                : word.equals("altitude-asked") ? List.of() : before.known();
         return new SessionSettings(
-                job, units, brief, altitude, limits, before.refrigerant(), before.technician(), before.site());
+                job, units, brief, known, limits, before.refrigerant(), before.technician(), before.site());
     }
 
     /** Whether the line was an event, not only time. */

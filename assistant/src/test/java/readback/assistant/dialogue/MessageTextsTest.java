@@ -68,6 +68,7 @@ class MessageTextsTest {
             Map.entry("finding.", List.of("superheat", "subcooling")),
             Map.entry("target.", names(TargetSource.values())),
             Map.entry("verdict.", compared()),
+            Map.entry("verdict.undecided.", List.of("on-target", "in-tolerance", "add", "recover", "weigh-in")),
             Map.entry("valve.", names(Comparison.Position.values())),
             Map.entry("condition.", names(Condition.values())),
             Map.entry("remedy.", names(Remedy.values())),
@@ -84,6 +85,8 @@ class MessageTextsTest {
                             .filter(source -> !source.equals("rating-plate"))
                             .toList()),
             Map.entry("why.verdict.", names(Verdict.Kind.values())),
+            // filled by kind: ReasonMessageTest
+            Map.entry("not-understood.", List.of()),
             Map.entry("help.choose.", setsChosen()),
             Map.entry("units.now.", List.of("metric", "us")),
             Map.entry("caution.", names(CautionRule.values())),

@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.diagnosis.Advice;
 import readback.calc.diagnosis.Advisor;
 import readback.calc.diagnosis.Finding;
@@ -301,7 +302,10 @@ class RandomTechnicianTest {
             } else if (step.equals("sign-off")) {
                 finish();
             } else {
-                say(step.endsWith("-running") || step.equals("air-path") ? "yes" : "understood");
+                say(
+                        step.endsWith("-running") || step.equals("air-path") || step.equals("caps-and-leaks")
+                                ? "yes"
+                                : "understood");
             }
         }
 

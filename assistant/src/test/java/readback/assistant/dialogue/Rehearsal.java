@@ -9,13 +9,14 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Language;
 import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
 
 /** A technician of tests: says things to a real dialogue and keeps what came back. */
 final class Rehearsal {
 
-    static final Wording WORDING = Wording.english();
+    static final Wording WORDING = Language.english().wording();
     static final Grammar GRAMMAR = Grammar.standard();
     static final Dialogue DIALOGUE = new Dialogue(GRAMMAR, Checklists.standard());
     private static final Instant MORNING = Instant.parse("2026-07-14T09:00:00Z");

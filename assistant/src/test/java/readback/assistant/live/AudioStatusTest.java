@@ -6,10 +6,11 @@ import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import readback.assistant.screen.ScreenTexts;
 import readback.assistant.screen.View;
+import readback.prompts.text.Language;
 
 class AudioStatusTest {
     private static final Instant NOON = Instant.parse("2026-07-01T12:00:00Z");
-    private final AudioStatus condition = new AudioStatus(ScreenTexts.english());
+    private final AudioStatus condition = new AudioStatus(new ScreenTexts(Language.english()));
 
     private View.Status status(double level) {
         return condition.status(level, true, "flite", false);

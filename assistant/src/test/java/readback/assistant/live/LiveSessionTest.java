@@ -53,7 +53,7 @@ import readback.assistant.voice.Manner;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
-import readback.prompts.text.Wording;
+import readback.prompts.text.Language;
 
 /** The real dialogue, with an ear that hears a script when there is loud sound, and a microphone that can be pulled. */
 class LiveSessionTest {
@@ -80,7 +80,7 @@ class LiveSessionTest {
                 false,
                 audiences -> Session.open(
                         dialogue,
-                        Wording.english(),
+                        Language.english().wording(),
                         record,
                         audiences,
                         SessionSettings.STANDARD,
@@ -90,7 +90,7 @@ class LiveSessionTest {
     private void start(boolean keepsSound, Function<List<Audience>, Session> opener) {
         Grammar grammar = Grammar.standard();
         Checklists checklists = Checklists.standard();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         live = new LiveSession(
                 new LiveSession.Parts(
                         grammar,
@@ -99,7 +99,7 @@ class LiveSessionTest {
                         new Quick(),
                         new Silent(),
                         new Watched(),
-                        new Board(grammar, checklists, Wording.english(), texts, SessionSettings.STANDARD.units()),
+                        new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
                         List.of()),
                 new LiveSession.Settings(ListeningMode.OPEN, false, -55, Manner.PLAIN, keepsSound),
@@ -120,7 +120,8 @@ class LiveSessionTest {
         record.keepAudio(budget);
         start(
                 keepsSound,
-                audiences -> Session.resume(dialogue, Wording.english(), resumption, audiences, clock.instant()));
+                audiences ->
+                        Session.resume(dialogue, Language.english().wording(), resumption, audiences, clock.instant()));
     }
 
     @AfterEach

@@ -35,7 +35,7 @@ import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
-import readback.prompts.text.Wording;
+import readback.prompts.text.Language;
 
 /**
  * A live session of the real parts (dialogue, ear, screen, record) with the microphone, voice and loudspeaker that a
@@ -60,7 +60,7 @@ final class MeasuredSession implements AutoCloseable {
             throws IOException, EarUnavailableException, RecordUnavailableException {
         Grammar grammar = Grammar.standard();
         Checklists checklists = Checklists.standard();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         this.clock = clock;
         this.dialogue = new Dialogue(grammar, checklists);
         this.record =
@@ -77,7 +77,7 @@ final class MeasuredSession implements AutoCloseable {
                         voice,
                         loudspeaker,
                         face,
-                        new Board(grammar, checklists, Wording.english(), texts, SessionSettings.STANDARD.units()),
+                        new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
                         List.of()),
                 settings,
@@ -93,7 +93,7 @@ final class MeasuredSession implements AutoCloseable {
     /** Runs to the end of the session; whoever calls becomes its thread. */
     Session run() {
         return live.run(audiences -> Session.open(
-                dialogue, Wording.english(), record, audiences, SessionSettings.STANDARD, clock.instant()));
+                dialogue, Language.english().wording(), record, audiences, SessionSettings.STANDARD, clock.instant()));
     }
 
     /** Whether it listens and is silent; any thread. */

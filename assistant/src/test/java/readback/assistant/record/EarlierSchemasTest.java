@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.JobOutcome;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;

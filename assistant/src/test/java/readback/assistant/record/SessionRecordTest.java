@@ -19,10 +19,10 @@ import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
-import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
@@ -61,7 +61,10 @@ class SessionRecordTest {
                 JobId.CHARGE_CHECK,
                 UnitSetting.METRIC,
                 true,
-                Optional.of(new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE)),
+                List.of(
+                        new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE),
+                        new Reading(Quantity.GAUGE_ACCURACY_OF_READING, new BigDecimal("0.5"), Unit.PERCENT),
+                        new Reading(Quantity.CLAMP_ACCURACY, new BigDecimal("0.6"), Unit.KELVINS)),
                 Limits.INDEPENDENT_VERIFIER,
                 Optional.of("R-22"),
                 Optional.of("Lena Quarles"),
@@ -118,17 +121,24 @@ class SessionRecordTest {
                 new JobOutcome.Airflow(
                         Optional.of(new JobOutcome.Airflow.Split(SplitCheck.Outcome.values()[0], 192, 184))),
                 new JobOutcome.Airflow(Optional.empty()),
+                new JobOutcome.StatedAirflow(true, 400),
                 new JobOutcome.PressureTest(StandingPressure.Outcome.values()[0], 1200),
                 new JobOutcome.Evacuation(VacuumDecay.Outcome.values()[0], 3, 500),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(3200)),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
                 new JobOutcome.WeighedIn(
-                        Optional.of(new JobOutcome.WeighedIn.Compared(WeighIn.Outcome.values()[0], 3100, 3200))),
+                        Optional.of(new JobOutcome.WeighedIn.Weighed(WeighIn.Outcome.values()[0], 3100, 3200))),
                 new JobOutcome.WeighedIn(Optional.empty()),
                 new JobOutcome.AtRest(
-                        Optional.of(new JobOutcome.AtRest.Compared(RestingPressure.Outcome.values()[0], -400))),
+                        Optional.of(new JobOutcome.AtRest.Against(RestingPressure.Outcome.values()[0], -400))),
                 new JobOutcome.FrozenCoil(Duration.ofMinutes(10)));
+    }
+
+    @Test
+    void a_value_is_written_with_all_its_digits() {
+        assertThat(Json.write(new Reading(Quantity.ALTITUDE, new BigDecimal("4E+2"), Unit.FOOT)))
+                .hasToString("{\"quantity\":\"ALTITUDE\",\"value\":\"400\",\"unit\":\"FOOT\"}");
     }
 
     private Path write() throws RecordUnavailableException {

@@ -194,6 +194,8 @@ public final class KillRepeatedly {
                 "readback.assistant.Readback",
                 "check",
                 "--typed",
+                "--altitude-ft",
+                "0",
                 "--sessions",
                 sessions.toString()));
         session.ifPresent(folder -> {

@@ -24,6 +24,7 @@ import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportPage;
 import readback.assistant.session.Session;
 import readback.grammar.Hypothesis;
+import readback.prompts.text.Language;
 
 /**
  * Measures listing many sessions and verifying a long one. {@code ManySessions FOLDER COUNT} makes the sessions it
@@ -155,7 +156,7 @@ public final class ManySessions {
             JobReport report =
                     JobReport.of(Scripted.dialogue(), Scripted.wording(), Scripted.parts(), call, RemarkFile.on(call));
             int bytes =
-                    ReportPage.of(report, Scripted.wording(), Scripted.START).getBytes(StandardCharsets.UTF_8).length;
+                    ReportPage.of(report, Language.english(), Scripted.START).getBytes(StandardCharsets.UTF_8).length;
             System.out.printf(
                     "report of %d events: %.0f ms, %d kB%n",
                     call.entries().size(), (System.nanoTime() - start) / MILLION, bytes / 1000);

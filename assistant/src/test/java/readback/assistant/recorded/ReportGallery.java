@@ -9,6 +9,7 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportPage;
+import readback.prompts.text.Language;
 
 /** Writes the report pages of invented service calls into a folder, to be looked at: {@code ReportGallery FOLDER}. */
 public final class ReportGallery {
@@ -26,7 +27,7 @@ public final class ReportGallery {
                     Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session, RemarkFile.on(session));
             Files.writeString(
                     folder.resolve(name + ".html"),
-                    ReportPage.of(report, Scripted.wording(), Instant.parse("2026-07-15T09:00:00Z")));
+                    ReportPage.of(report, Language.english(), Instant.parse("2026-07-15T09:00:00Z")));
         }
     }
 

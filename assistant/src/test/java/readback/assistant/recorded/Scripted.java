@@ -18,6 +18,7 @@ import readback.assistant.session.Session;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Language;
 import readback.prompts.text.Wording;
 
 /** A session told as a list of moments, for one test. */
@@ -31,7 +32,7 @@ public final class Scripted {
     private static final class Desk {
         final Checklists checklists = Checklists.standard();
         final Dialogue dialogue = new Dialogue(Grammar.standard(), checklists);
-        final Wording wording = Wording.english();
+        final Wording wording = Language.english().wording();
     }
 
     /** Words said, or a timer that runs out. */
@@ -131,7 +132,7 @@ public final class Scripted {
                 SessionSettings.STANDARD.job(),
                 readback.calc.quantity.UnitSetting.METRIC,
                 false,
-                SessionSettings.STANDARD.altitude(),
+                SessionSettings.STANDARD.known(),
                 SessionSettings.STANDARD.limits(),
                 SessionSettings.STANDARD.refrigerant(),
                 SessionSettings.STANDARD.technician(),

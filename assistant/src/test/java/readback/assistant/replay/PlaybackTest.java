@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.recorded.Scripted;
+import readback.prompts.text.Language;
 
 /** A recorded conversation shown again. */
 class PlaybackTest {
@@ -32,7 +33,8 @@ class PlaybackTest {
 
     private static String played(Playback.Viewer viewer, Playback.Next first) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new Playback(new PrintStream(out, true, StandardCharsets.UTF_8), viewer).play(session(), first);
+        new Playback(new PrintStream(out, true, StandardCharsets.UTF_8), Language.english(), viewer)
+                .play(session(), first);
         return out.toString(StandardCharsets.UTF_8);
     }
 
@@ -87,9 +89,9 @@ class PlaybackTest {
                 Playback.Next.to(Moment.CAUTION));
         assertThat(seen).hasSize(3);
         assertThat(shown)
-                .contains("* caution: high-pressure")
+                .contains("* caution: high pressure")
                 .contains("* doubt: not understood")
-                .contains("* verdict: add method=total-superheat")
+                .contains("* verdict: charge low")
                 .contains("events passed over");
     }
 

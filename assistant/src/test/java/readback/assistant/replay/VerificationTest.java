@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
-import readback.assistant.dialogue.JobOutcome;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordFault;
@@ -27,6 +27,7 @@ import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
+import readback.prompts.text.Language;
 
 /** Whether a recorded session leads to the same results again. */
 class VerificationTest {
@@ -143,8 +144,8 @@ class VerificationTest {
                 Optional.of(new RecordFault(6, RecordFault.Kind.CHANGED, "was changed")));
         Verification verification = verified(damaged);
         assertThat(verification.identical()).isFalse();
-        assertThat(verification.sentences())
-                .contains("The record does not hold: line 6 was changed.")
+        assertThat(new VerificationSentences(Language.english()).sentences(verification))
+                .contains("The record does not hold: line 6 was changed or damaged.")
                 .anySatisfy(sentence -> assertThat(sentence).startsWith("The replay of 4 events is identical"));
     }
 

@@ -21,6 +21,7 @@ import readback.assistant.archive.Archive;
 import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Sums;
 import readback.assistant.recorded.Scripted;
+import readback.prompts.text.Language;
 
 /**
  * The pages in a real browser against the rules of axe-core (WCAG 2.2 A and AA). Needs Chromium on the path and
@@ -50,7 +51,7 @@ class AccessibilityTest {
         skipUnless(Files.exists(AXE), "accessibility in the browser needs axe-core: npm ci in src/test/accessibility");
         Path sessions = Files.createDirectory(folder.resolve("sessions"));
         String report = ReportPages.page(ReportPages.report(Scripted.charging("call"), sessions));
-        IndexPage index = new IndexPage(Scripted.wording(), 10);
+        IndexPage index = new IndexPage(Language.english(), 10);
         Sums sums = new Sums();
         Archive.Listing listing = Archive.in(sessions).each(summary -> {
             index.add(summary);
@@ -142,7 +143,7 @@ class AccessibilityTest {
     void the_index_page_is_well_formed_and_has_its_sums(@TempDir Path sessions) throws Exception {
         Scripted.charging("one").about("cylinder", "C-17").in(sessions);
         Scripted.valve("two").in(sessions);
-        IndexPage index = new IndexPage(Scripted.wording(), 1);
+        IndexPage index = new IndexPage(Language.english(), 1);
         Sums sums = new Sums();
         Archive.Listing listing = Archive.in(sessions).each(summary -> {
             index.add(summary);

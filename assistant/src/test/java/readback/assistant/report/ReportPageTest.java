@@ -15,6 +15,7 @@ import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.recorded.Scripted;
+import readback.prompts.text.Language;
 
 /** The report as a page. */
 class ReportPageTest {
@@ -111,6 +112,15 @@ class ReportPageTest {
     }
 
     @Test
+    void tells_how_good_the_instruments_were_and_on_whose_word(@TempDir Path sessions) throws Exception {
+        Scripted script = Scripted.pistonReadings("call").say(300, "gauges are good to one percent");
+        Document page = ReportPages.tree(ReportPages.page(ReportPages.report(script, sessions)));
+        assertThat(ReportPages.texts(page, "dd"))
+                .contains("±1 % of the reading, as the technician stated")
+                .contains("±1.8 °F, taken for ordinary: the worst that California RA3.2 admits");
+    }
+
+    @Test
     void says_first_when_the_record_cannot_be_trusted(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("call").readFrom(sessions);
         RecordedSession damaged = new RecordedSession(
@@ -124,7 +134,7 @@ class ReportPageTest {
         Document page = ReportPages.tree(ReportPages.page(ReportPages.report(damaged)));
         assertThat(ReportPages.texts(page, "h2").get(0)).isEqualTo("Read this first");
         assertThat(ReportPages.texts(page, "p"))
-                .contains("The record does not hold from here on: line 7 was changed.")
+                .contains("The record does not hold from here on: line 7 was changed or damaged.")
                 .contains("The session was not brought to its end.");
     }
 
@@ -206,9 +216,12 @@ class ReportPageTest {
 
     @Test
     void every_text_of_the_report_is_used_or_names_a_slot_or_content() {
-        ReportTexts texts = ReportTexts.english(Scripted.wording());
-        List<String> sources = Sources.of("report");
-        assertThat(texts.keys())
+        List<String> sources = new java.util.ArrayList<>(Sources.of("report"));
+        sources.addAll(Sources.of("replay"));
+        sources.addAll(Sources.of("command"));
+        assertThat(Language.english().texts().keySet().stream()
+                        .filter(key -> key.startsWith("report."))
+                        .map(key -> key.substring("report.".length())))
                 .filteredOn(key -> !key.startsWith("slot.") && !key.startsWith("content."))
                 .filteredOn(key -> sources.stream().noneMatch(source -> mentions(source, key)))
                 .isEmpty();
@@ -216,8 +229,10 @@ class ReportPageTest {
 
     private static boolean mentions(String source, String key) {
         int dot = key.lastIndexOf('.');
-        boolean whole = source.contains('"' + key + '"');
-        boolean prefixed = dot > 0 && source.contains('"' + key.substring(0, dot + 1) + '"');
+        boolean whole = (source.contains('"' + key + '"') || source.contains("\"report." + key + '"'));
+        boolean prefixed = dot > 0
+                && (source.contains('"' + key.substring(0, dot + 1) + '"')
+                        || source.contains("\"report." + key.substring(0, dot + 1) + '"'));
         return whole || prefixed;
     }
 

@@ -13,6 +13,7 @@ import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.recorded.Scripted;
+import readback.prompts.text.Language;
 
 /** Reports of scripted sessions, and pages read by a parser that is not ours. */
 final class ReportPages {
@@ -28,7 +29,7 @@ final class ReportPages {
     }
 
     static String page(JobReport report) {
-        return ReportPage.of(report, Scripted.wording(), Scripted.START.plusSeconds(86400));
+        return ReportPage.of(report, Language.english(), Scripted.START.plusSeconds(86400));
     }
 
     /** The page as a tree; it is written so that an XML parser understands it too. */

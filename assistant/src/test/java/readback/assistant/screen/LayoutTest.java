@@ -10,9 +10,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import readback.prompts.text.Language;
 
 class LayoutTest {
-    private final ScreenTexts texts = ScreenTexts.english();
+    private final ScreenTexts texts = new ScreenTexts(Language.english());
     private final Typing typing = new Typing(texts);
     private final Layout layout = new Layout(Palette.DAY, texts, true);
 

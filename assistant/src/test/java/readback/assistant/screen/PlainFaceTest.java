@@ -8,12 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import readback.prompts.text.Language;
 
 /** What a pipe, a log or a screen reader gets besides the words of both sides. */
 class PlainFaceTest {
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final PlainFace face =
-            new PlainFace(new PrintStream(bytes, true, StandardCharsets.UTF_8), ScreenTexts.english());
+            new PlainFace(new PrintStream(bytes, true, StandardCharsets.UTF_8), new ScreenTexts(Language.english()));
 
     private static View view(boolean listening, long overruns, String hint) {
         return new View(

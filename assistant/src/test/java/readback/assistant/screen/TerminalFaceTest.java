@@ -45,6 +45,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import readback.prompts.text.Language;
 
 /** On a virtual terminal: what a real one would show, cell by cell. */
 class TerminalFaceTest {
@@ -60,7 +61,7 @@ class TerminalFaceTest {
         ScreenTerminal.VirtualTerminal virtual = ScreenTerminal.withTerminal("test", "screen-256color", COLUMNS, ROWS);
         terminal = virtual.terminal();
         screen = virtual.screen();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         face = new TerminalFace(terminal, new Layout(Palette.DAY, texts, true), texts);
     }
 
@@ -159,7 +160,7 @@ class TerminalFaceTest {
     @Test
     void whenTheTerminalIsGivenBackNothingIsLeftOnItAndTheNextLineBeginsAtItsStart() throws IOException {
         ByteArrayOutputStream written = new ByteArrayOutputStream();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         try (LineDisciplineTerminal plain =
                 new LineDisciplineTerminal("test", "screen-256color", written, StandardCharsets.UTF_8)) {
             plain.setSize(Size.of(COLUMNS, ROWS));
@@ -224,7 +225,7 @@ class TerminalFaceTest {
     @Test
     void mouseReportsAreAskedForAndGivenUpAgain() throws IOException {
         ByteArrayOutputStream written = new ByteArrayOutputStream();
-        ScreenTexts texts = ScreenTexts.english();
+        ScreenTexts texts = new ScreenTexts(Language.english());
         try (LineDisciplineTerminal plain =
                 new LineDisciplineTerminal("test", "screen-256color", written, StandardCharsets.UTF_8)) {
             plain.setSize(Size.of(COLUMNS, ROWS));

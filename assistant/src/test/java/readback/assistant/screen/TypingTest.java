@@ -11,9 +11,10 @@ import readback.grammar.Command;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Meaning;
+import readback.prompts.text.Language;
 
 class TypingTest {
-    private final Typing typing = new Typing(ScreenTexts.english());
+    private final Typing typing = new Typing(new ScreenTexts(Language.english()));
 
     private Optional<Action> press(Stroke.Key key) {
         return typing.on(new Stroke.Pressed(key), Frame.EMPTY, false);

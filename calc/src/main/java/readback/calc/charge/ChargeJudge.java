@@ -17,12 +17,12 @@ import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.Saturation;
 import readback.calc.measurement.SystemUnderTest;
+import readback.calc.measurement.Undecided;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.plausibility.ContradictionFinder;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
-import readback.calc.quantity.TemperatureDifference;
 import readback.calc.targets.Target;
 import readback.calc.targets.TargetFinder;
 
@@ -66,14 +66,10 @@ public final class ChargeJudge {
         Set<Quantity> doubted = ContradictionFinder.involved(contradictions);
         Readings sound = possible.without(doubted);
 
-        Optional<Estimate> superheat = sound.has(Quantity.SUCTION_PRESSURE)
-                ? evaporating.flatMap(saturation -> sound.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
-                        .map(line -> LineState.superheat(saturation, line, system.accuracy())))
-                : Optional.empty();
-        Optional<Estimate> subcooling = sound.has(Quantity.LIQUID_PRESSURE)
-                ? condensing.flatMap(saturation -> sound.temperature(Quantity.LIQUID_LINE_TEMPERATURE)
-                        .map(line -> LineState.subcooling(saturation, line, system.accuracy())))
-                : Optional.empty();
+        Optional<Estimate> superheat =
+                evaporating.flatMap(saturation -> LineState.superheat(saturation, sound, system.accuracy()));
+        Optional<Estimate> subcooling =
+                condensing.flatMap(saturation -> LineState.subcooling(saturation, sound, system.accuracy()));
         Optional<Temperature> evaporatingSaturation = evaporating.map(Saturation::temperature);
         Optional<Temperature> condensingSaturation = condensing.map(Saturation::temperature);
 
@@ -83,6 +79,18 @@ public final class ChargeJudge {
         conditions.addAll(ConditionCheck.failing(system, sound, evaporatingSaturation, denied));
         Set<Quantity> missing = missing(method, readings, target);
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
+        Verdict verdict = verdict(
+                system,
+                readings,
+                actual,
+                target.target(),
+                blocking(conditions, coilSeenClear),
+                blocking(method, contradictions),
+                missing);
+        if (verdict instanceof Verdict.Compared) {
+            boolean moves = verdict.kind() == Verdict.Kind.ADD || verdict.kind() == Verdict.Kind.RECOVER;
+            ConditionCheck.airflowNotShown(system, sound, moves).ifPresent(conditions::add);
+        }
         return new Judgement(
                 method,
                 evaporatingSaturation,
@@ -90,14 +98,7 @@ public final class ChargeJudge {
                 superheat,
                 subcooling,
                 target.target(),
-                verdict(
-                        system,
-                        readings,
-                        actual,
-                        target.target(),
-                        blocking(conditions, coilSeenClear),
-                        blocking(method, contradictions),
-                        missing),
+                verdict,
                 method == ChargeMethod.SUBCOOLING
                         ? superheat.map(estimate -> ValveCheck.of(system, sound, estimate))
                         : Optional.empty(),
@@ -133,7 +134,7 @@ public final class ChargeJudge {
         }
         boolean move = recover || compared.kind() == Verdict.Kind.ADD;
         return move && ChargeByWeight.only(system.refrigerant(), nameplate(readings))
-                ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation())
+                ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation(), compared.undecided())
                 : compared;
     }
 
@@ -155,18 +156,15 @@ public final class ChargeJudge {
                 : system.makersRanges()
                         .subcoolingDeviation()
                         .orElse(system.limits().subcooling());
-        TemperatureDifference deviation = actual.value().minus(target.value());
-        // The target's own uncertainty is left to the tolerance, which the commission set for targets read with the
-        // same
-        // instruments; the judgement reports it beside the target.
-        Comparison comparison = Comparison.of(deviation, actual.standardUncertainty(), limits);
+        Estimate deviation = actual.minus(target.value(), target.contributions());
+        Comparison comparison = Comparison.of(deviation, limits);
         Verdict.Kind kind = switch (comparison.position()) {
             case INSIDE -> Verdict.Kind.IN_TOLERANCE;
             // More charge lowers superheat and raises subcooling.
             case ABOVE -> bySuperheat ? Verdict.Kind.ADD : Verdict.Kind.RECOVER;
             case BELOW -> bySuperheat ? Verdict.Kind.RECOVER : Verdict.Kind.ADD;
         };
-        return new Verdict.Compared(kind, comparison);
+        return new Verdict.Compared(kind, comparison, Undecided.of(deviation, limits));
     }
 
     private static Set<Quantity> missing(ChargeMethod method, Readings readings, TargetFinder.Found target) {

@@ -75,12 +75,10 @@ public final class LiquidReturn {
     /** The smallest measured superheat behind which the true one is likely safe. */
     private static TemperatureDifference leastSure(
             Refrigerant refrigerant, AbsolutePressure atmosphere, Readings readings, InstrumentAccuracy accuracy) {
-        double uncertainty = readings.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
-                .flatMap(line -> pressure(readings, Quantity.SUCTION_PRESSURE, atmosphere)
-                        .flatMap(suction -> Saturation.at(suction, refrigerant, Side.DEW))
-                        .map(dew -> LineState.superheat(dew, line, accuracy)
-                                .standardUncertainty()
-                                .kelvins()))
+        double uncertainty = pressure(readings, Quantity.SUCTION_PRESSURE, atmosphere)
+                .flatMap(suction -> Saturation.at(suction, refrigerant, Side.DEW))
+                .flatMap(dew -> LineState.superheat(dew, readings, accuracy))
+                .map(superheat -> superheat.standardUncertainty().kelvins())
                 .orElse(0.0);
         return TemperatureDifference.kelvins(CautionFinder.LEAST_SAFE_SUPERHEAT.kelvins() + uncertainty);
     }

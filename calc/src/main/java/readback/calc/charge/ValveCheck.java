@@ -28,7 +28,7 @@ public record ValveCheck(Comparison superheat, Source source) {
 
     static ValveCheck of(SystemUnderTest system, Readings readings, Estimate superheat) {
         return new ValveCheck(
-                Comparison.of(superheat.value(), superheat.standardUncertainty(), range(system, readings)),
+                Comparison.of(superheat, range(system, readings)),
                 makersRange(system, readings).isPresent() ? Source.MAKER : Source.GENERAL_LIMITS);
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import readback.calc.condition.FailedCondition;
 import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Undecided;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 
@@ -56,8 +57,9 @@ public sealed interface Verdict {
      *
      * @param kind in tolerance, add, recover or weigh in
      * @param deviation actual minus target superheat or subcooling, against the limits
+     * @param undecided what leaves it open on which side of a limit the truth lies
      */
-    record Compared(Kind kind, Comparison deviation) implements Verdict {
+    record Compared(Kind kind, Comparison deviation, Optional<Undecided> undecided) implements Verdict {
         @Override
         public boolean borderline() {
             return deviation.borderline();

@@ -1,6 +1,6 @@
 /**
- * What follows from refrigerant properties inside the refrigerant circuit: flash gas after the metering device, latent
- * heat, compression ratio, and how much refrigerant stands in the lines. Judging the charge is not done here.
+ * What follows from refrigerant properties inside the refrigerant circuit: how much refrigerant stands in the lines.
+ * Judging the charge is not done here.
  */
 @org.jspecify.annotations.NullMarked
 package readback.calc.circuit;

@@ -14,6 +14,16 @@ public enum Condition {
     RUN_LONG_ENOUGH(true),
     /** Air enough over the indoor coil, by measured airflow or by temperature split. RA3.2.2.7 and table RA3.3-1. */
     AIRFLOW_SUFFICIENT(true),
+    /**
+     * Airflow shown by either of these at all. The standard protocol does not judge a charge without: RA3.2.2.7. It
+     * blocks nothing, since an installer may know his unit, but it is told before refrigerant is moved.
+     */
+    AIRFLOW_SHOWN(false),
+    /**
+     * Return air of 70 °F or more, where it was read: below, the table of target splits ends (RA3.2-3), and the
+     * protocol has the house warmed first (RA3.2.2, from memory).
+     */
+    RETURN_WARM_ENOUGH(true),
     /** A temperature split not far below its target: repeat; if it stays, capacity is suspect. RA3.2.2.7. */
     CAPACITY_PLAUSIBLE(false),
     /** An evaporator above freezing; below it look for ice before trusting any reading. Common practice, no source. */

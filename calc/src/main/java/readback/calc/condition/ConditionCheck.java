@@ -7,25 +7,23 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Limits;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
-import readback.calc.quantity.Unit;
 
 /** Checks what must hold whatever the target is. A condition about which nothing was read is not checked. */
 public final class ConditionCheck {
 
     private static final Reading LOWEST_OUTDOOR = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "55");
+    private static final Reading LOWEST_RETURN = Reading.of(Quantity.RETURN_DRY_BULB, "70");
     private static final Reading SHORTEST_RUN = Reading.of(Quantity.RUN_TIME, "15");
 
     /** Winter set-up reaches from 37 to 71 °F, both excluded. California Energy Commission RA1.2.1, 2013. */
     private static final Temperature WINTER_ABOVE = Temperature.fahrenheit(37);
-
-    /** 300 cfm a ton. California Energy Commission table RA3.3-1, 2008; alterations 2025. */
-    private static final double LEAST_CFM_PER_TON = 300;
 
     private static final Temperature FREEZING = Temperature.fahrenheit(32);
 
@@ -42,6 +40,11 @@ public final class ConditionCheck {
         readings.find(Quantity.RUN_TIME)
                 .filter(run -> run.base() < SHORTEST_RUN.base() * (1 - ROUNDING))
                 .map(run -> FailedCondition.of(Condition.RUN_LONG_ENOUGH, run, SHORTEST_RUN, Remedy.KEEP_RUNNING))
+                .ifPresent(failing::add);
+        readings.find(Quantity.RETURN_DRY_BULB)
+                .filter(air -> air.base() < LOWEST_RETURN.base() * (1 - ROUNDING))
+                .map(air -> FailedCondition.of(
+                        Condition.RETURN_WARM_ENOUGH, air, LOWEST_RETURN, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN))
                 .ifPresent(failing::add);
         airflow(system, readings).ifPresent(failing::add);
         for (Condition condition : denied) {
@@ -84,14 +87,22 @@ public final class ConditionCheck {
                 });
     }
 
+    /**
+     * What is to be told with a verdict that compares: that nothing shows the airflow. An independent verifier is told
+     * whatever the verdict, an installer where refrigerant would be moved.
+     */
+    public static Optional<FailedCondition> airflowNotShown(SystemUnderTest system, Readings readings, boolean moves) {
+        boolean asked = moves || system.limits() == Limits.INDEPENDENT_VERIFIER;
+        boolean shown = AirflowPerTon.of(readings).isPresent()
+                || TemperatureSplit.deviation(readings).isPresent();
+        return asked && !shown ? Optional.of(FailedCondition.of(Condition.AIRFLOW_SHOWN)) : Optional.empty();
+    }
+
     /** A measured airflow decides; the temperature split only where there is none. */
     private static Optional<FailedCondition> airflow(SystemUnderTest system, Readings readings) {
-        OptionalDouble flow = readings.base(Quantity.AIRFLOW);
-        OptionalDouble capacity = readings.base(Quantity.CAPACITY);
-        if (flow.isPresent() && capacity.isPresent() && capacity.getAsDouble() > 0) {
-            double perTon = Unit.CUBIC_FOOT_PER_MINUTE.fromBase(flow.getAsDouble())
-                    / Unit.TON_OF_REFRIGERATION.fromBase(capacity.getAsDouble());
-            return perTon < LEAST_CFM_PER_TON * (1 - ROUNDING)
+        OptionalDouble perTon = AirflowPerTon.of(readings);
+        if (perTon.isPresent()) {
+            return !AirflowPerTon.enough(perTon.getAsDouble())
                     ? Optional.of(new FailedCondition(
                             Condition.AIRFLOW_SUFFICIENT,
                             readings.find(Quantity.AIRFLOW),

@@ -1,5 +1,6 @@
 package readback.calc.diagnosis;
 
+import readback.calc.measurement.GaugeAccuracy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -159,7 +160,7 @@ final class EvidenceFinder {
     }
 
     /** Variance of a saturation temperature by the gauge's limit, K²; by a usual pressure where none was read. */
-    private double gauge(Quantity quantity, Side side, GaugePressure limit) {
+    private double gauge(Quantity quantity, Side side, GaugeAccuracy accuracy) {
         AbsolutePressure pressure = sound.gaugePressure(quantity)
                 .map(gauge -> gauge.absoluteIn(system.atmosphere()))
                 .filter(read -> read.pascals() * (1 - STEP)
@@ -172,7 +173,9 @@ final class EvidenceFinder {
                         .minus(system.refrigerant().saturationTemperature(side, near))
                         .kelvins()
                 / (pressure.pascals() - near.pascals());
-        double kelvins = slope * limit.pascals();
+        GaugePressure shown = GaugePressure.pascals(
+                pressure.pascals() - system.atmosphere().pascals());
+        double kelvins = slope * accuracy.at(shown).pascals();
         return kelvins * kelvins / 3;
     }
 

@@ -17,6 +17,11 @@ public record Comparison(TemperatureDifference value, Band limits, Position posi
         ABOVE
     }
 
+    /** Holds a value against limits. */
+    public static Comparison of(Estimate measured, Band limits) {
+        return of(measured.value(), measured.standardUncertainty(), limits);
+    }
+
     /** Holds a value of the given standard uncertainty against limits. */
     public static Comparison of(TemperatureDifference measured, TemperatureDifference uncertainty, Band limits) {
         TemperatureDifference value = tenth(measured);

@@ -1,23 +1,48 @@
 package readback.calc.measurement;
 
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
- * A measured temperature difference with what is known about its error: first-order combined uncertainty of independent
- * inputs (JCGM 100:2008, 5.1.2).
+ * A temperature difference with what is known about its error: first-order combined uncertainty of independent inputs
+ * (JCGM 100:2008, 5.1.2).
  *
- * @param contributions standard uncertainty that each instrument brings, in this value's units
+ * @param contributions what each instrument brings
  */
 public record Estimate(TemperatureDifference value, List<Contribution> contributions) {
 
     /** JCGM 100:2008, 6.2 and G.6.6: a coverage factor of 2 states an interval of about 95 % for inputs like these. */
     public static final double COVERAGE_FACTOR = 2;
 
-    /** One instrument's share, as a standard uncertainty of the result. */
-    public record Contribution(Instrument instrument, TemperatureDifference standardUncertainty) {}
+    private static final double SQUARE_ROOT_OF_THREE = Math.sqrt(3);
+
+    /** Why an instrument may be off. */
+    public enum Cause {
+        /** As its maker or whoever owns it states. */
+        ACCURACY,
+        /** A probe on a pipe is not quite as warm as what flows inside. */
+        CONTACT,
+        /** A value said with so many digits may be half a step off (JCGM 100:2008, F.2.2.1). */
+        RESOLUTION
+    }
+
+    /**
+     * One share of the uncertainty: an error that may be anything up to a limit, either way.
+     *
+     * @param limit in pascals or kelvins, whichever the instrument measures
+     * @param sensitivity kelvins of the value for each of these
+     */
+    public record Contribution(Instrument instrument, Cause cause, double limit, double sensitivity) {
+
+        /** As a standard uncertainty of the value: JCGM 100:2008, 4.3.7. */
+        public TemperatureDifference standardUncertainty() {
+            return TemperatureDifference.kelvins(Math.abs(limit * sensitivity) / SQUARE_ROOT_OF_THREE);
+        }
+    }
 
     public Estimate {
         contributions = List.copyOf(contributions);
@@ -25,12 +50,7 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
 
     /** One standard deviation of the value. */
     public TemperatureDifference standardUncertainty() {
-        double squares = 0;
-        for (Contribution contribution : contributions) {
-            double u = contribution.standardUncertainty().kelvins();
-            squares += u * u;
-        }
-        return TemperatureDifference.kelvins(Math.sqrt(squares));
+        return combined(contributions);
     }
 
     /** Half-width of the interval that holds the true value with about 95 % confidence. */
@@ -39,11 +59,33 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
                 COVERAGE_FACTOR * standardUncertainty().kelvins());
     }
 
-    /** The instrument that contributes most; absent when every instrument is taken for perfect. */
+    /** The instrument that contributes most, all its causes together; absent when every one is taken for perfect. */
     public Optional<Instrument> dominating() {
-        return contributions.stream()
-                .filter(c -> c.standardUncertainty().kelvins() > 0)
-                .max(Comparator.comparing(Contribution::standardUncertainty))
-                .map(Contribution::instrument);
+        Map<Instrument, Double> squares = new EnumMap<>(Instrument.class);
+        for (Contribution contribution : contributions) {
+            double u = contribution.standardUncertainty().kelvins();
+            squares.merge(contribution.instrument(), u * u, Double::sum);
+        }
+        return squares.entrySet().stream()
+                .filter(each -> each.getValue() > 0)
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey);
+    }
+
+    /** How far this value lies above another of independent error. */
+    public Estimate minus(TemperatureDifference other, List<Contribution> itsContributions) {
+        List<Contribution> all = new ArrayList<>(contributions);
+        all.addAll(itsContributions);
+        return new Estimate(value.minus(other), all);
+    }
+
+    /** One standard deviation of a value with these shares. */
+    public static TemperatureDifference combined(List<Contribution> contributions) {
+        double squares = 0;
+        for (Contribution contribution : contributions) {
+            double u = contribution.standardUncertainty().kelvins();
+            squares += u * u;
+        }
+        return TemperatureDifference.kelvins(Math.sqrt(squares));
     }
 }

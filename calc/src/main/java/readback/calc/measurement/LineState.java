@@ -1,18 +1,16 @@
 package readback.calc.measurement;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.fluid.Side;
 import readback.calc.quantity.AbsolutePressure;
-import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
-import readback.calc.quantity.TemperatureDifference;
 
 /** Superheat and subcooling from a gauge and a pipe probe. */
 public final class LineState {
-
-    private static final double SQUARE_ROOT_OF_THREE = Math.sqrt(3);
 
     private LineState() {}
 
@@ -28,45 +26,36 @@ public final class LineState {
                 .flatMap(p -> Saturation.at(p, system.refrigerant(), Side.BUBBLE));
     }
 
-    public static Estimate superheat(Saturation evaporating, Temperature line, InstrumentAccuracy accuracy) {
-        return estimate(
-                line.minus(evaporating.temperature()),
-                evaporating,
-                accuracy.suctionGauge(),
-                Instrument.SUCTION_GAUGE,
-                accuracy.lineProbe(),
-                Instrument.SUCTION_LINE_PROBE);
+    /** Suction line above the dew point; absent without either reading. */
+    public static Optional<Estimate> superheat(Saturation evaporating, Readings readings, InstrumentAccuracy accuracy) {
+        Optional<Reading> gauge = readings.find(Quantity.SUCTION_PRESSURE);
+        Optional<Reading> line = readings.find(Quantity.SUCTION_LINE_TEMPERATURE);
+        if (gauge.isEmpty() || line.isEmpty()) {
+            return Optional.empty();
+        }
+        Temperature measured = line.get().temperature();
+        List<Estimate.Contribution> shares = new ArrayList<>(7);
+        Shares.gauge(
+                shares, Instrument.SUCTION_GAUGE, accuracy.suctionGauge(), gauge.get(), evaporating.kelvinsPerPascal());
+        Shares.clamp(shares, Instrument.SUCTION_LINE_PROBE, accuracy, line.get());
+        Shares.air(shares, accuracy, readings, evaporating.kelvinsPerPascal());
+        return Optional.of(new Estimate(measured.minus(evaporating.temperature()), shares));
     }
 
-    public static Estimate subcooling(Saturation condensing, Temperature line, InstrumentAccuracy accuracy) {
-        return estimate(
-                condensing.temperature().minus(line),
-                condensing,
-                accuracy.liquidGauge(),
-                Instrument.LIQUID_GAUGE,
-                accuracy.lineProbe(),
-                Instrument.LIQUID_LINE_PROBE);
-    }
-
-    /** The standard uncertainty of an instrument that may be off by as much as its limit, either way. */
-    public static TemperatureDifference standard(TemperatureDifference limit) {
-        return TemperatureDifference.kelvins(limit.kelvins() / SQUARE_ROOT_OF_THREE);
-    }
-
-    private static Estimate estimate(
-            TemperatureDifference value,
-            Saturation saturation,
-            GaugePressure gaugeLimit,
-            Instrument gauge,
-            TemperatureDifference probeLimit,
-            Instrument probe) {
-        TemperatureDifference gaugeInKelvins =
-                TemperatureDifference.kelvins(Math.abs(gaugeLimit.pascals() * saturation.kelvinsPerPascal()));
-        return new Estimate(
-                value,
-                List.of(
-                        new Estimate.Contribution(gauge, standard(gaugeInKelvins)),
-                        new Estimate.Contribution(probe, standard(probeLimit))));
+    /** Liquid line below the bubble point; absent without either reading. */
+    public static Optional<Estimate> subcooling(Saturation condensing, Readings readings, InstrumentAccuracy accuracy) {
+        Optional<Reading> gauge = readings.find(Quantity.LIQUID_PRESSURE);
+        Optional<Reading> line = readings.find(Quantity.LIQUID_LINE_TEMPERATURE);
+        if (gauge.isEmpty() || line.isEmpty()) {
+            return Optional.empty();
+        }
+        Temperature measured = line.get().temperature();
+        List<Estimate.Contribution> shares = new ArrayList<>(7);
+        Shares.gauge(
+                shares, Instrument.LIQUID_GAUGE, accuracy.liquidGauge(), gauge.get(), condensing.kelvinsPerPascal());
+        Shares.clamp(shares, Instrument.LIQUID_LINE_PROBE, accuracy, line.get());
+        Shares.air(shares, accuracy, readings, condensing.kelvinsPerPascal());
+        return Optional.of(new Estimate(condensing.temperature().minus(measured), shares));
     }
 
     private static Optional<AbsolutePressure> pressure(SystemUnderTest system, Readings readings, Quantity quantity) {

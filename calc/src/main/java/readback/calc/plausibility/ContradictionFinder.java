@@ -94,8 +94,7 @@ public final class ContradictionFinder {
             return;
         }
         Saturation saturation = evaporating.get();
-        readings.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
-                .map(line -> LineState.superheat(saturation, line, accuracy))
+        LineState.superheat(saturation, readings, accuracy)
                 .flatMap(ContradictionFinder::beyondUncertainty)
                 .ifPresent(by -> found.add(of(
                         Contradiction.Kind.SUCTION_LINE_COLDER_THAN_EVAPORATING,
@@ -119,7 +118,7 @@ public final class ContradictionFinder {
         Optional<Temperature> line = readings.temperature(Quantity.LIQUID_LINE_TEMPERATURE);
         Optional<Temperature> outdoor = readings.temperature(Quantity.OUTDOOR_TEMPERATURE);
         condensing
-                .flatMap(saturation -> line.map(t -> LineState.subcooling(saturation, t, accuracy)))
+                .flatMap(saturation -> LineState.subcooling(saturation, readings, accuracy))
                 .flatMap(ContradictionFinder::beyondUncertainty)
                 .ifPresent(by -> found.add(of(
                         Contradiction.Kind.LIQUID_LINE_WARMER_THAN_CONDENSING,

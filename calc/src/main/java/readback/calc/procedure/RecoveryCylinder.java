@@ -1,7 +1,10 @@
 package readback.calc.procedure;
 
+import java.util.Optional;
+import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
+import readback.calc.quantity.Temperature;
 
 /**
  * A recovery cylinder on the scale. Net limit = 0.8 × water capacity × specific gravity of the liquid: 49 CFR 173.304a
@@ -14,6 +17,22 @@ import readback.calc.quantity.OutOfRangeException;
 public record RecoveryCylinder(Mass waterCapacity, Mass tare, double specificGravity) {
 
     private static final double FILL_LIMIT = 0.8;
+
+    /** 77 °F, for which specific gravities of refrigerants are stated; liquid beyond its critical point has none. */
+    private static final Temperature STATED_AT = Temperature.fahrenheit(77);
+
+    /** Water at 77 °F, kg/m³: IAPWS-95, from memory. */
+    private static final double WATER_DENSITY = 997.05;
+
+    /** A cylinder for a refrigerant; empty where it is no liquid at 77 °F. */
+    public static Optional<RecoveryCylinder> of(Refrigerant refrigerant, Mass waterCapacity, Mass tare) {
+        return refrigerant.criticalTemperature().compareTo(STATED_AT) <= 0
+                ? Optional.empty()
+                : Optional.of(new RecoveryCylinder(
+                        waterCapacity,
+                        tare,
+                        refrigerant.saturatedLiquid(STATED_AT).density() / WATER_DENSITY));
+    }
 
     /** @throws OutOfRangeException for a value not above zero */
     public RecoveryCylinder {

@@ -27,6 +27,10 @@ public enum Quantity {
     REFRIGERANT_RECOVERED(Dimension.MASS, Unit.OUNCE),
     /** The refrigerant cylinder as it stands on the scale, with what is in it. */
     CYLINDER_WEIGHT(Dimension.MASS, Unit.POUND),
+    /** Water capacity stamped on the recovery cylinder, WC. */
+    CYLINDER_WATER_CAPACITY(Dimension.MASS, Unit.POUND),
+    /** Tare stamped on the recovery cylinder, TW. */
+    CYLINDER_EMPTY_WEIGHT(Dimension.MASS, Unit.POUND),
     LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
     /** Line length that the nameplate charge already covers. */
     INCLUDED_LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
@@ -43,7 +47,17 @@ public enum Quantity {
     COMPRESSOR_CURRENT(Dimension.CURRENT, Unit.AMPERE),
     STATIC_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.INCH_WATER),
     AIRFLOW(Dimension.AIRFLOW, Unit.CUBIC_FOOT_PER_MINUTE),
-    CAPACITY(Dimension.POWER, Unit.TON_OF_REFRIGERATION);
+    CAPACITY(Dimension.POWER, Unit.TON_OF_REFRIGERATION),
+    /** How far the gauges in use may be off, plus or minus, at any reading. */
+    GAUGE_ACCURACY(Dimension.GAUGE_PRESSURE, Unit.PSIG),
+    /** The same as a share of what they show. */
+    GAUGE_ACCURACY_OF_READING(Dimension.RATIO, Unit.PERCENT),
+    /** How far the pipe clamps in use may be off, plus or minus. */
+    CLAMP_ACCURACY(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
+    /** How far the wet bulb may be off, plus or minus. */
+    WET_BULB_ACCURACY(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
+    /** How far the probes in air may be off, plus or minus. */
+    AIR_PROBE_ACCURACY(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES);
 
     private final Dimension dimension;
     private final Unit usualUnit;
@@ -55,6 +69,15 @@ public enum Quantity {
 
     public Dimension dimension() {
         return dimension;
+    }
+
+    /** Whether it tells about an instrument in use instead of the equipment. */
+    public boolean ofInstrument() {
+        return switch (this) {
+            case GAUGE_ACCURACY, GAUGE_ACCURACY_OF_READING, CLAMP_ACCURACY, WET_BULB_ACCURACY, AIR_PROBE_ACCURACY ->
+                true;
+            default -> false;
+        };
     }
 
     /** The unit meant when none is said and no setting says otherwise. */

@@ -10,9 +10,11 @@ import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
 import readback.calc.measurement.Band;
 import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Estimate;
+import readback.calc.measurement.Instrument;
 import readback.calc.measurement.InstrumentAccuracy;
-import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
+import readback.calc.measurement.Shares;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
@@ -54,10 +56,10 @@ public final class TargetFinder {
     private static Found subcooling(Readings readings) {
         Optional<TemperatureDifference> plate = readings.difference(Quantity.PLATE_SUBCOOLING);
         if (plate.isPresent()) {
-            return Found.of(new Target(plate.get(), TargetSource.RATING_PLATE, Target.EXACT));
+            return Found.of(Target.exact(plate.get(), TargetSource.RATING_PLATE));
         }
         if (readings.cannotBeKnown(Quantity.PLATE_SUBCOOLING)) {
-            return Found.of(new Target(COMMON_SUBCOOLING.middle(), TargetSource.COMMON_PRACTICE, Target.EXACT));
+            return Found.of(Target.exact(COMMON_SUBCOOLING.middle(), TargetSource.COMMON_PRACTICE));
         }
         return Found.missing(EnumSet.of(Quantity.PLATE_SUBCOOLING));
     }
@@ -65,7 +67,7 @@ public final class TargetFinder {
     private static Found superheat(Readings readings, InstrumentAccuracy accuracy) {
         Optional<TemperatureDifference> plate = readings.difference(Quantity.PLATE_SUPERHEAT);
         if (plate.isPresent()) {
-            return Found.of(new Target(plate.get(), TargetSource.RATING_PLATE, Target.EXACT));
+            return Found.of(Target.exact(plate.get(), TargetSource.RATING_PLATE));
         }
         Optional<Temperature> wetBulb = readings.temperature(Quantity.RETURN_WET_BULB);
         Optional<Temperature> outdoor = readings.temperature(Quantity.OUTDOOR_TEMPERATURE);
@@ -76,7 +78,7 @@ public final class TargetFinder {
             @Override
             public Found usable(SuperheatTable.Answer.Usable usable) {
                 return Found.of(
-                        new Target(usable.target(), TargetSource.CHARGING_TABLE, uncertainty(usable, accuracy)));
+                        new Target(usable.target(), TargetSource.CHARGING_TABLE, shares(usable, readings, accuracy)));
             }
 
             @Override
@@ -92,11 +94,20 @@ public final class TargetFinder {
         });
     }
 
-    private static TemperatureDifference uncertainty(SuperheatTable.Answer.Usable usable, InstrumentAccuracy accuracy) {
-        return TemperatureDifference.kelvins(Math.hypot(
-                usable.perWetBulb()
-                        * LineState.standard(accuracy.wetBulbProbe()).kelvins(),
-                usable.perOutdoor() * LineState.standard(accuracy.airProbe()).kelvins()));
+    private static List<Estimate.Contribution> shares(
+            SuperheatTable.Answer.Usable usable, Readings readings, InstrumentAccuracy accuracy) {
+        List<Estimate.Contribution> contributions = new ArrayList<>(4);
+        readings.find(Quantity.RETURN_WET_BULB)
+                .ifPresent(reading -> Shares.thermometer(
+                        contributions,
+                        Instrument.WET_BULB_PROBE,
+                        accuracy.wetBulbProbe(),
+                        reading,
+                        usable.perWetBulb()));
+        readings.find(Quantity.OUTDOOR_TEMPERATURE)
+                .ifPresent(reading -> Shares.thermometer(
+                        contributions, Instrument.OUTDOOR_PROBE, accuracy.airProbe(), reading, usable.perOutdoor()));
+        return contributions;
     }
 
     private static List<FailedCondition> offTable(Readings readings, SuperheatTable.Answer.OffTable off) {

@@ -6,8 +6,6 @@ public enum TargetSource {
     RATING_PLATE,
     /** The charging table by return wet bulb and outdoor dry bulb. */
     CHARGING_TABLE,
-    /** (3 × wet bulb − 80 − outdoor) / 2: trade lore, an estimate that must be announced as one. */
-    CLOSED_FORM_ESTIMATE,
     /** A range that fits most units. The technician must hear that it is not this unit's value. */
     COMMON_PRACTICE
 }

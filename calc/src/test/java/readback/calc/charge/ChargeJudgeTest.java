@@ -18,6 +18,7 @@ import readback.calc.caution.CautionRule;
 import readback.calc.fact.FactTable;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
+import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.Known;
 import readback.calc.measurement.Limits;
 import readback.calc.measurement.Readings;
@@ -61,14 +62,26 @@ class ChargeJudgeTest {
         assertThat(judgement.verdict().borderline()).isFalse();
     }
 
-    /** RA3.2.2.6.1. Five degrees and a little are left, which the instruments may well take for more: an alarm. */
+    /**
+     * RA3.2.2.6.1. Five degrees and a little are left: no alarm yet. Two degrees beyond the limit are within what a wet
+     * bulb good to 1.8 °F leaves open at 1.9 °F of target a degree; with it and the clamp good to half a degree it is
+     * decided (JCGM 106, 90 %).
+     */
     @Test
     void seven_degrees_below_the_target_means_recover() {
         Judgement judgement = judge.judge(PISTON, pistonWithLineAt(45));
 
         assertThat(deviation(judgement)).isCloseTo(-7.0, within(TABLE));
         assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.RECOVER);
-        assertThat(judgement.verdict().borderline()).isFalse();
+        assertThat(judgement.verdict().borderline()).isTrue();
+        assertThat(judge.judge(
+                                PISTON.measuredWith(InstrumentAccuracy.STANDARD
+                                        .withWetBulbProbe(TemperatureDifference.fahrenheit(0.5))
+                                        .withLineProbes(TemperatureDifference.fahrenheit(0.5))),
+                                pistonWithLineAt(45))
+                        .verdict()
+                        .borderline())
+                .isFalse();
         assertThat(judgement.cautions()).extracting(Caution::rule).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
     }
 

@@ -163,7 +163,10 @@ class ConsistencyTest {
 
             assertThat(here.superheat().orElseThrow().value().kelvins())
                     .isCloseTo(sea.superheat().orElseThrow().value().kelvins(), within(1e-9));
-            assertThat(here.verdict()).isEqualTo(sea.verdict());
+            assertThat(here.verdict().kind()).isEqualTo(sea.verdict().kind());
+            // the digits that the gauge would show differ, and with them the resolution
+            assertThat(((Verdict.Compared) here.verdict()).deviation().probability())
+                    .isCloseTo(((Verdict.Compared) sea.verdict()).deviation().probability(), within(1e-4));
         }
     }
 

@@ -10,12 +10,14 @@ import static readback.calc.measurement.Known.valveWithLineAt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.Limits;
 import readback.calc.measurement.Readings;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Quantity;
 
 class ConditionCheckTest {
@@ -195,9 +197,10 @@ class ConditionCheckTest {
     }
 
     @Test
-    void every_condition_but_capacity_forbids_a_verdict() {
+    void every_condition_forbids_a_verdict_but_capacity_and_an_airflow_not_shown() {
         for (Condition condition : Condition.values()) {
-            assertThat(condition.blocking()).isEqualTo(condition != Condition.CAPACITY_PLAUSIBLE);
+            assertThat(condition.blocking())
+                    .isEqualTo(condition != Condition.CAPACITY_PLAUSIBLE && condition != Condition.AIRFLOW_SHOWN);
         }
     }
 
@@ -206,6 +209,51 @@ class ConditionCheckTest {
                 .with(reading(Quantity.RETURN_DRY_BULB, returnDryBulb))
                 .with(reading(Quantity.RETURN_WET_BULB, returnWetBulb))
                 .with(reading(Quantity.SUPPLY_DRY_BULB, supply));
+    }
+
+    /** RA3.2.2.7: a charge is judged where the airflow was shown, by the split or by 300 cfm a ton. */
+    @Test
+    void nothing_is_moved_without_a_word_about_an_airflow_that_nobody_measured() {
+        Readings low = pistonWithLineAt(62);
+        Readings split = low.with(reading(Quantity.RETURN_DRY_BULB, 80)).with(reading(Quantity.SUPPLY_DRY_BULB, 61.7));
+        Readings measured = low.with(reading(Quantity.AIRFLOW, 1200)).with(reading(Quantity.CAPACITY, 3));
+
+        assertThat(conditions(PISTON, low)).containsExactly(Condition.AIRFLOW_SHOWN);
+        assertThat(judge.judge(PISTON, low).verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+        assertThat(conditions(PISTON, split)).isEmpty();
+        assertThat(conditions(PISTON, measured)).isEmpty();
+        // airflow without a capacity says nothing
+        assertThat(conditions(PISTON, measured.without(Quantity.CAPACITY))).containsExactly(Condition.AIRFLOW_SHOWN);
+    }
+
+    @Test
+    void a_verifier_is_told_though_nothing_is_moved() {
+        Readings right = pistonWithLineAt(52);
+
+        assertThat(conditions(PISTON, right)).isEmpty();
+        assertThat(conditions(PISTON.judgedBy(Limits.INDEPENDENT_VERIFIER), right))
+                .containsExactly(Condition.AIRFLOW_SHOWN);
+    }
+
+    /** The table of target splits, RA3.2-3, begins at 70 °F. */
+    @ParameterizedTest
+    @CsvSource({"69.9, true", "70, false", "80, false"})
+    void return_air_below_seventy_forbids_the_test(double dryBulb, boolean forbidden) {
+        Readings readings = pistonWithLineAt(52)
+                .with(reading(Quantity.RETURN_WET_BULB, 62))
+                .with(reading(Quantity.OUTDOOR_TEMPERATURE, 75))
+                .with(reading(Quantity.RETURN_DRY_BULB, dryBulb));
+        Judgement judgement = judge.judge(PISTON, readings);
+
+        assertThat(conditions(PISTON, readings).contains(Condition.RETURN_WARM_ENOUGH))
+                .isEqualTo(forbidden);
+        assertThat(judgement.verdict().kind() == Verdict.Kind.NO_VALID_TEST).isEqualTo(forbidden);
+    }
+
+    private java.util.List<Condition> conditions(SystemUnderTest system, Readings readings) {
+        return judge.judge(system, readings).conditions().stream()
+                .map(FailedCondition::condition)
+                .toList();
     }
 
     private static FailedCondition only(Judgement judgement) {

@@ -24,6 +24,17 @@ class RecoveryTest {
         assertThat(FIFTY_POUND.grossLimit().pounds()).isCloseTo(68.4, within(0.06));
     }
 
+    /** Liquid at 77 °F against water: 1.06 for R-410A, 1.19 for R-22 (trade tables, from memory, to two digits). */
+    @ParameterizedTest
+    @CsvSource({"R-410A, 1.06", "R-22, 1.19", "R-32, 0.96"})
+    void the_specific_gravity_follows_from_the_equation_of_state(String refrigerant, double gravity) {
+        RecoveryCylinder cylinder = RecoveryCylinder.of(
+                        Known.refrigerant(refrigerant), Mass.pounds(47.7), Mass.pounds(28))
+                .orElseThrow();
+
+        assertThat(cylinder.specificGravity()).isCloseTo(gravity, within(0.01));
+    }
+
     @Test
     void room_and_share_follow_the_scale() {
         assertThat(FIFTY_POUND.room(Mass.pounds(48)).pounds()).isCloseTo(20.45, within(0.01));

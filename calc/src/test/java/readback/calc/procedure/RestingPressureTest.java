@@ -81,7 +81,7 @@ class RestingPressureTest {
                 GaugePressure.psig(psig),
                 Temperature.fahrenheit(fahrenheit),
                 Atmosphere.SEA_LEVEL,
-                InstrumentAccuracy.STANDARD.liquidGauge(),
+                InstrumentAccuracy.STANDARD.liquidGauge().at(GaugePressure.psig(psig)),
                 InstrumentAccuracy.STANDARD.lineProbe());
     }
 }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import readback.grammar.number.NumberWord.Kind;
 import readback.grammar.number.SpokenNumber.Admitted;
 import readback.grammar.number.SpokenNumber.NotANumber;
+import readback.grammar.number.SpokenNumber.Refusal;
 import readback.grammar.number.SpokenNumber.Value;
 
 /**
@@ -100,10 +101,10 @@ public final class NumberParser {
 
     private static NotANumber refusal(List<String> words, int from, int to) {
         if (from >= to) {
-            return new NotANumber("", "There is no number.");
+            return NotANumber.of("", Refusal.NO_WORDS);
         }
         if (to - from > MOST_WORDS) {
-            return new NotANumber(join(words, from, to), "That is too long for one number.");
+            return NotANumber.of(join(words, from, to), Refusal.TOO_LONG);
         }
         NumberWord[] parts = parts(words, from, to);
         if (parts == null) {
@@ -111,19 +112,17 @@ public final class NumberParser {
                     .filter(word -> NumberWord.of(word) == null)
                     .findFirst()
                     .orElseThrow();
-            return new NotANumber(stranger, "\"" + stranger + "\" is not part of a number.");
+            return NotANumber.of(stranger, Refusal.STRANGE_WORD);
         }
         int prefix = longestNumber(parts);
         String all = join(words, from, to);
         if (prefix == 0) {
             boolean nought = parts[0].kind() == Kind.OH || (parts[0].kind() == Kind.DIGIT && parts[0].value() == 0);
-            return nought && parts.length > 1
-                    ? new NotANumber(all, "A number does not begin with zero; a word may have been lost.")
-                    : new NotANumber(all, "\"" + all + "\" is not a number.");
+            return NotANumber.of(all, nought && parts.length > 1 ? Refusal.BEGINS_WITH_ZERO : Refusal.NO_NUMBER);
         }
         String first = join(words, from, from + prefix);
         String rest = join(words, from + prefix, to);
-        return new NotANumber(rest, "\"" + first + "\" and then \"" + rest + "\" is not one number.");
+        return new NotANumber(rest, Refusal.TWO_NUMBERS, first);
     }
 
     private static int longestNumber(NumberWord[] parts) {

@@ -1,7 +1,6 @@
 package readback.grammar.number;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Optional;
 
 /** A way of saying a number. Each says only the values that it suits. */
@@ -17,21 +16,6 @@ public enum NumberStyle {
     /** "sixty eight and a half", "seven eighths", "two and three quarters". */
     FRACTION;
 
-    private static final List<String> DIGIT_WORDS =
-            List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
-    private static final List<String> TEENS = List.of(
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen",
-            "nineteen");
-    private static final List<String> TENS =
-            List.of("", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
     private static final int LARGEST = 99_999;
     private static final BigDecimal SIXTEEN = BigDecimal.valueOf(16);
 
@@ -86,7 +70,7 @@ public enum NumberStyle {
                     ? Optional.of(belowHundred(hundreds) + " hundred")
                     : Optional.empty();
         }
-        String tail = rest < 10 ? "oh " + DIGIT_WORDS.get(rest) : belowHundred(rest);
+        String tail = rest < 10 ? "oh " + NumberWord.DIGITS.get(rest) : belowHundred(rest);
         return Optional.of(belowHundred(hundreds) + " " + tail);
     }
 
@@ -118,7 +102,7 @@ public enum NumberStyle {
         }
         if (value < 1000) {
             int rest = value % 100;
-            return DIGIT_WORDS.get(value / 100) + " hundred" + (rest == 0 ? "" : beforeTens + belowHundred(rest));
+            return NumberWord.DIGITS.get(value / 100) + " hundred" + (rest == 0 ? "" : beforeTens + belowHundred(rest));
         }
         int rest = value % 1000;
         String thousands = belowHundred(value / 1000) + " thousand";
@@ -130,13 +114,13 @@ public enum NumberStyle {
 
     private static String belowHundred(int value) {
         if (value < 10) {
-            return DIGIT_WORDS.get(value);
+            return NumberWord.DIGITS.get(value);
         }
         if (value < 20) {
-            return TEENS.get(value - 10);
+            return NumberWord.TEENS.get(value - 10);
         }
-        String tens = TENS.get(value / 10);
-        return value % 10 == 0 ? tens : tens + " " + DIGIT_WORDS.get(value % 10);
+        String tens = NumberWord.TENS.get(value / 10 - 2);
+        return value % 10 == 0 ? tens : tens + " " + NumberWord.DIGITS.get(value % 10);
     }
 
     /** Digits one by one, with another word for nought. */
@@ -144,7 +128,7 @@ public enum NumberStyle {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < figures.length(); i++) {
             int digit = figures.charAt(i) - '0';
-            words.append(i == 0 ? "" : " ").append(digit == 0 ? nought : DIGIT_WORDS.get(digit));
+            words.append(i == 0 ? "" : " ").append(digit == 0 ? nought : NumberWord.DIGITS.get(digit));
         }
         return words.toString();
     }

@@ -2,6 +2,7 @@ package readback.grammar.number;
 
 import java.math.BigDecimal;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,27 @@ record NumberWord(Kind kind, int value, @Nullable BigDecimal numeral) {
         /** Figures, as they are typed. */
         NUMERAL
     }
+
+    /** Zero to nine. */
+    static final List<String> DIGITS =
+            List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+
+    /** Ten to nineteen. */
+    static final List<String> TEENS = List.of(
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen");
+
+    /** Twenty to ninety. */
+    static final List<String> TENS =
+            List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
 
     private static final Map<String, NumberWord> WORDS = words();
     private static final Pattern FIGURES = Pattern.compile("-?(\\d{1,9}(\\.\\d{1,9})?|\\.\\d{1,9})");
@@ -73,27 +95,13 @@ record NumberWord(Kind kind, int value, @Nullable BigDecimal numeral) {
 
     private static Map<String, NumberWord> words() {
         Map<String, NumberWord> words = new HashMap<>();
-        put(words, Kind.DIGIT, 0, 1, "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+        put(words, Kind.DIGIT, 0, 1, DIGITS);
         words.put("nought", new NumberWord(Kind.DIGIT, 0));
         words.put("niner", new NumberWord(Kind.DIGIT, 9));
         words.put("oh", new NumberWord(Kind.OH, 0));
         words.put("o", new NumberWord(Kind.OH, 0));
-        put(
-                words,
-                Kind.TEEN,
-                10,
-                1,
-                "ten",
-                "eleven",
-                "twelve",
-                "thirteen",
-                "fourteen",
-                "fifteen",
-                "sixteen",
-                "seventeen",
-                "eighteen",
-                "nineteen");
-        put(words, Kind.TENS, 20, 10, "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
+        put(words, Kind.TEEN, 10, 1, TEENS);
+        put(words, Kind.TENS, 20, 10, TENS);
         words.put("hundred", new NumberWord(Kind.HUNDRED, 0));
         words.put("thousand", new NumberWord(Kind.THOUSAND, 0));
         words.put("point", new NumberWord(Kind.POINT, 0));
@@ -116,7 +124,7 @@ record NumberWord(Kind kind, int value, @Nullable BigDecimal numeral) {
         return Map.copyOf(words);
     }
 
-    private static void put(Map<String, NumberWord> words, Kind kind, int first, int step, String... names) {
+    private static void put(Map<String, NumberWord> words, Kind kind, int first, int step, List<String> names) {
         int value = first;
         for (String name : names) {
             words.put(name, new NumberWord(kind, value));

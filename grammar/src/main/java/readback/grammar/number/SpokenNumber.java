@@ -32,7 +32,26 @@ public sealed interface SpokenNumber {
      * Number words that are not one number.
      *
      * @param where the words that do not fit
-     * @param why one sentence for the technician
+     * @param why what is wrong with them
+     * @param before the number before them, where they are a second one; empty otherwise
      */
-    record NotANumber(String where, String why) implements SpokenNumber {}
+    record NotANumber(String where, Refusal why, String before) implements SpokenNumber {
+
+        /** Words that do not fit for a reason of their own. */
+        static NotANumber of(String where, Refusal why) {
+            return new NotANumber(where, why, "");
+        }
+    }
+
+    /** Why words are not one number. */
+    enum Refusal {
+        NO_WORDS,
+        TOO_LONG,
+        /** A word is no number word. */
+        STRANGE_WORD,
+        /** A number does not begin with zero; a word may have been lost. */
+        BEGINS_WITH_ZERO,
+        NO_NUMBER,
+        TWO_NUMBERS
+    }
 }

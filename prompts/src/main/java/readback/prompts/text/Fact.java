@@ -27,7 +27,9 @@ public sealed interface Fact {
 
         T term(Term term);
 
-        T named(Named named);
+        T pressureDifference(PressureDifference difference);
+
+        T refrigerant(Refrigerant refrigerant);
 
         T quoted(Quoted quoted);
 
@@ -76,11 +78,25 @@ public sealed interface Fact {
         }
     }
 
-    /** A name that is written one way and spoken another: "R-410A", "r four ten a". */
-    record Named(String shown, String spoken) implements Fact {
+    /** A difference of pressures in psi or bar, neither gauge nor absolute: "2 psi". */
+    record PressureDifference(BigDecimal value, Unit unit) implements Fact {
+
+        /** The written form. */
+        public String shown() {
+            return value.toPlainString() + " " + (unit == Unit.PSIG ? "psi" : "bar");
+        }
+
         @Override
         public <T> T fold(Cases<T> cases) {
-            return cases.named(this);
+            return cases.pressureDifference(this);
+        }
+    }
+
+    /** A refrigerant, written by its designation and spoken as the catalogue has it: "R-410A", "r four ten a". */
+    record Refrigerant(String designation) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.refrigerant(this);
         }
     }
 
@@ -129,7 +145,7 @@ public sealed interface Fact {
     }
 
     /** A computed temperature difference, to a tenth of a degree in the unit of the setting. */
-    static Fact difference(TemperatureDifference difference, UnitSetting units) {
+    static Amount difference(TemperatureDifference difference, UnitSetting units) {
         Unit unit = units.temperature() == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
         return new Amount(rounded(unit.fromBase(difference.kelvins())), unit);
     }

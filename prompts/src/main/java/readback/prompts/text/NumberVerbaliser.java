@@ -4,27 +4,34 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
- * Numbers for the ear. Digits are spoken singly so that thirteen and thirty cannot be confused, round hundreds and
- * thousands as words, decimals after "point": FAA Aeronautical Information Manual 4-2-8 and 4-2-9. Words are given in
- * plain spelling; how they are pronounced is up to the voice.
+ * Numbers for the ear, in the words of a language. Digits are spoken singly so that thirteen and thirty cannot be
+ * confused, round hundreds and thousands as words, decimals after "point": FAA Aeronautical Information Manual 4-2-8
+ * and 4-2-9. Words are given in plain spelling; how they are pronounced is up to the voice.
  */
 public final class NumberVerbaliser {
 
-    private static final List<String> DIGITS =
-            List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
     private static final BigInteger HUNDRED = BigInteger.valueOf(100);
     private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
     private static final BigInteger TEN_THOUSAND = BigInteger.valueOf(10_000);
 
-    private NumberVerbaliser() {}
+    /** The largest number that has a word of its own. */
+    private static final int LARGEST_COUNT = 15;
+
+    private final UnaryOperator<String> text;
+
+    /** @param text the texts of the language, by key */
+    NumberVerbaliser(UnaryOperator<String> text) {
+        this.text = text;
+    }
 
     /** The words for any decimal number, as in "minus four point five" or "five hundred". */
-    public static String words(BigDecimal number) {
+    public String words(BigDecimal number) {
         List<String> words = new ArrayList<>();
         if (number.signum() < 0) {
-            words.add("minus");
+            words.add(text.apply("number.minus"));
         }
         BigDecimal size = number.abs();
         BigInteger whole = size.toBigInteger();
@@ -36,10 +43,39 @@ public final class NumberVerbaliser {
             digits(whole.toString(), words);
         }
         if (point >= 0) {
-            words.add("point");
+            words.add(text.apply("number.point"));
             digits(plain.substring(point + 1), words);
         }
         return String.join(" ", words);
+    }
+
+    /** Counts to fifteen, as fractions of tubes have them: "fifteen", not digit by digit. */
+    String count(int number) {
+        return text.apply("number." + Math.min(number, LARGEST_COUNT));
+    }
+
+    /** "seven pounds, four ounces", digits singly; a part that is nothing is left out. */
+    String words(PoundsAndOunces mass) {
+        String pounds = counted(mass.pounds(), "POUND");
+        String ounces = counted(mass.ounces(), "OUNCE");
+        String both =
+                mass.pounds().signum() == 0 ? ounces : mass.ounces().signum() == 0 ? pounds : pounds + ", " + ounces;
+        return mass.negative() ? text.apply("number.minus") + " " + both : both;
+    }
+
+    private String counted(BigDecimal number, String unit) {
+        String one = number.compareTo(BigDecimal.ONE) == 0 ? ".one" : "";
+        return words(number) + " " + text.apply("term.unit." + unit + one);
+    }
+
+    /** "one and five eighths". */
+    String words(TubeFraction size) {
+        if (size.numerator() == 0) {
+            return count(size.whole());
+        }
+        String several = size.numerator() == 1 ? "" : ".several";
+        String part = count(size.numerator()) + " " + text.apply("fraction." + size.denominator() + several);
+        return size.whole() == 0 ? part : count(size.whole()) + " " + text.apply("fraction.and") + " " + part;
     }
 
     private static boolean isRound(BigInteger whole) {
@@ -48,22 +84,22 @@ public final class NumberVerbaliser {
                 && whole.mod(HUNDRED).signum() == 0;
     }
 
-    private static void roundWords(BigInteger whole, List<String> words) {
+    private void roundWords(BigInteger whole, List<String> words) {
         int thousands = whole.divide(THOUSAND).intValue();
         int hundreds = whole.mod(THOUSAND).divide(HUNDRED).intValue();
         if (thousands > 0) {
-            words.add(DIGITS.get(thousands));
-            words.add("thousand");
+            words.add(count(thousands));
+            words.add(text.apply("number.thousand"));
         }
         if (hundreds > 0) {
-            words.add(DIGITS.get(hundreds));
-            words.add("hundred");
+            words.add(count(hundreds));
+            words.add(text.apply("number.hundred"));
         }
     }
 
-    private static void digits(String digits, List<String> words) {
+    private void digits(String digits, List<String> words) {
         for (int i = 0; i < digits.length(); i++) {
-            words.add(DIGITS.get(digits.charAt(i) - '0'));
+            words.add(count(digits.charAt(i) - '0'));
         }
     }
 }

@@ -27,23 +27,12 @@ record PoundsAndOunces(boolean negative, BigDecimal pounds, BigDecimal ounces) {
 
     /** "7 lb 4 oz". */
     String shown() {
-        return both("-", pounds.toPlainString() + " lb", " ", ounces.toPlainString() + " oz");
-    }
-
-    /** "seven pounds, four ounces", digits singly. */
-    String spoken() {
-        return both("minus ", words(pounds, "pound"), ", ", words(ounces, "ounce"));
-    }
-
-    private String both(String minus, String large, String between, String small) {
-        String sign = negative ? minus : "";
+        String sign = negative ? "-" : "";
+        String small = ounces.toPlainString() + " oz";
         if (pounds.signum() == 0) {
             return sign + small;
         }
-        return sign + (ounces.signum() == 0 ? large : large + between + small);
-    }
-
-    private static String words(BigDecimal number, String unit) {
-        return NumberVerbaliser.words(number) + " " + unit + (number.compareTo(BigDecimal.ONE) == 0 ? "" : "s");
+        String large = pounds.toPlainString() + " lb";
+        return sign + (ounces.signum() == 0 ? large : large + " " + small);
     }
 }

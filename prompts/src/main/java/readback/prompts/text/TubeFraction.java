@@ -1,7 +1,6 @@
 package readback.prompts.text;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Optional;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -11,24 +10,6 @@ import readback.calc.quantity.Unit;
 record TubeFraction(int whole, int numerator, int denominator) {
 
     private static final BigDecimal SIXTEEN = BigDecimal.valueOf(16);
-    private static final List<String> COUNTS = List.of(
-            "zero",
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen");
-
     /** The fraction of a tube size in inches; empty for other quantities and for sizes between the sixteenths. */
     static Optional<TubeFraction> of(Reading reading) {
         boolean tube =
@@ -54,21 +35,5 @@ record TubeFraction(int whole, int numerator, int denominator) {
     String shown() {
         String fraction = numerator + "/" + denominator;
         return numerator == 0 ? String.valueOf(whole) : whole == 0 ? fraction : whole + "-" + fraction;
-    }
-
-    String spoken() {
-        String part = COUNTS.get(numerator) + " " + part();
-        String all = COUNTS.get(Math.min(whole, COUNTS.size() - 1));
-        return numerator == 0 ? all : whole == 0 ? part : all + " and " + part;
-    }
-
-    private String part() {
-        String one = switch (denominator) {
-            case 2 -> "half";
-            case 4 -> "quarter";
-            case 8 -> "eighth";
-            default -> "sixteenth";
-        };
-        return numerator == 1 || one.equals("half") ? one : one + "s";
     }
 }

@@ -1,17 +1,10 @@
 package readback.prompts.text;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -20,7 +13,7 @@ import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 
 /**
- * The catalogue of texts in one language and the two forms of each message: for the ear and for the eye. Immutable.
+ * The two forms of each message in one language: for the ear and for the eye. Had from {@link Language}. Immutable.
  *
  * <p>A text has places like {@code {value}}. A key may have a shorter sibling {@code key.brief}, used in the brief
  * voice, and an ear-only sibling {@code key.spoken}.
@@ -37,38 +30,11 @@ public final class Wording {
 
     private final Map<String, String> texts;
 
-    private Wording(Map<String, String> texts) {
+    private final NumberVerbaliser numbers;
+
+    Wording(Map<String, String> texts) {
         this.texts = texts;
-    }
-
-    /** The English catalogue. */
-    public static Wording english() {
-        try (InputStream in = Wording.class.getResourceAsStream("/readback/prompts/texts-en.properties")) {
-            if (in == null) {
-                throw new IllegalStateException("the English texts are missing from this build");
-            }
-            return read(new InputStreamReader(in, StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException("the English texts could not be read", e);
-        }
-    }
-
-    /** A catalogue from a properties text; a key given twice is refused. */
-    static Wording read(java.io.Reader reader) throws IOException {
-        Map<String, String> texts = new TreeMap<>();
-        Properties unique = new Properties() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public synchronized Object put(Object key, Object value) {
-                if (texts.put((String) key, ((String) value).strip()) != null) {
-                    throw new IllegalStateException("the text " + key + " is given twice");
-                }
-                return value;
-            }
-        };
-        unique.load(reader);
-        return new Wording(Map.copyOf(texts));
+        this.numbers = new NumberVerbaliser(this::text);
     }
 
     public Set<String> keys() {
@@ -79,9 +45,14 @@ public final class Wording {
         return texts.containsKey(key);
     }
 
+    /** The message for the eye, as it stands among other words. */
+    public String phrase(Message message, UnitSetting units) {
+        return fill(message, Form.SHOWN, false, units);
+    }
+
     /** The message for the eye, as a sentence with a capital. */
     public String shown(Message message, UnitSetting units) {
-        String text = fill(message, Form.SHOWN, false, units);
+        String text = phrase(message, units);
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
@@ -149,7 +120,7 @@ public final class Wording {
             @Override
             public String count(Fact.Count count) {
                 return form == Form.SPOKEN
-                        ? NumberVerbaliser.words(BigDecimal.valueOf(count.value()))
+                        ? numbers.words(BigDecimal.valueOf(count.value()))
                         : String.valueOf(count.value());
             }
 
@@ -159,8 +130,19 @@ public final class Wording {
             }
 
             @Override
-            public String named(Fact.Named named) {
-                return form == Form.SPOKEN ? named.spoken() : named.shown();
+            public String pressureDifference(Fact.PressureDifference difference) {
+                return form == Form.SPOKEN
+                        ? numbers.words(difference.value()) + " "
+                                + Wording.this.text(
+                                        "term.unit." + difference.unit().name())
+                        : difference.shown();
+            }
+
+            @Override
+            public String refrigerant(Fact.Refrigerant refrigerant) {
+                return form == Form.SPOKEN
+                        ? Wording.this.text("refrigerant." + refrigerant.designation())
+                        : refrigerant.designation();
             }
 
             @Override
@@ -193,11 +175,11 @@ public final class Wording {
         Optional<PoundsAndOunces> both = PoundsAndOunces.of(reading.value(), reading.unit());
         if (both.isPresent()) {
             return form == Form.SPOKEN
-                    ? name + ", " + both.get().spoken()
+                    ? name + ", " + numbers.words(both.get())
                     : name + " " + both.get().shown();
         }
         if (form == Form.SPOKEN) {
-            String number = fraction.map(TubeFraction::spoken).orElseGet(() -> NumberVerbaliser.words(reading.value()));
+            String number = fraction.map(numbers::words).orElseGet(() -> numbers.words(reading.value()));
             return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
         }
         String number = fraction.map(TubeFraction::shown)
@@ -208,9 +190,8 @@ public final class Wording {
     private String amount(Fact.Amount amount, Form form, UnitSetting units) {
         return form == Form.SPOKEN
                 ? PoundsAndOunces.of(amount.value(), amount.unit())
-                        .map(PoundsAndOunces::spoken)
-                        .orElseGet(
-                                () -> NumberVerbaliser.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
+                        .map(numbers::words)
+                        .orElseGet(() -> numbers.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
                 : amount.shown();
     }
 

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +33,7 @@ import readback.prompts.checklist.Task;
 
 class WordingTest {
 
-    private static final Wording ENGLISH = Wording.english();
+    private static final Wording ENGLISH = Language.english().wording();
 
     @Test
     void a_reading_is_spoken_with_its_name_digits_and_unit() {
@@ -107,7 +108,7 @@ class WordingTest {
 
     @Test
     void a_text_that_is_given_twice_is_refused() {
-        assertThatThrownBy(() -> Wording.read(new StringReader("a = one\na = two\n")))
+        assertThatThrownBy(() -> Language.read(new StringReader("a = one\na = two\n"), "", new TreeMap<>()))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("a is given twice");
     }

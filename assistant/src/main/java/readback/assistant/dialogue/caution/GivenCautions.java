@@ -1,4 +1,4 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.caution;
 
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,7 +13,7 @@ import readback.calc.caution.CautionRule;
  */
 public record GivenCautions(Set<CautionRule> given, Set<CautionRule> unheeded, Set<CautionRule> told) {
 
-    static final GivenCautions NONE = new GivenCautions(Set.of(), Set.of(), Set.of());
+    public static final GivenCautions NONE = new GivenCautions(Set.of(), Set.of(), Set.of());
 
     public GivenCautions {
         given = Set.copyOf(given);
@@ -44,7 +44,7 @@ public record GivenCautions(Set<CautionRule> given, Set<CautionRule> unheeded, S
         return new GivenCautions(still, unheeded, told);
     }
 
-    GivenCautions heeded() {
+    public GivenCautions heeded() {
         return new GivenCautions(given, Set.of(), told);
     }
 }

@@ -1,4 +1,4 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.outcome;
 
 import java.time.Duration;
 import java.util.List;
@@ -7,6 +7,7 @@ import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
+import readback.calc.condition.AirflowPerTon;
 import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.diagnosis.Diagnosis;
@@ -81,7 +82,7 @@ public sealed interface JobOutcome {
             failed = List.copyOf(failed);
         }
 
-        static Charge of(Judgement judgement, Duration early, Optional<Diagnosis> diagnosis) {
+        public static Charge of(Judgement judgement, Duration early, Optional<Diagnosis> diagnosis) {
             return new Charge(
                     judgement.verdict().kind(),
                     judgement.verdict().borderline(),
@@ -183,7 +184,7 @@ public sealed interface JobOutcome {
         /** Outcome, measured and target split, the latter in tenths of a degree Fahrenheit. */
         public record Split(SplitCheck.Outcome outcome, long actualTenths, long targetTenths) {}
 
-        static Airflow of(SplitCheck.Result result) {
+        public static Airflow of(SplitCheck.Result result) {
             return new Airflow(
                     Optional.of(new Split(result.outcome(), tenths(result.actual()), tenths(result.target()))));
         }
@@ -211,10 +212,34 @@ public sealed interface JobOutcome {
         }
     }
 
+    /** An airflow that was measured another way, in whole cubic feet a minute for each ton. */
+    record StatedAirflow(boolean enough, long cubicFeetPerMinutePerTon) implements JobOutcome {
+
+        public static StatedAirflow of(double cubicFeetPerMinutePerTon) {
+            return new StatedAirflow(
+                    AirflowPerTon.enough(cubicFeetPerMinutePerTon), Math.round(cubicFeetPerMinutePerTon));
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.AIRFLOW;
+        }
+
+        @Override
+        public String name() {
+            return "airflow " + (enough ? "enough" : "too-little-air");
+        }
+
+        @Override
+        public String line() {
+            return name() + " cfm-per-ton=" + cubicFeetPerMinutePerTon;
+        }
+    }
+
     /** The standing pressure test, with the loss in whole pascals. */
     record PressureTest(StandingPressure.Outcome outcome, long lossPascals) implements JobOutcome {
 
-        static PressureTest of(StandingPressure.Result result) {
+        public static PressureTest of(StandingPressure.Result result) {
             return new PressureTest(result.outcome(), Math.round(result.loss().pascals()));
         }
 
@@ -308,13 +333,13 @@ public sealed interface JobOutcome {
      *
      * @param comparison with the charge that was to go in; empty where there was no figure for it
      */
-    record WeighedIn(Optional<Compared> comparison) implements JobOutcome {
+    record WeighedIn(Optional<Weighed> comparison) implements JobOutcome {
 
         /** How the amount compares, in grams. */
-        public record Compared(WeighIn.Outcome outcome, long grams, long targetGrams) {}
+        public record Weighed(WeighIn.Outcome outcome, long grams, long targetGrams) {}
 
-        static WeighedIn of(WeighIn.Outcome outcome, Mass in, Mass target) {
-            return new WeighedIn(Optional.of(new Compared(outcome, grams(in), grams(target))));
+        public static WeighedIn of(WeighIn.Outcome outcome, Mass in, Mass target) {
+            return new WeighedIn(Optional.of(new Weighed(outcome, grams(in), grams(target))));
         }
 
         @Override
@@ -337,14 +362,14 @@ public sealed interface JobOutcome {
     }
 
     /** The pressure at rest. */
-    record AtRest(Optional<Compared> comparison) implements JobOutcome {
+    record AtRest(Optional<Against> comparison) implements JobOutcome {
 
         /** How it compares with saturation; the excess in whole pascals. */
-        public record Compared(RestingPressure.Outcome outcome, long excessPascals) {}
+        public record Against(RestingPressure.Outcome outcome, long excessPascals) {}
 
-        static AtRest of(RestingPressure.Result result) {
+        public static AtRest of(RestingPressure.Result result) {
             return new AtRest(Optional.of(
-                    new Compared(result.outcome(), Math.round(result.excess().pascals()))));
+                    new Against(result.outcome(), Math.round(result.excess().pascals()))));
         }
 
         @Override

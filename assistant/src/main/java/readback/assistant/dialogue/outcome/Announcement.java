@@ -1,4 +1,4 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.outcome;
 
 import java.util.List;
 import readback.prompts.text.Message;
@@ -9,13 +9,13 @@ import readback.prompts.text.Message;
  * @param messages the outcome for the technician, value first
  * @param news what is left to say when the outcome is of the same kind as before, but not by the same numbers
  */
-record Announcement(JobOutcome outcome, List<Message> messages, List<Message> news) {
-    Announcement {
+public record Announcement(JobOutcome outcome, List<Message> messages, List<Message> news) {
+    public Announcement {
         messages = List.copyOf(messages);
         news = List.copyOf(news);
     }
 
-    Announcement(JobOutcome outcome, List<Message> messages) {
+    public Announcement(JobOutcome outcome, List<Message> messages) {
         this(outcome, messages, messages);
     }
 }

@@ -1,4 +1,4 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.outcome;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -10,22 +10,22 @@ import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
 /** Why a value is refused or asked about. */
-final class Objections {
+public final class Objections {
 
     private final UnitSetting units;
 
-    Objections(UnitSetting units) {
+    public Objections(UnitSetting units) {
         this.units = units;
     }
 
-    Message refusal(Reading reading, Grade.Refusal refusal) {
+    public Message refusal(Reading reading, Grade.Refusal refusal) {
         Message message = refusal instanceof Grade.Refusal.OutsidePossible outside
                 ? limits("refused.outside", outside.possible(), reading)
                 : Message.of("refused.unphysical");
         return message.with("value", new Fact.Stated(reading));
     }
 
-    Message question(Reading reading, Grade.Doubt doubt) {
+    public Message question(Reading reading, Grade.Doubt doubt) {
         Message why = doubt.fold(
                 outside -> limits("doubt." + (outside.above() ? "above" : "below"), outside.usual(), reading),
                 contradicts -> new JudgementMessages(units).contradiction(contradicts.contradiction()));
@@ -34,7 +34,7 @@ final class Objections {
                 .with("why", new Fact.Text(why));
     }
 
-    static Message weaklyHeard(Reading reading) {
+    public static Message weaklyHeard(Reading reading) {
         return Message.of("confirm.weak").with("value", new Fact.Stated(reading));
     }
 

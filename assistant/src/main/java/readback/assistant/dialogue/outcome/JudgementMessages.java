@@ -1,6 +1,7 @@
-package readback.assistant.dialogue;
+package readback.assistant.dialogue.outcome;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,8 +19,10 @@ import readback.calc.diagnosis.Suspect;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
+import readback.calc.measurement.Undecided;
 import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
+import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
@@ -31,18 +34,18 @@ import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
 /** A judgement as messages: value first, then what follows from it, then how sure it is. */
-final class JudgementMessages {
+public final class JudgementMessages {
 
     private static final int OUNCES_IN_A_POUND = 16;
 
     private final UnitSetting units;
 
-    JudgementMessages(UnitSetting units) {
+    public JudgementMessages(UnitSetting units) {
         this.units = units;
     }
 
     /** The verdict and everything that carries it. */
-    List<Message> verdict(Judgement judgement) {
+    public List<Message> verdict(Judgement judgement) {
         List<Message> messages = new ArrayList<>();
         values(judgement, messages);
         messages.addAll(judgement.verdict().fold(told(judgement)));
@@ -75,7 +78,10 @@ final class JudgementMessages {
                 stopped.reasons().stream()
                         .sorted()
                         .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
-                judgement.conditions().forEach(each -> failed(each, messages));
+                judgement.conditions().stream()
+                        // nothing is moved anyhow
+                        .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
+                        .forEach(each -> failed(each, messages));
                 return messages;
             }
 
@@ -113,21 +119,54 @@ final class JudgementMessages {
                 ? "on"
                 : by.kelvins() > 0 ? "above" : "below";
         String method = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? "superheat" : "subcooling";
-        messages.add(Message.of("verdict." + method + "." + ConstantName.of(verdict.kind()))
-                .with("by", difference(TemperatureDifference.kelvins(Math.abs(by.kelvins()))))
-                .with("side", new Fact.Term("side." + side)));
+        String kind = ConstantName.of(verdict.kind());
+        Fact.Amount far = difference(TemperatureDifference.kelvins(Math.abs(by.kelvins())));
         if (verdict.borderline()) {
-            Optional<Estimate> estimate =
-                    judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? judgement.superheat() : judgement.subcooling();
-            messages.add(estimate.flatMap(Estimate::dominating)
-                    .map(instrument -> Message.of("verdict.borderline")
-                            .with("instrument", new Fact.Term("instrument." + ConstantName.of(instrument))))
-                    .orElseGet(() -> Message.of("verdict.borderline.plain")));
+            messages.add(Message.of("verdict.undecided." + (far.value().signum() == 0 ? "on-target" : kind))
+                    .with("kind", new Fact.Term(method))
+                    .with("by", far)
+                    .with("side", new Fact.Term("side." + (by.kelvins() > 0 ? "above" : "below"))));
+            verdict.undecided().map(this::blame).ifPresent(messages::add);
+        } else {
+            messages.add(Message.of("verdict." + method + "." + kind)
+                    .with("by", far)
+                    .with("side", new Fact.Term("side." + side)));
         }
         // a charge is compared beside a cold coil only where no ice was found, and its caution was given
         judgement.conditions().stream()
                 .filter(each -> each.condition() != Condition.COIL_ABOVE_FREEZING)
                 .forEach(each -> failed(each, messages));
+    }
+
+    /** The instrument that leaves it open, and how good it would have to be. */
+    private Message blame(Undecided undecided) {
+        Fact instrument = new Fact.Term("instrument." + ConstantName.of(undecided.instrument()));
+        return undecided
+                .sufficientTemperature()
+                .map(this::downTo)
+                .or(() -> undecided.sufficientPressure().map(this::downTo))
+                .filter(accuracy -> accuracy.value().signum() > 0)
+                .map(accuracy -> Message.of("undecided.sufficient")
+                        .with("instrument", instrument)
+                        .with("accuracy", accuracy))
+                .orElseGet(() -> Message.of("undecided.none-suffices").with("instrument", instrument));
+    }
+
+    /** A limit of error that must not be rounded up. */
+    private Fact.Amount downTo(TemperatureDifference limit) {
+        Unit unit = metric(units) ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+        return new Fact.Amount(down(unit.fromBase(limit.kelvins()), 1), unit);
+    }
+
+    private Fact.Amount downTo(GaugePressure limit) {
+        Unit unit = units.pressure();
+        return new Fact.Amount(down(unit.fromBase(limit.pascals()), unit == Unit.PSIG ? 1 : 2), unit);
+    }
+
+    private static BigDecimal down(double value, int decimals) {
+        BigDecimal cut =
+                BigDecimal.valueOf(value).setScale(decimals, RoundingMode.DOWN).stripTrailingZeros();
+        return cut.scale() < 0 ? cut.setScale(0, RoundingMode.UNNECESSARY) : cut;
     }
 
     private void valve(ValveCheck check, List<Message> messages) {
@@ -147,7 +186,7 @@ final class JudgementMessages {
     }
 
     /** Readings that cannot all be true. */
-    Message contradiction(Contradiction contradiction) {
+    public Message contradiction(Contradiction contradiction) {
         return Message.of("contradiction." + ConstantName.of(contradiction.kind()))
                 .with(
                         "quantities",
@@ -156,7 +195,7 @@ final class JudgementMessages {
     }
 
     /** What is suspected when the charge is not to be touched, or beside what the verdict says. */
-    List<Message> suspects(Judgement judgement, Diagnosis diagnosis, Optional<Suspect> reservation) {
+    public List<Message> suspects(Judgement judgement, Diagnosis diagnosis, Optional<Suspect> reservation) {
         if (reservation.isPresent()) {
             boolean right = judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE;
             return List.of(Message.of(right ? "diagnosis.right-but" : "diagnosis.not-ruled-out")
@@ -202,7 +241,7 @@ final class JudgementMessages {
     }
 
     /** How much to move. */
-    List<Message> correction(Correction correction) {
+    public List<Message> correction(Correction correction) {
         String basis = ConstantName.of(correction.basis());
         if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
             return List.of();
@@ -244,7 +283,7 @@ final class JudgementMessages {
     }
 
     /** A mass to half an ounce, or to ten grams where the temperature scale is metric. */
-    static Fact mass(Mass mass, UnitSetting units) {
+    public static Fact mass(Mass mass, UnitSetting units) {
         double step = massStep(units);
         return massFact(Math.round(massValue(mass, units) / step) * step, units);
     }
@@ -273,7 +312,7 @@ final class JudgementMessages {
     }
 
     /** Why the verdict is what it is, at length. */
-    List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
+    public List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
         List<Message> messages = new ArrayList<>();
         messages.add(Message.of("why.method." + ConstantName.of(judgement.method())));
         judgement
@@ -289,7 +328,7 @@ final class JudgementMessages {
         return messages;
     }
 
-    private Fact difference(TemperatureDifference difference) {
+    private Fact.Amount difference(TemperatureDifference difference) {
         return Fact.difference(difference, units);
     }
 }
