@@ -199,7 +199,7 @@ public final class Board implements Audience {
     }
 
     private View.Figure figure(String label, TemperatureDifference value) {
-        return figure(label, (Fact.Amount) Fact.difference(value, units));
+        return figure(label, Fact.difference(value, units));
     }
 
     private View.Figure figure(String label, Temperature value) {
