@@ -6,6 +6,7 @@ import java.util.Optional;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.language.Names;
 import readback.assistant.record.RecordFault;
 import readback.assistant.replay.Difference;
@@ -14,6 +15,7 @@ import readback.assistant.replay.VerificationSentences;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Signal;
 import readback.calc.name.ConstantName;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Language;
@@ -69,6 +71,21 @@ final class ReportTexts {
     /** The name of an outcome, as in "add"; that there is none where it is empty. */
     String outcome(String name) {
         return name.isEmpty() ? label("verdict.none") : Names.capital(names.outcome(name));
+    }
+
+    /** The name of a test's outcome with the numbers that decided it; of other outcomes the name. */
+    String measured(JobOutcome outcome) {
+        String name = outcome(outcome.name());
+        if (outcome instanceof JobOutcome.PressureTest test) {
+            return name + ", " + language.label("report.outcome.loss", test.lossPascals() + " Pa");
+        }
+        return outcome instanceof JobOutcome.Evacuation vacuum
+                ? name + ", "
+                        + language.label(
+                                "report.outcome.slope",
+                                vacuum.slopeMicronsPerMinute() + " " + Unit.MICRON.symbol(),
+                                vacuum.limitMicrons() + " " + Unit.MICRON.symbol())
+                : name;
     }
 
     /** What an event was taken to mean. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import readback.assistant.dialogue.Slots;
-import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.About;
 import readback.calc.quantity.Quantity;
 import readback.prompts.checklist.Judged;
@@ -77,7 +76,7 @@ final class ServiceRecord {
                 new Line(
                         "leak-test",
                         report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.leak-test." + answer.line()))),
-                new Line("verification", verification(report)),
+                new Line("verification", verification(texts, report)),
                 new Line("destination", destination(texts, report)));
     }
 
@@ -95,12 +94,12 @@ final class ServiceRecord {
                         .map(round -> texts.outcome(round.outcome().name())));
     }
 
-    /** What was tested in this session besides: pressure and vacuum, as recorded. */
-    private static Optional<String> verification(JobReport report) {
+    /** What was tested in this session besides: pressure and vacuum, with what was measured. */
+    private static Optional<String> verification(ReportTexts texts, JobReport report) {
         String tests = report.results().stream()
                 .map(JobReport.Result::outcome)
                 .filter(outcome -> TESTS.contains(outcome.judged()))
-                .map(JobOutcome::line)
+                .map(texts::measured)
                 .collect(Collectors.joining("; "));
         return Optional.of(tests).filter(text -> !text.isEmpty());
     }

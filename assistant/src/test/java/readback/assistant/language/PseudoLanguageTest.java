@@ -73,7 +73,7 @@ class PseudoLanguageTest {
      * Letters of SI and of universal time, the safety class and the session's own name; keys as keyboards have them.
      */
     private static final Set<String> SYMBOLS =
-            Set.of("psi", "bar", "oz", "lb", "kg", "kJ", "min", "UTC", "golden", "test");
+            Set.of("psi", "bar", "Pa", "oz", "lb", "kg", "kJ", "min", "UTC", "golden", "test");
 
     static Stream<Path> conversations() throws IOException {
         return GoldenEvents.files();
