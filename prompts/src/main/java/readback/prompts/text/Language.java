@@ -15,8 +15,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.TreeMap;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -125,10 +125,7 @@ public final class Language {
     }
 
     private static Set<String> places(String text) {
-        return PLACE.matcher(text)
-                .results()
-                .map(MatchResult::group)
-                .collect(Collectors.toCollection(TreeSet::new));
+        return PLACE.matcher(text).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Map<String, String> files(String tag) {
