@@ -42,6 +42,7 @@ final class Call {
     private Turn turn;
     private Optional<Assessment> first = Optional.empty();
     private Assessment untouched;
+    private int asked;
 
     /** @param listener gets what was typed, or the name of the timer in brackets, with what came of it */
     Call(Dialogue dialogue, Case drawn, Level level, BiConsumer<String, Turn> listener) {
@@ -72,6 +73,11 @@ final class Call {
     private void next() {
         State before = turn.state();
         Expectation expectation = dialogue.expectation(before);
+        if (first.isEmpty()
+                && before.conversation().pending().isEmpty()
+                && (expectation.step().startsWith("clue-") || expectation.step().startsWith("look-"))) {
+            asked++;
+        }
         if (expectation.step().equals(SETTLE) && before.unheeded().isEmpty()) {
             pass(SETTLING);
             happens("[" + SETTLE + "]", new Event.TimerElapsed(now, SETTLE));
@@ -119,12 +125,23 @@ final class Call {
                 said.judgement().map(Judgement::verdict).map(Verdict::kind).orElse(Verdict.Kind.INCOMPLETE),
                 leader(said),
                 leader(untouched),
+                amongFirstTwo(untouched),
+                asked,
                 site.moves(),
                 site.wrongOunces(),
                 site.charge(),
                 threatened,
                 unwarned,
                 ending);
+    }
+
+    private boolean amongFirstTwo(Assessment assessment) {
+        return assessment
+                .diagnosis()
+                .filter(found -> found.suspects().stream()
+                        .limit(2)
+                        .anyMatch(suspect -> suspect.fault() == drawn.truth().suspect()))
+                .isPresent();
     }
 
     private static Fault leader(Assessment assessment) {

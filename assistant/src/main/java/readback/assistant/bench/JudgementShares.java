@@ -32,12 +32,23 @@ final class JudgementShares {
                 good("charge faults that end within 3 %", call -> call.truth().isCharge(), Outcome::chargeRight),
                 good("first suspect right at the first verdict", call -> true, Outcome::suspectRight),
                 good("first suspect right after the looks advised", call -> true, Outcome::suspectAfterLookingRight),
+                good("among the first two suspects after looking", call -> true, Outcome::amongFirstTwo),
+                "median of questions beyond the checklist: sound "
+                        + median(call -> call.truth().sound()) + ", charge "
+                        + median(call -> call.truth().isCharge()) + ", other faults "
+                        + median(call -> call.truth().isOther()),
                 missed("liquid at the compressor without its caution", CautionRule.LIQUID_AT_COMPRESSOR),
                 missed("coil below freezing without its caution", CautionRule.COIL_BELOW_FREEZING),
                 harm("unit stopped by what was moved", call -> true, call -> call.ending() == Outcome.Ending.STOPPED),
                 harm("dialogue without an end", call -> true, call -> call.ending() == Outcome.Ending.ENDLESS),
                 outcomes.stream().mapToInt(call -> call.drawn().drawnAgain()).sum()
                         + " units do not run and were drawn again");
+    }
+
+    private int median(Predicate<Outcome> of) {
+        int[] sorted =
+                outcomes.stream().filter(of).mapToInt(Outcome::asked).sorted().toArray();
+        return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
     }
 
     private String missed(String what, CautionRule rule) {

@@ -11,6 +11,8 @@ import readback.calc.diagnosis.Fault;
  * @param said the first verdict; incomplete where there never was one
  * @param suspect the likeliest cause when it was said
  * @param suspectAfterLooking the likeliest cause after every look that was advised, before anything was moved
+ * @param amongFirstTwo whether what is wrong was one of the two likeliest causes then
+ * @param asked readings and looks asked for beyond the checklist before the first verdict
  * @param moves how often refrigerant was moved
  * @param wrongOunces moved away from the nameplate charge, or at all where the charge is not what is wrong
  * @param charge at the end, as a share of the nameplate's
@@ -22,6 +24,8 @@ record Outcome(
         Verdict.Kind said,
         Fault suspect,
         Fault suspectAfterLooking,
+        boolean amongFirstTwo,
+        int asked,
         int moves,
         double wrongOunces,
         double charge,

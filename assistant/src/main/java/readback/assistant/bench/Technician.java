@@ -132,7 +132,13 @@ final class Technician {
                     "liquid-pressure",
                     "liquid-line",
                     "valve-suction-pressure",
-                    "valve-suction-line" -> value(expectation);
+                    "valve-suction-line",
+                    "clue-liquid-pressure",
+                    "clue-liquid-line",
+                    "clue-discharge-line",
+                    "clue-return-dry-bulb",
+                    "clue-return-wet-bulb",
+                    "clue-supply" -> value(expectation);
             case "amount-added", "amount-recovered" -> moves(state);
             // the verdict cannot be given, or everything is done
             case "orifice-verdict", "valve-verdict", "air-verdict", "caps-and-leaks", "sign-off" -> "finish";

@@ -24,9 +24,11 @@ import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Advice;
 import readback.calc.diagnosis.Advisor;
+import readback.calc.diagnosis.Course;
 import readback.calc.diagnosis.Diagnosis;
 import readback.calc.diagnosis.Finding;
 import readback.calc.diagnosis.NextObservation;
+import readback.calc.diagnosis.Suspect;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.InstrumentAccuracy;
@@ -61,6 +63,8 @@ public final class Assessment implements ConditionContext {
     private static final String BLEND = "blend";
 
     private static final String LOOK = "look-";
+
+    private static final String READ = "read-";
 
     /** Questions about the air and the running whose "no" denies a condition. */
     private static final Map<Slot, Condition> DENIALS =
@@ -184,6 +188,18 @@ public final class Assessment implements ConditionContext {
         return findings;
     }
 
+    /** Questions that the technician left open. */
+    private static Set<Finding> passedOver(Sheet sheet) {
+        Set<Finding> passedOver = EnumSet.noneOf(Finding.class);
+        for (Finding finding : Finding.values()) {
+            Slot slot = new Slot(LOOK + ConstantName.of(finding));
+            if (sheet.answer(slot).isPresent() && sheet.option(slot).isEmpty()) {
+                passedOver.add(finding);
+            }
+        }
+        return passedOver;
+    }
+
     private static Set<Condition> denied(Sheet sheet) {
         Set<Condition> denied = EnumSet.noneOf(Condition.class);
         DENIALS.forEach((slot, condition) ->
@@ -242,9 +258,18 @@ public final class Assessment implements ConditionContext {
 
     private Optional<Advice> advice() {
         if (advice == null && system.isPresent()) {
-            advice = ADVISOR.advise(system.get(), readings, findings(sheet), denied(sheet));
+            advice = advice(system.get(), rounds.isEmpty() ? Course.BEGINNING : Course.UNDER_WAY);
+            if (correction()
+                    .filter(each -> each.basis() == Correction.Basis.CONTRARY_RESPONSE)
+                    .isPresent()) {
+                advice = advice(system.get(), Course.CONTRARY);
+            }
         }
         return Optional.ofNullable(advice);
+    }
+
+    private Advice advice(SystemUnderTest known, Course course) {
+        return ADVISOR.advise(known, readings, findings(sheet), passedOver(sheet), denied(sheet), course);
     }
 
     /** The judgement, as soon as refrigerant and metering device are known. */
@@ -255,6 +280,11 @@ public final class Assessment implements ConditionContext {
     /** What may be wrong besides the charge, ranked. */
     public Optional<Diagnosis> diagnosis() {
         return advice().map(Advice::diagnosis);
+    }
+
+    /** What is likely wrong beside what the verdict says. */
+    Optional<Suspect> reservation() {
+        return advice().flatMap(Advice::reservation);
     }
 
     /** How much to move next; absent while the charge was not compared with a target. */
@@ -270,7 +300,11 @@ public final class Assessment implements ConditionContext {
             return Correction.after(
                     steps,
                     latest,
-                    readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base())));
+                    readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base())),
+                    diagnosis()
+                            .map(each ->
+                                    each.charge().surelyOff(latest.verdict().kind()))
+                            .orElse(0.0));
         });
     }
 
@@ -306,7 +340,7 @@ public final class Assessment implements ConditionContext {
 
     /** What the readings call for while the metering device, and perhaps the refrigerant, is not known yet. */
     private List<Caution> withoutDevice() {
-        return LiquidReturn.cautions(refrigerant, air, readings, CautionFinder.LEAST_SAFE_SUPERHEAT);
+        return LiquidReturn.cautions(refrigerant, air, readings, InstrumentAccuracy.STANDARD);
     }
 
     /** How likely a value is beside what is known. What is weighed into an empty system is a whole charge. */
@@ -352,11 +386,15 @@ public final class Assessment implements ConditionContext {
                 || ConstantName.find(Condition.class, finding).isPresent()
                 || (finding.startsWith(LOOK)
                         && ConstantName.find(Finding.class, finding.substring(LOOK.length()))
+                                .isPresent())
+                || (finding.startsWith(READ)
+                        && ConstantName.find(Quantity.class, finding.substring(READ.length()))
                                 .isPresent());
     }
 
     /**
-     * "blend", conditions that fail by their name, and observations that would tell most as "look-" with their name.
+     * "blend", conditions that fail by their name, and the observation that is due: "look-" with the name of a finding,
+     * "read-" with that of a quantity.
      */
     @Override
     public boolean found(String finding) {
@@ -371,11 +409,18 @@ public final class Assessment implements ConditionContext {
                 .anyMatch(condition -> ConstantName.of(condition.condition()).equals(finding));
         return failed
                 || Holds.found(this, finding)
-                || diagnosis()
-                        .flatMap(Diagnosis::next)
-                        .flatMap(NextObservation::lookedFor)
-                        .filter(next -> (LOOK + ConstantName.of(next)).equals(finding))
-                        .isPresent();
+                || due().filter(next -> dueAs(next).equals(finding)).isPresent();
+    }
+
+    /** What to read or look at before the verdict is acted on. */
+    private Optional<NextObservation> due() {
+        return advice().flatMap(Advice::due);
+    }
+
+    private static String dueAs(NextObservation next) {
+        return next.lookedFor()
+                .map(finding -> LOOK + ConstantName.of(finding))
+                .orElseGet(() -> READ + ConstantName.of(next.missing().get(0)));
     }
 
     /** The verdict with the numbers that led to it; empty while readings are missing. */

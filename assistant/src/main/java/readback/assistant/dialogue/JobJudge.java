@@ -64,7 +64,7 @@ final class JobJudge {
                     List<Message> messages = new ArrayList<>(findings.verdict(judgement));
                     List<Message> suspects = assessment
                             .diagnosis()
-                            .map(each -> findings.suspects(judgement, each))
+                            .map(each -> findings.suspects(judgement, each, assessment.reservation()))
                             .orElse(List.of());
                     messages.addAll(suspects);
                     assessment.correction().ifPresent(each -> {

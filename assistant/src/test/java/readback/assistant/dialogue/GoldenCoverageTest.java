@@ -150,6 +150,11 @@ class GoldenCoverageTest {
         Job check = Checklists.standard().job(SessionSettings.STANDARD.job()).orElseThrow();
         Set<String> wanted = new TreeSet<>();
         for (Job.Part part : check.parts()) {
+            // a checklist that only tells is never waited at
+            if (part.checklist().steps().stream()
+                    .allMatch(step -> step.task().reply() == readback.prompts.checklist.Task.Reply.NOTHING)) {
+                continue;
+            }
             for (Command command : Command.values()) {
                 wanted.add(agreement(ConstantName.of(command)) + " in "
                         + part.checklist().id());

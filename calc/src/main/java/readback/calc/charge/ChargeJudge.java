@@ -46,6 +46,17 @@ public final class ChargeJudge {
      * @param denied conditions that do not hold by what the technician sees, whatever the readings say
      */
     public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied) {
+        return judge(system, readings, denied, false);
+    }
+
+    /**
+     * The judgement that the readings allow so far.
+     *
+     * @param denied conditions that do not hold by what the technician sees, whatever the readings say
+     * @param coilSeenClear the technician looked for ice and found none: a coil below freezing then forbids no test,
+     *     for too little charge makes one too
+     */
+    public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied, boolean coilSeenClear) {
         List<Contradiction> contradictions =
                 new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
         Readings possible = readings.without(ContradictionFinder.involved(contradictions));
@@ -69,7 +80,13 @@ public final class ChargeJudge {
         Set<Quantity> missing = missing(method, readings, target);
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
         Verdict verdict = verdict(
-                system, readings, actual, target.target(), conditions, blocking(method, contradictions), missing);
+                system,
+                readings,
+                actual,
+                target.target(),
+                blocking(conditions, coilSeenClear),
+                blocking(method, contradictions),
+                missing);
         if (verdict instanceof Verdict.Compared) {
             boolean moves = verdict.kind() == Verdict.Kind.ADD || verdict.kind() == Verdict.Kind.RECOVER;
             ConditionCheck.airflowNotShown(system, sound, moves).ifPresent(conditions::add);
@@ -88,10 +105,7 @@ public final class ChargeJudge {
                 conditions,
                 contradictions,
                 LiquidReturn.cautions(
-                        Optional.of(system.refrigerant()),
-                        system.atmosphere(),
-                        readings,
-                        LiquidReturn.leastSuperheat(system, readings)),
+                        Optional.of(system.refrigerant()), system.atmosphere(), readings, system.accuracy()),
                 missing);
     }
 
@@ -100,12 +114,9 @@ public final class ChargeJudge {
             Readings readings,
             Optional<Estimate> actual,
             Optional<Target> target,
-            List<FailedCondition> conditions,
+            List<FailedCondition> blocking,
             List<Contradiction> contradictions,
             Set<Quantity> missing) {
-        List<FailedCondition> blocking = conditions.stream()
-                .filter(failed -> failed.condition().blocking())
-                .toList();
         if (blocking.stream().anyMatch(failed -> failed.condition() == Condition.AIRFLOW_SUFFICIENT)) {
             return new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.AIRFLOW_TOO_LOW));
         }
@@ -125,6 +136,13 @@ public final class ChargeJudge {
         return move && ChargeByWeight.only(system.refrigerant(), nameplate(readings))
                 ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation(), compared.undecided())
                 : compared;
+    }
+
+    private static List<FailedCondition> blocking(List<FailedCondition> conditions, boolean coilSeenClear) {
+        return conditions.stream()
+                .filter(failed -> failed.condition().blocking()
+                        && !(coilSeenClear && failed.condition() == Condition.COIL_ABOVE_FREEZING))
+                .toList();
     }
 
     private static Optional<Mass> nameplate(Readings readings) {

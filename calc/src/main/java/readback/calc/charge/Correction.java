@@ -104,8 +104,11 @@ public record Correction(
      *
      * @param steps in the order they were made, the last one from the judgement
      * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
+     * @param surelyOff the share of the nameplate charge by which the charge is off by all likelihood; zero where
+     *     nothing is known
      */
-    public static Optional<Correction> after(List<Step> steps, Judgement latest, Optional<Mass> nameplate) {
+    public static Optional<Correction> after(
+            List<Step> steps, Judgement latest, Optional<Mass> nameplate, double surelyOff) {
         return latest.verdict()
                 .comparison()
                 .flatMap(compared -> latest.judged()
@@ -116,11 +119,12 @@ public record Correction(
                                         steps,
                                         actual.standardUncertainty(),
                                         compared.deviation().limits(),
-                                        nameplate)));
+                                        nameplate,
+                                        surelyOff)));
     }
 
     /**
-     * The correction after a sequence of measurements.
+     * The correction after a sequence of measurements, where nothing else tells by how much the charge is off.
      *
      * @param steps in the order they were made, at least one
      * @param standardUncertainty of each deviation
@@ -134,6 +138,27 @@ public record Correction(
             TemperatureDifference standardUncertainty,
             Band limits,
             Optional<Mass> nameplate) {
+        return after(method, steps, standardUncertainty, limits, nameplate, 0);
+    }
+
+    /**
+     * The correction after a sequence of measurements.
+     *
+     * @param steps in the order they were made, at least one
+     * @param standardUncertainty of each deviation
+     * @param limits within which the deviation must end
+     * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
+     * @param surelyOff the share of the nameplate charge by which the charge is off by all likelihood; zero where
+     *     nothing is known
+     * @throws IllegalArgumentException without a step
+     */
+    public static Correction after(
+            ChargeMethod method,
+            List<Step> steps,
+            TemperatureDifference standardUncertainty,
+            Band limits,
+            Optional<Mass> nameplate,
+            double surelyOff) {
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a correction needs a measurement");
         }
@@ -145,7 +170,8 @@ public record Correction(
             return without(Basis.NOTHING_TO_CORRECT, Mass.NONE, nameplate, response);
         }
         double direction = -Math.signum(now.kelvins()) * expectedSign;
-        Mass plain = bounded(plainStep(now, limits), nameplate).times(direction);
+        Mass likely = nameplate.orElse(Mass.NONE).times(surelyOff);
+        Mass plain = bounded(larger(plainStep(now, limits), likely), nameplate).times(direction);
         if (response.isEmpty()) {
             return without(Basis.FIRST_STEP, plain, nameplate, response);
         }
@@ -161,8 +187,10 @@ public record Correction(
         double steepest = slope + COVERAGE * uncertainty;
         double flattest = slope - COVERAGE * uncertainty;
         double error = COVERAGE * standardUncertainty.kelvins();
-        // Even with the steepest believable response the step stops at the target.
-        Mass next = bounded(Mass.kilograms(wanted / steepest), nameplate);
+        // Even with the steepest believable response the step stops at the target, unless more is off by all
+        // likelihood.
+        Mass expected = Mass.kilograms(Math.min(wanted / slope, likely.kilograms()));
+        Mass next = bounded(larger(Mass.kilograms(wanted / steepest), expected), nameplate);
         return new Correction(
                 Basis.RESPONSE,
                 next.times(direction),
@@ -209,6 +237,10 @@ public record Correction(
     private static Mass plainStep(TemperatureDifference deviation, Band limits) {
         TemperatureDifference limit = deviation.kelvins() < 0 ? limits.low() : limits.high();
         return Math.abs(deviation.kelvins()) > 2 * Math.abs(limit.kelvins()) ? FIRST_STEP : SMALL_STEP;
+    }
+
+    private static Mass larger(Mass one, Mass other) {
+        return one.kilograms() < other.kilograms() ? other : one;
     }
 
     private static Mass bounded(Mass step, Optional<Mass> nameplate) {

@@ -10,6 +10,8 @@ import readback.calc.fluid.Refrigerant;
 import readback.calc.fluid.Side;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.Saturation;
 import readback.calc.measurement.SystemUnderTest;
@@ -34,18 +36,21 @@ public final class LiquidReturn {
      * The cautions that the readings of a running system call for, whatever else is known about it.
      *
      * @param refrigerant absent where it is not known yet; then only what needs no saturation is looked at
-     * @param leastSuperheat below which liquid may come back to the compressor
+     * @param accuracy liquid is warned of as soon as the true superheat may well be too small: while the measured one
+     *     lies less than a standard uncertainty above {@link CautionFinder#LEAST_SAFE_SUPERHEAT}
      */
     public static List<Caution> cautions(
             Optional<Refrigerant> refrigerant,
             AbsolutePressure atmosphere,
             Readings readings,
-            TemperatureDifference leastSuperheat) {
+            InstrumentAccuracy accuracy) {
         Readings possible = possible(readings, atmosphere);
         return CautionFinder.in(Situation.running(
                 refrigerant,
                 refrigerant.flatMap(known -> superheat(known, atmosphere, possible)),
-                leastSuperheat,
+                refrigerant
+                        .map(known -> leastSure(known, atmosphere, possible, accuracy))
+                        .orElse(CautionFinder.LEAST_SAFE_SUPERHEAT),
                 pressure(possible, Quantity.SUCTION_PRESSURE, atmosphere),
                 pressure(possible, Quantity.LIQUID_PRESSURE, atmosphere),
                 possible.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
@@ -65,6 +70,17 @@ public final class LiquidReturn {
         }
         TemperatureDifference low = ValveCheck.range(system, readings).low();
         return low.compareTo(NOTHING) < 0 ? NOTHING : low;
+    }
+
+    /** The smallest measured superheat behind which the true one is likely safe. */
+    private static TemperatureDifference leastSure(
+            Refrigerant refrigerant, AbsolutePressure atmosphere, Readings readings, InstrumentAccuracy accuracy) {
+        double uncertainty = pressure(readings, Quantity.SUCTION_PRESSURE, atmosphere)
+                .flatMap(suction -> Saturation.at(suction, refrigerant, Side.DEW))
+                .flatMap(dew -> LineState.superheat(dew, readings, accuracy))
+                .map(superheat -> superheat.standardUncertainty().kelvins())
+                .orElse(0.0);
+        return TemperatureDifference.kelvins(CautionFinder.LEAST_SAFE_SUPERHEAT.kelvins() + uncertainty);
     }
 
     /** The best estimate, to a tenth of a Fahrenheit degree; never more than it is where the dew point has no value. */

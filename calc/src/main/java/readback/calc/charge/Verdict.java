@@ -108,7 +108,11 @@ public sealed interface Verdict {
             /** Superheat is too small to keep liquid from the compressor. */
             LIQUID_AT_COMPRESSOR,
             /** A fault that is not the charge explains the readings best. */
-            OTHER_FAULT_LEADS
+            OTHER_FAULT_LEADS,
+            /** The value is off, but the readings do not say that it is the charge. */
+            CAUSE_OPEN,
+            /** What was moved before changed the value the wrong way. */
+            CONTRARY_RESPONSE
         }
 
         public DoNotCharge {

@@ -1,13 +1,14 @@
 package readback.calc.diagnosis;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
+import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Temperature;
@@ -15,8 +16,29 @@ import readback.calc.quantity.Temperature;
 /** Judges the charge and looks for what else may be wrong, so that refrigerant is not moved for another fault. */
 public final class Advisor {
 
-    /** Low superheat is dangerous in itself; "recover" gives way only to a fault that stands on this much evidence. */
-    private static final int EVIDENCE_AGAINST_RECOVERING = 3;
+    /** What a move would put right must outweigh everything else together. Decision 0005. */
+    private static final double MENDS = 0.5;
+
+    /** The same with a coil below freezing, where too little air has to be ruled out first. Decision 0005. */
+    private static final double MENDS_COLD_COIL = 0.8;
+
+    /** Before a move nothing more is asked when the cause is as sure as this. Decision 0005. */
+    private static final double SETTLED = 0.97;
+
+    /** What an observation before a move has to tell at least, in natural units of information. Decision 0005. */
+    private static final double WORTH_BEFORE_A_MOVE = 0.05;
+
+    /** With a right charge, something else has to be as likely as this to be asked about. Decision 0005. */
+    private static final double DOUBTFUL = 0.3;
+
+    /** What an observation has to tell at least while the charge is right. Decision 0005. */
+    private static final double WORTH_WHEN_RIGHT = 0.15;
+
+    /** With a right charge, something else is named when it is likelier than not. */
+    private static final double LIKELY = 0.5;
+
+    /** With a move, something else is named that is as likely as this. */
+    private static final double NOT_RULED_OUT = 0.15;
 
     /** Freezing, and 2 °F for the gauge. */
     private static final Temperature WARMEST_ICED_COIL = Temperature.fahrenheit(34);
@@ -35,44 +57,53 @@ public final class Advisor {
      * @param findings answered questions; those not asked are absent
      */
     public Advice advise(SystemUnderTest system, Readings readings, Map<Finding, Boolean> findings) {
-        return advise(system, readings, findings, Set.of());
+        return advise(system, readings, findings, Set.of(), Set.of(), Course.BEGINNING);
     }
 
     /**
      * The advice from readings, from what was seen or tried, and from conditions that the technician denied.
      *
      * @param findings answered questions; those not asked are absent
+     * @param passedOver questions that the technician left open; they are not asked again
      * @param denied conditions that do not hold, whatever the readings say
+     * @param course what was moved so far
      */
     public Advice advise(
-            SystemUnderTest system, Readings readings, Map<Finding, Boolean> findings, Set<Condition> denied) {
-        Judgement judgement = judge.judge(system, readings, withIce(denied, findings));
-        List<Evidence> evidence = EvidenceFinder.evidence(system, readings, judgement);
+            SystemUnderTest system,
+            Readings readings,
+            Map<Finding, Boolean> findings,
+            Set<Finding> passedOver,
+            Set<Condition> denied,
+            Course course) {
+        boolean iceLookedFor = findings.containsKey(Finding.ICE_ON_COIL);
+        boolean iced = findings.getOrDefault(Finding.ICE_ON_COIL, false);
+        Judgement judgement = judge.judge(system, readings, withIce(denied, iced), iceLookedFor && !iced);
         Diagnosis diagnosis = diagnostician
-                .diagnose(judgement.method(), evidence, findings, excluded(judgement, findings))
-                .asking(readings);
-        boolean withheld = withheld(judgement, diagnosis, evidence.size() + findings.size());
-        return new Advice(
-                withheld
-                        ? judgement.withVerdict(
-                                new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.OTHER_FAULT_LEADS)))
-                        : judgement,
-                diagnosis);
+                .diagnose(
+                        judgement.method(),
+                        EvidenceFinder.observed(system, readings, judgement),
+                        findings,
+                        excluded(judgement, iced))
+                .asking(readings, passedOver);
+        Judgement told = withheld(judgement, diagnosis, course)
+                .map(judgement::withVerdict)
+                .orElse(judgement);
+        return new Advice(told, diagnosis, due(judgement, diagnosis, course), reservation(told, diagnosis));
     }
 
     /** A coil that boils refrigerant above freezing keeps no ice, unless someone sees it. */
-    private static Set<Fault> excluded(Judgement judgement, Map<Finding, Boolean> findings) {
+    private static Set<Fault> excluded(Judgement judgement, boolean iced) {
         boolean warm = judgement
                 .evaporatingSaturation()
                 .filter(coil -> coil.compareTo(WARMEST_ICED_COIL) > 0)
                 .isPresent();
-        return warm && !findings.getOrDefault(Finding.ICE_ON_COIL, false) ? Set.of(Fault.FROZEN_COIL) : Set.of();
+        return warm && !iced ? Set.of(Fault.FROZEN_COIL) : Set.of();
     }
 
-    private static Set<Condition> withIce(Set<Condition> denied, Map<Finding, Boolean> findings) {
+    private static Set<Condition> withIce(Set<Condition> denied, boolean iced) {
         Set<Condition> all = EnumSet.noneOf(Condition.class);
         all.addAll(denied);
-        if (findings.getOrDefault(Finding.ICE_ON_COIL, false)) {
+        if (iced) {
             all.add(Condition.COIL_FREE_OF_ICE);
         }
         return all;
@@ -88,18 +119,112 @@ public final class Advisor {
                                 || failed.condition() == Condition.COIL_FREE_OF_ICE);
     }
 
-    private static boolean withheld(Judgement judgement, Diagnosis diagnosis, int pieces) {
+    /** The verdict in place of one that is not to be acted on. */
+    private static Optional<Verdict> withheld(Judgement judgement, Diagnosis diagnosis, Course course) {
+        Optional<Fault> mended = mended(judgement);
+        if (mended.isPresent()) {
+            if (course == Course.CONTRARY) {
+                return Optional.of(new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.CONTRARY_RESPONSE)));
+            }
+            if (mended(diagnosis, mended.get(), course) >= mends(judgement)) {
+                return Optional.empty();
+            }
+            boolean otherLeads = !diagnosis.leadingFault().fault().isCharge();
+            return Optional.of(new Verdict.DoNotCharge(Set.of(
+                    otherLeads
+                            ? Verdict.DoNotCharge.Reason.OTHER_FAULT_LEADS
+                            : Verdict.DoNotCharge.Reason.CAUSE_OPEN)));
+        }
         Fault leader = diagnosis.leader().fault();
-        boolean otherFault = leader != Fault.NONE && !leader.isCharge();
-        boolean enough = diagnosis.certainty() != Diagnosis.Certainty.TOO_LITTLE_EVIDENCE;
-        return switch (judgement.verdict().kind()) {
-            case ADD, WEIGH_IN -> otherFault && enough;
-            case NO_VALID_TEST -> otherFault && enough && coldCoilAlone(judgement);
-            case RECOVER ->
-                otherFault
-                        && diagnosis.certainty() == Diagnosis.Certainty.CLEAR
-                        && pieces >= EVIDENCE_AGAINST_RECOVERING;
-            case IN_TOLERANCE, DO_NOT_CHARGE, INCOMPLETE -> false;
+        return judgement.verdict().kind() == Verdict.Kind.NO_VALID_TEST
+                        && leader != Fault.NONE
+                        && !leader.isCharge()
+                        && diagnosis.certainty() != Diagnosis.Certainty.TOO_LITTLE_EVIDENCE
+                        && coldCoilAlone(judgement)
+                ? Optional.of(new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.OTHER_FAULT_LEADS)))
+                : Optional.empty();
+    }
+
+    /**
+     * How likely a move puts right what is wrong. Once it was the charge, the nearer it comes to its target the less it
+     * shows; "nothing" is then no reason to stop short of it.
+     */
+    private static double mended(Diagnosis diagnosis, Fault fault, Course course) {
+        return diagnosis.probability(fault) + (course == Course.UNDER_WAY ? diagnosis.probability(Fault.NONE) : 0);
+    }
+
+    private static double mends(Judgement judgement) {
+        return coldCoil(judgement) ? MENDS_COLD_COIL : MENDS;
+    }
+
+    private static boolean coldCoil(Judgement judgement) {
+        return judgement.conditions().stream().anyMatch(failed -> failed.condition() == Condition.COIL_ABOVE_FREEZING);
+    }
+
+    /** What a move would put right; absent where the verdict is no move. */
+    private static Optional<Fault> mended(Judgement judgement) {
+        return judgement.verdict().comparison().flatMap(compared -> mended(judgement.method(), compared));
+    }
+
+    private static Optional<Fault> mended(ChargeMethod method, Verdict.Compared compared) {
+        return switch (compared.kind()) {
+            case ADD -> Optional.of(Fault.UNDERCHARGE);
+            case RECOVER -> Optional.of(Fault.OVERCHARGE);
+            case WEIGH_IN ->
+                Optional.of(
+                        (compared.deviation().value().kelvins() > 0) == (method == ChargeMethod.TOTAL_SUPERHEAT)
+                                ? Fault.UNDERCHARGE
+                                : Fault.OVERCHARGE);
+            default -> Optional.empty();
         };
+    }
+
+    private static Optional<NextObservation> due(Judgement judgement, Diagnosis diagnosis, Course course) {
+        if (coldCoilAlone(judgement)) {
+            Optional<NextObservation> ice = diagnosis.observations().stream()
+                    .map(Diagnosis.Worth::observation)
+                    .filter(new NextObservation.Look(Finding.ICE_ON_COIL)::equals)
+                    .findFirst();
+            if (ice.isPresent()) {
+                return ice;
+            }
+        }
+        Optional<Fault> mended = mended(judgement);
+        if (mended.isPresent()) {
+            // what was settled before the first move is asked again only when it no longer holds
+            double settled = course == Course.UNDER_WAY ? mends(judgement) : SETTLED;
+            return course != Course.CONTRARY && mended(diagnosis, mended.get(), course) >= settled
+                    ? Optional.empty()
+                    : diagnosis.next(WORTH_BEFORE_A_MOVE);
+        }
+        return switch (judgement.verdict().kind()) {
+            case IN_TOLERANCE -> other(diagnosis) < DOUBTFUL ? Optional.empty() : diagnosis.next(WORTH_WHEN_RIGHT);
+            case DO_NOT_CHARGE -> diagnosis.next();
+            case NO_VALID_TEST -> coldCoilAlone(judgement) ? diagnosis.next() : Optional.empty();
+            default -> Optional.empty();
+        };
+    }
+
+    /** How likely something other than the charge is wrong. */
+    private static double other(Diagnosis diagnosis) {
+        return diagnosis.suspects().stream()
+                .filter(suspect ->
+                        suspect.fault() != Fault.NONE && !suspect.fault().isCharge())
+                .mapToDouble(Suspect::probability)
+                .sum();
+    }
+
+    private static Optional<Suspect> reservation(Judgement judgement, Diagnosis diagnosis) {
+        double least = switch (judgement.verdict().kind()) {
+            case IN_TOLERANCE -> LIKELY;
+            case ADD, RECOVER, WEIGH_IN -> NOT_RULED_OUT;
+            default -> 1;
+        };
+        return other(diagnosis) >= least
+                ? diagnosis.suspects().stream()
+                        .filter(suspect -> suspect.fault() != Fault.NONE
+                                && !suspect.fault().isCharge())
+                        .findFirst()
+                : Optional.empty();
     }
 }

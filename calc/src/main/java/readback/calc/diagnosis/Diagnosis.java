@@ -1,16 +1,23 @@
 package readback.calc.diagnosis;
 
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.measurement.Readings;
 
 /**
  * Causes ranked by evidence.
  *
  * @param suspects every fault that the metering device allows, the likeliest first; never empty
- * @param next what would best separate the two leading causes; absent when nothing is left to find out
+ * @param charge what may be in the unit if it is nothing but the charge
+ * @param observations what could still be observed, the most telling first
  */
-public record Diagnosis(Certainty certainty, List<Suspect> suspects, Optional<NextObservation> next) {
+public record Diagnosis(Certainty certainty, List<Suspect> suspects, ChargeRange charge, List<Worth> observations) {
+
+    /** Below this an observation is not worth the walk. Natural units of information; ours. */
+    static final double WORTH_IT = 0.05;
 
     /** How sure the ranking is. */
     public enum Certainty {
@@ -22,13 +29,49 @@ public record Diagnosis(Certainty certainty, List<Suspect> suspects, Optional<Ne
         TOO_LITTLE_EVIDENCE
     }
 
+    /**
+     * An observation and what it is expected to tell.
+     *
+     * @param gain natural units of information about all suspects, less where it takes work
+     */
+    public record Worth(NextObservation observation, double gain) {
+
+        /** The same with only what is still missing, for the price of that. */
+        Worth without(Readings taken) {
+            NextObservation left = observation.without(taken);
+            return new Worth(left, gain / left.steps());
+        }
+    }
+
     public Diagnosis {
         suspects = List.copyOf(suspects);
+        observations = List.copyOf(observations);
+    }
+
+    /** What would tell most about all suspects; absent when nothing is left that is worth the walk. */
+    public Optional<NextObservation> next() {
+        return next(WORTH_IT);
+    }
+
+    /** The same where an observation has to tell at least so much. */
+    Optional<NextObservation> next(double least) {
+        return observations.stream()
+                .filter(worth -> worth.gain() >= least && worth.observation().open())
+                .findFirst()
+                .map(Worth::observation);
     }
 
     /** The likeliest cause, which may be none. */
     public Suspect leader() {
         return suspects.get(0);
+    }
+
+    /** The likeliest fault, whether or not "none" is likelier. */
+    public Suspect leadingFault() {
+        return suspects.stream()
+                .filter(suspect -> suspect.fault() != Fault.NONE)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The probability of one fault. */
@@ -40,8 +83,22 @@ public record Diagnosis(Certainty certainty, List<Suspect> suspects, Optional<Ne
                 .orElse(0);
     }
 
-    /** This diagnosis asking only for readings that were not taken yet. */
-    Diagnosis asking(Readings taken) {
-        return new Diagnosis(certainty, suspects, next.map(observation -> observation.without(taken)));
+    /**
+     * This diagnosis asking only for readings that were not taken yet, and for nothing that cannot be found out.
+     *
+     * @param passedOver questions that the technician left open
+     */
+    Diagnosis asking(Readings taken, Set<Finding> passedOver) {
+        Set<Finding> open = EnumSet.allOf(Finding.class);
+        open.removeAll(passedOver);
+        return new Diagnosis(
+                certainty,
+                suspects,
+                charge,
+                observations.stream()
+                        .filter(worth -> worth.observation().possible(taken, open))
+                        .map(worth -> worth.without(taken))
+                        .sorted(Comparator.comparingDouble(Worth::gain).reversed())
+                        .toList());
     }
 }

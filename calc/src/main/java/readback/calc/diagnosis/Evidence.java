@@ -3,25 +3,22 @@ package readback.calc.diagnosis;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
- * How far a symptom lies from what a sound system would show.
+ * How far a symptom lies from what a sound unit would show in the same weather.
  *
- * @param deviations measured minus expected, in standard uncertainties of that difference
+ * @param deviation measured minus expected
+ * @param uncertainty standard uncertainty of instruments and weather, zero or more
  */
-public record Evidence(Symptom symptom, double deviations) {
+public record Evidence(Symptom symptom, TemperatureDifference deviation, TemperatureDifference uncertainty) {
 
-    /** @throws IllegalArgumentException if not a number */
+    /** @throws IllegalArgumentException if the uncertainty is negative */
     public Evidence {
-        if (Double.isNaN(deviations)) {
-            throw new IllegalArgumentException("evidence on " + symptom + " is not a number");
+        if (uncertainty.kelvins() < 0) {
+            throw new IllegalArgumentException("uncertainty of " + symptom + " is below zero: " + uncertainty);
         }
     }
 
-    /**
-     * Evidence from a difference.
-     *
-     * @param uncertainty standard uncertainty of measurement and expectation together, above zero
-     */
-    public static Evidence of(Symptom symptom, TemperatureDifference deviation, TemperatureDifference uncertainty) {
-        return new Evidence(symptom, deviation.kelvins() / uncertainty.kelvins());
+    /** Whether the measured value lies above the expected one. */
+    public boolean above() {
+        return deviation.kelvins() > 0;
     }
 }

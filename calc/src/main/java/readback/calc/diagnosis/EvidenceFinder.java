@@ -1,112 +1,188 @@
 package readback.calc.diagnosis;
 
+import readback.calc.measurement.GaugeAccuracy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.charge.Judgement;
 import readback.calc.condition.TemperatureSplit;
+import readback.calc.fluid.Side;
 import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 import readback.calc.targets.Target;
+import readback.calc.targets.TargetSource;
 
-/**
- * What a sound system would show, and how far the readings are from it. Spreads are standard deviations; where a usual
- * range is known, it is taken for four of them. They are wide enough to contain the error of an ordinary gauge.
- */
+/** How far readings are from what a sound unit would show, and how sure that is. */
 final class EvidenceFinder {
 
-    /** Evaporating 35 °F below return air at 400 cfm a ton, 40 at 350: service training texts. */
-    private static final Baseline COIL_BELOW_RETURN = Baseline.fahrenheit(-35, 3.5);
+    /** 8 to 14 °F where no plate is left, any of them as likely: JCGM 100:2008, 4.3.7. K² */
+    private static final double COMMON_SUBCOOLING_VARIANCE = 0.93;
 
-    /**
-     * Evaporating at 36 to 48 °F, stated from freezing, when the return air is not known. Common practice, no source.
-     */
-    private static final Baseline COIL_ABOVE_FREEZING = Baseline.fahrenheit(10, 3);
+    /** Share of the pressure over which the slope of saturation is taken. */
+    private static final double STEP = 1e-3;
 
-    /** Condensing 12 to 30 °F over outdoor air, old units more, new ones less. Common practice, no source. */
-    private static final Baseline CONDENSING_OVER_OUTDOOR = Baseline.fahrenheit(21, 4.5);
+    private final SystemUnderTest system;
+    private final Readings sound;
+    private final Judgement judgement;
+    private final AirAround air;
+    private final SoundUnit unit;
+    private final List<Evidence> evidence = new ArrayList<>(6);
+    private final double[][] covariance = new double[Symptom.values().length][Symptom.values().length];
 
-    /** 6 to 16 °F where no plate value is judged. Common practice, no source. */
-    private static final Baseline USUAL_SUBCOOLING = Baseline.fahrenheit(11, 2.5);
+    private EvidenceFinder(SystemUnderTest system, Readings sound, Judgement judgement, SoundUnit unit) {
+        this.system = system;
+        this.sound = sound;
+        this.judgement = judgement;
+        this.air = AirAround.of(sound, system.accuracy());
+        this.unit = unit;
+    }
 
-    /** An expansion valve is set for 8 to 12 °F, and 4 to 25 passes. Common practice; RA3.2.2.6.2, step 9. */
-    private static final Baseline VALVE_SUPERHEAT = Baseline.fahrenheit(10, 3);
+    /** What the readings tell, leaving out what is contradictory or has nothing to be compared with. */
+    static Observed observed(SystemUnderTest system, Readings readings, Judgement judgement) {
+        return observed(
+                system, readings, judgement, Population.of(judgement.method()).sound());
+    }
 
-    /** Discharge line 36 to 84 °F above condensing. Common practice, no source. */
-    private static final Baseline DISCHARGE_OVER_CONDENSING = Baseline.fahrenheit(60, 12);
-
-    /** Half the tolerance of ±3 °F of subcooling and split. California Energy Commission RA3.2.2.6.2 and RA3.2.2.7. */
-    private static final TemperatureDifference HALF_TOLERANCE = TemperatureDifference.fahrenheit(1.5);
-
-    private static final Temperature FREEZING = Temperature.fahrenheit(32);
-    private static final TemperatureDifference NONE = TemperatureDifference.kelvins(0);
-
-    private EvidenceFinder() {}
-
-    /** The evidence in the readings, leaving out what is contradictory or has nothing to be compared with. */
-    static List<Evidence> evidence(SystemUnderTest system, Readings readings, Judgement judgement) {
+    /** The same against another idea of a sound unit. */
+    static Observed observed(SystemUnderTest system, Readings readings, Judgement judgement, SoundUnit unit) {
         Readings sound = readings.without(judgement.contradictions().stream()
                 .flatMap(contradiction -> contradiction.between().stream())
                 .toList());
-        List<Evidence> evidence = new ArrayList<>(6);
+        return new EvidenceFinder(system, sound, judgement, unit).observed();
+    }
+
+    private Observed observed() {
+        weather();
+        instruments();
         if (sound.has(Quantity.SUCTION_PRESSURE)) {
-            judgement.evaporatingSaturation().ifPresent(coil -> evidence.add(evaporating(sound, coil)));
+            judgement.evaporatingSaturation().ifPresent(coil -> add(Symptom.EVAPORATING_TEMPERATURE, coil.celsius()));
         }
         boolean bySuperheat = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT;
-        Optional<Baseline> superheat =
-                bySuperheat ? judgement.target().map(EvidenceFinder::atTarget) : Optional.of(VALVE_SUPERHEAT);
-        Optional<Baseline> subcooling =
-                bySuperheat ? Optional.of(USUAL_SUBCOOLING) : judgement.target().map(EvidenceFinder::atTarget);
-        superheat.ifPresent(expected -> judgement
+        judgement
                 .superheat()
-                .ifPresent(actual -> evidence.add(
-                        expected.compare(Symptom.SUPERHEAT, actual.value(), actual.standardUncertainty()))));
-        subcooling.ifPresent(expected -> judgement
+                .ifPresent(actual -> judged(Symptom.SUPERHEAT, actual.value().kelvins(), bySuperheat));
+        Optional<Temperature> condensing =
+                sound.has(Quantity.LIQUID_PRESSURE) ? judgement.condensingSaturation() : Optional.empty();
+        condensing.ifPresent(saturation -> sound.temperature(Quantity.OUTDOOR_TEMPERATURE)
+                .ifPresent(outdoor -> add(
+                        Symptom.CONDENSING_TEMPERATURE,
+                        saturation.minus(outdoor).kelvins())));
+        judgement
                 .subcooling()
-                .ifPresent(actual -> evidence.add(
-                        expected.compare(Symptom.SUBCOOLING, actual.value(), actual.standardUncertainty()))));
-        if (sound.has(Quantity.LIQUID_PRESSURE)) {
-            judgement.condensingSaturation().ifPresent(condensing -> highSide(sound, condensing, evidence));
+                .ifPresent(actual -> judged(Symptom.SUBCOOLING, actual.value().kelvins(), !bySuperheat));
+        condensing.ifPresent(saturation -> sound.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)
+                .ifPresent(discharge -> add(
+                        Symptom.DISCHARGE_TEMPERATURE,
+                        discharge.minus(saturation).kelvins())));
+        TemperatureSplit.deviation(sound).ifPresent(deviation -> add(Symptom.AIR_SPLIT, deviation.kelvins()));
+        return new Observed(evidence, covariance);
+    }
+
+    /** Against the target where the charge is judged by it, else against the sound unit. */
+    private void judged(Symptom symptom, double actual, boolean byTarget) {
+        if (!byTarget) {
+            add(symptom, actual);
+            return;
         }
-        split(system, sound).ifPresent(evidence::add);
-        return evidence;
+        judgement.target().ifPresent(target -> {
+            int at = Observed.index(symptom);
+            covariance[at][at] += variance(target);
+            add(symptom, actual - target.value().kelvins());
+        });
     }
 
-    /** A plate value is exact, but a sound system keeps it only within its tolerance. */
-    private static Baseline atTarget(Target target) {
-        return new Baseline(
-                target.value(),
-                target.standardUncertainty().compareTo(HALF_TOLERANCE) > 0
-                        ? target.standardUncertainty()
-                        : HALF_TOLERANCE);
+    private static double variance(Target target) {
+        double u = target.standardUncertainty().kelvins();
+        return u * u + (target.source() == TargetSource.COMMON_PRACTICE ? COMMON_SUBCOOLING_VARIANCE : 0);
     }
 
-    private static Evidence evaporating(Readings readings, Temperature coil) {
-        Optional<Temperature> air = readings.temperature(Quantity.RETURN_DRY_BULB);
-        return air.isPresent()
-                ? COIL_BELOW_RETURN.compare(Symptom.EVAPORATING_TEMPERATURE, coil.minus(air.get()), NONE)
-                : COIL_ABOVE_FREEZING.compare(Symptom.EVAPORATING_TEMPERATURE, coil.minus(FREEZING), NONE);
+    private void add(Symptom symptom, double kelvins) {
+        int at = Observed.index(symptom);
+        evidence.add(new Evidence(
+                symptom,
+                TemperatureDifference.kelvins(kelvins - unit.expected(symptom, air.mean())),
+                TemperatureDifference.kelvins(Math.sqrt(covariance[at][at]))));
     }
 
-    private static void highSide(Readings readings, Temperature condensing, List<Evidence> evidence) {
-        readings.temperature(Quantity.OUTDOOR_TEMPERATURE)
-                .ifPresent(outdoor -> evidence.add(CONDENSING_OVER_OUTDOOR.compare(
-                        Symptom.CONDENSING_TEMPERATURE, condensing.minus(outdoor), NONE)));
-        readings.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)
-                .ifPresent(discharge -> evidence.add(DISCHARGE_OVER_CONDENSING.compare(
-                        Symptom.DISCHARGE_TEMPERATURE, discharge.minus(condensing), NONE)));
+    /** What nobody read of the air, and the error of what was read, moves all expectations together. */
+    private void weather() {
+        Symptom[] symptoms = Symptom.values();
+        double[][] slopes = new double[symptoms.length][];
+        for (int i = 0; i < symptoms.length; i++) {
+            slopes[i] = unit.slopes(symptoms[i], air.mean());
+        }
+        // what is counted from the outdoor air is off by its probe too
+        slopes[Observed.index(Symptom.CONDENSING_TEMPERATURE)][0] += 1;
+        for (int i = 0; i < symptoms.length; i++) {
+            for (int j = 0; j < symptoms.length; j++) {
+                for (int k = 0; k < AirAround.SIZE; k++) {
+                    for (int l = 0; l < AirAround.SIZE; l++) {
+                        covariance[i][j] += slopes[i][k] * air.covariance()[k][l] * slopes[j][l];
+                    }
+                }
+            }
+        }
     }
 
-    private static Optional<Evidence> split(SystemUnderTest system, Readings readings) {
-        // two dry bulbs, each off by anything up to its limit: JCGM 100:2008, 4.3.7
-        TemperatureDifference uncertainty =
-                TemperatureDifference.kelvins(system.accuracy().airProbe().kelvins() * Math.sqrt(2.0 / 3));
-        return TemperatureSplit.deviation(readings)
-                .map(deviation ->
-                        new Baseline(NONE, HALF_TOLERANCE).compare(Symptom.AIR_SPLIT, deviation, uncertainty));
+    private void instruments() {
+        InstrumentAccuracy accuracy = system.accuracy();
+        double suction = gauge(Quantity.SUCTION_PRESSURE, Side.DEW, accuracy.suctionGauge());
+        double liquid = gauge(Quantity.LIQUID_PRESSURE, Side.BUBBLE, accuracy.liquidGauge());
+        double line = accuracy.lineProbe().kelvins() * accuracy.lineProbe().kelvins() / 3;
+        double dryBulbs =
+                2 * accuracy.airProbe().kelvins() * accuracy.airProbe().kelvins() / 3;
+        add(Symptom.EVAPORATING_TEMPERATURE, Symptom.EVAPORATING_TEMPERATURE, suction);
+        add(Symptom.EVAPORATING_TEMPERATURE, Symptom.SUPERHEAT, -suction);
+        add(Symptom.SUPERHEAT, Symptom.SUPERHEAT, suction + line);
+        add(Symptom.CONDENSING_TEMPERATURE, Symptom.CONDENSING_TEMPERATURE, liquid);
+        add(Symptom.CONDENSING_TEMPERATURE, Symptom.SUBCOOLING, liquid);
+        add(Symptom.CONDENSING_TEMPERATURE, Symptom.DISCHARGE_TEMPERATURE, -liquid);
+        add(Symptom.SUBCOOLING, Symptom.SUBCOOLING, liquid + line);
+        add(Symptom.SUBCOOLING, Symptom.DISCHARGE_TEMPERATURE, -liquid);
+        add(Symptom.DISCHARGE_TEMPERATURE, Symptom.DISCHARGE_TEMPERATURE, liquid + line);
+        add(Symptom.AIR_SPLIT, Symptom.AIR_SPLIT, dryBulbs);
+    }
+
+    private void add(Symptom one, Symptom other, double kelvinsSquared) {
+        int i = Observed.index(one);
+        int j = Observed.index(other);
+        covariance[i][j] += kelvinsSquared;
+        if (i != j) {
+            covariance[j][i] += kelvinsSquared;
+        }
+    }
+
+    /** Variance of a saturation temperature by the gauge's limit, K²; by a usual pressure where none was read. */
+    private double gauge(Quantity quantity, Side side, GaugeAccuracy accuracy) {
+        AbsolutePressure pressure = sound.gaugePressure(quantity)
+                .map(gauge -> gauge.absoluteIn(system.atmosphere()))
+                .filter(read -> read.pascals() * (1 - STEP)
+                                > system.refrigerant().lowestPressure(side).pascals()
+                        && read.compareTo(system.refrigerant().highestPressure(side)) < 0)
+                .orElseGet(() -> usual(side));
+        AbsolutePressure near = AbsolutePressure.pascals(pressure.pascals() * (1 - STEP));
+        double slope = system.refrigerant()
+                        .saturationTemperature(side, pressure)
+                        .minus(system.refrigerant().saturationTemperature(side, near))
+                        .kelvins()
+                / (pressure.pascals() - near.pascals());
+        GaugePressure shown = GaugePressure.pascals(
+                pressure.pascals() - system.atmosphere().pascals());
+        double kelvins = slope * accuracy.at(shown).pascals();
+        return kelvins * kelvins / 3;
+    }
+
+    /** 40 °F and 110 °F, or what the refrigerant has. */
+    private AbsolutePressure usual(Side side) {
+        Temperature highest = system.refrigerant().highestTemperature();
+        Temperature usual = Temperature.fahrenheit(side == Side.DEW ? 40 : 110);
+        return system.refrigerant().saturationPressure(side, usual.compareTo(highest) < 0 ? usual : highest);
     }
 }

@@ -7,11 +7,9 @@ public enum Fault {
     UNDERCHARGE(true),
     OVERCHARGE(true),
     LOW_INDOOR_AIRFLOW(false),
-    /** Warmer or damper return air, or more of it, than the equipment is rated for. */
-    HIGH_INDOOR_LOAD(false),
     /** A dirty condenser, or its hot air drawn in again. */
     CONDENSER_AIR(false),
-    /** A plugged drier, a kinked line, a plugged orifice. */
+    /** A plugged drier or a kinked line. */
     LIQUID_LINE_RESTRICTION(false),
     /** Air or nitrogen in the circuit. */
     NON_CONDENSABLES(false),
@@ -19,6 +17,8 @@ public enum Fault {
     WEAK_COMPRESSOR(false),
     /** Too large, missing or not seated. */
     WRONG_OR_UNSEATED_ORIFICE(false),
+    /** Too small, or plugged. */
+    UNDERSIZED_ORIFICE(false),
     /** The expansion valve passes too much: bulb loose, uninsulated, or the valve stuck. */
     VALVE_STUCK_OPEN(false),
     /** The expansion valve passes too little: bulb charge lost, inlet screen clogged, or the valve stuck. */

@@ -13,8 +13,8 @@ public enum Finding {
     VALVE_ANSWERS_TO_BULB(0.7),
     CONDENSER_DIRTY_OR_AIR_BLOCKED(1),
     FILTER_OR_INDOOR_COIL_DIRTY(1),
-    /** The size stamped on the orifice is not the one on the plate, or it is not seated. */
-    ORIFICE_DIFFERS_FROM_PLATE(0.3),
+    /** The size stamped on the orifice is not the one on the plate, or it is not seated: the circuit must be opened. */
+    ORIFICE_DIFFERS_FROM_PLATE(0.15),
     /** With the liquid valve shut the compressor pulls the low side down and holds it. */
     COMPRESSOR_PUMPS_DOWN(0.5);
 

@@ -2,14 +2,22 @@ package readback.calc.diagnosis;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 
-/** What would best tell the two leading causes apart. */
+/** What would tell most about the causes. */
 public sealed interface NextObservation {
 
     /** The same observation without the readings that are there already. */
     NextObservation without(Readings taken);
+
+    /**
+     * Whether it can be made: no reading of it is known to be out of reach.
+     *
+     * @param open questions that the technician did not leave unanswered
+     */
+    boolean possible(Readings taken, Set<Finding> open);
 
     /** The readings to be taken; none where something is to be looked for. */
     default List<Quantity> missing() {
@@ -20,6 +28,12 @@ public sealed interface NextObservation {
     default Optional<Finding> lookedFor() {
         return Optional.empty();
     }
+
+    /** How many readings or looks it takes, at least one. */
+    int steps();
+
+    /** Whether there is still something to do for it. */
+    boolean open();
 
     /**
      * Take readings.
@@ -38,6 +52,21 @@ public sealed interface NextObservation {
                     symptom,
                     missing.stream().filter(quantity -> !taken.has(quantity)).toList());
         }
+
+        @Override
+        public boolean possible(Readings taken, Set<Finding> open) {
+            return missing.stream().noneMatch(taken::cannotBeKnown);
+        }
+
+        @Override
+        public int steps() {
+            return Math.max(1, missing.size());
+        }
+
+        @Override
+        public boolean open() {
+            return !missing.isEmpty();
+        }
     }
 
     /** Look or try, and answer with yes or no. */
@@ -48,8 +77,23 @@ public sealed interface NextObservation {
         }
 
         @Override
+        public boolean possible(Readings taken, Set<Finding> open) {
+            return open.contains(finding);
+        }
+
+        @Override
         public Optional<Finding> lookedFor() {
             return Optional.of(finding);
+        }
+
+        @Override
+        public int steps() {
+            return 1;
+        }
+
+        @Override
+        public boolean open() {
+            return true;
         }
     }
 }

@@ -36,7 +36,7 @@ public enum PlantFault {
     /** By how much the diameter of the orifice is too large. */
     OVERSIZED_ORIFICE(Fault.WRONG_OR_UNSEATED_ORIFICE, 0.5, (d, size) -> d.orificeRatio *= 1 + size),
     /** By how much the diameter of the orifice is too small, or how far it is plugged. */
-    UNDERSIZED_ORIFICE(Fault.LIQUID_LINE_RESTRICTION, 0.5, (d, size) -> d.orificeRatio *= 1 - size),
+    UNDERSIZED_ORIFICE(Fault.UNDERSIZED_ORIFICE, 0.5, (d, size) -> d.orificeRatio *= 1 - size),
     /** Share of the indoor coil that ice has closed to air. */
     FROSTED_COIL(Fault.FROZEN_COIL, 0.9, (d, size) -> {
         d.indoorAir *= 1 - size;

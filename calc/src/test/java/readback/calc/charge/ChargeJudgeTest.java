@@ -82,7 +82,19 @@ class ChargeJudgeTest {
                         .verdict()
                         .borderline())
                 .isFalse();
-        assertThat(judgement.cautions()).isEmpty();
+        assertThat(judgement.cautions()).extracting(Caution::rule).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
+    }
+
+    /** 118 psig is known to 0.9 °F and the line to 1.04 °F: 1.4 °F in all over the floor of 5 °F is no alarm. */
+    @Test
+    void superheat_that_is_surely_enough_gives_no_alarm() {
+        assertThat(judge.judge(PISTON, pistonWithLineAt(Known.EVAPORATING_AT_118 + 6.5))
+                        .cautions())
+                .isEmpty();
+        assertThat(judge.judge(PISTON, pistonWithLineAt(Known.EVAPORATING_AT_118 + 6))
+                        .cautions())
+                .extracting(Caution::rule)
+                .containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
     }
 
     /** The floor of 5 °F at the service port stands in equipment installation manuals; recovering raises superheat. */
@@ -109,10 +121,13 @@ class ChargeJudgeTest {
         assertThat(judgement.cautions()).extracting(Caution::rule).containsExactly(CautionRule.LIQUID_AT_COMPRESSOR);
     }
 
-    /** RA3.2.2.6.2, step 9: from 4 °F on a valve holds; below, and with a line colder than boiling, it does not. */
+    /**
+     * RA3.2.2.6.2, step 9: from 4 °F on a valve holds; below, and with a line colder than boiling, it does not. The
+     * compressor is warned of as behind an orifice: below the floor of 5 °F, or so near to it that it may lie below.
+     */
     @ParameterizedTest
-    @CsvSource({"7, false", "4.1, false", "3.8, true", "-12, true"})
-    void a_valve_below_its_range_floods_and_within_it_gives_no_alarm(double superheat, boolean floods) {
+    @CsvSource({"7, false, false", "4.9, false, true", "4.1, false, true", "3.8, true, true", "-12, true, true"})
+    void a_valve_below_its_range_floods_and_the_alarm_begins_before(double superheat, boolean floods, boolean alarm) {
         for (double subcooling : new double[] {5, 10}) {
             Judgement judgement = judge.judge(
                     VALVE,
@@ -122,7 +137,7 @@ class ChargeJudgeTest {
             assertThat(judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE).isEqualTo(floods);
             assertThat(judgement.cautions().stream()
                             .anyMatch(caution -> caution.rule() == CautionRule.LIQUID_AT_COMPRESSOR))
-                    .isEqualTo(floods);
+                    .isEqualTo(alarm);
         }
     }
 

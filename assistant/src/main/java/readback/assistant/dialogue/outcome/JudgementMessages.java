@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
@@ -14,7 +15,6 @@ import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
 import readback.calc.diagnosis.Diagnosis;
 import readback.calc.diagnosis.Fault;
-import readback.calc.diagnosis.NextObservation;
 import readback.calc.diagnosis.Suspect;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
@@ -73,7 +73,8 @@ public final class JudgementMessages {
 
             @Override
             public List<Message> doNotCharge(Verdict.DoNotCharge stopped) {
-                messages.add(Message.of("verdict.do-not-charge"));
+                boolean open = stopped.reasons().equals(Set.of(Verdict.DoNotCharge.Reason.CAUSE_OPEN));
+                messages.add(Message.of(open ? "verdict.cannot-tell" : "verdict.do-not-charge"));
                 stopped.reasons().stream()
                         .sorted()
                         .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
@@ -131,7 +132,10 @@ public final class JudgementMessages {
                     .with("by", far)
                     .with("side", new Fact.Term("side." + side)));
         }
-        judgement.conditions().forEach(each -> failed(each, messages));
+        // a charge is compared beside a cold coil only where no ice was found, and its caution was given
+        judgement.conditions().stream()
+                .filter(each -> each.condition() != Condition.COIL_ABOVE_FREEZING)
+                .forEach(each -> failed(each, messages));
     }
 
     /** The instrument that leaves it open, and how good it would have to be. */
@@ -190,8 +194,13 @@ public final class JudgementMessages {
                                 contradiction.between().stream().map(Fact::name).toList()));
     }
 
-    /** What is suspected when the charge is not to be touched, and what would settle it. */
-    public List<Message> suspects(Judgement judgement, Diagnosis diagnosis) {
+    /** What is suspected when the charge is not to be touched, or beside what the verdict says. */
+    public List<Message> suspects(Judgement judgement, Diagnosis diagnosis, Optional<Suspect> reservation) {
+        if (reservation.isPresent()) {
+            boolean right = judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE;
+            return List.of(Message.of(right ? "diagnosis.right-but" : "diagnosis.not-ruled-out")
+                    .with("fault", fault(reservation.get())));
+        }
         if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
                 || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
             return List.of();
@@ -210,15 +219,6 @@ public final class JudgementMessages {
                     .with("fault", fault(faults.get(0)))
                     .with("other", fault(faults.get(1))));
         }
-        diagnosis
-                .next()
-                .map(NextObservation::missing)
-                .filter(missing -> !missing.isEmpty())
-                .ifPresent(missing -> messages.add(Message.of("diagnosis.measure")
-                        .with(
-                                "quantities",
-                                new Fact.Listing(
-                                        missing.stream().map(Fact::name).toList()))));
         return messages;
     }
 
@@ -230,8 +230,8 @@ public final class JudgementMessages {
     private static Optional<Message> clues(Diagnosis diagnosis) {
         List<Fact> clues = diagnosis.leader().supporting().stream()
                 .flatMap(clue -> clue.measured().stream())
-                .<Fact>map(evidence -> new Fact.Term("symptom." + ConstantName.of(evidence.symptom())
-                        + (evidence.deviations() > 0 ? ".above" : ".below")))
+                .<Fact>map(evidence -> new Fact.Term(
+                        "symptom." + ConstantName.of(evidence.symptom()) + (evidence.above() ? ".above" : ".below")))
                 .toList();
         return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
                 ? Optional.empty()
