@@ -56,7 +56,9 @@ class BenchTest {
                 .startsWith("call 7: ");
     }
 
-    /** In the first calls some compressors are threatened, and a dialogue that warned of it is not counted as silent. */
+    /**
+     * In the first calls some compressors are threatened, and a dialogue that warned of it is not counted as silent.
+     */
     @Test
     void a_caution_that_was_given_does_not_count_as_missed() {
         Pattern cautions = Pattern.compile("threatened by (.+), unwarned of (.+)$");
