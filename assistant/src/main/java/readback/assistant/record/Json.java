@@ -64,6 +64,8 @@ final class Json {
     }
 
     private interface OfReading {
+        // Nobody calls it: its annotation is read in place of that of a reading.
+        @SuppressWarnings("UnusedMethod")
         @JsonSerialize(using = Digits.class)
         BigDecimal value();
     }

@@ -2,7 +2,10 @@ package readback.assistant.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -51,6 +54,30 @@ class BenchTest {
                 .first()
                 .asString()
                 .startsWith("call 7: ");
+    }
+
+    /**
+     * In the first calls some compressors are threatened, and a dialogue that warned of it is not counted as silent.
+     */
+    @Test
+    void a_caution_that_was_given_does_not_count_as_missed() {
+        Pattern cautions = Pattern.compile("threatened by (.+), unwarned of (.+)$");
+        List<String> threatened = new ArrayList<>();
+        List<String> warned = new ArrayList<>();
+        for (int call = 1; call <= CALLS; call++) {
+            List<String> lines = bench(Level.FULL).repeat(call, WORDING);
+            Matcher found = cautions.matcher(lines.get(lines.size() - 1));
+            assertThat(found.find()).isTrue();
+            if (!found.group(1).equals("nothing")) {
+                threatened.add(found.group());
+                if (found.group(2).equals("nothing")) {
+                    warned.add(found.group());
+                }
+            }
+        }
+
+        assertThat(threatened).isNotEmpty();
+        assertThat(warned).isNotEmpty();
     }
 
     @Test

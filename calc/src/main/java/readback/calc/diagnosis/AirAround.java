@@ -15,6 +15,7 @@ import readback.calc.quantity.TemperatureDifference;
  * @param mean °C, in this order
  * @param covariance K²
  */
+@SuppressWarnings("ArrayRecordComponent") // for the numeric kernel, never changed and never compared
 record AirAround(double[] mean, double[][] covariance) {
 
     static final int SIZE = 3;

@@ -1,6 +1,5 @@
 package readback.calc.diagnosis;
 
-import readback.calc.measurement.GaugeAccuracy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import readback.calc.charge.Judgement;
 import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Side;
 import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.GaugeAccuracy;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
@@ -173,8 +173,8 @@ final class EvidenceFinder {
                         .minus(system.refrigerant().saturationTemperature(side, near))
                         .kelvins()
                 / (pressure.pascals() - near.pascals());
-        GaugePressure shown = GaugePressure.pascals(
-                pressure.pascals() - system.atmosphere().pascals());
+        GaugePressure shown =
+                GaugePressure.pascals(pressure.pascals() - system.atmosphere().pascals());
         double kelvins = slope * accuracy.at(shown).pascals();
         return kelvins * kelvins / 3;
     }

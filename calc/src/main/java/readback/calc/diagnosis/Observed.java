@@ -11,6 +11,7 @@ import java.util.Set;
  * @param evidence one for each symptom at most, in the order of the symptoms
  * @param covariance of all symptoms in their order, K², also of those not measured; never changed
  */
+@SuppressWarnings("ArrayRecordComponent") // for the numeric kernel, never changed and never compared
 record Observed(List<Evidence> evidence, double[][] covariance) {
 
     Observed {

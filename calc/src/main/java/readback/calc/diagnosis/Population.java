@@ -31,6 +31,7 @@ final class Population {
      * @param weight how often it is met, relative to the others
      * @param units in all sizes; an array, which is never changed, because everything goes over all of them
      */
+    @SuppressWarnings("ArrayRecordComponent") // for the numeric kernel, never changed and never compared
     record Trouble(String name, Fault fault, double weight, Unit[] units) {}
 
     /**
@@ -40,6 +41,7 @@ final class Population {
      * @param deviations of all symptoms in their order, K
      * @param findings what someone who looks or tries would find, a bit for each finding in their order
      */
+    @SuppressWarnings("ArrayRecordComponent") // for the numeric kernel, never changed and never compared
     record Unit(double charge, double[] deviations, int findings) {
 
         boolean shows(Finding finding) {

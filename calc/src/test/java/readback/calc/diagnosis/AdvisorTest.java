@@ -8,7 +8,6 @@ import static readback.calc.measurement.Known.pistonWithLineAt;
 import static readback.calc.measurement.Known.reading;
 import static readback.calc.measurement.Known.valveWithLineAt;
 
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -301,9 +300,8 @@ class AdvisorTest {
         Readings all = running(118, 62, 365, 100)
                 .with(reading(Quantity.RETURN_DRY_BULB, 80))
                 .with(reading(Quantity.SUPPLY_DRY_BULB, 60));
-        Map<Symptom, Evidence> evidence = evidence(PISTON, all);
-        Evidence superheat = evidence.get(Symptom.SUPERHEAT);
-        Evidence split = evidence.get(Symptom.AIR_SPLIT);
+        Evidence superheat = evidence(PISTON, all, Symptom.SUPERHEAT);
+        Evidence split = evidence(PISTON, all, Symptom.AIR_SPLIT);
 
         assertThat(superheat.deviation().fahrenheit()).isCloseTo(10.16, within(0.1));
         assertThat(superheat.uncertainty().fahrenheit()).isCloseTo(Math.hypot(1.37, 2.05), within(0.05));
@@ -314,7 +312,7 @@ class AdvisorTest {
     /** Subcooling 9.7 °F against a plate of 10, with 1.32 °F. */
     @Test
     void a_valve_system_is_held_against_its_plate() {
-        Evidence subcooling = evidence(VALVE, valveWithLineAt(100)).get(Symptom.SUBCOOLING);
+        Evidence subcooling = evidence(VALVE, valveWithLineAt(100), Symptom.SUBCOOLING);
 
         assertThat(subcooling.deviation().fahrenheit()).isCloseTo(-0.29, within(0.02));
         assertThat(subcooling.uncertainty().fahrenheit()).isCloseTo(1.32, within(0.02));
@@ -338,18 +336,16 @@ class AdvisorTest {
         Readings without = valveWithLineAt(100).with(reading(Quantity.OUTDOOR_TEMPERATURE, 90));
         Readings with = without.with(reading(Quantity.RETURN_WET_BULB, 67)).with(reading(Quantity.RETURN_DRY_BULB, 80));
 
-        assertThat(evidence(VALVE, without).get(Symptom.EVAPORATING_TEMPERATURE).uncertainty())
-                .isGreaterThan(evidence(VALVE, with)
-                        .get(Symptom.EVAPORATING_TEMPERATURE)
-                        .uncertainty());
+        assertThat(evidence(VALVE, without, Symptom.EVAPORATING_TEMPERATURE).uncertainty())
+                .isGreaterThan(
+                        evidence(VALVE, with, Symptom.EVAPORATING_TEMPERATURE).uncertainty());
     }
 
-    private static Map<Symptom, Evidence> evidence(SystemUnderTest system, Readings readings) {
-        Map<Symptom, Evidence> evidence = new EnumMap<>(Symptom.class);
-        EvidenceFinder.observed(system, readings, new ChargeJudge().judge(system, readings))
-                .evidence()
-                .forEach(each -> evidence.put(each.symptom(), each));
-        return evidence;
+    private static Evidence evidence(SystemUnderTest system, Readings readings, Symptom symptom) {
+        return EvidenceFinder.observed(system, readings, new ChargeJudge().judge(system, readings)).evidence().stream()
+                .filter(each -> each.symptom() == symptom)
+                .findFirst()
+                .orElseThrow();
     }
 
     private Verdict.Kind kind(Readings readings) {

@@ -115,8 +115,9 @@ final class SimulatedUnits {
             line.append(' ').append(Math.round(10 * deviation));
         }
         int bits = 0;
-        for (int i = 0; i < Finding.values().length; i++) {
-            if (Inspection.finds(Finding.values()[i], faults, running)) {
+        List<Finding> order = List.of(Finding.values());
+        for (int i = 0; i < order.size(); i++) {
+            if (Inspection.finds(order.get(i), faults, running)) {
                 bits |= 1 << i;
             }
         }
