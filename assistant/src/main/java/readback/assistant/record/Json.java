@@ -58,11 +58,13 @@ final class Json {
         }
     }
 
+    @SuppressWarnings("unused") // read by Jackson
     private interface OfSlot {
         @JsonValue
         String id();
     }
 
+    @SuppressWarnings("unused") // read by Jackson
     private interface OfReading {
         // Nobody calls it: its annotation is read in place of that of a reading.
         @SuppressWarnings("UnusedMethod")
