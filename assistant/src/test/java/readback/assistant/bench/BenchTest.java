@@ -2,10 +2,8 @@ package readback.assistant.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -56,28 +54,16 @@ class BenchTest {
                 .startsWith("call 7: ");
     }
 
-    /**
-     * In the first calls some compressors are threatened, and a dialogue that warned of it is not counted as silent.
-     */
+    /** Some compressor is threatened in these calls and the technician told of it: looked for until it is found. */
     @Test
     void a_caution_that_was_given_does_not_count_as_missed() {
-        Pattern cautions = Pattern.compile("threatened by (.+), unwarned of (.+)$");
-        List<String> threatened = new ArrayList<>();
-        List<String> warned = new ArrayList<>();
-        for (int call = 1; call <= CALLS; call++) {
-            List<String> lines = bench(Level.FULL).repeat(call, WORDING);
-            Matcher found = cautions.matcher(lines.get(lines.size() - 1));
-            assertThat(found.find()).isTrue();
-            if (!found.group(1).equals("nothing")) {
-                threatened.add(found.group());
-                if (found.group(2).equals("nothing")) {
-                    warned.add(found.group());
-                }
-            }
-        }
+        Bench bench = bench(Level.FULL);
 
-        assertThat(threatened).isNotEmpty();
-        assertThat(warned).isNotEmpty();
+        assertThat(IntStream.rangeClosed(1, CALLS)
+                        .mapToObj(call -> bench.repeat(call, WORDING))
+                        .map(lines -> lines.get(lines.size() - 1))
+                        .anyMatch(end -> !end.contains("threatened by nothing") && end.endsWith("unwarned of nothing")))
+                .isTrue();
     }
 
     @Test
