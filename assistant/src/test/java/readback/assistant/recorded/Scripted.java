@@ -74,8 +74,8 @@ public final class Scripted {
     /** A piston system, undercharged, that is charged in two steps; with a doubt, corrections and a note. */
     public static Scripted charging(String name) {
         return pistonReadings(name)
-                .say(260, "liquid pressure three four zero")
-                .say(280, "liquid line ninety six")
+                .say(260, "liquid pressure three three zero")
+                .say(280, "liquid line one hundred")
                 .say(300, "discharge line one eighty five")
                 .say(340, "note coil and filter are clean")
                 .say(360, "understood")
@@ -110,6 +110,7 @@ public final class Scripted {
                 .say(170, "suction pressure one one eight")
                 .say(200, "suction line seventy")
                 .say(230, "correction suction line seventy two")
+                .say(235, "skip")
                 .say(240, "ten pounds");
     }
 
