@@ -93,7 +93,8 @@ public final class Scripted {
                 .say(2650, "suction pressure one three zero")
                 .say(2670, "suction line fifty eight")
                 .say(2690, "liquid pressure three seven two")
-                .say(2700, "liquid line ninety seven");
+                .say(2700, "liquid line ninety seven")
+                .say(2710, "discharge line one eighty five");
     }
 
     /** A piston system up to its first verdict: 20 °F too much superheat. */
@@ -128,7 +129,7 @@ public final class Scripted {
                 .say(140, "liquid line forty point five")
                 .say(160, "suction pressure eight point one")
                 .say(180, "suction line eleven")
-                .say(190, "four kilograms");
+                .say(190, "plate charge four kilograms");
         valve.settings = new SessionSettings(
                 SessionSettings.STANDARD.job(),
                 readback.calc.quantity.UnitSetting.METRIC,
