@@ -17,7 +17,6 @@ import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.diagnosis.Fault;
-import readback.calc.name.ConstantName;
 import readback.grammar.Expectation;
 import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Judged;
@@ -107,7 +106,7 @@ final class Call {
         }
         for (CautionRule rule : site.threatens()) {
             threatened.add(rule);
-            if (!state.warnings().given().contains(ConstantName.of(rule))) {
+            if (!state.warnings().given().contains(rule)) {
                 unwarned.add(rule);
             }
         }

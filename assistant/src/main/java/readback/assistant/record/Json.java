@@ -1,18 +1,21 @@
 package readback.assistant.record;
 
-import com.fasterxml.jackson.annotation.JsonFormat;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.JsonValue;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.annotation.JsonSerialize;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.ser.std.StdScalarSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.IOException;
 import java.math.BigDecimal;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.outcome.JobOutcome;
@@ -30,7 +33,6 @@ final class Json {
             .addModule(new Jdk8Module())
             .addModule(new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DURATIONS_AS_TIMESTAMPS)
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
             .defaultPropertyInclusion(
                     JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS))
@@ -56,15 +58,33 @@ final class Json {
         }
     }
 
+    @SuppressWarnings("unused") // read by Jackson
     private interface OfSlot {
         @JsonValue
         String id();
     }
 
-    /** The value is text: a spoken "50.70" keeps its digits. */
+    @SuppressWarnings("unused") // read by Jackson
     private interface OfReading {
-        @JsonFormat(shape = JsonFormat.Shape.STRING)
+        // Nobody calls it: its annotation is read in place of that of a reading.
+        @SuppressWarnings("UnusedMethod")
+        @JsonSerialize(using = Digits.class)
         BigDecimal value();
+    }
+
+    /** A number as text, without an exponent: a spoken "50.70" keeps its digits. */
+    private static final class Digits extends StdScalarSerializer<BigDecimal> {
+
+        private static final long serialVersionUID = 1L;
+
+        Digits() {
+            super(BigDecimal.class);
+        }
+
+        @Override
+        public void serialize(BigDecimal value, JsonGenerator out, SerializerProvider provider) throws IOException {
+            out.writeString(value.toPlainString());
+        }
     }
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")

@@ -269,7 +269,7 @@ final class GeneratedCall {
             case NAMEPLATE_CHARGE -> pick("90 ounces", "6 pounds 4 ounces", "10 ounces", "30 ounces");
             case REFRIGERANT_ADDED ->
                 slot.equals(Quantity.REFRIGERANT_ADDED.name())
-                                && rehearsal.state().job().equals("weigh-in")
+                                && rehearsal.state().job().equals(JobId.WEIGH_IN)
                         ? weighed() + " grams"
                         : pick("2 ounces", "4 ounces", "1.5 ounces");
             case CYLINDER_WEIGHT -> slot.endsWith("before") ? "50000 grams" : 50_000 - weighed() + " grams";
