@@ -2,8 +2,8 @@ package readback.assistant.dialogue;
 
 import java.util.ArrayList;
 import java.util.List;
-import readback.calc.caution.CautionRule;
 import readback.assistant.dialogue.caution.CautionNotice;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Message;
 

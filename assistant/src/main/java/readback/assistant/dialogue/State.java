@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import readback.calc.caution.CautionRule;
 import readback.assistant.dialogue.caution.GivenCautions;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Judged;
 

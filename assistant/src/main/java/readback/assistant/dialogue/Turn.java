@@ -2,8 +2,8 @@ package readback.assistant.dialogue;
 
 import java.util.List;
 import java.util.Optional;
-import readback.calc.caution.CautionRule;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 

@@ -1,6 +1,5 @@
 package readback.assistant.dialogue.caution;
 
-import readback.calc.caution.CautionRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import java.util.stream.Collectors;
 import readback.calc.caution.Activity;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
+import readback.calc.caution.CautionRule;
 import readback.calc.caution.Situation;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
