@@ -10,7 +10,6 @@ import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
-import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
@@ -86,7 +85,9 @@ final class LiveCheck {
             Ready ready = new Ready(
                     wishes,
                     resumption,
-                    resumption.map(LiveCheck::settings).orElseGet(wishes.session()::settings),
+                    resumption
+                            .map(old -> old.session().settings().orElse(SessionSettings.STANDARD))
+                            .orElseGet(wishes.session()::settings),
                     ear,
                     voice(opening),
                     last::add);
@@ -99,13 +100,6 @@ final class LiveCheck {
         } finally {
             resumption.ifPresent(each -> each.record().close());
         }
-    }
-
-    /** The settings that a recorded session was begun with. */
-    private static SessionSettings settings(SessionRecord.Resumption resumption) {
-        return resumption.session().entries().get(0).event() instanceof Event.Started started
-                ? started.settings()
-                : SessionSettings.STANDARD;
     }
 
     private static Voice voice(CompletableFuture<Voice> opening) {

@@ -110,6 +110,7 @@ public final class ChecklistValidator {
     private void check(Step step) {
         String where = "step " + step.id();
         check(where, step.when());
+        check(where, step.again());
         Stream<String> name = step.slot().quantity().isPresent()
                 ? Stream.empty()
                 : Stream.of("term.slot." + step.slot().id());
@@ -128,7 +129,7 @@ public final class ChecklistValidator {
             @Override
             public void options(Slot slot, Set<String> waitedFor) {
                 known(where, slot);
-                Set<String> possible = ChecklistValidator.this.slot(slot);
+                Set<String> possible = options.getOrDefault(slot, Set.of());
                 waitedFor.stream()
                         .filter(option -> !possible.contains(option))
                         .forEach(option -> faults.add(where + " waits for \"" + option + "\" in \"" + slot

@@ -27,11 +27,6 @@ final class Closing {
         this.flow = flow;
     }
 
-    /** Whether the verdict was announced as it stands now. */
-    static boolean judged(Draft draft) {
-        return draft.state().told(Judged.CHARGE);
-    }
-
     /** Ends the session, but asks once where something still waits for an answer. */
     void finish(Draft draft) {
         Optional<Message> objection =
@@ -111,7 +106,7 @@ final class Closing {
         // What was worked out but never said, because a condition was not confirmed, is no verdict.
         draft.say(assessment
                 .verdict()
-                .filter(verdict -> judged(draft))
+                .filter(verdict -> draft.state().told(Judged.CHARGE))
                 .map(verdict -> Message.of("closed.verdict")
                         .with("verdict", new Fact.Term("verdict." + ConstantName.of(verdict))))
                 .orElseGet(() -> Message.of(

@@ -1,18 +1,12 @@
 package readback.assistant.dialogue;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.caution.CautionNotice;
-import readback.assistant.dialogue.outcome.Announcement;
-import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.dialogue.outcome.JudgementMessages;
-import readback.calc.charge.Judgement;
-import readback.calc.charge.Verdict;
 import readback.calc.plausibility.Grade;
 import readback.calc.quantity.Reading;
-import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Command;
 import readback.grammar.Decision;
@@ -25,8 +19,6 @@ import readback.grammar.Reason;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
-import readback.prompts.checklist.Step;
-import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -63,6 +55,7 @@ public final class Dialogue {
     private final Intake intake;
     private final Closing closing;
     private final Orders orders;
+    private final Progress progress;
 
     public Dialogue(Grammar grammar, Checklists checklists) {
         this.grammar = grammar;
@@ -72,6 +65,7 @@ public final class Dialogue {
         this.intake = new Intake(flow, waiting, doubts);
         this.closing = new Closing(flow);
         this.orders = new Orders(flow, intake, waiting, closing);
+        this.progress = new Progress(flow, waiting, orders);
     }
 
     /** The first turn of a session. */
@@ -394,106 +388,9 @@ public final class Dialogue {
         } else if (!draft.state().warnings().unheeded().isEmpty()) {
             draft.say(Message.of("caution.heed"));
         } else {
-            advance(draft);
+            progress.advance(draft);
         }
         return draft.turn(draft.state().closed() ? Optional.empty() : Optional.of(listen(draft)));
-    }
-
-    private void advance(Draft draft) {
-        Optional<Step> next = flow.next(draft.state());
-        while (next.isEmpty() || fillsItself(next.get())) {
-            boolean goesOn = next.isEmpty() ? orders.doneWithJob(draft) : perform(draft, next.get());
-            if (!goesOn) {
-                return;
-            }
-            next = flow.next(draft.state());
-        }
-        Step step = next.get();
-        boolean first = draft.conversation().asksOf(step.id()) == 0;
-        if (first) {
-            step.task()
-                    .prepared()
-                    .ifPresent(activity -> draft.give(CautionNotice.ofActivity(
-                            activity,
-                            draft.assessment().refrigerant(),
-                            draft.state().warnings())));
-        }
-        step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
-        if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
-            draft.say(Message.of("offer.why"));
-        }
-        draft.say(waiting.left(draft, step)
-                .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
-                .orElseGet(() -> Flow.asksAgain(step, draft.state())
-                        ? Prompts.repeat(step)
-                        : Prompts.ask(step, draft.conversation())));
-        draft.become(draft.conversation().asking(step.id()));
-    }
-
-    private static boolean fillsItself(Step step) {
-        return step.task().reply() == Task.Reply.NOTHING;
-    }
-
-    /** Does what a step asks of us; false when it cannot be done yet. */
-    private boolean perform(Draft draft, Step step) {
-        Optional<Judged> judged = step.task().judged();
-        if (judged.isPresent()) {
-            return announce(draft, judged.get());
-        }
-        measureAgain(draft);
-        return true;
-    }
-
-    /** Speaks an outcome; false when readings that it needs are still missing. */
-    private static boolean announce(Draft draft, Judged what) {
-        Assessment assessment = draft.assessment();
-        Optional<Announcement> announcement = assessment.announcement(what);
-        if (announcement.isEmpty()) {
-            List<Fact> missing = assessment.judgement().stream()
-                    .flatMap(each -> each.missing().stream())
-                    .map(Fact::name)
-                    .toList();
-            draft.say(
-                    missing.isEmpty()
-                            ? Message.of("verdict.open")
-                            : Message.of("verdict.incomplete").with("missing", new Fact.Listing(missing)));
-            return false;
-        }
-        JobOutcome now = announcement.get().outcome();
-        Optional<JobOutcome> before = draft.state().announced(what);
-        boolean same = before.map(JobOutcome::name).filter(now.name()::equals).isPresent();
-        before.ifPresent(any -> draft.say(Message.of(same ? "verdict.same" : "verdict.changed")));
-        if (!same) {
-            draft.say(announcement.get().messages());
-        } else if (!before.filter(now::alike).isPresent()) {
-            draft.say(announcement.get().news());
-        }
-        draft.become(draft.state().announcing(now));
-        return true;
-    }
-
-    private void measureAgain(Draft draft) {
-        Assessment assessment = draft.assessment();
-        TemperatureDifference deviation = assessment
-                .judgement()
-                .map(Judgement::verdict)
-                .flatMap(Verdict::comparison)
-                .map(compared -> compared.deviation().value())
-                .orElse(TemperatureDifference.kelvins(0));
-        // the round keeps what the scale told; told again in the next round it would count twice
-        Sheet cleared =
-                draft.sheet().withoutAll(flow.repeatedSlots(draft.state())).withoutAll(ScaleSlots.BOTH);
-        draft.become(draft.state()
-                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Judged.CHARGE));
-        draft.say(Message.of("round.next"));
-    }
-
-    /** What was missing of the settling time. */
-    private static Duration early(Draft draft) {
-        return draft.sheet().answers().values().stream()
-                .filter(Answer.Passed.class::isInstance)
-                .map(answer -> ((Answer.Passed) answer).missing())
-                .reduce(Duration.ZERO, Duration::plus);
     }
 
     private Effect.Listen listen(Draft draft) {

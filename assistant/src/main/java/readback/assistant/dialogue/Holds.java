@@ -102,9 +102,8 @@ final class Holds {
 
     /** How long after the hold began a value was first called out; corrections of it do not count. */
     static Optional<Duration> elapsed(Sheet sheet, Slot hold, Slot slot) {
-        return sheet.answer(hold)
-                .filter(Answer.Passed.class::isInstance)
-                .map(answer -> ((Answer.Passed) answer).since())
+        return sheet.waited(hold)
+                .map(Answer.Passed::since)
                 .flatMap(since -> sheet.firstGiven(slot).map(at -> Duration.between(since, at)));
     }
 }

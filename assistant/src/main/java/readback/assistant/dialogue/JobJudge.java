@@ -213,9 +213,8 @@ final class JobJudge {
         }
         Duration early = assessment
                 .sheet()
-                .answer(Slots.THAWING)
-                .filter(Answer.Passed.class::isInstance)
-                .map(answer -> ((Answer.Passed) answer).missing())
+                .waited(Slots.THAWING)
+                .map(Answer.Passed::missing)
                 .orElse(Duration.ZERO);
         return Optional.of(
                 new Announcement(new JobOutcome.FrozenCoil(early), List.of(Message.of("frozen-coil.thawed"))));

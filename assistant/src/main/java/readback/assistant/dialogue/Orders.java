@@ -162,7 +162,7 @@ final class Orders {
 
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
-        } else if (about.isEmpty() && Closing.judged(draft) && meansTheVerdict(draft, asked)) {
+        } else if (about.isEmpty() && draft.state().told(Judged.CHARGE) && meansTheVerdict(draft, asked)) {
             draft.say(new JudgementMessages(draft.state().settings().units())
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {

@@ -33,6 +33,11 @@ public record Sheet(Map<Slot, Answer> answers, History history) {
         return answer(Slot.of(quantity)).flatMap(Sheet::readingOf);
     }
 
+    /** The wait that is over in this slot. */
+    Optional<Answer.Passed> waited(Slot slot) {
+        return answer(slot).filter(Answer.Passed.class::isInstance).map(Answer.Passed.class::cast);
+    }
+
     Optional<String> option(Slot slot) {
         return answer(slot).filter(Answer.Option.class::isInstance).map(answer -> ((Answer.Option) answer).option());
     }

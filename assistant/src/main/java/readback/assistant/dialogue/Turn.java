@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
-import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 
 /**
@@ -39,11 +38,6 @@ public record Turn(State state, List<Effect> effects, Outcome outcome) {
         /** What the event did to a slot; empty where it left it alone. */
         public Optional<Change> change(Slot slot) {
             return changes.stream().filter(each -> each.slot().equals(slot)).findFirst();
-        }
-
-        /** What was announced of a thing and still stands. */
-        public Optional<JobOutcome> standing(Judged what) {
-            return standing.stream().filter(each -> each.judged() == what).findFirst();
         }
 
         /** Everything that stands in one line for a reader; empty while nothing does. */

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.annotation.JsonSerialize;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.ser.std.StdScalarSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
@@ -44,6 +45,11 @@ final class Json {
             .build();
 
     private Json() {}
+
+    /** A variant of this name, its parts to be filled in. */
+    static ObjectNode kind(String name) {
+        return MAPPER.createObjectNode().put("kind", name);
+    }
 
     static JsonNode write(Object value) {
         return MAPPER.valueToTree(value);

@@ -2,9 +2,7 @@ package readback.assistant.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +10,6 @@ import java.util.Optional;
 import readback.assistant.dialogue.Understood;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
-import readback.calc.quantity.Unit;
 import readback.grammar.Command;
 import readback.grammar.Decision;
 import readback.grammar.Meaning;
@@ -21,46 +18,45 @@ import readback.grammar.Reason;
 /** The JSON form of what an event was taken to mean, both ways. */
 final class Meant {
 
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-
     private static final Meaning.Cases<ObjectNode> MEANING = new Meaning.Cases<>() {
         @Override
         public ObjectNode values(Meaning.Values values) {
-            return readings(kind("values"), values.readings());
+            return readings(Json.kind("values"), values.readings());
         }
 
         @Override
         public ObjectNode correction(Meaning.Correction correction) {
-            return readings(kind("correction"), correction.readings());
+            return readings(Json.kind("correction"), correction.readings());
         }
 
         @Override
         public ObjectNode choice(Meaning.Choice choice) {
-            return kind("choice").put("choice", choice.choice()).put("option", choice.option());
+            return Json.kind("choice").put("choice", choice.choice()).put("option", choice.option());
         }
 
         @Override
         public ObjectNode ordered(Meaning.Ordered ordered) {
-            ObjectNode node = kind("order").put("command", ordered.command().name());
+            ObjectNode node =
+                    Json.kind("order").put("command", ordered.command().name());
             ordered.about().ifPresent(quantity -> node.put("about", quantity.name()));
             return node;
         }
 
         @Override
         public ObjectNode note(Meaning.Note note) {
-            return kind("note").put("words", note.words());
+            return Json.kind("note").put("words", note.words());
         }
 
         @Override
         public ObjectNode saturationQuestion(Meaning.SaturationQuestion question) {
-            ObjectNode node = kind("saturation");
-            node.set("pressure", reading(question.pressure()));
+            ObjectNode node = Json.kind("saturation");
+            node.set("pressure", Json.write(question.pressure()));
             return node;
         }
 
         @Override
         public ObjectNode notUnderstood(Meaning.NotUnderstood reason) {
-            ObjectNode node = kind("not-understood").put("where", reason.where());
+            ObjectNode node = Json.kind("not-understood").put("where", reason.where());
             node.set("why", reason(reason.why()));
             return node;
         }
@@ -69,29 +65,29 @@ final class Meant {
     private static final Understood.Cases<ObjectNode> WRITTEN = new Understood.Cases<>() {
         @Override
         public ObjectNode occurrence(Understood.Occurrence occurrence) {
-            return kind("occurrence").put("what", occurrence.name());
+            return Json.kind("occurrence").put("what", occurrence.name());
         }
 
         @Override
         public ObjectNode elapsed(Understood.Elapsed elapsed) {
-            return kind("elapsed").put("timer", elapsed.timer());
+            return Json.kind("elapsed").put("timer", elapsed.timer());
         }
 
         @Override
         public ObjectNode clockChanged(Understood.ClockChanged changed) {
-            return kind("clock-changed").put("by", changed.by().toString());
+            return Json.kind("clock-changed").put("by", changed.by().toString());
         }
 
         @Override
         public ObjectNode meant(Understood.Meant meant) {
-            ObjectNode node = kind("meant");
+            ObjectNode node = Json.kind("meant");
             node.set("meaning", meant.words().fold(MEANING));
             return node;
         }
 
         @Override
         public ObjectNode between(Understood.Between between) {
-            ObjectNode node = kind("between");
+            ObjectNode node = Json.kind("between");
             ArrayNode candidates = node.putArray("candidates");
             between.candidates().forEach(each -> candidates.add(each.fold(MEANING)));
             return node;
@@ -99,15 +95,11 @@ final class Meant {
 
         @Override
         public ObjectNode ignored(Understood.Ignored ignored) {
-            return kind("ignored").put("why", ignored.why().name());
+            return Json.kind("ignored").put("why", ignored.why().name());
         }
     };
 
     private Meant() {}
-
-    private static ObjectNode kind(String kind) {
-        return NODES.objectNode().put("kind", kind);
-    }
 
     static ObjectNode write(Understood understood) {
         return understood.fold(WRITTEN);
@@ -131,7 +123,7 @@ final class Meant {
     }
 
     private static ObjectNode reason(Reason reason) {
-        ObjectNode node = NODES.objectNode().put("kind", reason.kind().name());
+        ObjectNode node = Json.kind(reason.kind().name());
         if (!reason.words().isEmpty()) {
             ArrayNode words = node.putArray("words");
             reason.words().forEach(words::add);
@@ -177,7 +169,7 @@ final class Meant {
                                 .map(JsonNode::asText)
                                 .map(Quantity::valueOf));
             case "note" -> new Meaning.Note(RecordJson.text(node, "words"));
-            case "saturation" -> new Meaning.SaturationQuestion(reading(node.path("pressure")));
+            case "saturation" -> new Meaning.SaturationQuestion(Json.read(node.path("pressure"), Reading.class));
             case "not-understood" ->
                 new Meaning.NotUnderstood(RecordJson.text(node, "where"), reason(node.path("why")));
             default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");
@@ -186,28 +178,13 @@ final class Meant {
 
     private static ObjectNode readings(ObjectNode node, List<Reading> readings) {
         ArrayNode array = node.putArray("readings");
-        readings.forEach(each -> array.add(reading(each)));
+        readings.forEach(each -> array.add(Json.write(each)));
         return node;
     }
 
     private static List<Reading> readings(JsonNode node) {
         List<Reading> readings = new ArrayList<>();
-        node.path("readings").forEach(each -> readings.add(reading(each)));
+        node.path("readings").forEach(each -> readings.add(Json.read(each, Reading.class)));
         return readings;
-    }
-
-    /** The value is text: a spoken "50.70" keeps its digits. */
-    private static ObjectNode reading(Reading reading) {
-        return NODES.objectNode()
-                .put("quantity", reading.quantity().name())
-                .put("value", reading.value().toPlainString())
-                .put("unit", reading.unit().name());
-    }
-
-    private static Reading reading(JsonNode node) {
-        return new Reading(
-                Quantity.valueOf(RecordJson.text(node, "quantity")),
-                new BigDecimal(RecordJson.text(node, "value")),
-                Unit.valueOf(RecordJson.text(node, "unit")));
     }
 }

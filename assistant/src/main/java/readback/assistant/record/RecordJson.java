@@ -158,14 +158,14 @@ final class RecordJson {
     private static final Event.Cases<ObjectNode> EVENT = new Event.Cases<>() {
         @Override
         public ObjectNode started(Event.Started started) {
-            ObjectNode node = kind("started");
+            ObjectNode node = Json.kind("started");
             node.set("settings", settings(started.settings()));
             return node;
         }
 
         @Override
         public ObjectNode heard(Event.Heard heard) {
-            ObjectNode node = kind("heard").put("source", heard.source().name());
+            ObjectNode node = Json.kind("heard").put("source", heard.source().name());
             ArrayNode hypotheses = node.putArray("hypotheses");
             heard.hypotheses().forEach(each -> hypotheses.add(hypothesis(each)));
             return node;
@@ -173,38 +173,34 @@ final class RecordJson {
 
         @Override
         public ObjectNode timerElapsed(Event.TimerElapsed elapsed) {
-            return kind("timer").put("timer", elapsed.timer());
+            return Json.kind("timer").put("timer", elapsed.timer());
         }
 
         @Override
         public ObjectNode deviceLost(Event.DeviceLost lost) {
-            return kind("device-lost").put("device", lost.device());
+            return Json.kind("device-lost").put("device", lost.device());
         }
 
         @Override
         public ObjectNode deviceFound(Event.DeviceFound found) {
-            return kind("device-found").put("device", found.device());
+            return Json.kind("device-found").put("device", found.device());
         }
 
         @Override
         public ObjectNode clockChanged(Event.ClockChanged changed) {
-            return kind("clock-changed").put("by", changed.by().toString());
+            return Json.kind("clock-changed").put("by", changed.by().toString());
         }
 
         @Override
         public ObjectNode resumed(Event.Resumed resumed) {
-            return kind("resumed");
+            return Json.kind("resumed");
         }
 
         @Override
         public ObjectNode ended(Event.Ended ended) {
-            return kind("ended");
+            return Json.kind("ended");
         }
     };
-
-    private static ObjectNode kind(String kind) {
-        return JSON.createObjectNode().put("kind", kind);
-    }
 
     private static Event event(JsonNode node, Instant at) {
         String kind = text(node, "kind");

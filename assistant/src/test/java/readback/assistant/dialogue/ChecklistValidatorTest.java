@@ -32,7 +32,9 @@ class ChecklistValidatorTest {
                 {"id": "asked", "question": "yes-or-no", "when": {"slot": "metering-device", "is": ["nozzle"]}},
                 {"id": "mute", "acknowledge": true, "when": {"not": {"answered": "nobody-fills"}}},
                 {"id": "colour", "choose": "colour"},
-                {"id": "found", "acknowledge": true, "when": {"all": [{"found": "blend"}, {"found": "look-under-the-rug"}]}}
+                {"id": "found", "acknowledge": true, "when": {"all": [{"found": "blend"}, {"found": "look-under-the-rug"}]}},
+                {"id": "hold", "measure": "NITROGEN_PRESSURE", "again": {"found": "look-at-the-moon"}},
+                {"id": "waits", "acknowledge": true, "when": {"slot": "pressure-start", "is": ["high"]}}
                 """;
 
         assertThat(faults(steps, "{\"found\": \"look-behind-the-sofa\"}"))
@@ -41,6 +43,8 @@ class ChecklistValidatorTest {
                 .anySatisfy(fault -> assertThat(fault).contains("step mute", "no text step.mute.ask"))
                 .anySatisfy(fault -> assertThat(fault).contains("step colour", "no set of choices"))
                 .anySatisfy(fault -> assertThat(fault).contains("step found", "look-under-the-rug"))
+                .anySatisfy(fault -> assertThat(fault).contains("step hold", "look-at-the-moon"))
+                .anySatisfy(fault -> assertThat(fault).contains("step waits", "pressure-start"))
                 .anySatisfy(fault -> assertThat(fault).contains("job mute-job", "look-behind-the-sofa"))
                 .anySatisfy(fault -> assertThat(fault).contains("the program", "pressure-start"))
                 .anySatisfy(fault -> assertThat(fault).contains("job mute-job", "no text term.job.mute-job"))

@@ -119,19 +119,19 @@ class SessionRecordTest {
                         Optional.of(new JobOutcome.Charge.Suspected(
                                 readback.calc.diagnosis.Fault.NON_CONDENSABLES, Diagnosis.Certainty.AMBIGUOUS))),
                 new JobOutcome.Airflow(
-                        Optional.of(new JobOutcome.Airflow.Split(SplitCheck.Outcome.values()[0], 192, 184))),
+                        Optional.of(new JobOutcome.Airflow.Split(SplitCheck.Outcome.SUFFICIENT, 192, 184))),
                 new JobOutcome.Airflow(Optional.empty()),
                 new JobOutcome.StatedAirflow(true, 400),
-                new JobOutcome.PressureTest(StandingPressure.Outcome.values()[0], 1200),
-                new JobOutcome.Evacuation(VacuumDecay.Outcome.values()[0], 3, 500),
+                new JobOutcome.PressureTest(StandingPressure.Outcome.TIGHT, 1200),
+                new JobOutcome.Evacuation(VacuumDecay.Outcome.TIGHT, 3, 500),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(3200)),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
                 new JobOutcome.WeighedIn(
-                        Optional.of(new JobOutcome.WeighedIn.Weighed(WeighIn.Outcome.values()[0], 3100, 3200))),
+                        Optional.of(new JobOutcome.WeighedIn.Weighed(WeighIn.Outcome.ON_TARGET, 3100, 3200))),
                 new JobOutcome.WeighedIn(Optional.empty()),
                 new JobOutcome.AtRest(
-                        Optional.of(new JobOutcome.AtRest.Against(RestingPressure.Outcome.values()[0], -400))),
+                        Optional.of(new JobOutcome.AtRest.Against(RestingPressure.Outcome.SATURATION, -400))),
                 new JobOutcome.FrozenCoil(Duration.ofMinutes(10)));
     }
 

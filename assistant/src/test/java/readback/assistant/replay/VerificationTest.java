@@ -25,7 +25,6 @@ import readback.calc.charge.Verdict;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
-import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Language;
 
@@ -87,7 +86,7 @@ class VerificationTest {
                 outcome -> new Turn.Outcome(
                         outcome.understood(),
                         outcome.changes(),
-                        List.of(better(outcome.standing(Judged.CHARGE).orElseThrow())),
+                        List.of(better(outcome.standing().get(0))),
                         outcome.cautions()));
         assertThat(verified(better).difference())
                 .hasValueSatisfying(found -> assertThat(found.toString())
