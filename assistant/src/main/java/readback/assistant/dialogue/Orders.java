@@ -185,7 +185,16 @@ final class Orders {
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
+            asked.filter(step -> about.isEmpty() && step.task().prepared().isPresent())
+                    .ifPresent(step -> whyItBurns(draft));
         }
+    }
+
+    /** Before work that can set a refrigerant on fire, "why" tells how that is kept from happening. */
+    private static void whyItBurns(Draft draft) {
+        Stream.of(CautionRule.FLAMMABLE_A3, CautionRule.FLAMMABLE_A2L)
+                .filter(draft.state().warnings().told()::contains)
+                .forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
     }
 
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
