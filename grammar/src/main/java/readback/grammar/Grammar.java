@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import readback.grammar.lexicon.Lexicon;
+import readback.grammar.number.NumberParser;
 
 /**
  * What words mean in a situation, and what should be listened for in it. Both come from the same definitions, so
@@ -60,6 +61,23 @@ public final class Grammar {
      *     where something else came before it
      */
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
+        Decision decision = heard(hypotheses, expectation, prior, sinceTalk);
+        // who is asked for a number and says one is never left without an answer
+        return decision.ignored()
+                        && expectation.quantity().isPresent()
+                        && hypotheses.stream().limit(1).anyMatch(Grammar::soundsLikeNumber)
+                ? new Decision.AskAgain(Meaning.NotUnderstood.of(Reason.Kind.NUMBER_UNCLEAR))
+                : decision;
+    }
+
+    /** Whether it holds number words, and not more words that are unknown: those are talk of others. */
+    private static boolean soundsLikeNumber(Hypothesis hypothesis) {
+        List<String> words = List.of(hypothesis.words().split(" ", -1));
+        int numbers = NumberParser.countOf(words);
+        return numbers > 0 && numbers >= Collections.frequency(words, Vocabulary.UNKNOWN);
+    }
+
+    private Decision heard(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
         Decision decision = new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
         Acceptance acceptance = Acceptance.of(hypotheses);
         if (decision.ignored() || acceptance.granted(Acceptance.needed(sinceTalk))) {

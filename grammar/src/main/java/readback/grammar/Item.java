@@ -72,7 +72,12 @@ sealed interface Item {
         }
     }
 
-    record Option(String set, String option) implements Item {
+    /**
+     * An option of a set of choices.
+     *
+     * @param anywhere whether it is understood where its set is not asked
+     */
+    record Option(String set, String option, boolean anywhere) implements Item {
         @Override
         public void read(Reader reader) {
             reader.option(this);
@@ -101,6 +106,7 @@ sealed interface Item {
         BEHIND,
         FILLER,
         NOTE,
-        SATURATION
+        SATURATION,
+        OVER
     }
 }

@@ -1,9 +1,11 @@
 package readback.grammar;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import readback.calc.quantity.Quantity;
 import readback.grammar.lexicon.ChoiceSet;
@@ -33,6 +35,10 @@ final class StepPhrases {
     private static final int OTHER_NAMED = 4;
     private static final int OPEN_NAMED = 40;
     private static final int PAIRS = 16;
+    private static final int OVERS = 40;
+
+    private static final Set<Quantity> BOTH_GAUGES = EnumSet.of(Quantity.SUCTION_PRESSURE, Quantity.LIQUID_PRESSURE);
+
     private static final int CORRECTIONS = 150;
     private static final int OPTION_REPEATED = 6;
     private static final int ANSWER_REPEATED = 12;
@@ -63,6 +69,7 @@ final class StepPhrases {
         choices();
         quantities();
         pairs();
+        overs();
         corrections();
         about();
         notes();
@@ -111,11 +118,31 @@ final class StepPhrases {
                         add(phrase.words(), meaning);
                     }
                 }
+                if (!asked && set.anywhere() == ChoiceSet.Anywhere.LISTENED) {
+                    phrases.stream()
+                            .filter(phrase -> !ofAskedSet(phrase))
+                            .forEach(phrase -> add(phrase.words(), meaning));
+                }
                 for (int i = 0; i < INTRODUCED && !introductions.isEmpty() && !phrases.isEmpty(); i++) {
                     add(readings.pick(introductions) + " " + readings.pick(phrases), meaning);
                 }
             }
         }
+    }
+
+    private boolean ofAskedSet(Phrase phrase) {
+        return expectation.choice().map(lexicon.choices()::get).stream()
+                .flatMap(set -> set.options().values().stream())
+                .anyMatch(phrases -> phrases.contains(phrase));
+    }
+
+    /** Whether the words are a question or a cry of their own: "what's the target superheat". */
+    private boolean saidAnywhere(String words) {
+        return lexicon.choices().values().stream()
+                .filter(set -> set.anywhere() != ChoiceSet.Anywhere.NO)
+                .flatMap(set -> set.options().values().stream())
+                .flatMap(List::stream)
+                .anyMatch(phrase -> phrase.words().equals(words));
     }
 
     private void quantities() {
@@ -155,6 +182,20 @@ final class StepPhrases {
 
     private void said(ReadingPhrases.Said said) {
         add(said.words(), new Meaning.Values(List.of(said.reading())));
+    }
+
+    /** "One eighteen over three forty", where one of them is asked for. */
+    private void overs() {
+        if (expectation.quantity().filter(BOTH_GAUGES::contains).isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < OVERS; i++) {
+            ReadingPhrases.Said low = readings.plain(quantity(Quantity.SUCTION_PRESSURE));
+            ReadingPhrases.Said high = readings.plain(quantity(Quantity.LIQUID_PRESSURE));
+            if (low.reading().value().compareTo(high.reading().value()) < 0) {
+                add(low.words() + " over " + high.words(), new Meaning.Values(List.of(low.reading(), high.reading())));
+            }
+        }
     }
 
     private void pairs() {
@@ -202,9 +243,10 @@ final class StepPhrases {
             Map.Entry<String, List<Phrase>> order = orders.get(random.nextInt(orders.size()));
             QuantityWords quantity = all.get(random.nextInt(all.size()));
             String the = random.nextInt(3) == 0 ? " the " : " ";
-            add(
-                    readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity),
-                    new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity())));
+            String words = readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity);
+            if (!saidAnywhere(words)) {
+                add(words, new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity())));
+            }
         }
     }
 

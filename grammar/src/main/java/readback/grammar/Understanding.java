@@ -27,6 +27,8 @@ final class Understanding {
     private final ParseChart utterance;
     private final Troubles troubles;
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
+    /** Whether the utterance is, word for word, an option that is understood anywhere. */
+    private boolean inFull;
 
     Understanding(Lexicon lexicon, ParseChart utterance) {
         this.lexicon = lexicon;
@@ -47,6 +49,8 @@ final class Understanding {
             // "what now" is asked for help, not "what" with a small word after it
             whole(0, 1, true);
         }
+        // "what's my target superheat" is a question of its own, not one about a value of that name; so is "no plate"
+        found.keySet().removeIf(this::impliedByWhole);
         saturationQuestion();
         new ValueSearch(utterance, lexicon.quantities(), troubles)
                 .meanings()
@@ -78,6 +82,22 @@ final class Understanding {
         }
         found.put(new Meaning.Note(utterance.words(end, utterance.length())), 1.0);
         return true;
+    }
+
+    private boolean impliedByWhole(Meaning meaning) {
+        if (meaning instanceof Meaning.Choice choice) {
+            // what was asked comes before what can be said anywhere
+            return !ofAskedSet(choice)
+                    && found.keySet().stream()
+                            .anyMatch(other -> other instanceof Meaning.Choice rival && ofAskedSet(rival));
+        }
+        return meaning instanceof Meaning.Ordered ordered
+                && ordered.about().isPresent()
+                && (inFull || found.containsKey(new Meaning.Ordered(ordered.command())));
+    }
+
+    private boolean ofAskedSet(Meaning.Choice choice) {
+        return utterance.expectation().choice().filter(choice.choice()::equals).isPresent();
     }
 
     /**
@@ -113,7 +133,10 @@ final class Understanding {
 
         @Override
         public void name(Item.Name name) {
-            // begins a value
+            // begins a value, or says that there is none: "plate subcooling unknown"
+            if (!name.unitOnly()) {
+                withoutValue(name, end, score);
+            }
         }
 
         @Override
@@ -140,8 +163,13 @@ final class Understanding {
 
         @Override
         public void option(Item.Option option) {
-            if (last && asked(option)) {
-                found.merge(new Meaning.Choice(option.set(), option.option()), polite, Math::max);
+            boolean asked = asked(option);
+            if (last && (asked || option.anywhere())) {
+                found.merge(
+                        new Meaning.Choice(option.set(), option.option()),
+                        asked ? polite : polite * INTRODUCED,
+                        Math::max);
+                inFull |= option.anywhere() && end == utterance.length() && score == 1;
             }
         }
 
@@ -203,6 +231,25 @@ final class Understanding {
                     found.merge(
                             new Meaning.Ordered(
                                     command, Optional.of(name.words().quantity())),
+                            score * name.weight(),
+                            Math::max);
+                }
+            }
+        }
+    }
+
+    private void withoutValue(Item.Name name, int at, double score) {
+        for (int place : utterance.afterOptional(at, Item.Word.LINK)) {
+            if (place >= utterance.length()) {
+                continue;
+            }
+            for (ParseChart.Match match : utterance.matches(place)) {
+                if (match.item() instanceof Item.Order order
+                        && (order.command() == Command.UNKNOWN || order.command() == Command.SKIP)
+                        && match.end() == utterance.length()) {
+                    found.merge(
+                            new Meaning.Ordered(
+                                    order.command(), Optional.of(name.words().quantity())),
                             score * name.weight(),
                             Math::max);
                 }

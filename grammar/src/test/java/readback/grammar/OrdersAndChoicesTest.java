@@ -179,7 +179,7 @@ class OrdersAndChoicesTest {
 
     @Test
     void anOptionThatNobodyAskedForIsNotTaken() {
-        assertThat(only("piston", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
+        assertThat(only("metric", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
         assertThat(only("four ten", asked(SUCTION_PRESSURE))).isEqualTo(values(Reading.of(SUCTION_PRESSURE, "410")));
     }
 

@@ -2,29 +2,49 @@ package readback.grammar.lexicon;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
  * A set of choices and how its options are said.
  *
  * @param name as in "metering-device"
+ * @param anywhere whether an option said alone is understood where the set is not asked
  * @param introductions words after which an option is understood at any step
  * @param options option name to phrases, in the order of the file
  */
-public record ChoiceSet(String name, List<Phrase> introductions, Map<String, List<Phrase>> options) {
+public record ChoiceSet(String name, Anywhere anywhere, List<Phrase> introductions, Map<String, List<Phrase>> options) {
+
+    private static final String INTRODUCE = "introduce";
+    private static final String ANYWHERE = "anywhere";
+
+    /** What becomes of an option that is said alone where its set is not asked. */
+    public enum Anywhere {
+        /** Nothing: it needs an introduction. */
+        NO,
+        /** It is understood, but the recogniser is not told to expect it. */
+        UNDERSTOOD,
+        /** It is understood and listened for. */
+        LISTENED
+    }
 
     /** The same set with other options. */
     ChoiceSet with(Map<String, List<Phrase>> others) {
-        return new ChoiceSet(name, introductions, others);
+        return new ChoiceSet(name, anywhere, introductions, others);
     }
 
     static ChoiceSet parse(String name, Map<String, List<String>> section) {
         Map<String, List<Phrase>> options = new LinkedHashMap<>();
         section.forEach((key, items) -> {
-            if (!key.equals("introduce")) {
+            if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE)) {
                 options.put(key, QuantityWords.phrases(items));
             }
         });
-        return new ChoiceSet(name, QuantityWords.phrases(section.getOrDefault("introduce", List.of())), options);
+        Anywhere anywhere = section.getOrDefault(ANYWHERE, List.of()).stream()
+                .findFirst()
+                .map(word -> Anywhere.valueOf(word.toUpperCase(Locale.ROOT)))
+                .orElse(Anywhere.NO);
+        return new ChoiceSet(
+                name, anywhere, QuantityWords.phrases(section.getOrDefault(INTRODUCE, List.of())), options);
     }
 }
