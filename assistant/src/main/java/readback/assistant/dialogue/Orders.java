@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.caution.CautionRule;
 import readback.calc.fluid.Catalogue;
@@ -79,6 +80,7 @@ final class Orders {
             case CARRY_ON -> draft.become(draft.conversation().revisiting(Optional.empty()));
             case WHERE_ARE_WE -> draft.say(whereWeAre(draft));
             case READ_READINGS -> draft.say(readings(draft));
+            case READ_NUMBERS -> draft.say(numbers(draft));
             case STOP_TALKING -> draft.doing(new Effect.Hush());
             case FINISH -> closing.finish(draft);
             case GUIDE -> voice(draft, false);
@@ -163,8 +165,12 @@ final class Orders {
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
         } else if (about.isEmpty() && draft.state().told(Judged.CHARGE) && meansTheVerdict(draft, asked)) {
+            List<Message> reasons = assessment
+                    .announcement(Judged.CHARGE)
+                    .map(Announcement::reasons)
+                    .orElse(List.of());
             draft.say(new JudgementMessages(draft.state().settings().units())
-                    .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
+                    .why(assessment.judgement().orElseThrow(), assessment.diagnosis(), reasons));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
         }
@@ -172,10 +178,10 @@ final class Orders {
 
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
     private static boolean meansTheVerdict(Draft draft, Optional<Step> asked) {
-        List<Message> said = draft.conversation().said();
-        boolean justSaid = draft.assessment().announcement(Judged.CHARGE).stream()
-                .flatMap(announcement -> announcement.messages().stream())
-                .anyMatch(said::contains);
+        boolean justSaid = draft.assessment()
+                .announcement(Judged.CHARGE)
+                .filter(told -> draft.conversation().said().stream().anyMatch(told::tells))
+                .isPresent();
         return justSaid
                 || asked.filter(step -> step.task().reply() != Task.Reply.FINISH)
                         .isEmpty();
@@ -192,9 +198,18 @@ final class Orders {
                 .findFirst();
     }
 
+    /** What may be said to the step in hand; asked for once more, what can always be said. */
     private static void help(Draft draft, Optional<Step> asked) {
-        asked.ifPresent(step -> draft.say(Prompts.help(step)));
-        draft.say(Message.of("help.general"));
+        Message general = Message.of("help.general");
+        boolean again = draft.conversation().said().contains(general.quietly());
+        if (asked.isEmpty() || again) {
+            draft.say(general);
+            return;
+        }
+        boolean doubt = draft.conversation().pending().flatMap(Pending::inDoubt).isPresent();
+        draft.say(doubt ? Message.of("help.doubt") : Prompts.help(asked.get()));
+        draft.say(doubt ? Message.of("help.more").quietly() : Message.of("help.more"));
+        draft.say(general.quietly());
     }
 
     /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */
@@ -251,7 +266,7 @@ final class Orders {
             intake.choice(draft, UNKNOWN_DEVICE);
         } else {
             draft.say(Message.of("skip.refused"));
-            asked.ifPresent(step -> draft.say(Prompts.why(step)));
+            asked.ifPresent(step -> draft.say(Prompts.why(step).quietly()));
         }
     }
 
@@ -315,6 +330,18 @@ final class Orders {
             messages.add(Message.of("readings").with("values", new Fact.Listing(known)));
         }
         return messages;
+    }
+
+    /** The numbers behind what was judged in this job; before that, the readings. */
+    private List<Message> numbers(Draft draft) {
+        List<Message> numbers = flow.applicable(draft.state())
+                .flatMap(placed -> placed.step().task().judged().stream())
+                .distinct()
+                .filter(draft.state()::told)
+                .flatMap(what -> draft.assessment().announcement(what).stream())
+                .flatMap(told -> told.numbers().stream())
+                .toList();
+        return numbers.isEmpty() ? readings(draft) : numbers;
     }
 
     void choose(Draft draft, Meaning.Choice choice) {

@@ -4,36 +4,39 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.session.Line;
+import readback.calc.quantity.Unit;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Step;
+import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
 /**
  * What was said in one turn of a reviewed conversation to one end.
  *
- * @param values how many values were read back in it
+ * @param messages what was spoken of them, in order
+ * @param texts the words, one for each
  * @param where the conversation and the event, counted from the start
  */
-record Speech(Kind kind, boolean brief, int values, String where, List<String> texts) {
+record Speech(Kind kind, boolean brief, String where, List<Message> messages, List<String> texts) {
 
     /** To what end something is said. */
     enum Kind {
         GREETING("greeting and first question", 6, 4),
         READ_BACK("read-back and next question", 4, 4),
-        NOT_TAKEN("words not taken, and the question again", 6, 6),
-        ADVICE("what to do about an answer, and next question", 8, 8),
+        OTHER("other answers and doubts, and the question again", 7, 7),
+        ADVICE("what to do about an answer", 8, 8),
         VERDICT("verdict with its first step", 8, 4),
         SAFETY("cautions, to be understood", 12, 12),
         HELP("help", 8, 8),
@@ -61,11 +64,29 @@ record Speech(Kind kind, boolean brief, int values, String where, List<String> t
     }
 
     /** Two values are a breath; each further one may take this long, since each is read back. */
-    private static final double SECONDS_A_FURTHER_VALUE = 2;
+    private static final double SECONDS_A_FURTHER_VALUE = 2.2;
+
+    /** Two cautions are usual; each further one may take this long, since none is left out. */
+    private static final double SECONDS_A_CAUTION = 5;
+
+    /** The same for one that a charge check of what does not burn never gives. */
+    private static final double SECONDS_A_RARE_CAUTION = 7;
+
+    private static final Set<String> USUAL_CAUTIONS = Set.of(
+            "caution.high-pressure", "caution.frostbite", "caution.asphyxiation", "caution.cylinder-overfill");
 
     /** Orders whose answer was wanted, however long. */
     private static final Set<Command> ASKING =
-            Set.of(Command.WHY, Command.HOW, Command.READ_READINGS, Command.WHERE_ARE_WE, Command.SAY_AGAIN);
+            Set.of(Command.WHY, Command.HOW, Command.READ_READINGS, Command.READ_NUMBERS, Command.WHERE_ARE_WE, Command.SAY_AGAIN);
+
+    /** Orders that answer what was asked. */
+    private static final Set<Command> ANSWERING =
+            Set.of(Command.YES, Command.NO, Command.DONE, Command.FINISH, Command.SKIP, Command.UNKNOWN);
+
+    /** Sets of choices that answer nothing that was asked. */
+    private static final Set<String> CHANGING = Set.of("checklist", "units");
+
+    private static final Set<String> ADVISING = Set.of("cylinder.room", "scale.not-fallen", "confirm.lapsed", "job.back");
 
     private static final Set<String> PREPARING = Checklists.standard().all().stream()
             .flatMap(list -> list.steps().stream())
@@ -80,13 +101,37 @@ record Speech(Kind kind, boolean brief, int values, String where, List<String> t
     /** Seconds that it may take; empty where the technician asked for it. */
     OptionalDouble goal() {
         OptionalDouble goal = kind.goal(brief);
-        return kind == Kind.READ_BACK && values > 1
-                ? OptionalDouble.of(goal.getAsDouble() + (values - 1) * SECONDS_A_FURTHER_VALUE)
-                : goal;
+        return switch (kind) {
+            case READ_BACK, OTHER ->
+                OptionalDouble.of(goal.getAsDouble()
+                        + Math.max(0, count(Speech::values) - 1) * SECONDS_A_FURTHER_VALUE);
+            case SAFETY ->
+                OptionalDouble.of(goal.getAsDouble()
+                        + Math.max(0, count(message -> caution(message, true)) - 2) * SECONDS_A_CAUTION
+                        + count(message -> caution(message, false)) * SECONDS_A_RARE_CAUTION);
+            default -> goal;
+        };
     }
 
-    String said() {
-        return String.join(" ", texts);
+    private int count(ToIntFunction<Message> of) {
+        return messages.stream().mapToInt(of).sum();
+    }
+
+    /** Whether it takes longer than it may, by more than the tempo is known. */
+    boolean over() {
+        return seconds() > goal().orElse(Double.MAX_VALUE) + SpeechTempo.TYPICAL_ERROR_SECONDS;
+    }
+
+    /** For a reader: how long, of what kind, where, and the words. */
+    String line() {
+        return String.format(
+                Locale.ROOT,
+                "%.1f s, %s%s, %s: %s",
+                seconds(),
+                kind.title(),
+                brief ? " (brief)" : "",
+                where,
+                String.join(" ", texts));
     }
 
     /** Everything said in a reviewed conversation, in order. */
@@ -105,28 +150,50 @@ record Speech(Kind kind, boolean brief, int values, String where, List<String> t
     }
 
     private static List<Speech> of(Turn turn, Event event, String where) {
-        Map<Kind, List<String>> texts = new EnumMap<>(Kind.class);
         List<Message> outcomes = outcomes(turn.state());
         Kind usual = usual(turn, event);
-        int values = 0;
-        for (Line line : Line.of(turn, Rehearsal.WORDING)) {
-            if (!line.spoken().isBlank()) {
-                texts.computeIfAbsent(kind(line.message(), usual, outcomes), any -> new ArrayList<>())
-                        .add(line.spoken());
-                values += valuesIn(line.message());
-            }
-        }
-        int readBack = values;
         List<Speech> speeches = new ArrayList<>();
-        texts.forEach((kind, said) -> speeches.add(new Speech(kind, turn.state().brief(), readBack, where, said)));
+        for (Line line : Line.of(turn, Rehearsal.WORDING)) {
+            if (line.spoken().isBlank()) {
+                continue;
+            }
+            Kind kind = kind(line.message(), usual, outcomes);
+            List<Message> messages = new ArrayList<>();
+            List<String> texts = new ArrayList<>();
+            // what goes on to the same end is one speech; a verdict in between ends it
+            if (!speeches.isEmpty() && speeches.get(speeches.size() - 1).kind() == kind) {
+                Speech before = speeches.remove(speeches.size() - 1);
+                messages.addAll(before.messages());
+                texts.addAll(before.texts());
+            }
+            messages.add(line.message());
+            texts.add(line.spoken());
+            speeches.add(new Speech(kind, turn.state().brief(), where, messages, texts));
+        }
         return speeches;
     }
 
-    private static int valuesIn(Message message) {
-        return message.key().startsWith("readback")
-                        && message.facts().get("values") instanceof readback.prompts.text.Fact.Listing values
-                ? values.facts().size()
+    private static int caution(Message message, boolean usual) {
+        return message.facts().get("text") instanceof Fact.Text text
+                        && message.key().equals("caution.say")
+                        && USUAL_CAUTIONS.contains(text.message().key()) == usual
+                ? 1
                 : 0;
+    }
+
+    private static int values(Message message) {
+        return message.facts().values().stream()
+                .flatMap(fact -> fact instanceof Fact.Listing listing ? listing.facts().stream() : Stream.of(fact))
+                .mapToInt(Speech::values)
+                .sum();
+    }
+
+    /** A value that takes the place of another is read back with it; pounds and ounces are two numbers. */
+    private static int values(Fact fact) {
+        if (fact instanceof Fact.Stated stated) {
+            return stated.reading().unit() == Unit.POUND_AND_OUNCES ? 2 : 1;
+        }
+        return fact instanceof Fact.Text text && text.message().key().equals("readback.instead") ? 2 : 0;
     }
 
     private static Kind usual(Turn turn, Event event) {
@@ -145,9 +212,12 @@ record Speech(Kind kind, boolean brief, int values, String where, List<String> t
         if (asked || event instanceof Event.Resumed) {
             return Kind.ASKED;
         }
-        boolean taken = understood.meaning().filter(Meaning::understood).isPresent()
-                && !turn.state().inDoubt();
-        return taken || !(event instanceof Event.Heard) ? Kind.READ_BACK : Kind.NOT_TAKEN;
+        boolean answer = understood.meaning()
+                .filter(meaning -> meaning instanceof Meaning.Choice choice
+                                && !CHANGING.contains(choice.choice())
+                        || meaning.order().map(ANSWERING::contains).orElse(!meaning.readings().isEmpty()))
+                .isPresent();
+        return answer && !turn.state().inDoubt() ? Kind.READ_BACK : Kind.OTHER;
     }
 
     private static Kind kind(Message message, Kind usual, List<Message> outcomes) {
@@ -155,14 +225,18 @@ record Speech(Kind kind, boolean brief, int values, String where, List<String> t
         if (usual == Kind.ASKED || usual == Kind.HELP) {
             return usual;
         }
+        if (key.startsWith("where")) {
+            return Kind.ASKED;
+        }
         if (outcomes.contains(message) || key.equals("verdict.same") || key.equals("verdict.changed")) {
             return Kind.VERDICT;
         }
         if (key.equals("caution.say") || key.equals("caution.heed") || asksToBeUnderstood(key)) {
             return Kind.SAFETY;
         }
-        boolean answer = key.startsWith("step.") && (key.endsWith(".yes") || key.endsWith(".no"));
-        return answer ? Kind.ADVICE : usual;
+        boolean advice = ADVISING.contains(key)
+                || key.startsWith("step.") && (key.endsWith(".yes") || key.endsWith(".no") || key.endsWith(".repeat"));
+        return advice ? Kind.ADVICE : usual;
     }
 
     private static boolean asksToBeUnderstood(String key) {

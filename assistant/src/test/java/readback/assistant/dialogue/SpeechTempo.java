@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
  */
 final class SpeechTempo {
 
+    /** Root mean square of the error over texts kept out of the fit. */
+    static final double TYPICAL_ERROR_SECONDS = 0.32;
+
     private static final double SECONDS_A_LETTER = 0.072;
     private static final double SECONDS_A_STOP = 0.453;
     private static final double SECONDS_A_COMMA = 0.286;

@@ -12,13 +12,12 @@ import java.util.stream.Stream;
 
 /**
  * How long the program speaks in the reviewed conversations, as tables in Markdown: each kind of speech against its
- * goal, then whole calls. With an argument, a kind such as VERDICT, its longest texts too. Run from the folder
- * assistant.
+ * goal, then whole calls. Then every text
+ * that takes longer than its goal. Run from the folder assistant.
  */
 public final class SpeechTimes {
 
     private static final Path FOLDER = Path.of("src/test/resources/readback/assistant/golden");
-    private static final int LONGEST = 40;
 
     private SpeechTimes() {}
 
@@ -28,7 +27,7 @@ public final class SpeechTimes {
         }
     }
 
-    public static void main(String... kinds) throws IOException {
+    public static void main(String... none) throws IOException {
         List<Speech> all = new ArrayList<>();
         List<String> calls = new ArrayList<>();
         for (Path conversation : conversations()) {
@@ -51,14 +50,11 @@ public final class SpeechTimes {
         System.out.println("| call | seconds |");
         System.out.println("|---|---|");
         calls.forEach(System.out::println);
-        for (String kind : kinds) {
-            all.stream()
-                    .filter(each -> each.kind() == Speech.Kind.valueOf(kind))
-                    .sorted(Comparator.comparingDouble(Speech::seconds).reversed())
-                    .limit(LONGEST)
-                    .forEach(each ->
-                            System.out.printf(Locale.ROOT, "%.1f %s: %s%n", each.seconds(), each.where(), each.said()));
-        }
+        System.out.println();
+        all.stream()
+                .filter(Speech::over)
+                .sorted(Comparator.comparingDouble(Speech::seconds).reversed())
+                .forEach(each -> System.out.println(each.line()));
     }
 
     private static void row(Speech.Kind kind, boolean brief, List<Speech> all) {
@@ -70,9 +66,7 @@ public final class SpeechTimes {
             return;
         }
         OptionalDouble goal = kind.goal(brief);
-        long over = these.stream()
-                .filter(each -> each.seconds() > each.goal().orElse(Double.MAX_VALUE))
-                .count();
+        long over = these.stream().filter(Speech::over).count();
         System.out.printf(
                 Locale.ROOT,
                 "| %s | %s | %d | %.1f | %.1f | %.1f | %s | %s |%n",
