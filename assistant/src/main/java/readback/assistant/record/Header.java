@@ -24,7 +24,7 @@ public record Header(
         Map<String, String> about) {
 
     /** The form of the lines that this version writes. */
-    public static final int SCHEMA = 3;
+    public static final int SCHEMA = 4;
 
     public Header {
         parts = Map.copyOf(parts);

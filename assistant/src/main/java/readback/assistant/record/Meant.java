@@ -132,7 +132,7 @@ final class Meant {
         return reason.readings().isEmpty() ? node : readings(node, reason.readings());
     }
 
-    /** A reason; records of the second schema kept the sentence that was said. */
+    /** A reason; records of the schemas before the fourth kept the sentence that was said. */
     private static Reason reason(JsonNode node) {
         if (node.isTextual()) {
             return Reason.of(Reason.Kind.RECORDED_SENTENCE, node.asText());
@@ -146,7 +146,7 @@ final class Meant {
                 readings(node));
     }
 
-    /** Why words were passed over; records of the second schema kept a sentence. */
+    /** Why words were passed over; records of the schemas before the fourth kept a sentence. */
     private static Decision.Ignorance ignorance(String why) {
         for (Decision.Ignorance each : Decision.Ignorance.values()) {
             if (each.name().equals(why)) {

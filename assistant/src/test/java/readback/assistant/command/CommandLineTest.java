@@ -40,11 +40,15 @@ class CommandLineTest {
      * and the R-410A pressure-temperature table: 118 psig is 40 °F.
      */
     @ParameterizedTest
-    @CsvSource({"52, 12, in-tolerance", "62, 22, add", "44, 4, recover"})
-    void a_piston_is_judged_by_its_superheat(int line, double superheat, String verdict) {
+    @CsvSource({
+        "52, 12, in-tolerance, ''",
+        "62, 22, add, skip;ten pounds",
+        "44, 4, recover, no;liquid pressure 440;liquid line 98;skip;skip;ten pounds"
+    })
+    void a_piston_is_judged_by_its_superheat(int line, double superheat, String verdict, String whatElseIsAsked) {
         JsonNode result = check(
                         "four ten a\npiston\nunderstood\nyes\nyes\noutdoor 95, wet bulb 67\nsuction 118, suction line "
-                                + line + "\nunderstood\nten pounds\n")
+                                + line + "\nunderstood\n" + whatElseIsAsked.replace(';', '\n') + "\n")
                 .lastLine();
 
         assertThat(result.path("method").asText()).isEqualTo("total-superheat");

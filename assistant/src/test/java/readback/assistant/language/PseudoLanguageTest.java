@@ -190,7 +190,8 @@ class PseudoLanguageTest {
     private static String changing(String words) {
         StringBuilder out = new StringBuilder();
         boolean upper = false;
-        for (char c : words.toCharArray()) {
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
             out.append(upper ? Character.toUpperCase(c) : Character.toLowerCase(c));
             upper = Character.isLetter(c) && !upper;
         }

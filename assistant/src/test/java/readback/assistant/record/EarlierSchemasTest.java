@@ -10,10 +10,13 @@ import org.junit.jupiter.api.Test;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Understood;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
+import readback.grammar.Meaning;
+import readback.grammar.Reason;
 import readback.prompts.checklist.Slot;
 
 /** Records of every version of the written form that ever was: they must stay readable. */
@@ -55,6 +58,22 @@ class EarlierSchemasTest {
                                 .flatMap(Change::after)
                                 .flatMap(Content::reading))
                         .contains(new Reading(Quantity.REFRIGERANT_ADDED, new BigDecimal("6"), Unit.OUNCE)));
+    }
+
+    @Test
+    void version_3_is_read() throws Exception {
+        RecordedSession session = read("session-schema-3.jsonl");
+
+        assertThat(session.fault()).isEmpty();
+        assertThat(session.closed()).isTrue();
+        assertThat(session.entries())
+                .extracting(entry -> entry.outcome().understood())
+                .contains(new Understood.Meant(new Meaning.NotUnderstood(
+                        "blue", Reason.of(Reason.Kind.RECORDED_SENTENCE, "I do not know \"blue\" here."))));
+        assertThat(session.entries())
+                .anySatisfy(
+                        entry -> assertThat(entry.outcome().standing().stream().map(JobOutcome::line))
+                                .anySatisfy(line -> assertThat(line).startsWith("add method=total-superheat")));
     }
 
     private static RecordedSession read(String resource) throws Exception {

@@ -45,7 +45,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2})
+    @ValueSource(ints = {1, 2, 3})
     void a_record_of_an_earlier_version_follows_the_schema_of_its_time(int version) throws IOException {
         JsonSchema first = schema(version);
         try (InputStream in = SchemaTest.class.getResourceAsStream("session-schema-" + version + ".jsonl")) {

@@ -92,9 +92,9 @@ public final class Scripted {
                 .say(2630, "return wet bulb sixty seven")
                 .say(2650, "suction pressure one three zero")
                 .say(2670, "suction line fifty eight")
-                .say(2690, "liquid pressure three seven two")
-                .say(2700, "liquid line ninety seven")
-                .say(2710, "discharge line one eighty five");
+                .say(2690, "discharge line one eighty five")
+                .say(2700, "liquid pressure three seven two")
+                .say(2710, "liquid line ninety seven");
     }
 
     /** A piston system up to its first verdict: 20 °F too much superheat. */
@@ -129,6 +129,10 @@ public final class Scripted {
                 .say(140, "liquid line forty point five")
                 .say(160, "suction pressure eight point one")
                 .say(180, "suction line eleven")
+                .say(184, "no")
+                .say(186, "no")
+                .say(188, "skip")
+                .say(189, "no")
                 .say(190, "plate charge four kilograms");
         valve.settings = new SessionSettings(
                 SessionSettings.STANDARD.job(),
