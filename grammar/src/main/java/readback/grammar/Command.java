@@ -14,6 +14,8 @@ public enum Command {
     CARRY_ON,
     WHERE_ARE_WE,
     READ_READINGS,
+    /** What was worked out from the readings, with its uncertainty. */
+    READ_NUMBERS,
     STOP_TALKING,
     FINISH,
     /** Full sentences, every step. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
@@ -241,12 +242,15 @@ final class Answers {
         return new Fact.Refrigerant(refrigerant.designation());
     }
 
-    private static List<Message> reasons(State state) {
+    /** Why the verdict is what it is. */
+    static List<Message> reasons(State state) {
         Assessment assessment = state.assessment();
         if (!state.told(Judged.CHARGE)) {
             return List.of(Message.of("answer.no-verdict"));
         }
+        List<Message> announced =
+                assessment.announcement(Judged.CHARGE).map(Announcement::reasons).orElse(List.of());
         return new JudgementMessages(state.settings().units())
-                .why(assessment.judgement().orElseThrow(), assessment.diagnosis());
+                .why(assessment.judgement().orElseThrow(), assessment.diagnosis(), announced);
     }
 }

@@ -173,7 +173,7 @@ public final class Dialogue {
             assessment
                     .judgement()
                     .ifPresent(judgement ->
-                            messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis())));
+                            messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis(), List.of())));
         });
         return messages;
     }

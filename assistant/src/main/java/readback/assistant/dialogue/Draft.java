@@ -25,6 +25,11 @@ final class Draft {
         this.state = before;
     }
 
+    /** The state that the event found. */
+    State before() {
+        return before;
+    }
+
     State state() {
         return state;
     }

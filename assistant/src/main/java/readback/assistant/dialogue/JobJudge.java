@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.Telling;
 import readback.calc.charge.Correction;
 import readback.calc.condition.AirflowPerTon;
 import readback.calc.fluid.Refrigerant;
@@ -61,26 +62,26 @@ final class JobJudge {
         return assessment
                 .outcome()
                 .flatMap(outcome -> assessment.judgement().map(judgement -> {
-                    List<Message> messages = new ArrayList<>(findings.verdict(judgement));
+                    Telling telling = new Telling();
                     List<Message> suspects = assessment
                             .diagnosis()
                             .map(each -> findings.suspects(judgement, each, assessment.reservation()))
                             .orElse(List.of());
-                    messages.addAll(suspects);
+                    findings.verdict(judgement, suspects, telling);
                     assessment.correction().ifPresent(each -> {
-                        messages.addAll(findings.correction(each));
+                        findings.correction(each, !judgement.verdict().borderline(), telling);
                         if (each.basis() == Correction.Basis.BY_WEIGHT) {
-                            Cylinders.depth(assessment).ifPresent(messages::add);
+                            Cylinders.depth(assessment).ifPresent(telling::reason);
                         }
                     });
                     assessment
                             .early()
-                            .ifPresent(missing -> messages.add(
+                            .ifPresent(missing -> telling.reason(
                                     Message.of("verdict.measured-early").with("minutes", Waiting.minutes(missing))));
                     if (assessment.altitudeMatters()) {
-                        messages.add(Message.of("verdict.sea-level-assumed"));
+                        telling.reason(Message.of("verdict.sea-level-assumed"));
                     }
-                    return new Announcement(outcome, messages, suspects.isEmpty() ? messages : suspects);
+                    return telling.of(outcome);
                 }));
     }
 
@@ -90,14 +91,13 @@ final class JobJudge {
             JobOutcome.StatedAirflow stated = JobOutcome.StatedAirflow.of(perTon.getAsDouble());
             return Optional.of(new Announcement(
                     stated,
-                    List.of(
-                            Message.of("airflow.per-ton")
-                                    .with(
-                                            "value",
-                                            new Fact.Amount(
-                                                    BigDecimal.valueOf(stated.cubicFeetPerMinutePerTon()),
-                                                    Unit.CUBIC_FOOT_PER_MINUTE)),
-                            Message.of(stated.enough() ? "airflow.enough" : "airflow.too-little-air"))));
+                    List.of(Message.of(stated.enough() ? "airflow.enough" : "airflow.too-little-air")),
+                    List.of(Message.of("airflow.per-ton")
+                            .with(
+                                    "value",
+                                    new Fact.Amount(
+                                            BigDecimal.valueOf(stated.cubicFeetPerMinutePerTon()),
+                                            Unit.CUBIC_FOOT_PER_MINUTE)))));
         }
         Optional<Temperature> dry = assessment.readings().temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wet = assessment.readings().temperature(Quantity.RETURN_WET_BULB);
@@ -109,16 +109,15 @@ final class JobJudge {
                 dry.get(), wet.get(), supply.get(), assessment.settings().limits());
         if (split.isEmpty()) {
             return Optional.of(new Announcement(
-                    new JobOutcome.Airflow(Optional.empty()), List.of(Message.of("airflow.outside-table"))));
+                    new JobOutcome.Airflow(Optional.empty()), Message.of("airflow.outside-table")));
         }
         String outcome = ConstantName.of(split.get().outcome());
         return Optional.of(new Announcement(
                 JobOutcome.Airflow.of(split.get()),
-                List.of(
-                        Message.of("airflow.split")
-                                .with("value", Fact.difference(split.get().actual(), units))
-                                .with("target", Fact.difference(split.get().target(), units)),
-                        Message.of("airflow." + outcome))));
+                List.of(Message.of("airflow." + outcome)),
+                List.of(Message.of("airflow.split")
+                        .with("value", Fact.difference(split.get().actual(), units))
+                        .with("target", Fact.difference(split.get().target(), units)))));
     }
 
     private Optional<Announcement> standingPressure() {
@@ -138,11 +137,10 @@ final class JobJudge {
         String outcome = ConstantName.of(result.outcome());
         return Optional.of(new Announcement(
                 JobOutcome.PressureTest.of(result),
-                List.of(
-                        Message.of("pressure-test.expected")
-                                .with("expected", pressure(result.expected()))
-                                .with("measured", Fact.amount(end.get())),
-                        Message.of("pressure-test." + outcome).with("loss", pressureDifference(result.loss())))));
+                List.of(Message.of("pressure-test." + outcome).with("loss", pressureDifference(result.loss()))),
+                List.of(Message.of("pressure-test.expected")
+                        .with("expected", pressure(result.expected()))
+                        .with("measured", Fact.amount(end.get())))));
     }
 
     private Optional<Announcement> evacuation() {
@@ -169,11 +167,10 @@ final class JobJudge {
                         Math.round(slope),
                         Math.round(
                                 Unit.MICRON.fromBase(criterion.mustStayBelow().pascals()))),
-                List.of(
-                        Message.of("evacuation.slope")
-                                .with("slope", new Fact.Amount(rounded(slope, 0), Unit.MICRON))
-                                .with("limit", microns(criterion.mustStayBelow())),
-                        Message.of("evacuation." + ConstantName.of(outcome)))));
+                List.of(Message.of("evacuation." + ConstantName.of(outcome))),
+                List.of(Message.of("evacuation.slope")
+                        .with("slope", new Fact.Amount(rounded(slope, 0), Unit.MICRON))
+                        .with("limit", microns(criterion.mustStayBelow())))));
     }
 
     private static Fact microns(AbsolutePressure vacuum) {
@@ -198,12 +195,11 @@ final class JobJudge {
             String outcome = ConstantName.of(result.outcome());
             return Optional.of(new Announcement(
                     JobOutcome.AtRest.of(result),
-                    List.of(
-                            Message.of("resting-pressure.compared").with("pressure", pressure(result.saturation())),
-                            Message.of("resting-pressure." + outcome))));
+                    List.of(Message.of("resting-pressure." + outcome)),
+                    List.of(Message.of("resting-pressure.compared").with("pressure", pressure(result.saturation())))));
         } catch (OutOfRangeException e) {
             return Optional.of(new Announcement(
-                    new JobOutcome.AtRest(Optional.empty()), List.of(Message.of("resting-pressure.none"))));
+                    new JobOutcome.AtRest(Optional.empty()), Message.of("resting-pressure.none")));
         }
     }
 
@@ -217,7 +213,7 @@ final class JobJudge {
                 .map(Answer.Passed::missing)
                 .orElse(Duration.ZERO);
         return Optional.of(
-                new Announcement(new JobOutcome.FrozenCoil(early), List.of(Message.of("frozen-coil.thawed"))));
+                new Announcement(new JobOutcome.FrozenCoil(early), Message.of("frozen-coil.thawed")));
     }
 
     private Fact pressure(GaugePressure pressure) {

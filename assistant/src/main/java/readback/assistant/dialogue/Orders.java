@@ -83,6 +83,7 @@ final class Orders {
             case CARRY_ON -> draft.become(draft.conversation().revisiting(Optional.empty()));
             case WHERE_ARE_WE -> draft.say(whereWeAre(draft));
             case READ_READINGS -> draft.say(readings(draft));
+            case READ_NUMBERS -> draft.say(numbers(draft));
             case STOP_TALKING -> draft.doing(new Effect.Hush());
             case FINISH -> closing.finish(draft);
             case GUIDE -> voice(draft, false);
@@ -181,8 +182,7 @@ final class Orders {
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
         } else if (about.isEmpty() && draft.state().told(Judged.CHARGE) && meansTheVerdict(draft, asked)) {
-            draft.say(new JudgementMessages(draft.state().settings().units())
-                    .why(assessment.judgement().orElseThrow(), assessment.diagnosis()));
+            draft.say(Answers.reasons(draft.state()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
             asked.filter(step -> about.isEmpty() && step.task().prepared().isPresent())
@@ -199,10 +199,10 @@ final class Orders {
 
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
     private static boolean meansTheVerdict(Draft draft, Optional<Step> asked) {
-        List<Message> said = draft.conversation().said();
-        boolean justSaid = draft.assessment().announcement(Judged.CHARGE).stream()
-                .flatMap(announcement -> announcement.messages().stream())
-                .anyMatch(said::contains);
+        boolean justSaid = draft.assessment()
+                .announcement(Judged.CHARGE)
+                .filter(told -> draft.conversation().said().stream().anyMatch(told::tells))
+                .isPresent();
         return justSaid
                 || asked.filter(step -> step.task().reply() != Task.Reply.FINISH)
                         .isEmpty();
@@ -219,9 +219,18 @@ final class Orders {
                 .findFirst();
     }
 
+    /** What may be said to the step in hand; asked for once more, what can always be said. */
     private static void help(Draft draft, Optional<Step> asked) {
-        asked.ifPresent(step -> draft.say(Prompts.help(step)));
-        draft.say(Message.of("help.general"));
+        Message general = Message.of("help.general");
+        boolean again = draft.conversation().said().contains(general.quietly());
+        if (asked.isEmpty() || again) {
+            draft.say(general);
+            return;
+        }
+        boolean doubt = draft.conversation().pending().flatMap(Pending::inDoubt).isPresent();
+        draft.say(doubt ? Message.of("help.doubt") : Prompts.help(asked.get()));
+        draft.say(doubt ? Message.of("help.more").quietly() : Message.of("help.more"));
+        draft.say(general.quietly());
     }
 
     /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */
@@ -278,7 +287,7 @@ final class Orders {
             intake.choice(draft, UNKNOWN_DEVICE);
         } else {
             draft.say(Message.of("skip.refused"));
-            asked.ifPresent(step -> draft.say(Prompts.why(step)));
+            asked.ifPresent(step -> draft.say(Prompts.why(step).quietly()));
         }
     }
 
@@ -360,6 +369,18 @@ final class Orders {
             messages.add(Message.of("readings").with("values", new Fact.Listing(known)));
         }
         return messages;
+    }
+
+    /** The numbers behind what was judged in this job; before that, the readings. */
+    private List<Message> numbers(Draft draft) {
+        List<Message> numbers = flow.applicable(draft.state())
+                .flatMap(placed -> placed.step().task().judged().stream())
+                .distinct()
+                .filter(draft.state()::told)
+                .flatMap(what -> draft.assessment().announcement(what).stream())
+                .flatMap(told -> told.numbers().stream())
+                .toList();
+        return numbers.isEmpty() ? readings(draft) : numbers;
     }
 
     void choose(Draft draft, Meaning.Choice choice) {

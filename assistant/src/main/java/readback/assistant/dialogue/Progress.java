@@ -96,7 +96,12 @@ final class Progress {
         if (!same) {
             draft.say(announcement.get().messages());
         } else if (!before.filter(now::alike).isPresent()) {
-            draft.say(announcement.get().news());
+            List<Message> known = draft.before()
+                    .assessment()
+                    .announcement(what)
+                    .map(Announcement::headline)
+                    .orElse(List.of());
+            draft.say(announcement.get().news(known));
         }
         draft.become(draft.state().announcing(now));
         return true;

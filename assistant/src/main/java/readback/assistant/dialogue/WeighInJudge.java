@@ -1,11 +1,11 @@
 package readback.assistant.dialogue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.Telling;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.WeighIn;
@@ -69,55 +69,54 @@ final class WeighInJudge {
             public Announcement unknownTube(WeighIn.Target.UnknownTube unknown) {
                 return new Announcement(
                         new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
-                        List.of(Message.of("weigh-in.unknown-tube")));
+                        Message.of("weigh-in.unknown-tube"));
             }
 
             @Override
             public Announcement nothingLeft(WeighIn.Target.NothingLeft nothing) {
                 return new Announcement(
                         new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
-                        List.of(Message.of("weigh-in.impossible")));
+                        Message.of("weigh-in.impossible"));
             }
         }));
     }
 
     private Announcement charge(WeighIn.Target.Charge charge) {
         double line = charge.adjustment().kilograms();
-        List<Message> messages = new ArrayList<>();
-        messages.add(Message.of("weigh-in.adjustment." + (line < 0 ? "less" : "more"))
+        Telling telling = new Telling();
+        telling.headline(Message.of("weigh-in.total").with("amount", mass(charge.total())));
+        telling.number(Message.of("weigh-in.adjustment." + (line < 0 ? "less" : "more"))
                 .with("amount", mass(charge.adjustment().times(Math.signum(line)))));
         if (assessment
                 .option(Slots.FILTER_DRIER_ADDED)
                 .filter(Intake.YES::equals)
                 .isPresent()) {
-            messages.add(Message.of("weigh-in.filter-drier")
+            telling.number(Message.of("weigh-in.filter-drier")
                     .with("amount", mass(readback.calc.procedure.LineCharge.FILTER_DRIER)));
         }
-        messages.add(Message.of("weigh-in.total").with("amount", mass(charge.total())));
-        messages.add(
+        telling.reason(
                 Message.of(charge.basis() == WeighIn.Basis.PUBLISHED ? "weigh-in.published" : "weigh-in.computed"));
-        return new Announcement(
-                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(JobOutcome.grams(charge.total()))),
-                messages);
+        return telling.of(
+                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(JobOutcome.grams(charge.total()))));
     }
 
     Optional<Announcement> weighed() {
         if (worked().filter(target -> target.charge().isEmpty()).isPresent()) {
-            return Optional.of(new Announcement(new JobOutcome.WeighedIn(Optional.empty()), List.of()));
+            return Optional.of(new Announcement(new JobOutcome.WeighedIn(Optional.empty()), List.of(), List.of()));
         }
         Optional<Reading> added = assessment.readings().find(Quantity.REFRIGERANT_ADDED);
         return charge().flatMap(charge -> added.map(reading -> {
             Mass in = Mass.kilograms(reading.base());
             Mass off = in.minus(charge.total());
             WeighIn.Outcome outcome = WeighIn.judge(charge.total(), in);
-            List<Message> messages = new ArrayList<>();
-            if (assessment.reading(Slot.of(Quantity.REFRIGERANT_ADDED)).isEmpty()) {
-                messages.add(Message.of("weighed-in.by-scale").with("amount", mass(in)));
-            }
-            messages.add(Message.of("weighed-in." + ConstantName.of(outcome))
+            Telling telling = new Telling();
+            telling.headline(Message.of("weighed-in." + ConstantName.of(outcome))
                     .with("off", mass(off.times(Math.signum(off.kilograms()))))
                     .with("target", mass(charge.total())));
-            return new Announcement(JobOutcome.WeighedIn.of(outcome, in, charge.total()), messages);
+            if (assessment.reading(Slot.of(Quantity.REFRIGERANT_ADDED)).isEmpty()) {
+                telling.number(Message.of("weighed-in.by-scale").with("amount", mass(in)));
+            }
+            return telling.of(JobOutcome.WeighedIn.of(outcome, in, charge.total()));
         }));
     }
 

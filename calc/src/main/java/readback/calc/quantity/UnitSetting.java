@@ -29,8 +29,13 @@ public record UnitSetting(Unit pressure, Unit temperature) {
         return switch (quantity.dimension()) {
             case GAUGE_PRESSURE -> pressure;
             case TEMPERATURE -> temperature;
-            case TEMPERATURE_DIFFERENCE -> temperature == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+            case TEMPERATURE_DIFFERENCE -> temperatureDifference();
             default -> quantity.usualUnit();
         };
+    }
+
+    /** The unit of a difference on the scale that is set. */
+    public Unit temperatureDifference() {
+        return temperature == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
     }
 }

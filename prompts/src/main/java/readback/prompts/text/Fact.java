@@ -146,7 +146,7 @@ public sealed interface Fact {
 
     /** A computed temperature difference, to a tenth of a degree in the unit of the setting. */
     static Amount difference(TemperatureDifference difference, UnitSetting units) {
-        Unit unit = units.temperature() == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+        Unit unit = units.temperatureDifference();
         return new Amount(rounded(unit.fromBase(difference.kelvins())), unit);
     }
 

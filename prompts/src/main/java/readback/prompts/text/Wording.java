@@ -65,9 +65,9 @@ public final class Wording {
         return fill(message, Form.SPOKEN, brief, units);
     }
 
-    /** Whether the message is left out in the brief voice: its short form is empty. */
+    /** Whether the ear is spared the message: it is for the eye, or its form for the ear is empty. */
     public boolean silent(Message message, boolean brief) {
-        return brief && "".equals(texts.get(message.key() + ".brief"));
+        return !message.aloud() || template(message.key(), Form.SPOKEN, brief).isEmpty();
     }
 
     /** The places of a text, by name. */
@@ -109,12 +109,12 @@ public final class Wording {
         return fact.fold(new Fact.Cases<>() {
             @Override
             public String stated(Fact.Stated stated) {
-                return Wording.this.stated(stated, form, units);
+                return Wording.this.stated(stated, form, brief, units);
             }
 
             @Override
             public String amount(Fact.Amount amount) {
-                return Wording.this.amount(amount, form, units);
+                return Wording.this.amount(amount, form, brief, units);
             }
 
             @Override
@@ -168,7 +168,7 @@ public final class Wording {
         });
     }
 
-    private String stated(Fact.Stated stated, Form form, UnitSetting units) {
+    private String stated(Fact.Stated stated, Form form, boolean brief, UnitSetting units) {
         Reading reading = stated.reading();
         String name = template("term.quantity." + reading.quantity().name(), form, false);
         Optional<TubeFraction> fraction = TubeFraction.of(reading);
@@ -180,24 +180,30 @@ public final class Wording {
         }
         if (form == Form.SPOKEN) {
             String number = fraction.map(numbers::words).orElseGet(() -> numbers.words(reading.value()));
-            return name + ", " + number + ", " + spokenUnit(reading.unit(), units);
+            return name + ", " + number + unitSaid(reading.unit(), brief, units);
         }
         String number = fraction.map(TubeFraction::shown)
                 .orElseGet(() -> reading.value().toPlainString());
         return name + " " + number + " " + reading.unit().symbol();
     }
 
-    private String amount(Fact.Amount amount, Form form, UnitSetting units) {
+    private String amount(Fact.Amount amount, Form form, boolean brief, UnitSetting units) {
         return form == Form.SPOKEN
                 ? PoundsAndOunces.of(amount.value(), amount.unit())
                         .map(numbers::words)
-                        .orElseGet(() -> numbers.words(amount.value()) + " " + spokenUnit(amount.unit(), units))
+                        .orElseGet(() -> numbers.words(amount.value()) + unitSaid(amount.unit(), brief, units))
                 : amount.shown();
     }
 
-    /** The scale is said only where it is not the one that is set: it would be a word in every breath. */
-    private String spokenUnit(Unit unit, UnitSetting units) {
-        return unit == units.temperature() ? text("term.unit.degrees") : text("term.unit." + unit.name());
+    /**
+     * The unit after a blank, or nothing. Degrees are named only where the scale is not the one that is set, and in the
+     * brief voice pressures too: it would be a word in every breath, and the name of the value tells it.
+     */
+    private String unitSaid(Unit unit, boolean brief, UnitSetting units) {
+        boolean understood = unit == units.temperature()
+                || unit == units.temperatureDifference()
+                || brief && unit == units.pressure();
+        return understood ? "" : " " + text("term.unit." + unit.name());
     }
 
     private String joined(List<String> words) {

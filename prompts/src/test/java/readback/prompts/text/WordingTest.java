@@ -40,7 +40,7 @@ class WordingTest {
         Message message =
                 Message.of("readback").with("values", new Fact.Stated(Reading.of(Quantity.SUCTION_PRESSURE, "118")));
 
-        assertThat(ENGLISH.spoken(message, false, UnitSetting.US)).isEqualTo("suction, one one eight, p s i.");
+        assertThat(ENGLISH.spoken(message, false, UnitSetting.US)).isEqualTo("suction, one one eight p s i.");
         assertThat(ENGLISH.shown(message, UnitSetting.US)).isEqualTo("Suction pressure 118 psig.");
     }
 
@@ -53,9 +53,9 @@ class WordingTest {
                                 new Reading(Quantity.SUCTION_LINE_TEMPERATURE, new BigDecimal("11.5"), Unit.CELSIUS)));
 
         assertThat(ENGLISH.spoken(celsius, false, UnitSetting.METRIC))
-                .isEqualTo("suction line, one one point five, degrees.");
+                .isEqualTo("suction line, one one point five.");
         assertThat(ENGLISH.spoken(celsius, false, UnitSetting.US))
-                .isEqualTo("suction line, one one point five, degrees celsius.");
+                .isEqualTo("suction line, one one point five degrees celsius.");
     }
 
     @ParameterizedTest
@@ -76,7 +76,7 @@ class WordingTest {
         Message bare = Message.of("readback").with("values", Fact.amount(reading));
 
         assertThat(ENGLISH.shown(named, UnitSetting.US)).isEqualTo("Nameplate charge " + shown + ".");
-        assertThat(ENGLISH.spoken(named, false, UnitSetting.US)).isEqualTo("nameplate charge, " + spoken + ".");
+        assertThat(ENGLISH.spoken(named, false, UnitSetting.US)).isEqualTo("plate charge, " + spoken + ".");
         assertThat(ENGLISH.spoken(bare, false, UnitSetting.US)).isEqualTo(spoken + ".");
         assertThat(Fact.amount(reading).shown()).isEqualTo(shown);
     }

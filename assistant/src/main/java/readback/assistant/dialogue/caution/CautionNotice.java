@@ -9,6 +9,7 @@ import readback.calc.caution.Activity;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
+import readback.calc.caution.Signal;
 import readback.calc.caution.Situation;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
@@ -40,10 +41,10 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
                 given = given.giving(caution.rule(), caution.needsAcknowledgement());
             }
         }
-        return of(due, given);
+        return of(due.stream().map(CautionNotice::message).toList(), due, given);
     }
 
-    /** Those of an activity, each once a session. */
+    /** Those of an activity, each once a session; what hurts nobody, a {@link Signal#NOTICE}, is for the eye. */
     public static CautionNotice ofActivity(Activity activity, Optional<Refrigerant> refrigerant, GivenCautions before) {
         GivenCautions given = before;
         List<Caution> due = new ArrayList<>();
@@ -53,12 +54,15 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
                 given = given.telling(caution.rule());
             }
         }
-        return of(due, given);
+        List<Message> messages = due.stream()
+                .map(caution -> caution.signal() == Signal.NOTICE ? message(caution).quietly() : message(caution))
+                .toList();
+        return of(messages, due, given);
     }
 
-    private static CautionNotice of(List<Caution> due, GivenCautions given) {
+    private static CautionNotice of(List<Message> messages, List<Caution> due, GivenCautions given) {
         return new CautionNotice(
-                due.stream().map(CautionNotice::message).toList(),
+                messages,
                 due.stream().map(Caution::rule).toList(),
                 given);
     }

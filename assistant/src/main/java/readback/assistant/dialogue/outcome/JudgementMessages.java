@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
@@ -33,7 +34,7 @@ import readback.calc.targets.TargetSource;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
-/** A judgement as messages: value first, then what follows from it, then how sure it is. */
+/** A judgement as messages: what it is and what to do first, then the numbers, then how sure it is. */
 public final class JudgementMessages {
 
     private static final int OUNCES_IN_A_POUND = 16;
@@ -44,67 +45,99 @@ public final class JudgementMessages {
         this.units = units;
     }
 
-    /** The verdict and everything that carries it. */
-    public List<Message> verdict(Judgement judgement) {
-        List<Message> messages = new ArrayList<>();
-        values(judgement, messages);
-        messages.addAll(judgement.verdict().fold(told(judgement)));
-        judgement.valveCheck().ifPresent(check -> valve(check, messages));
-        return messages;
+    /**
+     * Tells the verdict: at once what it is, what is suspected and what to do first, the rest on request.
+     *
+     * @param suspects what is suspected beside or in place of the charge
+     */
+    public void verdict(Judgement judgement, List<Message> suspects, Telling telling) {
+        values(judgement, telling);
+        judgement.verdict().fold(told(judgement, suspects, telling)).run();
     }
 
-    /** The verdict alone, with what it rests on. */
-    private Verdict.Cases<List<Message>> told(Judgement judgement) {
-        List<Message> messages = new ArrayList<>();
+    private Verdict.Cases<Runnable> told(Judgement judgement, List<Message> suspects, Telling telling) {
         return new Verdict.Cases<>() {
             @Override
-            public List<Message> compared(Verdict.Compared compared) {
-                JudgementMessages.this.compared(judgement, compared, messages);
-                return messages;
+            public Runnable compared(Verdict.Compared compared) {
+                return () -> {
+                    JudgementMessages.this.compared(judgement, compared, telling);
+                    boolean right = judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE;
+                    suspects.forEach(right ? telling::headline : telling::reason);
+                    judgement.valveCheck().ifPresent(check -> {
+                        boolean wrong = check.superheat().position() != Comparison.Position.INSIDE;
+                        valve(check, right && wrong && suspects.isEmpty() ? telling::headline : telling::number);
+                    });
+                };
             }
 
             @Override
-            public List<Message> noValidTest(Verdict.NoValidTest invalid) {
-                messages.add(Message.of("verdict.no-valid-test"));
-                invalid.contradictions().forEach(each -> messages.add(contradiction(each)));
-                invalid.conditions().forEach(each -> failed(each, messages));
-                return messages;
+            public Runnable noValidTest(Verdict.NoValidTest invalid) {
+                return () -> {
+                    telling.headline(Message.of("verdict.no-valid-test"));
+                    List<List<Message>> why = new ArrayList<>();
+                    invalid.contradictions().forEach(each -> why.add(List.of(contradiction(each))));
+                    invalid.conditions().forEach(each -> why.add(failed(each)));
+                    firstOf(why, telling);
+                    judgement.valveCheck().ifPresent(check -> valve(check, telling::number));
+                };
             }
 
             @Override
-            public List<Message> doNotCharge(Verdict.DoNotCharge stopped) {
-                boolean open = stopped.reasons().equals(Set.of(Verdict.DoNotCharge.Reason.CAUSE_OPEN));
-                messages.add(Message.of(open ? "verdict.cannot-tell" : "verdict.do-not-charge"));
-                stopped.reasons().stream()
-                        .sorted()
-                        .forEach(reason -> messages.add(Message.of("reason." + ConstantName.of(reason))));
-                judgement.conditions().stream()
-                        // nothing is moved anyhow
-                        .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
-                        .forEach(each -> failed(each, messages));
-                return messages;
+            public Runnable doNotCharge(Verdict.DoNotCharge stopped) {
+                return () -> {
+                    boolean open = stopped.reasons().equals(Set.of(Verdict.DoNotCharge.Reason.CAUSE_OPEN));
+                    telling.headline(Message.of(open ? "verdict.cannot-tell" : "verdict.do-not-charge"));
+                    // the suspicion tells more than the reason; without one the reason must do
+                    List<List<Message>> why = new ArrayList<>(List.of(suspects));
+                    stopped.reasons().stream()
+                            .sorted()
+                            .map(reason -> List.of(Message.of("reason." + ConstantName.of(reason))))
+                            .forEach(why::add);
+                    why.removeIf(List::isEmpty);
+                    judgement.conditions().stream()
+                            // nothing is moved anyhow
+                            .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
+                            .map(JudgementMessages::failed)
+                            .forEach(why::add);
+                    firstOf(why, telling);
+                    judgement.valveCheck().ifPresent(check -> valve(check, telling::number));
+                };
             }
 
             @Override
-            public List<Message> incomplete(Verdict.Incomplete incomplete) {
-                return messages;
+            public Runnable incomplete(Verdict.Incomplete incomplete) {
+                return () -> {};
             }
         };
     }
 
-    private void values(Judgement judgement, List<Message> messages) {
+    /** The first reason, with the first thing to do about it, is said at once. */
+    private static void firstOf(List<List<Message>> why, Telling telling) {
+        for (int i = 0; i < why.size(); i++) {
+            for (int j = 0; j < why.get(i).size(); j++) {
+                Message message = why.get(i).get(j);
+                if (i == 0 && j < 2) {
+                    telling.headline(message);
+                } else {
+                    telling.reason(message);
+                }
+            }
+        }
+    }
+
+    private void values(Judgement judgement, Telling telling) {
         boolean bySuperheat = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT;
         Optional<Temperature> saturation =
                 bySuperheat ? judgement.evaporatingSaturation() : judgement.condensingSaturation();
         Optional<Estimate> estimate = bySuperheat ? judgement.superheat() : judgement.subcooling();
         String kind = bySuperheat ? "superheat" : "subcooling";
         if (saturation.isPresent() && estimate.isPresent()) {
-            messages.add(Message.of("finding." + kind)
+            telling.number(Message.of("finding." + kind)
                     .with("saturation", Fact.temperature(saturation.get(), units))
                     .with("value", difference(estimate.get().value()))
                     .with("uncertainty", difference(estimate.get().expandedUncertainty())));
         }
-        judgement.target().ifPresent(target -> messages.add(target(target, kind)));
+        judgement.target().ifPresent(target -> telling.number(target(target, kind)));
     }
 
     private Message target(Target target, String kind) {
@@ -113,7 +146,7 @@ public final class JudgementMessages {
                 .with("target", difference(target.value()));
     }
 
-    private void compared(Judgement judgement, Verdict.Compared verdict, List<Message> messages) {
+    private void compared(Judgement judgement, Verdict.Compared verdict, Telling telling) {
         TemperatureDifference by = verdict.deviation().value();
         String side = verdict.deviation().position() == Comparison.Position.INSIDE
                 ? "on"
@@ -122,20 +155,20 @@ public final class JudgementMessages {
         String kind = ConstantName.of(verdict.kind());
         Fact.Amount far = difference(TemperatureDifference.kelvins(Math.abs(by.kelvins())));
         if (verdict.borderline()) {
-            messages.add(Message.of("verdict.undecided." + (far.value().signum() == 0 ? "on-target" : kind))
+            telling.headline(Message.of("verdict.undecided." + (far.value().signum() == 0 ? "on-target" : kind))
                     .with("kind", new Fact.Term(method))
                     .with("by", far)
                     .with("side", new Fact.Term("side." + (by.kelvins() > 0 ? "above" : "below"))));
-            verdict.undecided().map(this::blame).ifPresent(messages::add);
+            verdict.undecided().map(this::blame).ifPresent(telling::reason);
         } else {
-            messages.add(Message.of("verdict." + method + "." + kind)
+            telling.headline(Message.of("verdict." + method + "." + kind)
                     .with("by", far)
                     .with("side", new Fact.Term("side." + side)));
         }
         // a charge is compared beside a cold coil only where no ice was found, and its caution was given
         judgement.conditions().stream()
                 .filter(each -> each.condition() != Condition.COIL_ABOVE_FREEZING)
-                .forEach(each -> failed(each, messages));
+                .forEach(each -> failed(each).forEach(telling::reason));
     }
 
     /** The instrument that leaves it open, and how good it would have to be. */
@@ -169,16 +202,19 @@ public final class JudgementMessages {
         return cut.scale() < 0 ? cut.setScale(0, RoundingMode.UNNECESSARY) : cut;
     }
 
-    private void valve(ValveCheck check, List<Message> messages) {
-        messages.add(Message.of("valve." + ConstantName.of(check.superheat().position()))
+    private void valve(ValveCheck check, Consumer<Message> telling) {
+        telling.accept(Message.of("valve." + ConstantName.of(check.superheat().position()))
                 .with("value", difference(check.superheat().value()))
                 .with("low", difference(check.superheat().limits().low()))
                 .with("high", difference(check.superheat().limits().high())));
     }
 
-    private void failed(FailedCondition failed, List<Message> messages) {
+    /** What fails, then what can be done about it. */
+    private static List<Message> failed(FailedCondition failed) {
+        List<Message> messages = new ArrayList<>();
         messages.add(Message.of("condition." + ConstantName.of(failed.condition())));
         failed.remedies().stream().map(JudgementMessages::remedy).forEach(messages::add);
+        return messages;
     }
 
     private static Message remedy(Remedy remedy) {
@@ -240,34 +276,39 @@ public final class JudgementMessages {
                         .with("clues", new Fact.Listing(clues)));
     }
 
-    /** How much to move. */
-    public List<Message> correction(Correction correction) {
+    /**
+     * Tells how much to move.
+     *
+     * @param certain false where the instruments cannot decide whether to move anything
+     */
+    public void correction(Correction correction, boolean certain, Telling telling) {
         String basis = ConstantName.of(correction.basis());
         if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
-            return List.of();
+            return;
         }
-        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE
-                || correction.basis() == Correction.Basis.BY_WEIGHT) {
-            return List.of(Message.of("correction." + basis));
+        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE) {
+            telling.reason(Message.of("correction." + basis));
+            return;
+        }
+        if (correction.basis() == Correction.Basis.BY_WEIGHT) {
+            telling.headline(Message.of("correction." + basis));
+            return;
         }
         String way = correction.next().kilograms() < 0 ? "recover" : "add";
-        Message step = Message.of("correction." + basis)
+        telling.headline(Message.of("correction." + (certain ? basis : "if-so-again"))
                 .with("way", new Fact.Term("way." + way))
-                .with("next", step(correction.next()));
-        List<Message> messages = new ArrayList<>();
+                .with("next", step(correction.next())));
         if (correction.total().isPresent()
                 && correction.least().isPresent()
                 && correction.most().isPresent()) {
-            messages.add(Message.of("correction.total")
+            telling.number(Message.of("correction.total")
                     .with("total", size(correction.total().get()))
                     .with("least", size(correction.least().get()))
                     .with("most", size(correction.most().get())));
         }
-        messages.add(step);
         if (correction.bound() == Correction.Bound.SMALLEST_SYSTEM) {
-            messages.add(Message.of("correction.plate-unknown"));
+            telling.reason(Message.of("correction.plate-unknown"));
         }
-        return messages;
     }
 
     /** The amount to move, never rounded up, so that it stays within its bound; half an ounce or ten grams at least. */
@@ -311,20 +352,22 @@ public final class JudgementMessages {
         return units.temperature() == Unit.CELSIUS;
     }
 
-    /** Why the verdict is what it is, at length. */
-    public List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis) {
-        List<Message> messages = new ArrayList<>();
-        messages.add(Message.of("why.method." + ConstantName.of(judgement.method())));
-        judgement
-                .target()
-                .map(Target::source)
-                .filter(source -> source != TargetSource.RATING_PLATE)
-                .ifPresent(source -> messages.add(Message.of("why.target." + ConstantName.of(source))));
+    /** Why the verdict is what it is; how the method works is for the eye, where there is more to say of this one. */
+    public List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis, List<Message> reasons) {
+        List<Message> messages = new ArrayList<>(reasons.stream().map(Message::outLoud).toList());
         messages.add(
                 Message.of("why.verdict." + ConstantName.of(judgement.verdict().kind())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
             diagnosis.flatMap(JudgementMessages::clues).ifPresent(messages::add);
         }
+        Message method = Message.of("why.method." + ConstantName.of(judgement.method()));
+        messages.add(reasons.isEmpty() ? method : method.quietly());
+        judgement
+                .target()
+                .map(Target::source)
+                .filter(source -> source != TargetSource.RATING_PLATE)
+                .ifPresent(source -> messages.add(
+                        Message.of("why.target." + ConstantName.of(source)).quietly()));
         return messages;
     }
 
