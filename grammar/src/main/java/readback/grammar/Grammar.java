@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import readback.grammar.lexicon.Lexicon;
+import readback.grammar.lexicon.Phrase;
 import readback.grammar.number.NumberParser;
 
 /**
@@ -50,6 +51,15 @@ public final class Grammar {
     public List<Interpretation> understand(String words, Expectation expectation) {
         List<String> tokens = Tokens.of(words, phrases);
         return new Understanding(lexicon, new ParseChart(tokens, expectation, phrases)).interpretations();
+    }
+
+    /**
+     * What is listened for while the program itself speaks: the few orders that stop it or answer it, with unknown
+     * speech among them. All are understood at every step.
+     */
+    public List<String> ordersOverVoice() {
+        return Vocabulary.withUnknown(
+                lexicon.overVoice().stream().map(Phrase::words).toList());
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.caution.CautionRule;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;

@@ -11,12 +11,19 @@ import java.util.Map;
  * @param name as in "metering-device"
  * @param anywhere whether an option said alone is understood where the set is not asked
  * @param introductions words after which an option is understood at any step
+ * @param overVoice phrases of options that can be said over the program's own voice
  * @param options option name to phrases, in the order of the file
  */
-public record ChoiceSet(String name, Anywhere anywhere, List<Phrase> introductions, Map<String, List<Phrase>> options) {
+public record ChoiceSet(
+        String name,
+        Anywhere anywhere,
+        List<Phrase> introductions,
+        List<Phrase> overVoice,
+        Map<String, List<Phrase>> options) {
 
     private static final String INTRODUCE = "introduce";
     private static final String ANYWHERE = "anywhere";
+    private static final String OVER = "over";
 
     /** What becomes of an option that is said alone where its set is not asked. */
     public enum Anywhere {
@@ -30,13 +37,13 @@ public record ChoiceSet(String name, Anywhere anywhere, List<Phrase> introductio
 
     /** The same set with other options. */
     ChoiceSet with(Map<String, List<Phrase>> others) {
-        return new ChoiceSet(name, anywhere, introductions, others);
+        return new ChoiceSet(name, anywhere, introductions, overVoice, others);
     }
 
     static ChoiceSet parse(String name, Map<String, List<String>> section) {
         Map<String, List<Phrase>> options = new LinkedHashMap<>();
         section.forEach((key, items) -> {
-            if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE)) {
+            if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE) && !key.equals(OVER)) {
                 options.put(key, QuantityWords.phrases(items));
             }
         });
@@ -45,6 +52,10 @@ public record ChoiceSet(String name, Anywhere anywhere, List<Phrase> introductio
                 .map(word -> Anywhere.valueOf(word.toUpperCase(Locale.ROOT)))
                 .orElse(Anywhere.NO);
         return new ChoiceSet(
-                name, anywhere, QuantityWords.phrases(section.getOrDefault(INTRODUCE, List.of())), options);
+                name,
+                anywhere,
+                QuantityWords.phrases(section.getOrDefault(INTRODUCE, List.of())),
+                QuantityWords.phrases(section.getOrDefault(OVER, List.of())),
+                options);
     }
 }
