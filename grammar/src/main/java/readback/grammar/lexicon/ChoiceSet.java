@@ -12,8 +12,19 @@ import java.util.Map;
  * @param anywhere whether an option said alone is understood where the set is not asked
  * @param introductions words after which an option is understood at any step
  * @param options option name to phrases, in the order of the file
+ * @param topics option name to what is asked for by words such as "what's my"
+ * @param spots option name to words that mean it wherever they stand
  */
-public record ChoiceSet(String name, Anywhere anywhere, List<Phrase> introductions, Map<String, List<Phrase>> options) {
+public record ChoiceSet(
+        String name,
+        Anywhere anywhere,
+        List<Phrase> introductions,
+        Map<String, List<Phrase>> options,
+        Map<String, List<Phrase>> topics,
+        Map<String, List<Phrase>> spots) {
+
+    private static final String TOPIC = "topic ";
+    private static final String SPOT = "spot ";
 
     private static final String INTRODUCE = "introduce";
     private static final String ANYWHERE = "anywhere";
@@ -30,13 +41,19 @@ public record ChoiceSet(String name, Anywhere anywhere, List<Phrase> introductio
 
     /** The same set with other options. */
     ChoiceSet with(Map<String, List<Phrase>> others) {
-        return new ChoiceSet(name, anywhere, introductions, others);
+        return new ChoiceSet(name, anywhere, introductions, others, topics, spots);
     }
 
     static ChoiceSet parse(String name, Map<String, List<String>> section) {
         Map<String, List<Phrase>> options = new LinkedHashMap<>();
+        Map<String, List<Phrase>> topics = new LinkedHashMap<>();
+        Map<String, List<Phrase>> spots = new LinkedHashMap<>();
         section.forEach((key, items) -> {
-            if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE)) {
+            if (key.startsWith(TOPIC)) {
+                topics.put(key.substring(TOPIC.length()), QuantityWords.typed(items));
+            } else if (key.startsWith(SPOT)) {
+                spots.put(key.substring(SPOT.length()), QuantityWords.typed(items));
+            } else if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE)) {
                 options.put(key, QuantityWords.phrases(items));
             }
         });
@@ -45,6 +62,11 @@ public record ChoiceSet(String name, Anywhere anywhere, List<Phrase> introductio
                 .map(word -> Anywhere.valueOf(word.toUpperCase(Locale.ROOT)))
                 .orElse(Anywhere.NO);
         return new ChoiceSet(
-                name, anywhere, QuantityWords.phrases(section.getOrDefault(INTRODUCE, List.of())), options);
+                name,
+                anywhere,
+                QuantityWords.phrases(section.getOrDefault(INTRODUCE, List.of())),
+                options,
+                topics,
+                spots);
     }
 }
