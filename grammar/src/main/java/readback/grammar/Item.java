@@ -27,6 +27,10 @@ sealed interface Item {
         void introduction(Introduction introduction);
 
         void small(Small small);
+
+        void topic(Topic topic);
+
+        void spot(Spot spot);
     }
 
     /**
@@ -91,6 +95,22 @@ sealed interface Item {
         }
     }
 
+    /** What an option is about, where it is asked for. */
+    record Topic(String set, String option) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.topic(this);
+        }
+    }
+
+    /** Words that mean an option wherever they stand. */
+    record Spot(String set, String option) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.spot(this);
+        }
+    }
+
     record Small(Word word) implements Item {
         @Override
         public void read(Reader reader) {
@@ -107,6 +127,8 @@ sealed interface Item {
         FILLER,
         NOTE,
         SATURATION,
-        OVER
+        OVER,
+        ASK,
+        TAIL
     }
 }

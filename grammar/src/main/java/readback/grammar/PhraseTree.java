@@ -52,6 +52,10 @@ final class PhraseTree {
                 put(phrases, new Item.Option(name, option, anywhere));
             });
         });
+        lexicon.choices().forEach((name, set) -> {
+            set.topics().forEach((option, phrases) -> put(phrases, new Item.Topic(name, option)));
+            set.spots().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option)));
+        });
         lexicon.commands().forEach((name, phrases) -> put(phrases, new Item.Order(Command.valueOf(name))));
         lexicon.commandsAbout().forEach((name, phrases) -> put(phrases, new Item.OrderAbout(Command.valueOf(name))));
         for (Item.Word word : Item.Word.values()) {

@@ -244,8 +244,11 @@ final class StepPhrases {
             QuantityWords quantity = all.get(random.nextInt(all.size()));
             String the = random.nextInt(3) == 0 ? " the " : " ";
             String words = readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity);
-            if (!saidAnywhere(words)) {
-                add(words, new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity())));
+            Meaning.Ordered meaning =
+                    new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity()));
+            // asked so, what is worked out is meant: a question of its own
+            if (!saidAnywhere(words) && !Understanding.asksForWorkedOut(meaning)) {
+                add(words, meaning);
             }
         }
     }

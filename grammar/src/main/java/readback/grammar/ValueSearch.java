@@ -265,10 +265,20 @@ final class ValueSearch {
                 .isPresent();
     }
 
+    /** Whether a number follows that has no name of its own behind it. */
     private boolean numberAfter(int end) {
         return utterance.afterOptional(end, Item.Word.LINK).stream()
-                .anyMatch(place ->
-                        place < utterance.length() && utterance.number(place).isPresent());
+                .filter(place -> place < utterance.length())
+                .anyMatch(place -> utterance.number(place).isPresent()
+                        && amounts.ends(place).stream().noneMatch(this::nameAfter));
+    }
+
+    private boolean nameAfter(int end) {
+        return end < utterance.length()
+                && utterance.afterOptional(end, Item.Word.BEHIND).stream()
+                        .filter(place -> place < utterance.length())
+                        .flatMap(place -> utterance.matches(place).stream())
+                        .anyMatch(match -> match.item() instanceof Item.Name);
     }
 
     private Optional<LineDisambiguation.Naming> naming(

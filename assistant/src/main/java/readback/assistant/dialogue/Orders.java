@@ -390,7 +390,7 @@ final class Orders {
             situations
                     .taken(draft, Situations.Told.in(choice).get(), asked(draft))
                     .ifPresent(job -> change(draft, job));
-        } else if (choice.choice().equals(Emergency.CHOICE)) {
+        } else if (Emergency.in(choice).isPresent()) {
             // a leak at the question for one is an answer
             draft.say(Message.of("leak.answered"));
             refused(draft, asked(draft));

@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
@@ -27,30 +28,36 @@ import readback.prompts.checklist.Slot;
  */
 class SayingsTest {
 
-    private static final Path LIST = Path.of("src/test/resources/readback/assistant/sayings/sayings.txt");
+    private static final Path FOLDER = Path.of("src/test/resources/readback/assistant/sayings");
 
     /** The goal; common practice, no source. */
     private static final double LEAST = 0.97;
 
+    /** The same for the list that was written later. */
+    private static final double LEAST_MORE = 0.95;
+
+    /** The same for the third list, about which little was done. */
+    private static final double LEAST_THIRD = 0.7;
+
     /** One saying at one moment. */
     private record Saying(String moment, List<String> before, String words, List<String> wanted) {}
 
-    @Test
-    void nearly_everything_that_technicians_say_becomes_what_was_meant() throws IOException {
-        List<Saying> sayings = read(Files.readAllLines(LIST, StandardCharsets.UTF_8));
+    @ParameterizedTest
+    @CsvSource({"sayings.txt, " + LEAST, "more-sayings.txt, " + LEAST_MORE, "third-sayings.txt, " + LEAST_THIRD})
+    void nearly_everything_that_technicians_say_becomes_what_was_meant(String list, double least) throws IOException {
+        List<Saying> sayings = read(Files.readAllLines(FOLDER.resolve(list), StandardCharsets.UTF_8));
         List<String> missed = new ArrayList<>();
         for (Saying saying : sayings) {
             missedBy(saying).ifPresent(why -> missed.add("[" + saying.moment() + "] " + saying.words() + " : " + why));
         }
         int right = sayings.size() - missed.size();
         String share = right + " of " + sayings.size();
-        System.out.println("sayings understood: " + share);
+        System.out.println(list + ", understood: " + share);
         missed.forEach(line -> System.out.println("missed " + line));
 
-        assertThat(sayings).hasSizeGreaterThan(200);
         assertThat((double) right / sayings.size())
                 .as(share + "; missed: " + missed)
-                .isGreaterThanOrEqualTo(LEAST);
+                .isGreaterThanOrEqualTo(least);
     }
 
     private static List<Saying> read(List<String> lines) {

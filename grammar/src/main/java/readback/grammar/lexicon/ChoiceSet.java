@@ -13,13 +13,20 @@ import java.util.Map;
  * @param introductions words after which an option is understood at any step
  * @param overVoice phrases of options that can be said over the program's own voice
  * @param options option name to phrases, in the order of the file
+ * @param topics option name to what is asked for by words such as "what's my"
+ * @param spots option name to words that mean it wherever they stand
  */
 public record ChoiceSet(
         String name,
         Anywhere anywhere,
         List<Phrase> introductions,
         List<Phrase> overVoice,
-        Map<String, List<Phrase>> options) {
+        Map<String, List<Phrase>> options,
+        Map<String, List<Phrase>> topics,
+        Map<String, List<Phrase>> spots) {
+
+    private static final String TOPIC = "topic ";
+    private static final String SPOT = "spot ";
 
     private static final String INTRODUCE = "introduce";
     private static final String ANYWHERE = "anywhere";
@@ -37,13 +44,19 @@ public record ChoiceSet(
 
     /** The same set with other options. */
     ChoiceSet with(Map<String, List<Phrase>> others) {
-        return new ChoiceSet(name, anywhere, introductions, overVoice, others);
+        return new ChoiceSet(name, anywhere, introductions, overVoice, others, topics, spots);
     }
 
     static ChoiceSet parse(String name, Map<String, List<String>> section) {
         Map<String, List<Phrase>> options = new LinkedHashMap<>();
+        Map<String, List<Phrase>> topics = new LinkedHashMap<>();
+        Map<String, List<Phrase>> spots = new LinkedHashMap<>();
         section.forEach((key, items) -> {
-            if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE) && !key.equals(OVER)) {
+            if (key.startsWith(TOPIC)) {
+                topics.put(key.substring(TOPIC.length()), QuantityWords.typed(items));
+            } else if (key.startsWith(SPOT)) {
+                spots.put(key.substring(SPOT.length()), QuantityWords.typed(items));
+            } else if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE) && !key.equals(OVER)) {
                 options.put(key, QuantityWords.phrases(items));
             }
         });
@@ -56,6 +69,8 @@ public record ChoiceSet(
                 anywhere,
                 QuantityWords.phrases(section.getOrDefault(INTRODUCE, List.of())),
                 QuantityWords.phrases(section.getOrDefault(OVER, List.of())),
-                options);
+                options,
+                topics,
+                spots);
     }
 }
