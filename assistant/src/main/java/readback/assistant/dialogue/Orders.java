@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.caution.CautionNotice;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.caution.CautionRule;
@@ -173,6 +174,13 @@ final class Orders {
                     .why(assessment.judgement().orElseThrow(), assessment.diagnosis(), reasons));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
+            if (about.isEmpty()) {
+                asked.flatMap(step -> step.task().prepared())
+                        .ifPresent(activity -> draft.say(CautionNotice.readOut(
+                                activity,
+                                assessment.refrigerant(),
+                                draft.state().settings().understood())));
+            }
         }
     }
 
