@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import readback.assistant.archive.UnderstoodCautions;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
@@ -84,6 +86,9 @@ final class SessionLauncher {
     void launch(Plan plan, Course course, Consumer<String> out) {
         plan.resumption().ifPresent(old -> clock.goOnAs(Session.clockChanges(old.session())));
         Instant start = clock.instant();
+        SessionSettings settings = plan.settings()
+                .having(UnderstoodCautions.in(plan.sessions(), ZoneId.systemDefault(), desk.checklists())
+                        .before(plan.settings(), start));
         try (SessionRecord record = record(plan, start)) {
             record.keepAudio(plan.keeping().audio());
             Session session = course.run(new Opening(
@@ -92,7 +97,7 @@ final class SessionLauncher {
                     audiences -> plan.resumption()
                             .map(old -> Session.resume(desk.dialogue(), desk.wording(), old, audiences, start))
                             .orElseGet(() -> Session.open(
-                                    desk.dialogue(), desk.wording(), record, audiences, plan.settings(), start))));
+                                    desk.dialogue(), desk.wording(), record, audiences, settings, start))));
             settled(record).ifPresent(out);
             leftOpen(session, record).ifPresent(out);
             course.summary(session).forEach(out);

@@ -248,8 +248,10 @@ final class Answers {
         if (!state.told(Judged.CHARGE)) {
             return List.of(Message.of("answer.no-verdict"));
         }
-        List<Message> announced =
-                assessment.announcement(Judged.CHARGE).map(Announcement::reasons).orElse(List.of());
+        List<Message> announced = assessment
+                .announcement(Judged.CHARGE)
+                .map(Announcement::reasons)
+                .orElse(List.of());
         return new JudgementMessages(state.settings().units())
                 .why(assessment.judgement().orElseThrow(), assessment.diagnosis(), announced);
     }

@@ -30,6 +30,10 @@ public sealed interface Content {
 
     /** An option of a choice set, or "yes", "no" or "done". */
     record Option(String option) implements Content {
+
+        /** A step is done, a caution was understood. */
+        public static final Option DONE = new Option("done");
+
         @Override
         public String line() {
             return option;

@@ -172,8 +172,8 @@ public final class Dialogue {
             messages.addAll(announcement.messages());
             assessment
                     .judgement()
-                    .ifPresent(judgement ->
-                            messages.addAll(new JudgementMessages(units).why(judgement, assessment.diagnosis(), List.of())));
+                    .ifPresent(judgement -> messages.addAll(
+                            new JudgementMessages(units).why(judgement, assessment.diagnosis(), List.of())));
         });
         return messages;
     }

@@ -22,7 +22,7 @@ final class Intake {
 
     static final String YES = "yes";
     static final String NO = "no";
-    static final String DONE = "done";
+    static final String DONE = Content.Option.DONE.option();
 
     /** What is moved between two measurements adds up; of everything else the latest value counts. */
     private static final Set<Quantity> ADDS_UP = EnumSet.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED);

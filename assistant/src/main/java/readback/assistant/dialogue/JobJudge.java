@@ -108,8 +108,8 @@ final class JobJudge {
         Optional<SplitCheck.Result> split = SplitCheck.judge(
                 dry.get(), wet.get(), supply.get(), assessment.settings().limits());
         if (split.isEmpty()) {
-            return Optional.of(new Announcement(
-                    new JobOutcome.Airflow(Optional.empty()), Message.of("airflow.outside-table")));
+            return Optional.of(
+                    new Announcement(new JobOutcome.Airflow(Optional.empty()), Message.of("airflow.outside-table")));
         }
         String outcome = ConstantName.of(split.get().outcome());
         return Optional.of(new Announcement(
@@ -198,8 +198,8 @@ final class JobJudge {
                     List.of(Message.of("resting-pressure." + outcome)),
                     List.of(Message.of("resting-pressure.compared").with("pressure", pressure(result.saturation())))));
         } catch (OutOfRangeException e) {
-            return Optional.of(new Announcement(
-                    new JobOutcome.AtRest(Optional.empty()), Message.of("resting-pressure.none")));
+            return Optional.of(
+                    new Announcement(new JobOutcome.AtRest(Optional.empty()), Message.of("resting-pressure.none")));
         }
     }
 
@@ -212,8 +212,7 @@ final class JobJudge {
                 .waited(Slots.THAWING)
                 .map(Answer.Passed::missing)
                 .orElse(Duration.ZERO);
-        return Optional.of(
-                new Announcement(new JobOutcome.FrozenCoil(early), Message.of("frozen-coil.thawed")));
+        return Optional.of(new Announcement(new JobOutcome.FrozenCoil(early), Message.of("frozen-coil.thawed")));
     }
 
     private Fact pressure(GaugePressure pressure) {

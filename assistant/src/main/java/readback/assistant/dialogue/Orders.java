@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.caution.CautionNotice;
 import readback.calc.caution.CautionRule;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
@@ -184,6 +185,13 @@ final class Orders {
             draft.say(Answers.reasons(draft.state()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
+            if (about.isEmpty()) {
+                asked.flatMap(step -> step.task().prepared())
+                        .ifPresent(activity -> draft.say(CautionNotice.readOut(
+                                activity,
+                                assessment.refrigerant(),
+                                draft.state().settings().understood())));
+            }
             asked.filter(step -> about.isEmpty() && step.task().prepared().isPresent())
                     .ifPresent(step -> whyItBurns(draft));
         }

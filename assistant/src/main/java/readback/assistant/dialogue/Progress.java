@@ -46,7 +46,8 @@ final class Progress {
                     .ifPresent(activity -> draft.give(CautionNotice.ofActivity(
                             activity,
                             draft.assessment().refrigerant(),
-                            draft.state().warnings())));
+                            draft.state().warnings(),
+                            draft.state().settings().understood())));
         }
         step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
         if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {

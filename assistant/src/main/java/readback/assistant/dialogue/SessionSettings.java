@@ -3,6 +3,8 @@ package readback.assistant.dialogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import readback.calc.caution.CautionRule;
 import readback.calc.measurement.Limits;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -20,6 +22,8 @@ import readback.prompts.checklist.JobId;
  * @param refrigerant designation known beforehand; empty to ask
  * @param technician who works, for the record; empty when not told
  * @param site where, for the record; empty when not told
+ * @param understood cautions that were read out and understood earlier the same day, by this technician at this site:
+ *     they are named, not read out again
  */
 public record SessionSettings(
         JobId job,
@@ -29,7 +33,8 @@ public record SessionSettings(
         Limits limits,
         Optional<String> refrigerant,
         Optional<String> technician,
-        Optional<String> site) {
+        Optional<String> site,
+        Set<CautionRule> understood) {
 
     /** Where the altitude does not matter. */
     public static final Reading SEA_LEVEL = Reading.of(Quantity.ALTITUDE, "0");
@@ -47,6 +52,25 @@ public record SessionSettings(
 
     public SessionSettings {
         known = List.copyOf(known);
+        understood = Set.copyOf(understood);
+    }
+
+    /** Settings of a first session of the day: every caution is read out. */
+    public SessionSettings(
+            JobId job,
+            UnitSetting units,
+            boolean brief,
+            List<Reading> known,
+            Limits limits,
+            Optional<String> refrigerant,
+            Optional<String> technician,
+            Optional<String> site) {
+        this(job, units, brief, known, limits, refrigerant, technician, site, Set.of());
+    }
+
+    /** The same settings where these cautions were understood earlier the same day. */
+    public SessionSettings having(Set<CautionRule> alreadyUnderstood) {
+        return new SessionSettings(job, units, brief, known, limits, refrigerant, technician, site, alreadyUnderstood);
     }
 
     /** The same settings with one thing more known, unless it is known already. */
@@ -56,11 +80,11 @@ public record SessionSettings(
         }
         List<Reading> more = new ArrayList<>(known);
         more.add(reading);
-        return new SessionSettings(job, units, brief, more, limits, refrigerant, technician, site);
+        return new SessionSettings(job, units, brief, more, limits, refrigerant, technician, site, understood);
     }
 
     /** The same settings with other units. */
     SessionSettings in(UnitSetting other) {
-        return new SessionSettings(job, other, brief, known, limits, refrigerant, technician, site);
+        return new SessionSettings(job, other, brief, known, limits, refrigerant, technician, site, understood);
     }
 }

@@ -9,10 +9,12 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Change;
@@ -267,6 +269,9 @@ final class RecordJson {
         settings.refrigerant().ifPresent(refrigerant -> node.put("refrigerant", refrigerant));
         settings.technician().ifPresent(technician -> node.put("technician", technician));
         settings.site().ifPresent(site -> node.put("site", site));
+        settings.understood().stream()
+                .sorted()
+                .forEach(rule -> node.withArray("understood").add(rule.name()));
         return node;
     }
 
@@ -279,7 +284,14 @@ final class RecordJson {
                 Limits.valueOf(text(node, "limits")),
                 Optional.ofNullable(node.get("refrigerant")).map(JsonNode::asText),
                 Optional.ofNullable(node.get("technician")).map(JsonNode::asText),
-                Optional.ofNullable(node.get("site")).map(JsonNode::asText));
+                Optional.ofNullable(node.get("site")).map(JsonNode::asText),
+                cautionsUnderstood(node));
+    }
+
+    private static Set<CautionRule> cautionsUnderstood(JsonNode settings) {
+        Set<CautionRule> understood = EnumSet.noneOf(CautionRule.class);
+        settings.path("understood").forEach(each -> understood.add(CautionRule.valueOf(each.asText())));
+        return understood;
     }
 
     private static List<Reading> known(JsonNode settings) {

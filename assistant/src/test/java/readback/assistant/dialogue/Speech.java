@@ -72,12 +72,17 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
     /** The same for one that a charge check of what does not burn never gives. */
     private static final double SECONDS_A_RARE_CAUTION = 7;
 
-    private static final Set<String> USUAL_CAUTIONS = Set.of(
-            "caution.high-pressure", "caution.frostbite", "caution.asphyxiation", "caution.cylinder-overfill");
+    private static final Set<String> USUAL_CAUTIONS =
+            Set.of("caution.high-pressure", "caution.frostbite", "caution.asphyxiation", "caution.cylinder-overfill");
 
     /** Orders whose answer was wanted, however long. */
-    private static final Set<Command> ASKING =
-            Set.of(Command.WHY, Command.HOW, Command.READ_READINGS, Command.READ_NUMBERS, Command.WHERE_ARE_WE, Command.SAY_AGAIN);
+    private static final Set<Command> ASKING = Set.of(
+            Command.WHY,
+            Command.HOW,
+            Command.READ_READINGS,
+            Command.READ_NUMBERS,
+            Command.WHERE_ARE_WE,
+            Command.SAY_AGAIN);
 
     /** Orders that answer what was asked. */
     private static final Set<Command> ANSWERING =
@@ -86,7 +91,8 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
     /** Sets of choices that answer nothing that was asked. */
     private static final Set<String> CHANGING = Set.of("checklist", "units");
 
-    private static final Set<String> ADVISING = Set.of("cylinder.room", "scale.not-fallen", "confirm.lapsed", "job.back");
+    private static final Set<String> ADVISING =
+            Set.of("cylinder.room", "scale.not-fallen", "confirm.lapsed", "job.back");
 
     private static final Set<String> PREPARING = Checklists.standard().all().stream()
             .flatMap(list -> list.steps().stream())
@@ -103,8 +109,8 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
         OptionalDouble goal = kind.goal(brief);
         return switch (kind) {
             case READ_BACK, OTHER ->
-                OptionalDouble.of(goal.getAsDouble()
-                        + Math.max(0, count(Speech::values) - 1) * SECONDS_A_FURTHER_VALUE);
+                OptionalDouble.of(
+                        goal.getAsDouble() + Math.max(0, count(Speech::values) - 1) * SECONDS_A_FURTHER_VALUE);
             case SAFETY ->
                 OptionalDouble.of(goal.getAsDouble()
                         + Math.max(0, count(message -> caution(message, true)) - 2) * SECONDS_A_CAUTION
@@ -212,10 +218,12 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
         if (asked || event instanceof Event.Resumed) {
             return Kind.ASKED;
         }
-        boolean answer = understood.meaning()
-                .filter(meaning -> meaning instanceof Meaning.Choice choice
-                                && !CHANGING.contains(choice.choice())
-                        || meaning.order().map(ANSWERING::contains).orElse(!meaning.readings().isEmpty()))
+        boolean answer = understood
+                .meaning()
+                .filter(meaning -> meaning instanceof Meaning.Choice choice && !CHANGING.contains(choice.choice())
+                        || meaning.order()
+                                .map(ANSWERING::contains)
+                                .orElse(!meaning.readings().isEmpty()))
                 .isPresent();
         return answer && !turn.state().inDoubt() ? Kind.READ_BACK : Kind.OTHER;
     }
@@ -231,7 +239,10 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
         if (outcomes.contains(message) || key.equals("verdict.same") || key.equals("verdict.changed")) {
             return Kind.VERDICT;
         }
-        if (key.equals("caution.say") || key.equals("caution.heed") || asksToBeUnderstood(key)) {
+        if (key.equals("caution.say")
+                || key.equals("caution.same")
+                || key.equals("caution.heed")
+                || asksToBeUnderstood(key)) {
             return Kind.SAFETY;
         }
         boolean advice = ADVISING.contains(key)

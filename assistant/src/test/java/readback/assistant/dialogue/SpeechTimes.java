@@ -12,8 +12,7 @@ import java.util.stream.Stream;
 
 /**
  * How long the program speaks in the reviewed conversations, as tables in Markdown: each kind of speech against its
- * goal, then whole calls. Then every text
- * that takes longer than its goal. Run from the folder assistant.
+ * goal, then whole calls. Then every text that takes longer than its goal. Run from the folder assistant.
  */
 public final class SpeechTimes {
 

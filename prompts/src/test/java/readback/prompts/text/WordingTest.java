@@ -52,8 +52,7 @@ class WordingTest {
                         new Fact.Stated(
                                 new Reading(Quantity.SUCTION_LINE_TEMPERATURE, new BigDecimal("11.5"), Unit.CELSIUS)));
 
-        assertThat(ENGLISH.spoken(celsius, false, UnitSetting.METRIC))
-                .isEqualTo("suction line, one one point five.");
+        assertThat(ENGLISH.spoken(celsius, false, UnitSetting.METRIC)).isEqualTo("suction line, one one point five.");
         assertThat(ENGLISH.spoken(celsius, false, UnitSetting.US))
                 .isEqualTo("suction line, one one point five degrees celsius.");
     }

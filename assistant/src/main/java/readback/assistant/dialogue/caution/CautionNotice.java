@@ -44,8 +44,15 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
         return of(due.stream().map(CautionNotice::message).toList(), due, given);
     }
 
-    /** Those of an activity, each once a session; what hurts nobody, a {@link Signal#NOTICE}, is for the eye. */
-    public static CautionNotice ofActivity(Activity activity, Optional<Refrigerant> refrigerant, GivenCautions before) {
+    /**
+     * Those of an activity, each once a session. What hurts nobody, a {@link Signal#NOTICE}, is for the eye; what was
+     * understood earlier the same day is called by its name.
+     */
+    public static CautionNotice ofActivity(
+            Activity activity,
+            Optional<Refrigerant> refrigerant,
+            GivenCautions before,
+            Set<CautionRule> understoodToday) {
         GivenCautions given = before;
         List<Caution> due = new ArrayList<>();
         for (Caution caution : CautionFinder.in(Situation.before(activity, refrigerant))) {
@@ -54,17 +61,36 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
                 given = given.telling(caution.rule());
             }
         }
-        List<Message> messages = due.stream()
-                .map(caution -> caution.signal() == Signal.NOTICE ? message(caution).quietly() : message(caution))
+        List<Message> messages = new ArrayList<>();
+        List<Fact> named = due.stream()
+                .filter(caution -> aloud(caution) && understoodToday.contains(caution.rule()))
+                .<Fact>map(caution -> new Fact.Term("caution." + ConstantName.of(caution.rule())))
                 .toList();
+        if (!named.isEmpty()) {
+            messages.add(Message.of("caution.same").with("cautions", new Fact.Listing(named)));
+        }
+        for (Caution caution : due) {
+            boolean said = aloud(caution) && !understoodToday.contains(caution.rule());
+            messages.add(said ? message(caution) : message(caution).quietly());
+        }
         return of(messages, due, given);
     }
 
+    /** Those of an activity that were shown or named only, read out. */
+    public static List<Message> readOut(
+            Activity activity, Optional<Refrigerant> refrigerant, Set<CautionRule> understoodToday) {
+        return CautionFinder.in(Situation.before(activity, refrigerant)).stream()
+                .filter(caution -> !aloud(caution) || understoodToday.contains(caution.rule()))
+                .map(CautionNotice::message)
+                .toList();
+    }
+
+    private static boolean aloud(Caution caution) {
+        return caution.signal() != Signal.NOTICE;
+    }
+
     private static CautionNotice of(List<Message> messages, List<Caution> due, GivenCautions given) {
-        return new CautionNotice(
-                messages,
-                due.stream().map(Caution::rule).toList(),
-                given);
+        return new CautionNotice(messages, due.stream().map(Caution::rule).toList(), given);
     }
 
     private static Message message(Caution caution) {

@@ -11,8 +11,7 @@ import readback.prompts.text.Message;
  * @param numbers what was worked out, with its uncertainty, and what it was held against; spoken on request
  * @param reasons what leaves it open and what else there is to know; spoken on request
  */
-public record Announcement(
-        JobOutcome outcome, List<Message> headline, List<Message> numbers, List<Message> reasons) {
+public record Announcement(JobOutcome outcome, List<Message> headline, List<Message> numbers, List<Message> reasons) {
     public Announcement {
         headline = List.copyOf(headline);
         numbers = List.copyOf(numbers);
@@ -30,7 +29,8 @@ public record Announcement(
     /** All of it, the headline aloud. */
     public List<Message> messages() {
         return Stream.concat(
-                        headline.stream(), Stream.concat(numbers.stream(), reasons.stream()).map(Message::quietly))
+                        headline.stream(),
+                        Stream.concat(numbers.stream(), reasons.stream()).map(Message::quietly))
                 .toList();
     }
 
@@ -42,7 +42,8 @@ public record Announcement(
      */
     public List<Message> news(List<Message> before) {
         return messages().stream()
-                .map(message -> message.equals(headline.get(0)) || before.contains(message) ? message.quietly() : message)
+                .map(message ->
+                        message.equals(headline.get(0)) || before.contains(message) ? message.quietly() : message)
                 .toList();
     }
 

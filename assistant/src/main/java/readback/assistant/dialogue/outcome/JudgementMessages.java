@@ -354,7 +354,8 @@ public final class JudgementMessages {
 
     /** Why the verdict is what it is; how the method works is for the eye, where there is more to say of this one. */
     public List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis, List<Message> reasons) {
-        List<Message> messages = new ArrayList<>(reasons.stream().map(Message::outLoud).toList());
+        List<Message> messages =
+                new ArrayList<>(reasons.stream().map(Message::outLoud).toList());
         messages.add(
                 Message.of("why.verdict." + ConstantName.of(judgement.verdict().kind())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
