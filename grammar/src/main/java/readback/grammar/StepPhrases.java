@@ -35,9 +35,17 @@ final class StepPhrases {
     private static final int OTHER_NAMED = 4;
     private static final int OPEN_NAMED = 40;
     private static final int PAIRS = 16;
-    private static final int OVERS = 40;
+    private static final int OVERS = 60;
+    private static final int ASIDES = 30;
+    private static final int TOGETHER_NAMED = 50;
 
     private static final Set<Quantity> BOTH_GAUGES = EnumSet.of(Quantity.SUCTION_PRESSURE, Quantity.LIQUID_PRESSURE);
+
+    private static final Set<Quantity> AT_THE_GAUGES = EnumSet.of(
+            Quantity.SUCTION_PRESSURE,
+            Quantity.LIQUID_PRESSURE,
+            Quantity.SUCTION_LINE_TEMPERATURE,
+            Quantity.LIQUID_LINE_TEMPERATURE);
 
     private static final int CORRECTIONS = 150;
     private static final int OPTION_REPEATED = 6;
@@ -70,6 +78,7 @@ final class StepPhrases {
         quantities();
         pairs();
         overs();
+        asides();
         corrections();
         about();
         notes();
@@ -151,11 +160,13 @@ final class StepPhrases {
             boolean isAsked = asked.filter(quantity.quantity()::equals).isPresent();
             int named = isAsked
                     ? ASKED_NAMED
-                    : asked.isPresent()
-                                    || expectation.choice().isPresent()
-                                    || !expectation.answers().isEmpty()
-                            ? OTHER_NAMED
-                            : OPEN_NAMED;
+                    : calledOutTogether(quantity.quantity())
+                            ? TOGETHER_NAMED
+                            : asked.isPresent()
+                                            || expectation.choice().isPresent()
+                                            || !expectation.answers().isEmpty()
+                                    ? OTHER_NAMED
+                                    : OPEN_NAMED;
             for (int i = 0; i < (isAsked ? ASKED_BARE : 0); i++) {
                 said(readings.bare(quantity));
             }
@@ -184,7 +195,23 @@ final class StepPhrases {
         add(said.words(), new Meaning.Values(List.of(said.reading())));
     }
 
-    /** "One eighteen over three forty", where one of them is asked for. */
+    /** Whether it is read at the gauges beside what is asked for, and called out in any order. */
+    private boolean calledOutTogether(Quantity quantity) {
+        return AT_THE_GAUGES.contains(quantity)
+                && expectation.quantity().filter(AT_THE_GAUGES::contains).isPresent();
+    }
+
+    /** "Around one eighteen", "my suction is one eighteen". */
+    private void asides() {
+        expectation.quantity().map(this::quantity).ifPresent(asked -> {
+            for (int i = 0; i < ASIDES; i++) {
+                ReadingPhrases.Said said = i % 2 == 0 ? readings.bare(asked) : readings.nameFirst(asked);
+                add((i % 2 == 0 ? "around " : "my ") + said.words(), new Meaning.Values(List.of(said.reading())));
+            }
+        });
+    }
+
+    /** "One eighteen over three forty" and "low one eighteen high three forty", where one of them is asked for. */
     private void overs() {
         if (expectation.quantity().filter(BOTH_GAUGES::contains).isEmpty()) {
             return;
@@ -193,7 +220,11 @@ final class StepPhrases {
             ReadingPhrases.Said low = readings.plain(quantity(Quantity.SUCTION_PRESSURE));
             ReadingPhrases.Said high = readings.plain(quantity(Quantity.LIQUID_PRESSURE));
             if (low.reading().value().compareTo(high.reading().value()) < 0) {
-                add(low.words() + " over " + high.words(), new Meaning.Values(List.of(low.reading(), high.reading())));
+                add(
+                        i % 2 == 0
+                                ? low.words() + " over " + high.words()
+                                : "low " + low.words() + " high " + high.words(),
+                        new Meaning.Values(List.of(low.reading(), high.reading())));
             }
         }
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +30,10 @@ class SaidAnywhereTest {
 
     private static Rehearsal at(List<String> lines) {
         return new Rehearsal().says(lines.toArray(String[]::new));
+    }
+
+    private static Rehearsal at(String moment) {
+        return at(Objects.requireNonNull(MOMENTS.get(moment), moment));
     }
 
     private static List<String> names(Enum<?>[] constants) {
@@ -69,7 +74,7 @@ class SaidAnywhereTest {
 
     @Test
     void a_cry_for_help_is_answered_however_weakly_it_was_heard() {
-        Rehearsal rehearsal = at(MOMENTS.get("on hold"))
+        Rehearsal rehearsal = at("on hold")
                 .hears(new Hypothesis("i smell gas", 0.6, List.of()), new Hypothesis("say again", 0.35, List.of()));
 
         assertThat(rehearsal.keys()).contains("emergency.gas");
@@ -77,7 +82,7 @@ class SaidAnywhereTest {
 
     @Test
     void what_was_asked_before_a_cry_is_asked_again_after_it() {
-        Rehearsal rehearsal = at(MOMENTS.get("at a value in doubt"));
+        Rehearsal rehearsal = at("at a value in doubt");
         List<String> doubt = rehearsal.keys();
         rehearsal.says("fire", "carry on");
 
@@ -94,7 +99,7 @@ class SaidAnywhereTest {
         for (String moment :
                 List.of("at the beginning", "before the cautions were heeded", "at a question", "at a number")) {
             for (String words : phrases(Question.CHOICE, option)) {
-                Rehearsal rehearsal = at(MOMENTS.get(moment));
+                Rehearsal rehearsal = at(moment);
                 Sheet before = rehearsal.state().sheet();
                 rehearsal.says(words);
 
@@ -111,7 +116,7 @@ class SaidAnywhereTest {
     void what_is_told_of_the_unit_is_answered() {
         for (Situations.Told told : Situations.Told.values()) {
             for (String words : phrases(Situations.CHOICE, ConstantName.of(told))) {
-                Rehearsal rehearsal = at(MOMENTS.get("at a number")).says(words);
+                Rehearsal rehearsal = at("at a number").says(words);
 
                 assertThat(rehearsal.turn().outcome().understood().meaning())
                         .as(words)
