@@ -91,6 +91,9 @@ final class RecordJson {
         ArrayNode cautions = outcome.putArray("cautions");
         entry.outcome().cautions().forEach(rule -> cautions.add(ConstantName.of(rule)));
         entry.said().forEach(line.putArray("said")::add);
+        if (!entry.spoken().isEmpty()) {
+            entry.spoken().forEach(line.putArray("spoken")::add);
+        }
         entry.audio()
                 .ifPresent(audio ->
                         line.putObject("audio").put("file", audio.file()).put("sha256", audio.sha256()));
@@ -112,6 +115,7 @@ final class RecordJson {
                         standing(outcome),
                         cautions(outcome.path("cautions"))),
                 strings(line.path("said")),
+                strings(line.path("spoken")),
                 line.path("closed").asBoolean(),
                 Optional.ofNullable(line.get("audio"))
                         .map(audio -> new AudioClip(text(audio, "file"), text(audio, "sha256"))));

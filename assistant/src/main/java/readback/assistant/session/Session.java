@@ -157,7 +157,11 @@ public final class Session {
     private Optional<Event> keep(Event event, Turn turn, List<Line> lines) {
         events++;
         List<String> shown = lines.stream().map(Line::shown).toList();
-        Optional<String> trouble = record.append(Entry.of(events, event, turn, shown));
+        List<String> spoken = lines.stream()
+                .map(Line::spoken)
+                .filter(words -> !words.isEmpty())
+                .toList();
+        Optional<String> trouble = record.append(Entry.of(events, event, turn, shown, spoken));
         if (trouble.isPresent() == recordLost) {
             return Optional.empty();
         }

@@ -220,12 +220,14 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
         }
         boolean answer = understood
                 .meaning()
-                .filter(meaning -> meaning instanceof Meaning.Choice choice && !CHANGING.contains(choice.choice())
-                        || meaning.order()
-                                .map(ANSWERING::contains)
-                                .orElse(!meaning.readings().isEmpty()))
+                .filter(meaning -> meaning.order().map(ANSWERING::contains).orElse(answers(meaning)))
                 .isPresent();
         return answer && !turn.state().inDoubt() ? Kind.READ_BACK : Kind.OTHER;
+    }
+
+    private static boolean answers(Meaning meaning) {
+        boolean chosen = meaning instanceof Meaning.Choice choice && !CHANGING.contains(choice.choice());
+        return chosen || !meaning.readings().isEmpty();
     }
 
     private static Kind kind(Message message, Kind usual, List<Message> outcomes) {
@@ -246,7 +248,8 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
             return Kind.SAFETY;
         }
         boolean advice = ADVISING.contains(key)
-                || key.startsWith("step.") && (key.endsWith(".yes") || key.endsWith(".no") || key.endsWith(".repeat"));
+                || (key.startsWith("step.")
+                        && (key.endsWith(".yes") || key.endsWith(".no") || key.endsWith(".repeat")));
         return advice ? Kind.ADVICE : usual;
     }
 

@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,7 +69,8 @@ class SessionRecordTest {
                 Limits.INDEPENDENT_VERIFIER,
                 Optional.of("R-22"),
                 Optional.of("Lena Quarles"),
-                Optional.of("12 Mill Lane, \"Little Quarry\""));
+                        Optional.of("12 Mill Lane, \"Little Quarry\""))
+                .having(Set.of(CautionRule.HIGH_PRESSURE, CautionRule.FROSTBITE));
         Hypothesis heard =
                 new Hypothesis("suction one one eight", 0.75, List.of(new Hypothesis.Word("suction", 0.9, 0.5, 0.875)));
         Reading suction = new Reading(Quantity.SUCTION_PRESSURE, new BigDecimal("118.0"), Unit.PSIG);
@@ -80,7 +82,14 @@ class SessionRecordTest {
         Turn.Outcome nothing = new Turn.Outcome(Understood.Occurrence.RESUMED, List.of(), List.of(), List.of());
         return List.of(
                 new Entry(1, new Event.Started(NINE, settings), nothing, List.of("Hello \"there\" °F — \u2028")),
-                new Entry(2, new Event.Heard(NINE, Event.Source.VOICE, List.of(heard)), outcome, List.of()),
+                new Entry(
+                        2,
+                        new Event.Heard(NINE, Event.Source.VOICE, List.of(heard)),
+                        outcome,
+                        List.of("Suction pressure 118.0 psig."),
+                        List.of("suction, one one eight point zero p s i."),
+                        false,
+                        Optional.empty()),
                 new Entry(3, new Event.TimerElapsed(NINE, "settle"), nothing, List.of()),
                 new Entry(4, new Event.DeviceLost(NINE, "microphone"), nothing, List.of()),
                 new Entry(5, new Event.DeviceFound(NINE, "microphone"), nothing, List.of()),

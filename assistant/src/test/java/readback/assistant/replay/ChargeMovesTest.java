@@ -57,6 +57,7 @@ class ChargeMovesTest {
                         List.of(),
                         List.of()),
                 List.of(),
+                List.of(),
                 false,
                 Optional.empty()));
     }

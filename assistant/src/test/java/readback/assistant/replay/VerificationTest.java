@@ -46,6 +46,7 @@ class VerificationTest {
                         entry.event(),
                         forgery.apply(entry.outcome()),
                         entry.said(),
+                        entry.spoken(),
                         entry.closed(),
                         entry.audio()));
         return new RecordedSession(
@@ -116,6 +117,7 @@ class VerificationTest {
                         entry.event(),
                         entry.outcome(),
                         List.of("other words"),
+                        entry.spoken(),
                         entry.closed(),
                         entry.audio()))
                 .toList();

@@ -202,7 +202,7 @@ public final class Wording {
     private String unitSaid(Unit unit, boolean brief, UnitSetting units) {
         boolean understood = unit == units.temperature()
                 || unit == units.temperatureDifference()
-                || brief && unit == units.pressure();
+                || (brief && unit == units.pressure());
         return understood ? "" : " " + text("term.unit." + unit.name());
     }
 
