@@ -33,7 +33,11 @@ public final class Readback {
 
     /** Runs one subcommand and ends the process with its exit code. */
     public static void main(String[] args) {
-        System.exit(run(Console.ofProcess(), args));
+        Console console = Console.ofProcess();
+        int code = run(console, args);
+        // The library of the echo canceller writes of its threads to the output while the process ends.
+        console.out().close();
+        System.exit(code);
     }
 
     /** Runs one subcommand and gives its exit code. */

@@ -28,6 +28,12 @@ public enum Command {
     DONE,
     /** The asked value cannot be known. */
     UNKNOWN,
+    /** Speak up. */
+    LOUDER,
+    /** Speak more slowly. */
+    SLOWER,
+    /** Begin the whole check again. */
+    START_OVER,
     /** Measure before the waiting is over, or again. */
     MEASURE_NOW
 }

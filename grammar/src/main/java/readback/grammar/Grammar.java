@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import readback.grammar.lexicon.Lexicon;
+import readback.grammar.lexicon.Phrase;
+import readback.grammar.number.NumberParser;
 
 /**
  * What words mean in a situation, and what should be listened for in it. Both come from the same definitions, so
@@ -52,6 +54,15 @@ public final class Grammar {
     }
 
     /**
+     * What is listened for while the program itself speaks: the few orders that stop it or answer it, with unknown
+     * speech among them. All are understood at every step.
+     */
+    public List<String> ordersOverVoice() {
+        return Vocabulary.withUnknown(
+                lexicon.overVoice().stream().map(Phrase::words).toList());
+    }
+
+    /**
      * What to do with an utterance: whether it was meant for us at all, its alternatives, how sure the recogniser is of
      * each word, and what can be.
      *
@@ -60,6 +71,23 @@ public final class Grammar {
      *     where something else came before it
      */
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
+        Decision decision = heard(hypotheses, expectation, prior, sinceTalk);
+        // who is asked for a number and says one is never left without an answer
+        return decision.ignored()
+                        && expectation.quantity().isPresent()
+                        && hypotheses.stream().limit(1).anyMatch(Grammar::soundsLikeNumber)
+                ? new Decision.AskAgain(Meaning.NotUnderstood.of(Reason.Kind.NUMBER_UNCLEAR))
+                : decision;
+    }
+
+    /** Whether it holds number words, and not more words that are unknown: those are talk of others. */
+    private static boolean soundsLikeNumber(Hypothesis hypothesis) {
+        List<String> words = List.of(hypothesis.words().split(" ", -1));
+        int numbers = NumberParser.countOf(words);
+        return numbers > 0 && numbers >= Collections.frequency(words, Vocabulary.UNKNOWN);
+    }
+
+    private Decision heard(List<Hypothesis> hypotheses, Expectation expectation, Prior prior, double sinceTalk) {
         Decision decision = new Weighing(this, lexicon, confusions, expectation, prior).decide(hypotheses);
         Acceptance acceptance = Acceptance.of(hypotheses);
         if (decision.ignored() || acceptance.granted(Acceptance.needed(sinceTalk))) {

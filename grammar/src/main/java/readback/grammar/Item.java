@@ -27,6 +27,10 @@ sealed interface Item {
         void introduction(Introduction introduction);
 
         void small(Small small);
+
+        void topic(Topic topic);
+
+        void spot(Spot spot);
     }
 
     /**
@@ -72,7 +76,12 @@ sealed interface Item {
         }
     }
 
-    record Option(String set, String option) implements Item {
+    /**
+     * An option of a set of choices.
+     *
+     * @param anywhere whether it is understood where its set is not asked
+     */
+    record Option(String set, String option, boolean anywhere) implements Item {
         @Override
         public void read(Reader reader) {
             reader.option(this);
@@ -83,6 +92,22 @@ sealed interface Item {
         @Override
         public void read(Reader reader) {
             reader.introduction(this);
+        }
+    }
+
+    /** What an option is about, where it is asked for. */
+    record Topic(String set, String option) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.topic(this);
+        }
+    }
+
+    /** Words that mean an option wherever they stand. */
+    record Spot(String set, String option) implements Item {
+        @Override
+        public void read(Reader reader) {
+            reader.spot(this);
         }
     }
 
@@ -101,6 +126,9 @@ sealed interface Item {
         BEHIND,
         FILLER,
         NOTE,
-        SATURATION
+        SATURATION,
+        OVER,
+        ASK,
+        TAIL
     }
 }

@@ -67,6 +67,11 @@ final class ParseChart {
         return words.get(at);
     }
 
+    /** Whether one of these is among the words. */
+    boolean says(String... any) {
+        return List.of(any).stream().anyMatch(words::contains);
+    }
+
     String words(int from, int to) {
         return String.join(" ", words.subList(from, to));
     }
@@ -107,6 +112,15 @@ final class ParseChart {
             numbers[from] = known;
         }
         return Optional.of(known);
+    }
+
+    /** The number of the words between two places; nothing if they are not one. */
+    Optional<NumberAt> numberBetween(int from, int to) {
+        if (from >= to || NumberParser.endOfRun(words, from) < to) {
+            return Optional.empty();
+        }
+        List<SpokenNumber.Value> values = NumberParser.values(words, from, to);
+        return values.isEmpty() ? Optional.empty() : Optional.of(new NumberAt(values, to));
     }
 
     boolean isSmall(Match match, Item.Word word) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Unit;
+import readback.grammar.lexicon.ChoiceSet;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.Phrase;
 import readback.grammar.lexicon.QuantityWords;
@@ -46,7 +47,14 @@ final class PhraseTree {
         put(lexicon.defaultUnit(), new Item.DefaultUnit());
         lexicon.choices().forEach((name, set) -> {
             put(set.introductions(), new Item.Introduction(name));
-            set.options().forEach((option, phrases) -> put(phrases, new Item.Option(name, option)));
+            set.options().forEach((option, phrases) -> {
+                boolean anywhere = set.anywhere() != ChoiceSet.Anywhere.NO && !option.equals(Understanding.UNKNOWN);
+                put(phrases, new Item.Option(name, option, anywhere));
+            });
+        });
+        lexicon.choices().forEach((name, set) -> {
+            set.topics().forEach((option, phrases) -> put(phrases, new Item.Topic(name, option)));
+            set.spots().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option)));
         });
         lexicon.commands().forEach((name, phrases) -> put(phrases, new Item.Order(Command.valueOf(name))));
         lexicon.commandsAbout().forEach((name, phrases) -> put(phrases, new Item.OrderAbout(Command.valueOf(name))));

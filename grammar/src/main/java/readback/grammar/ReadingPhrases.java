@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -48,12 +50,23 @@ final class ReadingPhrases {
     private final Set<String> contractions;
     /** Names that are short for something else here: "vapor" where the temperature of the suction line is asked for. */
     private final Set<String> taken;
+    /** What is asked for; its names mean nothing else here. */
+    private final @Nullable QuantityWords asked;
+
+    private final Set<String> askedNames;
 
     ReadingPhrases(Lexicon lexicon, Expectation expectation, SplittableRandom random) {
         this.lexicon = lexicon;
         this.settings = expectation.units();
         this.random = random;
         this.taken = taken(lexicon, expectation);
+        this.asked = expectation.quantity().map(lexicon.quantities()::get).orElse(null);
+        this.askedNames = asked == null
+                ? Set.of()
+                : Stream.of(asked.names(), asked.weakNames())
+                        .flatMap(List::stream)
+                        .map(Phrase::words)
+                        .collect(Collectors.toUnmodifiableSet());
         this.contractions = heard(lexicon.smallWords("contracted")).stream()
                 .map(Phrase::words)
                 .collect(Collectors.toUnmodifiableSet());
@@ -74,6 +87,7 @@ final class ReadingPhrases {
     private List<Phrase> names(QuantityWords quantity) {
         return heard(quantity.names()).stream()
                 .filter(phrase -> !taken.contains(phrase.words()))
+                .filter(phrase -> quantity.equals(asked) || !askedNames.contains(phrase.words()))
                 .toList();
     }
 
@@ -92,6 +106,15 @@ final class ReadingPhrases {
     /** A number with or without its unit, and no name. */
     Said bare(QuantityWords quantity) {
         return amount(quantity).said();
+    }
+
+    /** A number alone in the unit of the settings. */
+    Said plain(QuantityWords quantity) {
+        Amount amount = amount(quantity);
+        while (amount.unitSaid()) {
+            amount = amount(quantity);
+        }
+        return amount.said();
     }
 
     /** A number with its name, mostly before it. */

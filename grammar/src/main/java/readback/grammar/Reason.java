@@ -26,6 +26,8 @@ public record Reason(Kind kind, List<String> words, Optional<Quantity> about, Li
         PARTLY_HEARD,
         /** No meaning was heard clearly enough. */
         UNCLEAR,
+        /** A number was asked for and number words were heard, too weakly to take or to pass over. */
+        NUMBER_UNCLEAR,
         /** A word is not known here; {@code words} has it. */
         UNKNOWN_WORD,
         /** A number was said without what it is of; {@code words} has it. */

@@ -1,9 +1,11 @@
 package readback.grammar;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import readback.calc.quantity.Quantity;
 import readback.grammar.lexicon.ChoiceSet;
@@ -33,6 +35,18 @@ final class StepPhrases {
     private static final int OTHER_NAMED = 4;
     private static final int OPEN_NAMED = 40;
     private static final int PAIRS = 16;
+    private static final int OVERS = 60;
+    private static final int ASIDES = 30;
+    private static final int TOGETHER_NAMED = 50;
+
+    private static final Set<Quantity> BOTH_GAUGES = EnumSet.of(Quantity.SUCTION_PRESSURE, Quantity.LIQUID_PRESSURE);
+
+    private static final Set<Quantity> AT_THE_GAUGES = EnumSet.of(
+            Quantity.SUCTION_PRESSURE,
+            Quantity.LIQUID_PRESSURE,
+            Quantity.SUCTION_LINE_TEMPERATURE,
+            Quantity.LIQUID_LINE_TEMPERATURE);
+
     private static final int CORRECTIONS = 150;
     private static final int OPTION_REPEATED = 6;
     private static final int ANSWER_REPEATED = 12;
@@ -63,6 +77,8 @@ final class StepPhrases {
         choices();
         quantities();
         pairs();
+        overs();
+        asides();
         corrections();
         about();
         notes();
@@ -111,11 +127,31 @@ final class StepPhrases {
                         add(phrase.words(), meaning);
                     }
                 }
+                if (!asked && set.anywhere() == ChoiceSet.Anywhere.LISTENED) {
+                    phrases.stream()
+                            .filter(phrase -> !ofAskedSet(phrase))
+                            .forEach(phrase -> add(phrase.words(), meaning));
+                }
                 for (int i = 0; i < INTRODUCED && !introductions.isEmpty() && !phrases.isEmpty(); i++) {
                     add(readings.pick(introductions) + " " + readings.pick(phrases), meaning);
                 }
             }
         }
+    }
+
+    private boolean ofAskedSet(Phrase phrase) {
+        return expectation.choice().map(lexicon.choices()::get).stream()
+                .flatMap(set -> set.options().values().stream())
+                .anyMatch(phrases -> phrases.contains(phrase));
+    }
+
+    /** Whether the words are a question or a cry of their own: "what's the target superheat". */
+    private boolean saidAnywhere(String words) {
+        return lexicon.choices().values().stream()
+                .filter(set -> set.anywhere() != ChoiceSet.Anywhere.NO)
+                .flatMap(set -> set.options().values().stream())
+                .flatMap(List::stream)
+                .anyMatch(phrase -> phrase.words().equals(words));
     }
 
     private void quantities() {
@@ -124,11 +160,13 @@ final class StepPhrases {
             boolean isAsked = asked.filter(quantity.quantity()::equals).isPresent();
             int named = isAsked
                     ? ASKED_NAMED
-                    : asked.isPresent()
-                                    || expectation.choice().isPresent()
-                                    || !expectation.answers().isEmpty()
-                            ? OTHER_NAMED
-                            : OPEN_NAMED;
+                    : calledOutTogether(quantity.quantity())
+                            ? TOGETHER_NAMED
+                            : asked.isPresent()
+                                            || expectation.choice().isPresent()
+                                            || !expectation.answers().isEmpty()
+                                    ? OTHER_NAMED
+                                    : OPEN_NAMED;
             for (int i = 0; i < (isAsked ? ASKED_BARE : 0); i++) {
                 said(readings.bare(quantity));
             }
@@ -155,6 +193,40 @@ final class StepPhrases {
 
     private void said(ReadingPhrases.Said said) {
         add(said.words(), new Meaning.Values(List.of(said.reading())));
+    }
+
+    /** Whether it is read at the gauges beside what is asked for, and called out in any order. */
+    private boolean calledOutTogether(Quantity quantity) {
+        return AT_THE_GAUGES.contains(quantity)
+                && expectation.quantity().filter(AT_THE_GAUGES::contains).isPresent();
+    }
+
+    /** "Around one eighteen", "my suction is one eighteen". */
+    private void asides() {
+        expectation.quantity().map(this::quantity).ifPresent(asked -> {
+            for (int i = 0; i < ASIDES; i++) {
+                ReadingPhrases.Said said = i % 2 == 0 ? readings.bare(asked) : readings.nameFirst(asked);
+                add((i % 2 == 0 ? "around " : "my ") + said.words(), new Meaning.Values(List.of(said.reading())));
+            }
+        });
+    }
+
+    /** "One eighteen over three forty" and "low one eighteen high three forty", where one of them is asked for. */
+    private void overs() {
+        if (expectation.quantity().filter(BOTH_GAUGES::contains).isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < OVERS; i++) {
+            ReadingPhrases.Said low = readings.plain(quantity(Quantity.SUCTION_PRESSURE));
+            ReadingPhrases.Said high = readings.plain(quantity(Quantity.LIQUID_PRESSURE));
+            if (low.reading().value().compareTo(high.reading().value()) < 0) {
+                add(
+                        i % 2 == 0
+                                ? low.words() + " over " + high.words()
+                                : "low " + low.words() + " high " + high.words(),
+                        new Meaning.Values(List.of(low.reading(), high.reading())));
+            }
+        }
     }
 
     private void pairs() {
@@ -202,9 +274,13 @@ final class StepPhrases {
             Map.Entry<String, List<Phrase>> order = orders.get(random.nextInt(orders.size()));
             QuantityWords quantity = all.get(random.nextInt(all.size()));
             String the = random.nextInt(3) == 0 ? " the " : " ";
-            add(
-                    readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity),
-                    new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity())));
+            String words = readings.pick(ReadingPhrases.heard(order.getValue())) + the + readings.name(quantity);
+            Meaning.Ordered meaning =
+                    new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity()));
+            // asked so, what is worked out is meant: a question of its own
+            if (!saidAnywhere(words) && !Understanding.asksForWorkedOut(meaning)) {
+                add(words, meaning);
+            }
         }
     }
 

@@ -1,5 +1,6 @@
 package readback.grammar;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,8 +16,13 @@ final class Tokens {
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(\\D|$))");
     private static final Pattern DEGREES = Pattern.compile("°");
     private static final Pattern HYPHEN = Pattern.compile("(?<=[a-z])-(?=[a-z0-9])");
-    private static final Pattern PUNCTUATION = Pattern.compile("[,;!?\"“”()]|[.:](?!\\d)");
+    private static final Pattern PUNCTUATION = Pattern.compile("[;!?\"“”()]|[.:](?!\\d)");
+    /** Both gauges, typed: a fraction has a smaller denominator or two figures at most above it. */
+    private static final Pattern OVER = Pattern.compile("(?<=\\d\\d)/(?=\\d{3})|(?<=\\d{3}(\\.\\d)?)/(?=\\d)");
+
     private static final Pattern FIGURES_AND_LETTERS = Pattern.compile("(-?[\\d.]+)([a-z]+)");
+
+    private static final String COMMA = ",";
 
     private Tokens() {}
 
@@ -35,7 +41,34 @@ final class Tokens {
             }
             start = end + 1;
         }
-        return inchesAndFractions(tokens);
+        return inchesAndFractions(tokens.contains(COMMA) ? betweenNumbers(tokens) : tokens);
+    }
+
+    /** Without the commas, but for those that keep two numbers apart: "eighty, fifty percent". */
+    private static List<String> betweenNumbers(List<String> tokens) {
+        List<String> kept = new ArrayList<>(tokens.size());
+        for (int i = 0; i < tokens.size(); i++) {
+            boolean parts = tokens.get(i).equals(COMMA)
+                    && i > 0
+                    && i + 1 < tokens.size()
+                    && endsNumber(tokens, i)
+                    && NumberParser.endOfRun(tokens, i + 1) > i + 1;
+            // "one, one, eight" is one number, digit by digit
+            boolean digits = parts && digit(tokens, i - 1) && digit(tokens, i + 1);
+            if (!tokens.get(i).equals(COMMA) || (parts && !digits)) {
+                kept.add(tokens.get(i));
+            }
+        }
+        return kept;
+    }
+
+    private static boolean endsNumber(List<String> tokens, int at) {
+        return NumberParser.endOfRun(tokens.subList(0, at), at - 1) == at;
+    }
+
+    private static boolean digit(List<String> tokens, int at) {
+        return NumberParser.values(tokens, at, at + 1).stream()
+                .anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     private static boolean isPlain(String said) {
@@ -54,6 +87,8 @@ final class Tokens {
         text = THOUSANDS.matcher(text).replaceAll("");
         text = DEGREES.matcher(text).replaceAll(" degrees ");
         text = HYPHEN.matcher(text).replaceAll(" ");
+        text = OVER.matcher(text).replaceAll(" / ");
+        text = text.replace(COMMA, " , ");
         return PUNCTUATION.matcher(text).replaceAll(" ");
     }
 

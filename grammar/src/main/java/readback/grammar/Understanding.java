@@ -2,10 +2,13 @@ package readback.grammar;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -20,6 +23,30 @@ final class Understanding {
     /** An option where another set was asked for, or none. */
     private static final double INTRODUCED = 0.95;
 
+    private static final Set<Quantity> WORKED_OUT =
+            EnumSet.of(Quantity.PLATE_SUPERHEAT, Quantity.PLATE_SUBCOOLING, Quantity.TEMPERATURE_SPLIT);
+
+    /** A question made of words that ask and a topic. */
+    private static final double TOPIC = 0.9;
+    /** Words that were found among others. */
+    private static final double SPOTTED = 0.6;
+
+    /** Words that may turn what is said into its opposite, and doubt. */
+    private static final String[] DENIALS = {
+        Vocabulary.UNKNOWN,
+        "not",
+        "no",
+        "isn't",
+        "wasn't",
+        "aren't",
+        "never",
+        "without",
+        "don't",
+        "didn't",
+        "or",
+        "maybe"
+    };
+
     /** The option of a set that says that it is not known. */
     static final String UNKNOWN = "unknown";
 
@@ -27,6 +54,9 @@ final class Understanding {
     private final ParseChart utterance;
     private final Troubles troubles;
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
+    private final Map<Meaning, Double> topics = new LinkedHashMap<>();
+    /** Whether the utterance is, word for word, an option that is understood anywhere. */
+    private boolean inFull;
 
     Understanding(Lexicon lexicon, ParseChart utterance) {
         this.lexicon = lexicon;
@@ -47,10 +77,16 @@ final class Understanding {
             // "what now" is asked for help, not "what" with a small word after it
             whole(0, 1, true);
         }
+        topics();
+        // "what's my target superheat" is a question of its own, not one about a value of that name; so is "no plate"
+        found.keySet().removeIf(this::impliedByWhole);
         saturationQuestion();
         new ValueSearch(utterance, lexicon.quantities(), troubles)
                 .meanings()
                 .forEach((meaning, score) -> found.merge(meaning, score, Math::max));
+        if (found.isEmpty()) {
+            spot();
+        }
         if (found.isEmpty()) {
             return List.of(new Interpretation(troubles.reason(), 0));
         }
@@ -78,6 +114,22 @@ final class Understanding {
         }
         found.put(new Meaning.Note(utterance.words(end, utterance.length())), 1.0);
         return true;
+    }
+
+    private boolean impliedByWhole(Meaning meaning) {
+        if (meaning instanceof Meaning.Choice choice) {
+            // what was asked comes before what can be said anywhere
+            return !ofAskedSet(choice)
+                    && found.keySet().stream()
+                            .anyMatch(other -> other instanceof Meaning.Choice rival && ofAskedSet(rival));
+        }
+        return meaning instanceof Meaning.Ordered ordered
+                && ordered.about().isPresent()
+                && (inFull || found.containsKey(new Meaning.Ordered(ordered.command())));
+    }
+
+    private boolean ofAskedSet(Meaning.Choice choice) {
+        return utterance.expectation().choice().filter(choice.choice()::equals).isPresent();
     }
 
     /**
@@ -113,7 +165,10 @@ final class Understanding {
 
         @Override
         public void name(Item.Name name) {
-            // begins a value
+            // begins a value, or says that there is none: "plate subcooling unknown"
+            if (!name.unitOnly()) {
+                withoutValue(name, end, score);
+            }
         }
 
         @Override
@@ -140,8 +195,13 @@ final class Understanding {
 
         @Override
         public void option(Item.Option option) {
-            if (last && asked(option)) {
-                found.merge(new Meaning.Choice(option.set(), option.option()), polite, Math::max);
+            boolean asked = asked(option);
+            if (last && (asked || option.anywhere())) {
+                found.merge(
+                        new Meaning.Choice(option.set(), option.option()),
+                        asked ? polite : polite * INTRODUCED,
+                        Math::max);
+                inFull |= option.anywhere() && end == utterance.length() && score == 1;
             }
         }
 
@@ -152,10 +212,100 @@ final class Understanding {
 
         @Override
         public void small(Item.Small small) {
+            if (small.word() == Item.Word.ASK) {
+                Understanding.this.topic(end, score);
+            }
             if (loosely && small.word() == Item.Word.FILLER) {
                 whole(end, score * POLITE, true);
             }
         }
+
+        @Override
+        public void topic(Item.Topic topic) {
+            // needs words that ask for it
+        }
+
+        @Override
+        public void spot(Item.Spot spot) {
+            // looked for where nothing else is understood
+        }
+    }
+
+    /** "What's my superheat right now". */
+    private void topic(int at, double score) {
+        for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
+            if (place >= utterance.length()) {
+                continue;
+            }
+            for (ParseChart.Match match : utterance.matches(place)) {
+                if (match.item() instanceof Item.Topic topic && onlyTail(match.end())) {
+                    topics.merge(new Meaning.Choice(topic.set(), topic.option()), score * TOPIC, Math::max);
+                }
+            }
+        }
+    }
+
+    /** A question for what is worked out comes before one for a value of that name; any other value comes first. */
+    private void topics() {
+        if (topics.isEmpty()) {
+            return;
+        }
+        found.keySet().removeIf(meaning -> meaning instanceof Meaning.Ordered ordered && asksForWorkedOut(ordered));
+        boolean asked = found.keySet().stream()
+                .anyMatch(meaning -> meaning instanceof Meaning.Ordered ordered
+                        && ordered.about().isPresent());
+        if (!asked) {
+            topics.forEach((meaning, score) -> found.merge(meaning, score, Math::max));
+        }
+    }
+
+    /** "What was the superheat": the one that was worked out, not that of the rating plate. */
+    static boolean asksForWorkedOut(Meaning.Ordered ordered) {
+        return ordered.command() == Command.SAY_AGAIN
+                && ordered.about().filter(WORKED_OUT::contains).isPresent();
+    }
+
+    private boolean onlyTail(int at) {
+        if (at == utterance.length()) {
+            return true;
+        }
+        for (ParseChart.Match match : utterance.matches(at)) {
+            boolean small = utterance.isSmall(match, Item.Word.TAIL) || utterance.isSmall(match, Item.Word.FILLER);
+            if (small && onlyTail(match.end())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * A cry for help among words that mean nothing, "my partner got hurt over here", or the one option of what was
+     * asked for, "the sticker says r thirty two". Not where a word may deny it.
+     */
+    private void spot() {
+        Set<Meaning> options = new HashSet<>();
+        for (int at = 0; at < utterance.length(); at++) {
+            for (ParseChart.Match match : utterance.matches(at)) {
+                if (match.item() instanceof Item.Spot spot) {
+                    found.merge(new Meaning.Choice(spot.set(), spot.option()), SPOTTED, Math::max);
+                } else if (match.item() instanceof Item.Option option && stands(option, at, match.end())) {
+                    options.add(new Meaning.Choice(option.set(), option.option()));
+                }
+            }
+        }
+        if (found.isEmpty() && options.size() == 1 && !utterance.says(DENIALS)) {
+            options.forEach(meaning -> found.put(meaning, SPOTTED));
+        }
+    }
+
+    /** Whether an option of the asked set stands for itself: "twenty two" in "one twenty two" is part of a number. */
+    private boolean stands(Item.Option option, int at, int end) {
+        return asked(option)
+                && !option.option().equals(UNKNOWN)
+                && !utterance.expectation().isQuestion()
+                && utterance.expectation().quantity().isEmpty()
+                && (at == 0 || utterance.number(at - 1).isEmpty())
+                && (end == utterance.length() || utterance.number(end).isEmpty());
     }
 
     /** Whether only small words follow: "say again please". */
@@ -203,6 +353,25 @@ final class Understanding {
                     found.merge(
                             new Meaning.Ordered(
                                     command, Optional.of(name.words().quantity())),
+                            score * name.weight(),
+                            Math::max);
+                }
+            }
+        }
+    }
+
+    private void withoutValue(Item.Name name, int at, double score) {
+        for (int place : utterance.afterOptional(at, Item.Word.LINK)) {
+            if (place >= utterance.length()) {
+                continue;
+            }
+            for (ParseChart.Match match : utterance.matches(place)) {
+                if (match.item() instanceof Item.Order order
+                        && (order.command() == Command.UNKNOWN || order.command() == Command.SKIP)
+                        && match.end() == utterance.length()) {
+                    found.merge(
+                            new Meaning.Ordered(
+                                    order.command(), Optional.of(name.words().quantity())),
                             score * name.weight(),
                             Math::max);
                 }

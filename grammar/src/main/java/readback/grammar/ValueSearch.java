@@ -21,6 +21,12 @@ final class ValueSearch {
     private static final double CORRECTED = 0.9;
     private static final double FILLER = 0.97;
     private static final double UNKNOWN_WORD = 0.4;
+    /** A name that is that of the asked quantity too, or more clearly that of another. */
+    private static final double NOT_ASKED = 0.05;
+    /** "Dry bulb" for the air outdoors although it is said beside the humidity indoors. */
+    private static final double OUTDOORS = 0.05;
+    /** A name taken for the number before it although another number follows: "ninety five, wet bulb sixty seven". */
+    private static final double NAME_TORN = 0.05;
     /** Ample for every utterance of the phrases; keeps nonsense from branching without end. */
     private static final int MOST_STEPS = 4_000;
 
@@ -67,6 +73,7 @@ final class ValueSearch {
         small(at, score, replacing);
         named(at, score, replacing);
         numberFirst(at, score, replacing);
+        twoNumbers(at, score, replacing);
         troubles.strange(at);
     }
 
@@ -74,6 +81,10 @@ final class ValueSearch {
         Meaning meaning = correcting ? new Meaning.Correction(readings) : new Meaning.Values(readings);
         // a correction speaks of what was said before, whatever is asked now
         double share = correcting ? 1 : sides.share(readings, namings);
+        boolean indoors = indexOf(Quantity.RELATIVE_HUMIDITY) >= 0 || indexOf(Quantity.RETURN_WET_BULB) >= 0;
+        if (indoors && indexOf(Quantity.OUTDOOR_TEMPERATURE) >= 0 && indexOf(Quantity.RETURN_DRY_BULB) < 0) {
+            share *= utterance.says("outdoor", "outside", "ambient") || askedOutdoors() ? 1 : OUTDOORS;
+        }
         if (share > 0) {
             found.merge(meaning, score * share, Math::max);
         }
@@ -122,7 +133,7 @@ final class ValueSearch {
             if (match.item() instanceof Item.Name name) {
                 for (int place : utterance.afterOptional(match.end(), Item.Word.LINK)) {
                     for (Amounts.Amount amount : amounts.of(clear(name), place)) {
-                        take(amount, naming(at, match, name, amount), score * weight(name), replacing);
+                        take(amount, naming(at, match, name, amount), score * weight(at, match, name), replacing);
                     }
                 }
             }
@@ -130,8 +141,16 @@ final class ValueSearch {
     }
 
     /** A name that can mean several quantities means the one that was asked for. */
-    private double weight(Item.Name name) {
-        return asked(name) ? 1 : name.weight();
+    private double weight(int at, ParseChart.Match match, Item.Name name) {
+        if (asked(name)) {
+            return 1;
+        }
+        boolean clearlyAnother = utterance.matches(at).stream()
+                .anyMatch(other -> other.end() == match.end()
+                        && other.item() instanceof Item.Name rival
+                        && !rival.unitOnly()
+                        && (asked(rival) || rival.weight() > name.weight()));
+        return clearlyAnother ? name.weight() * NOT_ASKED : name.weight();
     }
 
     /** And then it needs no unit: at "liquid line size?" "liquid line three eighths" is a size. */
@@ -165,6 +184,31 @@ final class ValueSearch {
         }
     }
 
+    /**
+     * "one eighteen over three forty", "one eighteen and three forty": what is read together and told apart by size.
+     */
+    private void twoNumbers(int at, double score, boolean replacing) {
+        if (replacing || correcting) {
+            return;
+        }
+        NumberPairs pairs = new NumberPairs(utterance);
+        for (NumberPairs.Pair pair : pairs.at(at)) {
+            Reading one = pair.one();
+            Reading other = pair.other();
+            if (indexOf(one.quantity()) < 0 && indexOf(other.quantity()) < 0) {
+                readings.add(one);
+                readings.add(other);
+                namings.add(LineDisambiguation.Naming.PLAIN);
+                namings.add(LineDisambiguation.Naming.PLAIN);
+                explore(pair.end(), score * pair.natural(), false);
+                for (int i = 0; i < 2; i++) {
+                    namings.remove(namings.size() - 1);
+                    readings.remove(readings.size() - 1);
+                }
+            }
+        }
+    }
+
     private QuantityWords words(Quantity quantity) {
         QuantityWords words = quantities.get(quantity);
         if (words == null) {
@@ -193,7 +237,10 @@ final class ValueSearch {
             }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name) {
-                    double natural = score * NUMBER_FIRST * weight(name);
+                    double natural = score
+                            * NUMBER_FIRST
+                            * weight(place, match, name)
+                            * (numberAfter(match.end()) ? NAME_TORN : 1);
                     for (Amounts.Amount amount : amounts.of(clear(name), at)) {
                         boolean nameIsUnit = place == end && amount.end() > end && amount.end() <= match.end();
                         if (amount.end() == end || nameIsUnit) {
@@ -208,6 +255,30 @@ final class ValueSearch {
                 }
             }
         }
+    }
+
+    private boolean askedOutdoors() {
+        return utterance
+                .expectation()
+                .quantity()
+                .filter(Quantity.OUTDOOR_TEMPERATURE::equals)
+                .isPresent();
+    }
+
+    /** Whether a number follows that has no name of its own behind it. */
+    private boolean numberAfter(int end) {
+        return utterance.afterOptional(end, Item.Word.LINK).stream()
+                .filter(place -> place < utterance.length())
+                .anyMatch(place -> utterance.number(place).isPresent()
+                        && amounts.ends(place).stream().noneMatch(this::nameAfter));
+    }
+
+    private boolean nameAfter(int end) {
+        return end < utterance.length()
+                && utterance.afterOptional(end, Item.Word.BEHIND).stream()
+                        .filter(place -> place < utterance.length())
+                        .flatMap(place -> utterance.matches(place).stream())
+                        .anyMatch(match -> match.item() instanceof Item.Name);
     }
 
     private Optional<LineDisambiguation.Naming> naming(

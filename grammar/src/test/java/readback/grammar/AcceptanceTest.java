@@ -13,6 +13,8 @@ class AcceptanceTest {
     private static final Grammar GRAMMAR = Grammar.standard();
     private static final Expectation SUCTION = Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US);
 
+    private static final Decision AGAIN = new Decision.AskAgain(Meaning.NotUnderstood.of(Reason.Kind.NUMBER_UNCLEAR));
+
     private static Hypothesis heard(double confidence, String words) {
         return new Hypothesis(words, confidence, List.of());
     }
@@ -29,12 +31,27 @@ class AcceptanceTest {
     @Test
     void a_word_of_ours_among_unknown_ones_is_ignored() {
         assertThat(decided(heard(0.97, "[unk] yes [unk]"))).isInstanceOf(Decision.Ignore.class);
-        assertThat(decided(heard(0.97, "[unk] [unk] one eighteen"))).isInstanceOf(Decision.Ignore.class);
+        assertThat(decided(heard(0.97, "[unk] [unk] [unk] one eighteen"))).isInstanceOf(Decision.Ignore.class);
     }
 
     @Test
     void words_of_ours_are_ignored_where_unknown_ones_are_likelier_on_the_whole() {
+        assertThat(decided(heard(0.36, "carry on"), heard(0.33, "[unk] on"), heard(0.31, "[unk]")))
+                .isInstanceOf(Decision.Ignore.class);
+    }
+
+    @Test
+    void number_words_at_a_question_for_a_number_are_asked_for_again_however_weak() {
         assertThat(decided(heard(0.36, "one eighteen"), heard(0.33, "[unk] eighteen"), heard(0.31, "[unk]")))
+                .isEqualTo(AGAIN);
+        assertThat(decided(heard(0.2, "[unk] one eighteen"))).isEqualTo(AGAIN);
+        assertThat(decided(heard(0.2, "suction [unk] nine"))).isEqualTo(AGAIN);
+    }
+
+    @Test
+    void number_words_are_ignored_where_no_number_is_asked_for() {
+        assertThat(GRAMMAR.decide(
+                        List.of(heard(0.3, "one eighteen")), Expectation.open(UnitSetting.US), Prior.indifferent()))
                 .isInstanceOf(Decision.Ignore.class);
     }
 
@@ -57,7 +74,9 @@ class AcceptanceTest {
     void what_follows_talk_closely_needs_more() {
         List<Hypothesis> likely = List.of(heard(0.7, "one eighteen"), heard(0.29, "[unk] eighteen"));
 
-        assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 1.9))
+        assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 1.9)).isEqualTo(AGAIN);
+        assertThat(GRAMMAR.decide(
+                        List.of(heard(0.7, "carry on"), heard(0.29, "[unk] on")), SUCTION, Prior.indifferent(), 1.9))
                 .isEqualTo(new Decision.Ignore(Decision.Ignorance.AMID_TALK));
         assertThat(GRAMMAR.decide(likely, SUCTION, Prior.indifferent(), 2.1)).isInstanceOf(Decision.Accept.class);
         assertThat(GRAMMAR.decide(List.of(heard(0.95, "one eighteen")), SUCTION, Prior.indifferent(), 0.1))

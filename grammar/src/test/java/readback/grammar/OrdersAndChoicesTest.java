@@ -3,9 +3,11 @@ package readback.grammar;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static readback.calc.quantity.Quantity.LIQUID_PRESSURE;
+import static readback.calc.quantity.Quantity.PLATE_SUBCOOLING;
 import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -179,7 +181,7 @@ class OrdersAndChoicesTest {
 
     @Test
     void anOptionThatNobodyAskedForIsNotTaken() {
-        assertThat(only("piston", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
+        assertThat(only("metric", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
         assertThat(only("four ten", asked(SUCTION_PRESSURE))).isEqualTo(values(Reading.of(SUCTION_PRESSURE, "410")));
     }
 
@@ -201,6 +203,74 @@ class OrdersAndChoicesTest {
                 assertThat(only("it's r " + name, refrigerant)).as("r " + name).isEqualTo(meant);
             }
         });
+    }
+
+    @Test
+    void everyRefrigerantIsUnderstoodAsItIsWrittenAndSpelledAndWithSmallWordsAroundIt() {
+        Expectation refrigerant = choosing("refrigerant");
+        Catalogue.standard().spokenNames().forEach((designation, names) -> {
+            String code = designation.substring(2).replaceAll("\\(.*\\)", "");
+            String spelled = code.replaceFirst("^(\\d+)", "$1 ");
+            List<String> said = new ArrayList<>(List.of(
+                    "R" + code, "r " + spelled, "it's an r " + spelled, "plate says " + designation, "it's " + code));
+            for (String name : names) {
+                said.add("it's an r " + name);
+                said.add("it's a " + name + " system");
+                said.add(name.replace("oh", "o"));
+            }
+            for (String words : said) {
+                assertThat(only(words, refrigerant))
+                        .as(words)
+                        .isEqualTo(new Meaning.Choice("refrigerant", designation));
+            }
+        });
+        assertThat(only("propane", refrigerant)).isEqualTo(new Meaning.Choice("refrigerant", "R-290"));
+    }
+
+    @Test
+    void theOneOptionOfWhatIsAskedIsFoundAmongOtherWordsUnlessTheyMayDenyIt() {
+        assertThat(only("the sticker on the side says r thirty two", choosing("refrigerant")))
+                .isEqualTo(new Meaning.Choice("refrigerant", "R-32"));
+        assertThat(only("i would bet on a piston", choosing("metering-device")))
+                .isEqualTo(new Meaning.Choice("metering-device", "piston"));
+        for (String words : List.of(
+                "it is not a piston", "there isn't a piston", "a piston or a txv i would say", "[unk] piston [unk]")) {
+            assertThat(only(words, choosing("metering-device"))).as(words).isInstanceOf(Meaning.NotUnderstood.class);
+        }
+        for (String words : List.of("sticker says one twenty two", "sticker says twenty two seven")) {
+            assertThat(only(words, choosing("refrigerant"))).as(words).isInstanceOf(Meaning.NotUnderstood.class);
+        }
+    }
+
+    @Test
+    void whatIsWorkedOutIsAskedForByATopicAndOtherValuesByTheirNames() {
+        for (String words : List.of("what was the superheat", "tell me my superheat", "how much superheat do i have")) {
+            assertThat(only(words, OPEN)).as(words).isEqualTo(new Meaning.Choice("question", "superheat"));
+        }
+        assertThat(only("tell me about superheat", OPEN))
+                .isEqualTo(new Meaning.Ordered(Command.WHY, Optional.of(Quantity.PLATE_SUPERHEAT)));
+        assertThat(only("what's my suction", OPEN))
+                .isEqualTo(new Meaning.Ordered(Command.SAY_AGAIN, Optional.of(SUCTION_PRESSURE)));
+    }
+
+    @Test
+    void aCryForHelpIsFoundAmongOtherWords() {
+        assertThat(only("my partner over there got hurt badly", asked(SUCTION_PRESSURE)))
+                .isEqualTo(new Meaning.Choice("emergency", "hurt"));
+        assertThat(only("note the contactor is burned", asked(SUCTION_PRESSURE)))
+                .isEqualTo(new Meaning.Note("the contactor is burned"));
+        assertThat(only("the contactor is burned", asked(SUCTION_PRESSURE))).isInstanceOf(Meaning.NotUnderstood.class);
+        assertThat(only("go to leak test", asked(SUCTION_PRESSURE)))
+                .isEqualTo(new Meaning.Choice("checklist", "pressure-test"));
+    }
+
+    @Test
+    void aValueIsSaidToBeUnknownByItsName() {
+        Meaning unknown = new Meaning.Ordered(Command.UNKNOWN, Optional.of(PLATE_SUBCOOLING));
+        for (String words : List.of("plate subcooling unknown", "plate subcooling is unknown", "no plate subcooling")) {
+            assertThat(only(words, asked(SUCTION_PRESSURE))).as(words).isEqualTo(unknown);
+        }
+        assertThat(only("no plate", asked(PLATE_SUBCOOLING))).isEqualTo(new Meaning.Ordered(Command.UNKNOWN));
     }
 
     @Test

@@ -51,8 +51,11 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--resume",
             paramLabel = "SESSION",
-            description = "Go on with a session that was left without an end, at the step where it stopped.")
-    private @Nullable Path resume;
+            description = {
+                "Go on with a session that was left without an end, at the step where it stopped: its folder, its name",
+                "as 'readback sessions' prints it, the beginning of the name, or 'last'."
+            })
+    private @Nullable String resume;
 
     @Mixin
     private SessionOptions session = new SessionOptions();
@@ -80,7 +83,7 @@ public final class CheckCommand implements Callable<Integer> {
         Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
             new LiveCheck(desk, console, SteadyClock.system())
-                    .run(new LiveCheck.Wishes(session, ear, voice, live, Optional.ofNullable(resume), json));
+                    .run(new LiveCheck.Wishes(session, ear, voice, live, resumed(), json));
             return 0;
         }
         SteadyClock clock = SteadyClock.system();
@@ -106,6 +109,10 @@ public final class CheckCommand implements Callable<Integer> {
         return 0;
     }
 
+    private Optional<Path> resumed() {
+        return Optional.ofNullable(resume).map(named -> SessionFiles.named(session.sessions(), named));
+    }
+
     private void launch(
             Desk desk,
             SteadyClock clock,
@@ -121,7 +128,7 @@ public final class CheckCommand implements Callable<Integer> {
                         session.keeping(),
                         listening,
                         speaker.map(VoiceOptions.Speaker::name),
-                        Optional.ofNullable(resume).map(launcher::reopened),
+                        resumed().map(launcher::reopened),
                         json),
                 new InputCourse(console, speaker, !typed, input),
                 console.out()::println);

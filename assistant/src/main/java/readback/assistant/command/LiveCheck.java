@@ -189,6 +189,7 @@ final class LiveCheck {
                 options.microphone(),
                 ready.voice(),
                 options.loudspeaker(),
+                options.canceller(),
                 face,
                 new Board(
                         desk.grammar(),

@@ -6,6 +6,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import readback.assistant.echo.EchoCanceller;
+import readback.assistant.echo.EchoCancellerUnavailableException;
+import readback.assistant.echo.WebRtcEchoCanceller;
 import readback.assistant.live.ListeningMode;
 import readback.assistant.live.LiveSession;
 import readback.assistant.microphone.MicrophoneFinder;
@@ -41,6 +44,16 @@ final class LiveOptions {
             description = "Listen while speaking, and stop speaking when spoken to. Only with a headset: a loudspeaker"
                     + " would be heard as words.")
     private boolean headset;
+
+    @Option(
+            names = "--barge-in",
+            negatable = true,
+            defaultValue = "true",
+            fallbackValue = "true",
+            description =
+                    "Hear a few orders while speaking: stop, wait, yes, no, correction, say again, understood, next,"
+                            + " skip, go back, help. Not with Bluetooth, and not where the loudspeaker drowns the microphone. Default: yes.")
+    private boolean bargeIn;
 
     @Option(
             names = "--gate",
@@ -100,6 +113,18 @@ final class LiveOptions {
                 within("--gate", gate, -90, 0),
                 new Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)),
                 keepsSound);
+    }
+
+    /** What takes the voice out of the sound, if orders are to be heard while it speaks and this machine has one. */
+    Optional<EchoCanceller> canceller() {
+        if (!bargeIn || headset) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(WebRtcEchoCanceller.open());
+        } catch (EchoCancellerUnavailableException e) {
+            return Optional.empty();
+        }
     }
 
     /** Refuses what is out of range, where no live session would look at it too. */

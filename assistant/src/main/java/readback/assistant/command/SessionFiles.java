@@ -3,12 +3,23 @@ package readback.assistant.command;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
+import readback.assistant.record.SessionRecord;
 
 /** Reading records and writing files for the commands that work on finished sessions. */
 final class SessionFiles {
+
+    private static final String LAST = "last";
+
+    /** More than so many names are not listed. */
+    private static final int MOST_NAMED = 5;
 
     private SessionFiles() {}
 
@@ -29,6 +40,66 @@ final class SessionFiles {
                     + recorded.fault().map(fault -> ": " + fault).orElse("") + ".");
         }
         return recorded;
+    }
+
+    /**
+     * The folder of a session: a path, a name among the sessions or the beginning of one, or "last" for the latest that
+     * was left open.
+     */
+    static Path named(Path sessions, String name) {
+        Path path = path(name);
+        if (Files.exists(path)) {
+            return path;
+        }
+        List<Path> folders = folders(sessions);
+        if (name.equals(LAST)) {
+            return folders.stream()
+                    .filter(SessionFiles::leftOpen)
+                    .findFirst()
+                    .orElseThrow(() -> new CommandFailure("No session in '" + sessions + "' was left open."));
+        }
+        List<Path> alike = folders.stream()
+                .filter(folder -> folder.getFileName().toString().startsWith(name))
+                .toList();
+        if (alike.size() > 1) {
+            throw new CommandFailure("More than one session begins with '" + name + "': "
+                    + alike.stream()
+                            .limit(MOST_NAMED)
+                            .map(folder -> folder.getFileName().toString())
+                            .collect(Collectors.joining(", "))
+                    + (alike.size() > MOST_NAMED ? ", ..." : "") + ". Name one with more of its letters.");
+        }
+        return alike.isEmpty() ? path : alike.get(0);
+    }
+
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new CommandFailure("There is no session '" + name + "'.");
+        }
+    }
+
+    /** The latest first; none where the folder cannot be listed. */
+    private static List<Path> folders(Path sessions) {
+        try (Stream<Path> all = Files.list(sessions)) {
+            return all.filter(folder -> Files.exists(folder.resolve(SessionRecord.FILE)))
+                    .sorted(Comparator.comparing(
+                                    (Path folder) -> folder.getFileName().toString())
+                            .reversed())
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    private static boolean leftOpen(Path session) {
+        try {
+            RecordedSession recorded = RecordedSession.read(session);
+            return !recorded.entries().isEmpty() && !recorded.closed();
+        } catch (RecordUnavailableException e) {
+            return false;
+        }
     }
 
     /** Writes a text file whole. */

@@ -97,7 +97,7 @@ public final class ChecklistValidator {
     private void jobs(Checklists checklists) {
         Stream.concat(
                         choices.options(Orders.JOBS).stream().map(JobId::new),
-                        Stream.of(JobId.CHARGE_CHECK, JobId.WEIGH_IN))
+                        Stream.of(JobId.CHARGE_CHECK, JobId.WEIGH_IN, JobId.FROZEN_COIL))
                 .distinct()
                 .filter(id -> checklists.job(id).isEmpty())
                 .forEach(id -> faults.add("the job \"" + id + "\" can be asked for, and there is none"));

@@ -44,16 +44,18 @@ final class Closing {
     private Optional<Message> unfinished(Draft draft) {
         Optional<Step> asked = flow.next(draft.state());
         List<Fact> open = stillOpen(draft, asked);
+        Optional<Message> waiting =
+                asked.flatMap(step -> step.task().awaited()).map(duration -> Message.of("finish.waiting"));
         if (!reached(draft)) {
             return Optional.of(
                     open.isEmpty()
-                            ? Message.of("finish.early")
+                            ? waiting.orElseGet(() -> Message.of("finish.early"))
                             : Message.of("finish.early.open").with("open", new Fact.Listing(open)));
         }
         if (!open.isEmpty()) {
             return Optional.of(Message.of("finish.open").with("open", new Fact.Listing(open)));
         }
-        return asked.flatMap(step -> step.task().awaited()).map(duration -> Message.of("finish.waiting"));
+        return waiting;
     }
 
     /** The values in doubt, the value being asked for, and the next that a verdict needs. */

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -214,7 +215,16 @@ public final class Dialogue {
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
         Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
-        draft.become(draft.conversation().spokenTo(decision.ignored() ? Optional.of(heard.at()) : Optional.empty()));
+        draft.become(draft.conversation().spokenTo(talkAfter(draft, decision, heard)));
+        Optional<Emergency> emergency = decision.accepted()
+                .map(Decision.Accept::meaning)
+                .flatMap(Emergency::in)
+                .filter(cried -> !orders.asksForLeaks(draft, cried));
+        if (emergency.isPresent()) {
+            draft.understoodAs(
+                    new Understood.Meant(decision.accepted().orElseThrow().meaning()));
+            return alarmed(draft, emergency.get());
+        }
         if (draft.state().held()) {
             return held(draft, decision);
         }
@@ -244,6 +254,21 @@ public final class Dialogue {
         });
     }
 
+    /** What to do is said; nothing else is until "carry on". */
+    private Turn alarmed(Draft draft, Emergency emergency) {
+        draft.become(draft.conversation().in(Conversation.Mode.HELD));
+        draft.say(emergency.told());
+        draft.say(Message.of("emergency.over"));
+        return draft.turn(Optional.of(listen(draft)));
+    }
+
+    /** When talk of others was heard last: now, or as before where a number was too unclear to tell. */
+    private static Optional<Instant> talkAfter(Draft draft, Decision decision, Event.Heard heard) {
+        boolean unclear = decision instanceof Decision.AskAgain again
+                && again.reason().why().kind() == Reason.Kind.NUMBER_UNCLEAR;
+        return unclear ? draft.conversation().talk() : decision.ignored() ? Optional.of(heard.at()) : Optional.empty();
+    }
+
     private Turn accepted(Draft draft, Decision.Accept accept, boolean away) {
         draft.understoodAs(new Understood.Meant(accept.meaning()));
         accept(draft, accept.meaning(), accept.doubtful());
@@ -271,11 +296,39 @@ public final class Dialogue {
         }
         draft.understoodAs(Understood.Occurrence.HELD);
         boolean doubtful = decision.accepted().filter(Decision.Accept::doubtful).isPresent();
-        accepted.filter(meaning -> !doubtful && meaning.understood()).ifPresent(meaning -> {
-            boolean again = meaning.orders(Command.HOLD_ON);
+        boolean again =
+                accepted.filter(meaning -> meaning.orders(Command.HOLD_ON)).isPresent();
+        boolean clear =
+                accepted.filter(meaning -> !doubtful && meaning.understood()).isPresent();
+        if (clear || holdsNumber(decision)) {
             draft.say(Message.of(again ? "held" : "held.first"));
-        });
+        }
         return draft.turn(Optional.of(listen(draft)));
+    }
+
+    /** Whether a number was said: it is told that it was not taken, however weakly it was heard. */
+    private static boolean holdsNumber(Decision decision) {
+        return decision.fold(new Decision.Cases<>() {
+            @Override
+            public Boolean accept(Decision.Accept accept) {
+                return !accept.meaning().readings().isEmpty();
+            }
+
+            @Override
+            public Boolean askBetween(Decision.AskBetween between) {
+                return true;
+            }
+
+            @Override
+            public Boolean askAgain(Decision.AskAgain again) {
+                return again.reason().why().kind() == Reason.Kind.NUMBER_UNCLEAR;
+            }
+
+            @Override
+            public Boolean ignore(Decision.Ignore ignore) {
+                return false;
+            }
+        });
     }
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
@@ -306,7 +359,13 @@ public final class Dialogue {
 
             @Override
             public Runnable choice(Meaning.Choice choice) {
-                return () -> orders.choose(draft, choice);
+                return () -> {
+                    if (doubtful && Situations.Told.in(choice).isPresent()) {
+                        complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
+                    } else {
+                        orders.choose(draft, choice);
+                    }
+                };
             }
 
             @Override

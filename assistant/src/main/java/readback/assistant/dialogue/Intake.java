@@ -74,6 +74,18 @@ final class Intake {
         }
         questions.addAll(doubts.stillOpen(draft, readings, taken.size()));
         draft.become(draft.conversation().questioning(questions));
+        if (!taken.isEmpty()) {
+            Humidity.of(draft.assessment(), readings).ifPresent(humidity -> humid(draft, humidity));
+        }
+    }
+
+    /** The wet bulb is worked out where the humidity and the dry bulb of the return air are known. */
+    private void humid(Draft draft, Humidity humidity) {
+        Optional<Reading> wetBulb = humidity.wetBulb();
+        wetBulb.ifPresent(reading -> fill(draft, reading, false));
+        draft.say(wetBulb.map(reading -> Message.of("humidity.wet-bulb").with("value", new Fact.Stated(reading)))
+                .orElseGet(() ->
+                        Message.of(humidity.dryBulbKnown() ? "humidity.no-wet-bulb" : "humidity.needs-dry-bulb")));
     }
 
     /** Repeating a value that is being asked about confirms it. */

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.caution.CautionNotice;
-import readback.assistant.dialogue.outcome.Announcement;
-import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.caution.CautionRule;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
@@ -43,12 +41,16 @@ final class Orders {
     private final Intake intake;
     private final Waiting waiting;
     private final Closing closing;
+    private final Situations situations;
+    private final Answers answers;
 
     Orders(Flow flow, Intake intake, Waiting waiting, Closing closing) {
         this.flow = flow;
         this.intake = intake;
         this.waiting = waiting;
         this.closing = closing;
+        this.situations = new Situations(intake, waiting);
+        this.answers = new Answers(flow);
     }
 
     /** Whether a weakly heard order must be said again: it changes or ends something. */
@@ -86,9 +88,23 @@ final class Orders {
             case FINISH -> closing.finish(draft);
             case GUIDE -> voice(draft, false);
             case BRIEF -> voice(draft, true);
-            case SKIP, UNKNOWN -> skip(draft, asked);
+            case SKIP, UNKNOWN ->
+                order.about().ifPresentOrElse(about -> leaveOpen(draft, about, asked), () -> skip(draft, asked));
+            case LOUDER -> draft.say(Message.of("voice.louder"));
+            case SLOWER -> draft.say(Message.of("voice.slower"));
+            case START_OVER -> draft.say(Message.of("start-over"));
             case MEASURE_NOW -> measureNow(draft, asked);
         }
+    }
+
+    /** Whether it answers the question after leaks instead of crying for help. */
+    boolean asksForLeaks(Draft draft, Emergency cried) {
+        return cried == Emergency.LEAK
+                && draft.conversation().pending().isEmpty()
+                && !draft.state().held()
+                && asked(draft)
+                        .filter(step -> step.slot().equals(Slots.CAPS_AND_LEAKS))
+                        .isPresent();
     }
 
     private Optional<Step> asked(Draft draft) {
@@ -166,12 +182,7 @@ final class Orders {
         if (about.isEmpty() && !unheeded.isEmpty()) {
             unheeded.forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
         } else if (about.isEmpty() && draft.state().told(Judged.CHARGE) && meansTheVerdict(draft, asked)) {
-            List<Message> reasons = assessment
-                    .announcement(Judged.CHARGE)
-                    .map(Announcement::reasons)
-                    .orElse(List.of());
-            draft.say(new JudgementMessages(draft.state().settings().units())
-                    .why(assessment.judgement().orElseThrow(), assessment.diagnosis(), reasons));
+            draft.say(Answers.reasons(draft.state()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
             if (about.isEmpty()) {
@@ -181,7 +192,16 @@ final class Orders {
                                 assessment.refrigerant(),
                                 draft.state().settings().understood())));
             }
+            asked.filter(step -> about.isEmpty() && step.task().prepared().isPresent())
+                    .ifPresent(step -> whyItBurns(draft));
         }
+    }
+
+    /** Before work that can set a refrigerant on fire, "why" tells how that is kept from happening. */
+    private static void whyItBurns(Draft draft) {
+        Stream.of(CautionRule.FLAMMABLE_A3, CautionRule.FLAMMABLE_A2L)
+                .filter(draft.state().warnings().told()::contains)
+                .forEach(caution -> draft.say(Message.of("caution." + ConstantName.of(caution) + ".why")));
     }
 
     /** Just after the verdict, and when nothing but the end is left; else "why" means what is asked. */
@@ -278,6 +298,24 @@ final class Orders {
         }
     }
 
+    /** "Plate subcooling unknown": the step of that value is left open, whatever is asked. */
+    private void leaveOpen(Draft draft, Quantity about, Optional<Step> asked) {
+        Optional<Step> step =
+                asked.filter(each -> each.slot().equals(Slot.of(about))).or(() -> stepOf(draft, Slot.of(about)));
+        if (step.filter(each -> !each.optional()).isPresent()) {
+            draft.say(Message.of("skip.refused"));
+            if (about == Quantity.RETURN_WET_BULB) {
+                draft.say(Message.of("humidity.instead"));
+            }
+            return;
+        }
+        boolean known = draft.sheet().reading(about).isPresent();
+        draft.become(draft.sheet()
+                .with(Slot.of(about), new Answer.Skipped(draft.state().at())));
+        draft.become(draft.conversation().revisiting(Optional.empty()));
+        draft.say(Message.of(known ? "scratch.done" : "skip.named").with("name", Fact.name(about)));
+    }
+
     /** A wait that may be cut short is; where no wait runs, the question says what to measure. */
     private void measureNow(Draft draft, Optional<Step> asked) {
         if (asked.flatMap(step -> step.task().awaited()).isPresent()) {
@@ -292,22 +330,22 @@ final class Orders {
 
     /** Where the work stands, in one sentence or two. */
     List<Message> whereWeAre(Draft draft) {
-        List<Fact> missing = flow.open(draft.state())
-                .map(Job.Placed::step)
-                .filter(step -> !step.optional())
-                .flatMap(step -> Flow.measured(step).stream())
-                .distinct()
-                .map(Fact::name)
-                .toList();
+        List<Fact> missing = answers.missing(draft.state());
         List<Message> messages = new ArrayList<>();
-        messages.add(flow.open(draft.state())
-                .findFirst()
-                .map(placed -> Message.of("where")
-                        .with(
-                                "checklist",
-                                new Fact.Term("checklist." + placed.checklist().id()))
-                        .with("count", new Fact.Count((int)
-                                readingsTaken(draft, true).count())))
+        Optional<Message> verdict = draft.assessment()
+                .verdict()
+                .filter(any -> draft.state().told(Judged.CHARGE))
+                .map(kind ->
+                        Message.of("where.verdict").with("verdict", new Fact.Term("verdict." + ConstantName.of(kind))));
+        messages.add(verdict.or(() -> flow.open(draft.state())
+                        .findFirst()
+                        .map(placed -> Message.of("where")
+                                .with(
+                                        "checklist",
+                                        new Fact.Term("checklist."
+                                                + placed.checklist().id()))
+                                .with("count", new Fact.Count((int)
+                                        readingsTaken(draft, true).count()))))
                 .orElseGet(() -> Message.of("where.done")));
         if (!missing.isEmpty()) {
             messages.add(Message.of("where.missing").with("missing", new Fact.Listing(missing)));
@@ -353,7 +391,18 @@ final class Orders {
     }
 
     void choose(Draft draft, Meaning.Choice choice) {
-        if (choice.choice().equals(JOBS)) {
+        Optional<Question> question = Question.in(choice);
+        if (question.isPresent()) {
+            draft.say(answers.to(question.get(), draft.state()));
+        } else if (Situations.Told.in(choice).isPresent()) {
+            situations
+                    .taken(draft, Situations.Told.in(choice).get(), asked(draft))
+                    .ifPresent(job -> change(draft, job));
+        } else if (Emergency.in(choice).isPresent()) {
+            // a leak at the question for one is an answer
+            draft.say(Message.of("leak.answered"));
+            refused(draft, asked(draft));
+        } else if (choice.choice().equals(JOBS)) {
             change(draft, new JobId(choice.option()));
         } else if (choice.choice().equals(UNITS)) {
             draft.become(draft.state()

@@ -11,6 +11,7 @@ public final class Slots {
 
     public static final Slot METERING_DEVICE = new Slot("metering-device");
 
+    static final Slot CAPS_AND_LEAKS = new Slot("caps-and-leaks");
     static final Slot AIR_PATH = new Slot("air-path");
     static final Slot STEADY_RUNNING = new Slot("steady-running");
 
@@ -38,6 +39,7 @@ public final class Slots {
     static final List<Slot> ALL = List.of(
             REFRIGERANT,
             METERING_DEVICE,
+            CAPS_AND_LEAKS,
             AIR_PATH,
             STEADY_RUNNING,
             PRESSURE_START,

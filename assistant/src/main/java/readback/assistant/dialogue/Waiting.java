@@ -69,6 +69,18 @@ final class Waiting {
         draft.say(Message.of("step." + step.id() + ".over"));
     }
 
+    /** The coil was seen to be clear: thawing is over, whatever was left of the time. */
+    void endThaw(Draft draft) {
+        flow.job(draft.state())
+                .step(Slots.THAWING.id())
+                .map(Job.Placed::step)
+                .filter(step -> draft.sheet().answer(step.slot()).isEmpty())
+                .ifPresent(step -> {
+                    passed(draft, step, Duration.ZERO);
+                    stopTimers(draft, step.id());
+                });
+    }
+
     private static void passed(Draft draft, Step step, Duration missing) {
         Instant now = draft.state().at();
         Instant since = draft.state().waits().getOrDefault(step.id(), now);

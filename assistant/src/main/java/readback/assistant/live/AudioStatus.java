@@ -22,6 +22,7 @@ final class AudioStatus {
     private String trouble = "";
     private String voiceTrouble = "";
     private String soundTrouble = "";
+    private String echoTrouble = "";
 
     AudioStatus(ScreenTexts texts) {
         this.texts = texts;
@@ -69,6 +70,11 @@ final class AudioStatus {
         soundTrouble = texts.of("hint.sound", why);
     }
 
+    /** Nothing is heard any more while Readback speaks. */
+    void onlyInSilence(String why) {
+        echoTrouble = why;
+    }
+
     /**
      * Takes the next utterance; whether it should be said now that it is too loud.
      *
@@ -83,7 +89,10 @@ final class AudioStatus {
         if (!trouble.isEmpty() || !voiceTrouble.isEmpty()) {
             return trouble.isEmpty() ? voiceTrouble : trouble;
         }
-        return noise.loud() ? texts.of("hint.noise") : soundTrouble;
+        if (noise.loud()) {
+            return texts.of("hint.noise");
+        }
+        return soundTrouble.isEmpty() ? echoTrouble : soundTrouble;
     }
 
     /**

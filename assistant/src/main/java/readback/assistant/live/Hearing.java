@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
+import readback.assistant.echo.BargeIn;
+import readback.assistant.echo.PlayedSound;
 import readback.assistant.microphone.LevelMeter;
 import readback.assistant.sound.Samples;
 
@@ -45,8 +47,11 @@ final class Hearing implements AutoCloseable {
     /** Sound that never stood out of the noise for this long holds no words: what was heard there was noise. */
     private static final double SPEECH_SECONDS = 0.04;
 
+    /** How orders are heard while Readback speaks. */
+    record OverVoice(BargeIn orders, PlayedSound played) {}
+
     private final Ear ear;
-    private final BooleanSupplier deaf;
+    private final BooleanSupplier speaking;
     private final boolean interrupts;
     private final Consumer<LiveInput> out;
     private final LevelMeter level;
@@ -59,6 +64,13 @@ final class Hearing implements AutoCloseable {
     private double longestOpen;
     private double loudest = LevelMeter.SILENCE;
     private boolean wasDeaf;
+    /** Absent where only silence is listened to, and after it proved hopeless. */
+    private volatile @Nullable OverVoice overVoice;
+    /** An order is taken up that was begun while Readback spoke. */
+    private boolean takingOrder;
+    /** What is said now began while Readback spoke, and the beginning was not heard. */
+    private boolean beginningLost;
+
     private boolean open;
     /** The owner's last wish. */
     private boolean wantedOpen;
@@ -67,13 +79,21 @@ final class Hearing implements AutoCloseable {
     private volatile Meter meter = Meter.SILENT;
 
     /**
-     * @param deaf whether sound is to be passed over now, because Readback itself is speaking
+     * @param speaking whether Readback itself is speaking, so that sound is passed over but for what may interrupt it
+     * @param overVoice how orders are heard meanwhile; empty where none are
      * @param interrupts whether loud sound is told at once, for a voice that may be interrupted
      * @param gate level in decibels of full scale below which nothing is speech
      */
-    Hearing(Ear ear, BooleanSupplier deaf, boolean interrupts, double gate, Consumer<LiveInput> out) {
+    Hearing(
+            Ear ear,
+            BooleanSupplier speaking,
+            Optional<OverVoice> overVoice,
+            boolean interrupts,
+            double gate,
+            Consumer<LiveInput> out) {
         this.ear = ear;
-        this.deaf = deaf;
+        this.speaking = speaking;
+        this.overVoice = overVoice.orElse(null);
         this.interrupts = interrupts;
         this.level = new LevelMeter(Ear.RATE, gate);
         this.out = out;
@@ -84,8 +104,18 @@ final class Hearing implements AutoCloseable {
     /** Takes sound that was just recorded; false when it had to be dropped because the ear lags far behind. */
     boolean sound(short[] chunk) {
         long at = System.nanoTime();
-        boolean deafThen = deaf.getAsBoolean();
-        return tasks.offer(() -> hear(chunk, at, deafThen));
+        boolean speakingThen = speaking.getAsBoolean();
+        OverVoice over = overVoice;
+        if (over == null) {
+            return tasks.offer(() -> hear(chunk, at, speakingThen));
+        }
+        short[] played = over.played().next(chunk.length);
+        return tasks.offer(() -> hearOver(chunk, played, at, speakingThen));
+    }
+
+    /** Listens for nothing any more while Readback speaks. Any thread. */
+    void onlyInSilence() {
+        put(this::endOverVoice);
     }
 
     /** Expects these phrases from now on. */
@@ -140,24 +170,72 @@ final class Hearing implements AutoCloseable {
             stopped = true;
         } finally {
             forget();
+            endOverVoice();
             ear.close();
         }
     }
 
+    private void hearOver(short[] chunk, short[] played, long at, boolean speakingNow) {
+        OverVoice over = overVoice;
+        if (over == null) {
+            hear(chunk, at, speakingNow);
+            return;
+        }
+        short[] clean = over.orders().clean(chunk, played);
+        if (over.orders().hopeless()) {
+            endOverVoice();
+            out.accept(new LiveInput.EchoTooStrong());
+        }
+        takingOrder &= speakingNow || !partial.isEmpty();
+        if (takingOrder) {
+            hear(clean, at, false);
+        } else if (speakingNow && open) {
+            hearOrder(over.orders(), clean);
+        } else {
+            beginningLost |= wasDeaf && open && over.orders().open();
+            over.orders().forget();
+            hear(chunk, at, speakingNow);
+        }
+    }
+
+    /** An order silences the voice; what was said of it so far is then heard like anything else. */
+    private void hearOrder(BargeIn orders, short[] clean) {
+        if (!wasDeaf) {
+            stopHearing();
+        }
+        listenToLevel(clean);
+        memory.add(clean);
+        if (orders.order(clean).isPresent()) {
+            out.accept(new LiveInput.Interrupted());
+            takingOrder = true;
+            wasDeaf = false;
+            longestOpen = SPEECH_SECONDS;
+            loudest = level.level();
+            orders.forget();
+            hearAgain();
+        } else if (orders.silent()) {
+            memory.keepLast(RUN_UP);
+        }
+    }
+
+    private void endOverVoice() {
+        OverVoice over = overVoice;
+        overVoice = null;
+        takingOrder = false;
+        if (over != null) {
+            over.orders().close();
+        }
+    }
+
     private void hear(short[] chunk, long at, boolean deafNow) {
-        level.hear(chunk);
-        meter = new Meter(level.level(), level.noise(), level.open());
+        listenToLevel(chunk);
         if (deafNow && interrupts && level.openSeconds() >= INTERRUPTION_SECONDS) {
             out.accept(new LiveInput.Interrupted());
         }
         if (!open || (deafNow && !interrupts)) {
             if (!wasDeaf) {
-                if (!partial.isEmpty()) {
-                    out.accept(new LiveInput.Partial(""));
-                }
-                forget();
+                stopHearing();
             }
-            wasDeaf = true;
             return;
         }
         wasDeaf = false;
@@ -165,6 +243,19 @@ final class Hearing implements AutoCloseable {
         loudest = level.open() ? Math.max(loudest, level.level()) : loudest;
         memory.add(chunk);
         feed(chunk, at);
+    }
+
+    private void listenToLevel(short[] chunk) {
+        level.hear(chunk);
+        meter = new Meter(level.level(), level.noise(), level.open());
+    }
+
+    private void stopHearing() {
+        if (!partial.isEmpty()) {
+            out.accept(new LiveInput.Partial(""));
+        }
+        forget();
+        wasDeaf = true;
     }
 
     private void feed(short[] chunk, long at) {
@@ -203,8 +294,11 @@ final class Hearing implements AutoCloseable {
         Samples sound = memory.stretch(
                 now.seconds() - utterance.startSeconds() + Utterance.MARGIN_SECONDS,
                 now.seconds() - utterance.endSeconds() - Utterance.MARGIN_SECONDS);
+        boolean whole = !beginningLost;
         forget();
-        if (speech) {
+        if (speech && !whole) {
+            out.accept(new LiveInput.BeginningLost(utterance, sound));
+        } else if (speech) {
             out.accept(new LiveInput.Spoken(utterance, at - Math.round(silence * 1e9), aboveNoise, sound));
         } else {
             out.accept(new LiveInput.Partial(""));
@@ -216,6 +310,11 @@ final class Hearing implements AutoCloseable {
             return;
         }
         phrases = next;
+        hearAgain();
+    }
+
+    /** Hears what is remembered with the phrases of now. */
+    private void hearAgain() {
         short[] heardAlready = memory.all();
         closeListening();
         memory.clear();
@@ -232,6 +331,8 @@ final class Hearing implements AutoCloseable {
         partial = "";
         longestOpen = 0;
         loudest = LevelMeter.SILENCE;
+        takingOrder = false;
+        beginningLost = false;
     }
 
     private void closeListening() {

@@ -24,6 +24,22 @@ sealed interface LiveInput {
         }
     }
 
+    /** Something was said that began while Readback spoke, so that only its end was heard. */
+    record BeginningLost(Utterance utterance, Samples sound) implements LiveInput {
+        @Override
+        public void reach(LiveSession session) {
+            session.beginningLost();
+        }
+    }
+
+    /** Too much of Readback's own voice comes back to listen while it speaks. */
+    record EchoTooStrong() implements LiveInput {
+        @Override
+        public void reach(LiveSession session) {
+            session.echoTooStrong();
+        }
+    }
+
     /** Someone is speaking: the words so far. */
     record Partial(String words) implements LiveInput {
         @Override
@@ -32,7 +48,7 @@ sealed interface LiveInput {
         }
     }
 
-    /** Sound loud enough for speech came while Readback was speaking, with a headset on. */
+    /** An order came while Readback was speaking, or with a headset on sound that is loud enough for speech. */
     record Interrupted() implements LiveInput {
         @Override
         public void reach(LiveSession session) {

@@ -9,6 +9,10 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Event;
 import readback.assistant.ear.Ear;
+import readback.assistant.echo.BargeIn;
+import readback.assistant.echo.EchoCanceller;
+import readback.assistant.echo.MonitoredLoudspeaker;
+import readback.assistant.echo.PlayedSound;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.microphone.MicrophoneReader;
 import readback.assistant.screen.Action;
@@ -47,6 +51,7 @@ public final class LiveSession {
     /**
      * What the session lives with. All of it is closed by {@link #run}, except the face.
      *
+     * @param canceller takes Readback's own voice out of what is heard; empty where nothing is heard while it speaks
      * @param standing phrases that will be wanted, in the form for the ear
      */
     public record Parts(
@@ -55,6 +60,7 @@ public final class LiveSession {
             MicrophoneFinder.Socket microphone,
             Voice voice,
             Loudspeaker loudspeaker,
+            Optional<EchoCanceller> canceller,
             Face face,
             Board board,
             ScreenTexts texts,
@@ -100,13 +106,22 @@ public final class LiveSession {
         this.clock = clock;
         this.keepsSound = settings.keepsSound();
         this.audio = new AudioStatus(parts.texts());
-        this.player = new PhrasePlayer(parts.voice(), parts.loudspeaker(), settings.manner(), inputs);
+        PlayedSound played = new PlayedSound();
+        this.player = new PhrasePlayer(
+                parts.voice(), new MonitoredLoudspeaker(parts.loudspeaker(), played), settings.manner(), inputs);
         this.hearing = new Hearing(
                 parts.ear(),
                 settings.headset() ? player::speaking : player::audible,
+                parts.canceller().map(canceller -> overVoice(canceller, played)),
                 settings.headset(),
                 settings.gate(),
                 inputs::post);
+    }
+
+    private Hearing.OverVoice overVoice(EchoCanceller canceller, PlayedSound played) {
+        List<String> orders = parts.grammar().ordersOverVoice();
+        return new Hearing.OverVoice(
+                new BargeIn(parts.ear(), canceller, orders, player::isSaying, settings.gate()), played);
     }
 
     /** Takes a key or a touch; any thread. */
@@ -252,7 +267,20 @@ public final class LiveSession {
         player.hush();
     }
 
+    /** Half a value is worse than none: it is asked for again. */
+    void beginningLost() {
+        on(new Event.Heard(clock.instant(), Event.Source.VOICE, List.of(new Hypothesis(Ear.UNKNOWN, 0, List.of()))));
+        player.say(List.of(parts.texts().of("hint.again.spoken")));
+    }
+
+    void echoTooStrong() {
+        audio.onlyInSilence(parts.texts().of("hint.echo"));
+    }
+
     void microphoneFound(String device) {
+        if (Bluetooth.named(device) || Bluetooth.named(parts.loudspeaker().name())) {
+            hearing.onlyInSilence();
+        }
         if (audio.microphoneFound(device)) {
             on(new Event.DeviceFound(clock.instant(), MICROPHONE));
         }
@@ -284,7 +312,9 @@ public final class LiveSession {
         audio.voiceFailed(why);
     }
 
+    /** A hand on the tablet wants to be heard: whatever it strikes silences the voice. */
     void struck(Stroke stroke) {
+        player.hush();
         parts.face().on(stroke).ifPresent(this::act);
     }
 

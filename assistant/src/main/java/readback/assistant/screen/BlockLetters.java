@@ -8,19 +8,24 @@ import java.util.TreeMap;
 /** Letters and digits that can be read from afar, made of blocks on a grid of 3 by 5. Our own drawing. */
 final class BlockLetters {
 
+    private static final int HEIGHT = 5;
+    private static final int WIDTH = 3;
+
     /** How large a dot of the grid is. */
     enum Size {
         /** Two dots share a cell, one above the other: 3 rows, 4 columns a letter. */
-        SMALL(3, 4),
+        SMALL(3, 1),
         /** A dot is two cells wide: 5 rows, 8 columns a letter. */
-        LARGE(5, 8);
+        LARGE(HEIGHT, 2),
+        /** A dot is four cells wide and two high: 10 rows, 16 columns a letter. */
+        HUGE(2 * HEIGHT, 4);
 
         private final int rows;
-        private final int advance;
+        private final int dotColumns;
 
-        Size(int rows, int advance) {
+        Size(int rows, int dotColumns) {
             this.rows = rows;
-            this.advance = advance;
+            this.dotColumns = dotColumns;
         }
 
         int rows() {
@@ -29,12 +34,9 @@ final class BlockLetters {
 
         /** Columns that a text takes. */
         int width(String text) {
-            return text.length() * advance;
+            return text.length() * (WIDTH + 1) * dotColumns;
         }
     }
-
-    private static final int HEIGHT = 5;
-    private static final int WIDTH = 3;
 
     /** Each letter row by row, a dot for ink. */
     private static final String SHAPES = """
@@ -107,11 +109,12 @@ final class BlockLetters {
             for (char letter : text.toUpperCase(java.util.Locale.ROOT).toCharArray()) {
                 for (int column = 0; column < WIDTH; column++) {
                     cells.append(
-                            size == Size.LARGE
-                                    ? (ink(letter, column, row) ? block(unicode).repeat(2) : "  ")
-                                    : half(ink(letter, column, 2 * row), ink(letter, column, 2 * row + 1)));
+                            size == Size.SMALL
+                                    ? half(ink(letter, column, 2 * row), ink(letter, column, 2 * row + 1))
+                                    : (ink(letter, column, row * HEIGHT / size.rows()) ? block(unicode) : " ")
+                                            .repeat(size.dotColumns));
                 }
-                cells.append(size == Size.LARGE ? "  " : " ");
+                cells.append(" ".repeat(size.dotColumns));
             }
             rows.add(cells.toString());
         }

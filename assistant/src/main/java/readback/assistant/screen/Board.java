@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import readback.assistant.dialogue.Answer;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Event;
@@ -17,11 +18,11 @@ import readback.assistant.session.Session;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
+import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Estimate;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
-import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.UnitSetting;
 import readback.calc.targets.Target;
 import readback.grammar.Grammar;
@@ -188,29 +189,41 @@ public final class Board implements Audience {
         return ((Fact.Amount) fact).shown();
     }
 
+    /** The number that decides by this method comes first, with its target. */
     private List<View.Figure> figures(Judgement judgement) {
-        List<View.Figure> figures = new ArrayList<>();
-        judgement.superheat().map(Estimate::value).ifPresent(value -> figures.add(figure("superheat", value)));
-        judgement.subcooling().map(Estimate::value).ifPresent(value -> figures.add(figure("subcooling", value)));
-        judgement.target().map(Target::value).ifPresent(value -> figures.add(figure("target", value)));
-        judgement.evaporatingSaturation().ifPresent(value -> figures.add(figure("evaporating", value)));
-        judgement.condensingSaturation().ifPresent(value -> figures.add(figure("condensing", value)));
-        return figures;
+        boolean bySuperheat = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT;
+        Optional<View.Figure> superheat = judgement
+                .superheat()
+                .map(Estimate::value)
+                .map(value -> figure("superheat", Fact.difference(value, units), bySuperheat));
+        Optional<View.Figure> subcooling = judgement
+                .subcooling()
+                .map(Estimate::value)
+                .map(value -> figure("subcooling", Fact.difference(value, units), !bySuperheat));
+        Optional<View.Figure> target = judgement
+                .target()
+                .map(Target::value)
+                .map(value -> figure("target", Fact.difference(value, units), true));
+        return Stream.of(
+                        bySuperheat ? superheat : subcooling,
+                        target,
+                        bySuperheat ? subcooling : superheat,
+                        judgement.evaporatingSaturation().map(value -> saturation("evaporating", value)),
+                        judgement.condensingSaturation().map(value -> saturation("condensing", value)))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
-    private View.Figure figure(String label, TemperatureDifference value) {
-        return figure(label, Fact.difference(value, units));
+    private View.Figure saturation(String label, Temperature value) {
+        return figure(label, (Fact.Amount) Fact.temperature(value, units), false);
     }
 
-    private View.Figure figure(String label, Temperature value) {
-        return figure(label, (Fact.Amount) Fact.temperature(value, units));
-    }
-
-    private View.Figure figure(String label, Fact.Amount amount) {
+    private View.Figure figure(String label, Fact.Amount amount, boolean deciding) {
         return new View.Figure(
                 texts.of("figure." + label),
                 amount.value().toPlainString(),
-                amount.unit().symbol());
+                amount.unit().symbol(),
+                deciding);
     }
 
     private Optional<View.Verdict> verdict(Session session, Assessment assessment) {

@@ -2,6 +2,7 @@ package readback.assistant.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.StringJoiner;
 import org.jline.utils.AttributedStyle;
 
 /**
@@ -166,30 +167,64 @@ public final class Layout {
             });
         }
 
+        /** What decides as large as it fits; what it comes from in one line where rows are few. */
         private Block figures(int width) {
-            List<View.Figure> figures = view.figures();
-            BlockLetters.Size size = size(figures, width);
-            int perRow = Math.max(1, (width - 4) / Math.max(1, widest(figures, size)));
-            int groups = (figures.size() + perRow - 1) / perRow;
-            int height = size.rows() + 1;
-            // On a small screen the first group, which the layout of the view puts first, is all there is room for.
-            return new Block(3, figures.isEmpty() ? 0 : height, groups * height, area -> {
-                for (int i = 0; i < figures.size(); i++) {
-                    int row = i / perRow * height;
-                    if (row + height <= area.height()) {
-                        figure(
-                                figures.get(i),
-                                size,
-                                area.left() + 2 + i % perRow * widest(figures, size),
-                                area.top() + row);
+            List<View.Figure> main =
+                    view.figures().stream().filter(View.Figure::deciding).toList();
+            List<View.Figure> rest =
+                    view.figures().stream().filter(each -> !each.deciding()).toList();
+            BlockLetters.Size size = size(main, width);
+            int large = group(main, size, width);
+            int small = roomy() ? group(rest, BlockLetters.Size.SMALL, width) : 0;
+            List<String> lines = roomy() ? List.of() : Wrapped.lines(inWords(rest), width - 4);
+            int least = main.isEmpty() ? Math.min(1, small + lines.size()) : large;
+            return new Block(3, least, large + small + lines.size(), area -> {
+                if (large > 0) {
+                    draw(main, size, area.first(large), widest(main, size));
+                }
+                Area below = area.after(Math.min(large, area.height()));
+                if (small > 0 && below.height() >= small) {
+                    draw(rest, BlockLetters.Size.SMALL, below, widest(rest, BlockLetters.Size.SMALL));
+                } else {
+                    List<String> words = Wrapped.lines(inWords(rest), width - 4);
+                    for (int i = 0; i < words.size(); i++) {
+                        put(below, i, words.get(i), palette.strong());
                     }
                 }
             });
         }
 
-        private BlockLetters.Size size(List<View.Figure> figures, int width) {
-            boolean large = rows >= 30 && widest(figures, BlockLetters.Size.LARGE) * 2 <= width - 4;
-            return large ? BlockLetters.Size.LARGE : BlockLetters.Size.SMALL;
+        /** The rows that figures of a size take. */
+        private int group(List<View.Figure> figures, BlockLetters.Size size, int width) {
+            int perRow = Math.max(1, (width - 4) / Math.max(1, widest(figures, size)));
+            return (figures.size() + perRow - 1) / perRow * (size.rows() + 1);
+        }
+
+        private String inWords(List<View.Figure> figures) {
+            StringJoiner words = new StringJoiner("   ");
+            figures.forEach(each -> words.add(each.label() + " " + each.number() + " " + each.unit()));
+            return words.toString();
+        }
+
+        private void draw(List<View.Figure> figures, BlockLetters.Size size, Area area, int wide) {
+            int perRow = Math.max(1, (area.width() - 4) / wide);
+            int height = size.rows() + 1;
+            for (int i = 0; i < figures.size(); i++) {
+                int row = i / perRow * height;
+                if (row + height <= area.height()) {
+                    figure(figures.get(i), size, area.left() + 2 + i % perRow * wide, area.top() + row);
+                }
+            }
+        }
+
+        /** The largest in which those that decide take two fifths of the height at most. */
+        private BlockLetters.Size size(List<View.Figure> main, int width) {
+            for (BlockLetters.Size size : List.of(BlockLetters.Size.HUGE, BlockLetters.Size.LARGE)) {
+                if (widest(main, size) <= width - 4 && 5 * group(main, size, width) <= 2 * rows) {
+                    return size;
+                }
+            }
+            return BlockLetters.Size.SMALL;
         }
 
         private int widest(List<View.Figure> figures, BlockLetters.Size size) {

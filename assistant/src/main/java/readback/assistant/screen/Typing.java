@@ -40,7 +40,7 @@ final class Typing {
         return line.toString();
     }
 
-    /** What the stroke asks for; empty when it means nothing. */
+    /** What the stroke asks for, for a touch beside everything to be heard now; empty when it means nothing. */
     Optional<Action> on(Stroke stroke, Frame frame, boolean held) {
         return stroke.fold(new Stroke.Cases<>() {
             @Override
@@ -57,7 +57,7 @@ final class Typing {
             public Optional<Action> touched(Stroke.Touched touched) {
                 Optional<Action> action = frame.at(touched.column(), touched.row());
                 page = action.orElse(null) instanceof Action.Redraw ? page + 1 : 0;
-                return action;
+                return action.or(() -> Optional.of(new Action.Talk()));
             }
         });
     }
@@ -116,6 +116,7 @@ final class Typing {
         }
         keys.add(texts.of("key.ESCAPE.name") + HARD_SPACE + texts.of("key.ESCAPE"));
         keys.add(texts.of("key.SPACE.name") + HARD_SPACE + texts.of("key.SPACE"));
+        keys.add(texts.of("key.type"));
         return keys.toString();
     }
 

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param answers what was said before the question in the same breath
  * @param heard the last words heard
  * @param readings in the order in which they were first given
- * @param figures saturation, superheat, subcooling and target as far as they are known
+ * @param figures saturation, superheat, subcooling and target as far as they are known, the deciding ones first
  * @param verdict in force
  * @param options what can be answered by touch
  * @param timers as in "steady running 12:05"
@@ -51,8 +51,12 @@ public record View(
      */
     public record Row(String name, String value, String mark) {}
 
-    /** A number to be read from afar. */
-    public record Figure(String label, String number, String unit) {}
+    /**
+     * A number to be read from afar.
+     *
+     * @param deciding whether the verdict hangs on it: what is compared, and its target
+     */
+    public record Figure(String label, String number, String unit, boolean deciding) {}
 
     /**
      * The verdict in a word or two.

@@ -41,6 +41,7 @@ public final class PhrasePlayer implements AutoCloseable {
     private final Thread playing = new Thread(this::play, "voice-playing");
     private final BlockingQueue<Phrase> phrases = new LinkedBlockingQueue<>();
 
+    private volatile SayingNow now = SayingNow.NOTHING;
     private volatile long wanted;
     private volatile int waiting;
     private volatile long quietSince;
@@ -111,6 +112,11 @@ public final class PhrasePlayer implements AutoCloseable {
         return waiting > 0;
     }
 
+    /** Whether these words are coming from the loudspeaker, or were until a moment ago. */
+    public boolean isSaying(String words) {
+        return now.says(words, System.nanoTime());
+    }
+
     private void play() {
         long announced = -1;
         while (!stopped) {
@@ -124,6 +130,7 @@ public final class PhrasePlayer implements AutoCloseable {
                         announced = phrase.saying();
                         listener.started();
                     }
+                    now = new SayingNow(phrase.text(), System.nanoTime(), sound.seconds());
                     loudspeaker.play(sound, () -> phrase.saying() != wanted);
                     failed = false;
                 }

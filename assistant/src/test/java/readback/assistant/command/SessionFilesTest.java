@@ -288,6 +288,44 @@ class SessionFilesTest {
     }
 
     @Test
+    void a_session_is_resumed_by_its_name_the_beginning_of_it_or_as_the_last_one_left_open() throws Exception {
+        charged();
+        Path session =
+                Scripted.session("cut").say(5, "four ten a").say(12, "piston").cutShortIn(folder);
+        String name = session.getFileName().toString();
+
+        for (String named : List.of("last", name, name.substring(0, name.length() - 1))) {
+            Ran ran = Ran.of("", "check", "--typed", "--sessions", folder.toString(), "--resume", named);
+
+            assertThat(ran.err()).isEmpty();
+            assertThat(ran.out()).contains("It was left open. To go on: readback check --resume " + session);
+        }
+    }
+
+    @Test
+    void what_could_be_more_than_one_session_or_is_none_is_not_resumed() throws Exception {
+        Scripted.session("cut-one").say(5, "four ten a").cutShortIn(folder);
+        Scripted.session("cut-two").say(5, "four ten a").cutShortIn(folder);
+
+        assertThat(Ran.of("", "check", "--typed", "--sessions", folder.toString(), "--resume", "cut")
+                        .err())
+                .contains("More than one session begins with 'cut': cut-two, cut-one");
+        assertThat(Ran.of("", "check", "--typed", "--sessions", folder.toString(), "--resume", "none")
+                        .err())
+                .contains("none");
+        assertThat(Ran.of(
+                                "",
+                                "check",
+                                "--typed",
+                                "--sessions",
+                                folder.resolve("no").toString(),
+                                "--resume",
+                                "last")
+                        .err())
+                .contains("was left open");
+    }
+
+    @Test
     void a_session_that_was_cut_short_goes_on_at_its_step_and_ends_as_one_record() throws Exception {
         Path session = Scripted.session("cut")
                 .say(5, "four ten a")

@@ -89,6 +89,13 @@ class MessageTextsTest {
             Map.entry("not-understood.", List.of()),
             Map.entry("help.choose.", setsChosen()),
             Map.entry("units.now.", List.of("metric", "us")),
+            Map.entry("answer.saturation.", List.of("suction", "liquid")),
+            Map.entry("emergency.", names(Emergency.values())),
+            Map.entry(
+                    "situation.",
+                    names(Situations.Told.values()).stream()
+                            .filter(told -> !told.equals("frozen"))
+                            .toList()),
             Map.entry("caution.", names(CautionRule.values())),
             Map.entry("", List.of("doubt.above", "doubt.below", "refused.outside")),
             Map.entry("step.", List.of()));

@@ -70,7 +70,7 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
     private static final double SECONDS_A_CAUTION = 5;
 
     /** The same for one that a charge check of what does not burn never gives. */
-    private static final double SECONDS_A_RARE_CAUTION = 7;
+    private static final double SECONDS_A_RARE_CAUTION = 11;
 
     private static final Set<String> USUAL_CAUTIONS =
             Set.of("caution.high-pressure", "caution.frostbite", "caution.asphyxiation", "caution.cylinder-overfill");

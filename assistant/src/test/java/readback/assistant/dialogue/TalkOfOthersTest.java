@@ -37,12 +37,13 @@ class TalkOfOthersTest {
     }
 
     @Test
-    void what_goes_on_with_talk_is_ignored() {
+    void what_goes_on_with_talk_is_not_taken_but_a_number_is_asked_for_again() {
         talk();
+        assertThat(rehearsal.messages()).isEmpty();
         afterQuiet(1.5);
 
         assertThat(taken()).isFalse();
-        assertThat(rehearsal.messages()).isEmpty();
+        assertThat(rehearsal.shown()).startsWith("Again?");
     }
 
     @Test

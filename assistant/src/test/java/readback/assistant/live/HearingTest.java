@@ -3,6 +3,7 @@ package readback.assistant.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -10,18 +11,50 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.ScriptedEar;
+import readback.assistant.echo.BargeIn;
+import readback.assistant.echo.EchoCanceller;
+import readback.assistant.echo.PlayedSound;
 
 /** The ear as keys open and close it, and as Readback's own voice makes it deaf. */
 class HearingTest {
     private final BlockingQueue<LiveInput> out = new LinkedBlockingQueue<>();
     private volatile boolean deaf;
-    private final Hearing hearing =
-            new Hearing(new ScriptedEar(List.of("one", "two"), List.of()), () -> deaf, false, -55, out::add);
-    private final Hearing headset =
-            new Hearing(new ScriptedEar(List.of("one", "two"), List.of()), () -> deaf, true, -55, out::add);
+    private final Hearing hearing = new Hearing(
+            new ScriptedEar(List.of("one", "two"), List.of()), () -> deaf, Optional.empty(), false, -55, out::add);
+    private final Hearing headset = new Hearing(
+            new ScriptedEar(List.of("one", "two"), List.of()), () -> deaf, Optional.empty(), true, -55, out::add);
+
+    private final PlayedSound played = new PlayedSound();
+    private volatile boolean itsOwn;
+
+    /** Hears orders while Readback speaks; its echo is taken out without a trace. */
+    private final Hearing overVoice = overVoice(new ScriptedEar(List.of("stop", "two"), List.of()));
+
+    private Hearing overVoice(ScriptedEar ear) {
+        BargeIn orders = new BargeIn(ear, new Subtracting(), List.of("stop", "[unk]"), words -> itsOwn, -55);
+        return new Hearing(ear, () -> deaf, Optional.of(new Hearing.OverVoice(orders, played)), false, -55, out::add);
+    }
+
+    /** An echo that comes as it was played, at once. */
+    private static final class Subtracting implements EchoCanceller {
+        @Override
+        public short[] cancel(short[] heard, short[] played) {
+            short[] left = new short[heard.length];
+            for (int i = 0; i < left.length; i++) {
+                left[i] = (short) (heard[i] - played[i]);
+            }
+            return left;
+        }
+
+        @Override
+        public void close() {
+            // nothing is held
+        }
+    }
 
     @AfterEach
     void close() {
+        overVoice.close();
         hearing.close();
         headset.close();
     }
@@ -104,6 +137,71 @@ class HearingTest {
 
         LiveInput first = next();
         assertThat(first instanceof LiveInput.Partial ? next() : first).isInstanceOf(LiveInput.Interrupted.class);
+    }
+
+    @Test
+    void anOrderOverTheVoiceSilencesItAndIsHeardToItsEnd() throws InterruptedException {
+        overVoice.expect(List.of("one"));
+        overVoice.open(true);
+        deaf = true;
+        sound(overVoice, 0.001, 0.5);
+        sound(overVoice, 0.5, 0.3);
+
+        LiveInput first = next();
+        while (first instanceof LiveInput.Partial) {
+            first = next();
+        }
+        assertThat(first).isInstanceOf(LiveInput.Interrupted.class);
+        deaf = false;
+        sound(overVoice, 0.5, 0.3);
+        sound(overVoice, 0.001, 0.5);
+        assertThat(utterance()).isEqualTo("stop");
+    }
+
+    @Test
+    void itsOwnVoiceAtTheMicrophoneIsNoOrder() throws InterruptedException {
+        overVoice.expect(List.of("one"));
+        overVoice.open(true);
+        deaf = true;
+        short[] voice = new short[Ear.RATE];
+        java.util.Arrays.fill(voice, (short) 9000);
+        played.begins(voice);
+        for (int at = 0; at < voice.length; at += Ear.RATE / 50) {
+            overVoice.sound(java.util.Arrays.copyOfRange(voice, at, at + Ear.RATE / 50));
+        }
+
+        assertThat(out.poll(500, TimeUnit.MILLISECONDS)).isNull();
+    }
+
+    @Test
+    void aWordThatReadbackIsSayingItselfIsNoOrder() throws InterruptedException {
+        itsOwn = true;
+        overVoice.expect(List.of("one"));
+        overVoice.open(true);
+        deaf = true;
+        sound(overVoice, 0.001, 0.5);
+        sound(overVoice, 0.5, 0.6);
+
+        assertThat(out.poll(500, TimeUnit.MILLISECONDS)).isNull();
+    }
+
+    @Test
+    void aValueThatBeganOverTheVoiceIsNotTakenByHalf() throws InterruptedException {
+        itsOwn = true;
+        overVoice.expect(List.of("one"));
+        overVoice.open(true);
+        deaf = true;
+        sound(overVoice, 0.001, 0.5);
+        sound(overVoice, 0.5, 0.3);
+        deaf = false;
+        sound(overVoice, 0.5, 0.3);
+        sound(overVoice, 0.001, 0.5);
+
+        LiveInput last = next();
+        while (last instanceof LiveInput.Partial) {
+            last = next();
+        }
+        assertThat(last).isInstanceOf(LiveInput.BeginningLost.class);
     }
 
     @Test

@@ -54,6 +54,7 @@ public final class HushTimes {
                 MicrophoneFinder.named(Optional.empty()),
                 voice.open(Path.of("target", "readback")),
                 new LineLoudspeaker(Optional.empty()),
+                Optional.empty(),
                 new LiveSession.Settings(ListeningMode.OPEN, true, -55, Manner.PLAIN, false),
                 Clock.systemUTC());
     }

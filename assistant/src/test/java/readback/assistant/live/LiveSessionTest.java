@@ -98,6 +98,7 @@ class LiveSessionTest {
                         Pulled::new,
                         new Quick(),
                         new Silent(),
+                        Optional.empty(),
                         new Watched(),
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,

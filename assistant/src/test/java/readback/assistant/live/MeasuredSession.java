@@ -16,6 +16,7 @@ import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.BundledEar;
 import readback.assistant.ear.EarUnavailableException;
+import readback.assistant.echo.EchoCanceller;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
@@ -55,6 +56,7 @@ final class MeasuredSession implements AutoCloseable {
             MicrophoneFinder.Socket microphone,
             Voice voice,
             Loudspeaker loudspeaker,
+            Optional<EchoCanceller> canceller,
             LiveSession.Settings settings,
             Clock clock)
             throws IOException, EarUnavailableException, RecordUnavailableException {
@@ -76,6 +78,7 @@ final class MeasuredSession implements AutoCloseable {
                         microphone,
                         voice,
                         loudspeaker,
+                        canceller,
                         face,
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,

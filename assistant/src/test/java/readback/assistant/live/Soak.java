@@ -84,6 +84,7 @@ public final class Soak {
                 () -> caller,
                 voice.open(Path.of("target", "readback")),
                 new Room(),
+                Optional.empty(),
                 new LiveSession.Settings(ListeningMode.OPEN, false, -55, Manner.PLAIN, false),
                 new Faster());
         caller.session = session;

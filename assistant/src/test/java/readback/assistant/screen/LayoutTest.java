@@ -91,6 +91,34 @@ class LayoutTest {
         assertThat(frame.lines().get(word - 1).styleAt(2)).isEqualTo(Palette.DAY.inverse());
     }
 
+    @ParameterizedTest
+    @CsvSource({"50,20,SMALL", "80,30,LARGE", "120,40,LARGE", "160,50,LARGE", "200,60,HUGE"})
+    void whatDecidesIsTheLargestAndGrowsWithTheScreen(int columns, int rows, BlockLetters.Size size) {
+        View view = ViewsForTests.full();
+        View calm = new View(
+                List.of(),
+                view.question(),
+                view.answers(),
+                view.heard(),
+                view.readings(),
+                view.figures(),
+                view.verdict(),
+                view.options(),
+                view.timers(),
+                false,
+                view.status(),
+                "");
+        Frame frame = layout.frame(calm, typing, columns, rows);
+
+        for (String number : List.of("34.2", "12")) {
+            assertThat(text(frame))
+                    .contains(BlockLetters.draw(number, size, true)
+                            .get(size.rows() / 2)
+                            .strip());
+        }
+        assertThat(text(frame)).contains("SUPERHEAT", "TARGET");
+    }
+
     @Test
     void aTargetAsksForItsWords() {
         Frame frame = layout.frame(ViewsForTests.full(), typing, 80, 24);
@@ -126,7 +154,7 @@ class LayoutTest {
         int row = rowOf(frame, "SUPERHEAT");
 
         assertThat(frame.lines().get(row + 1).toString())
-                .contains(BlockLetters.draw("34.2", BlockLetters.Size.SMALL, true)
+                .contains(BlockLetters.draw("34.2", BlockLetters.Size.LARGE, true)
                         .get(0)
                         .stripTrailing());
         assertThat(frame.lines().get(row).toString()).contains("TARGET");
@@ -134,7 +162,7 @@ class LayoutTest {
 
     @Test
     void withoutBlockCharactersTheFiguresAreText() {
-        Frame frame = new Layout(Palette.DAY, texts, false).frame(ViewsForTests.full(), typing, 80, 24);
+        Frame frame = new Layout(Palette.DAY, texts, false).frame(ViewsForTests.full(), typing, 60, 20);
 
         assertThat(text(frame)).contains("34.2").contains("####....").doesNotContain("█");
     }

@@ -64,9 +64,9 @@ final class ViewsForTests {
                         new View.Row("suction line", "74 °F", "asked, confirmed"),
                         new View.Row("return wet bulb", "67 °F", "")),
                 List.of(
-                        new View.Figure("SUPERHEAT", "34.2", "°F"),
-                        new View.Figure("TARGET", "12", "°F"),
-                        new View.Figure("EVAPORATING", "39.8", "°F")),
+                        new View.Figure("SUPERHEAT", "34.2", "°F", true),
+                        new View.Figure("TARGET", "12", "°F", true),
+                        new View.Figure("EVAPORATING", "39.8", "°F", false)),
                 Optional.of(new View.Verdict("CHARGE LOW", "borderline")),
                 List.of(new View.Option("YES", "yes"), new View.Option("NO", "no")),
                 List.of("steady running 12:05"),

@@ -16,6 +16,10 @@ public enum Quantity {
     RETURN_WET_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
     RETURN_DRY_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
     SUPPLY_DRY_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    /** Of the return air; with its dry bulb it gives the wet bulb. */
+    RELATIVE_HUMIDITY(Dimension.RATIO, Unit.PERCENT),
+    /** Return air less supply air, as the technician states it. */
+    TEMPERATURE_SPLIT(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
     /** Target subcooling stated on the rating plate. */
     PLATE_SUBCOOLING(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
     /** Target superheat stated by the maker for these conditions. */

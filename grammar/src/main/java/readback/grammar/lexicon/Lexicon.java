@@ -1,5 +1,6 @@
 package readback.grammar.lexicon;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import readback.calc.quantity.Unit;
  * @param choices by set name
  * @param commands command name to the phrases of its key "say"
  * @param commandsAbout command name to phrases that take the name of a quantity
+ * @param overVoice phrases of commands and choices that can be said over the program's own voice
  * @param small the small words, by their key
  */
 public record Lexicon(
@@ -27,6 +29,7 @@ public record Lexicon(
         Map<String, ChoiceSet> choices,
         Map<String, List<Phrase>> commands,
         Map<String, List<Phrase>> commandsAbout,
+        List<Phrase> overVoice,
         Map<String, List<Phrase>> small) {
 
     private static final String DEFAULT = "DEFAULT";
@@ -62,11 +65,14 @@ public record Lexicon(
         });
         Map<String, List<Phrase>> commands = new LinkedHashMap<>();
         Map<String, List<Phrase>> about = new LinkedHashMap<>();
+        List<Phrase> overVoice = new ArrayList<>();
+        choices.values().forEach(set -> overVoice.addAll(set.overVoice()));
         Definitions commandFile = Definitions.load("commands.txt");
         for (String name : commandFile.sections().keySet()) {
             if (!name.isEmpty()) {
                 commands.put(name, QuantityWords.phrases(commandFile.required(name, "say")));
                 about.put(name, QuantityWords.phrases(commandFile.items(name, "about")));
+                overVoice.addAll(QuantityWords.phrases(commandFile.items(name, "over")));
             }
         }
         Map<String, List<Phrase>> small = new LinkedHashMap<>();
@@ -81,6 +87,7 @@ public record Lexicon(
                 choices,
                 commands,
                 about,
+                overVoice,
                 small);
     }
 

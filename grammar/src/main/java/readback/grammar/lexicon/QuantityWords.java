@@ -133,6 +133,11 @@ public record QuantityWords(
         return BigDecimal.valueOf(value).setScale(LIMIT_DECIMALS, RoundingMode.HALF_UP);
     }
 
+    /** Phrases that are only understood when typed. */
+    static List<Phrase> typed(List<String> items) {
+        return items.stream().map(item -> new Phrase(item, false)).toList();
+    }
+
     static List<Phrase> phrases(List<String> items) {
         return items.stream().map(Phrase::of).toList();
     }

@@ -60,6 +60,7 @@ final class RefrigerantNames {
             String written = designation.substring(designation.indexOf(number)).toLowerCase(Locale.ROOT);
             typed.add(r + written.replaceAll("[()]", " ").strip());
             typed.add(r + written.replaceAll("\\(.*\\)", ""));
+            typed.add((r + number + " " + written.substring(number.length()).replaceAll("\\(.*\\)", "")).strip());
             if (only) {
                 typed.add(r + number);
             }

@@ -1,7 +1,9 @@
 package readback.grammar.number;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.grammar.number.NumberWord.Kind;
 import readback.grammar.number.SpokenNumber.Admitted;
@@ -19,6 +21,9 @@ public final class NumberParser {
 
     private static final int MOST_WORDS = 24;
     private static final double CLEAR = 0.5;
+
+    private static final Set<Kind> COUNTED =
+            EnumSet.of(Kind.DIGIT, Kind.TEEN, Kind.TENS, Kind.HUNDRED, Kind.THOUSAND, Kind.NUMERAL);
 
     private NumberParser() {}
 
@@ -43,6 +48,16 @@ public final class NumberParser {
             end++;
         }
         return end;
+    }
+
+    /** How many of the words are worth something in a number; "and", "a" and "point" are not. */
+    public static int countOf(List<String> words) {
+        int count = 0;
+        for (String word : words) {
+            NumberWord part = NumberWord.of(word);
+            count += part != null && COUNTED.contains(part.kind()) ? 1 : 0;
+        }
+        return count;
     }
 
     private static boolean startsAt(List<String> words, int at) {

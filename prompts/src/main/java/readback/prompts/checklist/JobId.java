@@ -13,6 +13,8 @@ public record JobId(String id) {
 
     public static final JobId WEIGH_IN = new JobId("weigh-in");
 
+    public static final JobId FROZEN_COIL = new JobId("frozen-coil");
+
     @Override
     public String toString() {
         return id;

@@ -1,0 +1,258 @@
+package readback.assistant.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.calc.charge.Judgement;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.ChargeMethod;
+import readback.calc.measurement.Estimate;
+import readback.calc.quantity.Mass;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.UnitSetting;
+import readback.calc.targets.Target;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
+import readback.prompts.checklist.Task;
+import readback.prompts.text.Fact;
+import readback.prompts.text.Message;
+
+/** Answers what is asked between readings, value first: what is known by now, or what it would take to know it. */
+final class Answers {
+
+    private static final String SUPERHEAT = "superheat";
+    private static final String SUBCOOLING = "subcooling";
+
+    private final Flow flow;
+
+    Answers(Flow flow) {
+        this.flow = flow;
+    }
+
+    /** The answer in one message or a few; none where the question that is asked again answers it. */
+    List<Message> to(Question question, State state) {
+        Assessment assessment = state.assessment();
+        UnitSetting units = state.settings().units();
+        Optional<Judgement> judgement = assessment.judgement();
+        return switch (question) {
+            case SUPERHEAT ->
+                List.of(difference(
+                        SUPERHEAT,
+                        judgement.flatMap(Judgement::superheat),
+                        assessment,
+                        Quantity.SUCTION_PRESSURE,
+                        Quantity.SUCTION_LINE_TEMPERATURE));
+            case SUBCOOLING ->
+                List.of(difference(
+                        SUBCOOLING,
+                        judgement.flatMap(Judgement::subcooling),
+                        assessment,
+                        Quantity.LIQUID_PRESSURE,
+                        Quantity.LIQUID_LINE_TEMPERATURE));
+            case TARGET -> target(Optional.empty(), assessment);
+            case TARGET_SUPERHEAT -> target(Optional.of(ChargeMethod.TOTAL_SUPERHEAT), assessment);
+            case TARGET_SUBCOOLING -> target(Optional.of(ChargeMethod.SUBCOOLING), assessment);
+            case SATURATION -> saturation(judgement, assessment);
+            case SPLIT -> List.of(split(assessment));
+            case CHARGE_MOVED -> List.of(moved(assessment.movedInAll(), units));
+            case VERDICT -> verdict(state);
+            case LEFT -> List.of(left(state));
+            case TIME_LEFT -> timeLeft(state);
+            case UNIT -> List.of(unit(assessment));
+            case REFRIGERANT -> List.of(refrigerant(assessment));
+            case ALTITUDE ->
+                List.of(assessment
+                        .readings()
+                        .find(Quantity.ALTITUDE)
+                        .map(altitude -> Message.of("answer.known").with("what", Altitudes.stated(altitude)))
+                        .orElseGet(() -> Message.of("answer.altitude-assumed")));
+            case REASONS -> reasons(state);
+        };
+    }
+
+    private static Message difference(String kind, Optional<Estimate> known, Assessment assessment, Quantity... from) {
+        return known.map(estimate -> Message.of("answer.difference")
+                        .with("kind", new Fact.Term(kind))
+                        .with(
+                                "value",
+                                Fact.difference(
+                                        estimate.value(), assessment.settings().units())))
+                .orElseGet(() -> needs(kind, assessment, from));
+    }
+
+    /** What must be known first: the refrigerant, the metering device, readings. */
+    private static Message needs(String kind, Assessment assessment, Quantity... from) {
+        List<Fact> missing = new ArrayList<>();
+        if (assessment.refrigerant().isEmpty()) {
+            missing.add(new Fact.Term("slot." + Slots.REFRIGERANT));
+        }
+        if (assessment.system().isEmpty()) {
+            missing.add(new Fact.Term("slot." + Slots.METERING_DEVICE));
+        }
+        Stream.of(from)
+                .filter(quantity -> !assessment.readings().has(quantity))
+                .map(Fact::name)
+                .forEach(missing::add);
+        return missing.isEmpty()
+                ? Message.of("answer.not-from-these").with("kind", new Fact.Term(kind))
+                : Message.of("answer.needs")
+                        .with("kind", new Fact.Term(kind))
+                        .with("missing", new Fact.Listing(missing));
+    }
+
+    /** The target of the method by which this unit is charged; the other method is told to be no matter here. */
+    private static List<Message> target(Optional<ChargeMethod> asked, Assessment assessment) {
+        Optional<Judgement> judgement = assessment.judgement();
+        if (judgement.isEmpty()) {
+            return List.of(needs("target", assessment));
+        }
+        ChargeMethod method = judgement.get().method();
+        boolean bySuperheat = method == ChargeMethod.TOTAL_SUPERHEAT;
+        Fact kind = new Fact.Term(bySuperheat ? SUPERHEAT : SUBCOOLING);
+        List<Message> messages = new ArrayList<>();
+        if (asked.filter(other -> other != method).isPresent()) {
+            messages.add(Message.of("answer.other-method").with("kind", kind));
+        }
+        boolean plateOpen = !bySuperheat && !assessment.answered(Slot.of(Quantity.PLATE_SUBCOOLING));
+        Optional<TemperatureDifference> target =
+                judgement.get().target().map(Target::value).filter(any -> !plateOpen);
+        messages.add(target.map(value -> Message.of("answer.target")
+                        .with("kind", kind)
+                        .with(
+                                "value",
+                                Fact.difference(value, assessment.settings().units())))
+                .orElseGet(() -> bySuperheat
+                        ? needs("target", assessment, Quantity.OUTDOOR_TEMPERATURE, Quantity.RETURN_WET_BULB)
+                        : needs("target", assessment, Quantity.PLATE_SUBCOOLING)));
+        return messages;
+    }
+
+    private static List<Message> saturation(Optional<Judgement> judgement, Assessment assessment) {
+        UnitSetting units = assessment.settings().units();
+        List<Message> messages = new ArrayList<>();
+        judgement
+                .flatMap(Judgement::evaporatingSaturation)
+                .ifPresent(value -> messages.add(saturation("suction", value, units)));
+        judgement
+                .flatMap(Judgement::condensingSaturation)
+                .ifPresent(value -> messages.add(saturation("liquid", value, units)));
+        if (messages.isEmpty()) {
+            messages.add(needs("saturation", assessment, Quantity.SUCTION_PRESSURE));
+        }
+        return messages;
+    }
+
+    private static Message saturation(String side, Temperature value, UnitSetting units) {
+        return Message.of("answer.saturation." + side).with("value", Fact.temperature(value, units));
+    }
+
+    private static Message split(Assessment assessment) {
+        Optional<TemperatureDifference> split = assessment
+                .readings()
+                .temperature(Quantity.RETURN_DRY_BULB)
+                .flatMap(back -> assessment
+                        .readings()
+                        .temperature(Quantity.SUPPLY_DRY_BULB)
+                        .map(back::minus))
+                .or(() -> assessment.readings().difference(Quantity.TEMPERATURE_SPLIT));
+        return split.map(value -> Message.of("answer.difference")
+                        .with("kind", new Fact.Term("split"))
+                        .with(
+                                "value",
+                                Fact.difference(value, assessment.settings().units())))
+                .orElseGet(() -> needs("split", assessment, Quantity.RETURN_DRY_BULB, Quantity.SUPPLY_DRY_BULB));
+    }
+
+    private static Message moved(Mass moved, UnitSetting units) {
+        if (moved.kilograms() == 0) {
+            return Message.of("answer.moved.none");
+        }
+        return Message.of(moved.kilograms() > 0 ? "answer.moved.added" : "answer.moved.recovered")
+                .with("amount", JudgementMessages.mass(Mass.kilograms(Math.abs(moved.kilograms())), units));
+    }
+
+    /** Everything that was announced and still holds, in the words in which it was; that there is nothing yet. */
+    private static List<Message> verdict(State state) {
+        List<Message> messages = Stream.of(Judged.values())
+                .filter(state::told)
+                .flatMap(judged -> state.assessment().announcement(judged).stream())
+                .flatMap(announcement -> announcement.messages().stream())
+                .toList();
+        return messages.isEmpty() ? List.of(Message.of("answer.no-verdict")) : messages;
+    }
+
+    private Message left(State state) {
+        List<Fact> missing = missing(state);
+        return missing.isEmpty()
+                ? Message.of("answer.nothing-left")
+                : Message.of("where.missing").with("missing", new Fact.Listing(missing));
+    }
+
+    /** What has to be measured still, in order. */
+    List<Fact> missing(State state) {
+        return flow.open(state)
+                .map(placed -> placed.step())
+                .filter(step -> !step.optional())
+                .flatMap(step -> Flow.measured(step).stream())
+                .distinct()
+                .map(Fact::name)
+                .toList();
+    }
+
+    /** A running wait says itself how long it still runs when it is asked again. */
+    private List<Message> timeLeft(State state) {
+        boolean waiting = flow.next(state)
+                .filter(step -> step.task().reply() == Task.Reply.TIME)
+                .isPresent();
+        return waiting ? List.of() : List.of(Message.of("answer.no-wait"));
+    }
+
+    private static Message unit(Assessment assessment) {
+        List<Fact> known = new ArrayList<>();
+        assessment.refrigerant().map(Answers::named).ifPresent(known::add);
+        assessment
+                .sheet()
+                .option(Slots.METERING_DEVICE)
+                .map(device -> new Fact.Term(Slots.METERING_DEVICE + "." + device))
+                .ifPresent(known::add);
+        assessment
+                .readings()
+                .find(Quantity.NAMEPLATE_CHARGE)
+                .<Fact>map(Fact.Stated::new)
+                .ifPresent(known::add);
+        assessment.settings().site().<Fact>map(Fact.Quoted::new).ifPresent(known::add);
+        return known.isEmpty()
+                ? Message.of("answer.unit-unknown")
+                : Message.of("answer.known").with("what", new Fact.Listing(known));
+    }
+
+    private static Message refrigerant(Assessment assessment) {
+        return assessment
+                .refrigerant()
+                .map(refrigerant -> Message.of("answer.known").with("what", named(refrigerant)))
+                .orElseGet(() -> Message.of("answer.refrigerant-unknown"));
+    }
+
+    private static Fact named(Refrigerant refrigerant) {
+        return new Fact.Refrigerant(refrigerant.designation());
+    }
+
+    /** Why the verdict is what it is. */
+    static List<Message> reasons(State state) {
+        Assessment assessment = state.assessment();
+        if (!state.told(Judged.CHARGE)) {
+            return List.of(Message.of("answer.no-verdict"));
+        }
+        List<Message> announced = assessment
+                .announcement(Judged.CHARGE)
+                .map(Announcement::reasons)
+                .orElse(List.of());
+        return new JudgementMessages(state.settings().units())
+                .why(assessment.judgement().orElseThrow(), assessment.diagnosis(), announced);
+    }
+}

@@ -1,0 +1,69 @@
+package readback.assistant.dialogue;
+
+import java.util.Optional;
+import readback.calc.name.ConstantName;
+import readback.grammar.Meaning;
+import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Slot;
+import readback.prompts.checklist.Step;
+import readback.prompts.text.Message;
+
+/** What is told about the unit or the coil: whether this check fits it, and what to do if not. */
+final class Situations {
+
+    /** The choice set of what is told. */
+    static final String CHOICE = "situation";
+
+    /** What is told. */
+    enum Told {
+        HEAT_PUMP,
+        HEATING_MODE,
+        INVERTER,
+        MINI_SPLIT,
+        FROZEN,
+        THAWED;
+
+        /** What is told; empty where the choice is of another set. */
+        static Optional<Told> in(Meaning.Choice choice) {
+            return choice.choice().equals(CHOICE) ? ConstantName.find(Told.class, choice.option()) : Optional.empty();
+        }
+    }
+
+    private static final Slot ICE = new Slot("look-ice-on-coil");
+
+    private final Intake intake;
+    private final Waiting waiting;
+
+    Situations(Intake intake, Waiting waiting) {
+        this.intake = intake;
+        this.waiting = waiting;
+    }
+
+    /** The job that the situation calls for; empty where it is answered in the one under way. */
+    Optional<JobId> taken(Draft draft, Told told, Optional<Step> asked) {
+        boolean iceAsked = asked.filter(step -> step.slot().equals(ICE)).isPresent();
+        if (told == Told.FROZEN && !iceAsked) {
+            return Optional.of(JobId.FROZEN_COIL);
+        }
+        if (iceAsked && (told == Told.FROZEN || told == Told.THAWED)) {
+            intake.word(draft, asked.orElseThrow(), told == Told.FROZEN ? Intake.YES : Intake.NO);
+        } else if (told == Told.THAWED) {
+            thawed(draft);
+        } else {
+            draft.say(Message.of("situation." + ConstantName.of(told)));
+        }
+        return Optional.empty();
+    }
+
+    /** In the job of the frozen coil nothing is waited for any more; elsewhere it is only noted. */
+    private void thawed(Draft draft) {
+        if (!draft.state().job().equals(JobId.FROZEN_COIL)) {
+            draft.say(Message.of("again.nothing-asked"));
+            return;
+        }
+        waiting.endThaw(draft);
+        draft.become(draft.sheet()
+                .with(Slots.COIL_FREE_OF_ICE, new Answer.Option(draft.state().at(), Intake.YES)));
+        draft.say(Message.of("situation.thawed"));
+    }
+}
