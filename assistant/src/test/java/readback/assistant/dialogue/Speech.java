@@ -215,7 +215,12 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
                 .filter(meaning -> meaning instanceof Meaning.SaturationQuestion
                         || meaning.order().filter(ASKING::contains).isPresent())
                 .isPresent();
-        if (asked || event instanceof Event.Resumed) {
+        // a choice that fills nothing is a question or a cry, which is answered as long as it needs
+        boolean answered = understood.meaning()
+                .filter(Meaning.Choice.class::isInstance)
+                .filter(meaning -> turn.outcome().changes().isEmpty())
+                .isPresent();
+        if (asked || answered || event instanceof Event.Resumed) {
             return Kind.ASKED;
         }
         boolean answer = understood
