@@ -69,7 +69,10 @@ final class SessionOptions {
     @Option(names = "--technician", paramLabel = "NAME", description = "Who works, for the record.")
     private @Nullable String technician;
 
-    @Option(names = "--site", paramLabel = "TEXT", description =
+    @Option(
+            names = "--site",
+            paramLabel = "TEXT",
+            description =
                     "Where, for the record. In a second session there the same day, cautions that were understood are"
                             + " named, not read out.")
     private @Nullable String site;

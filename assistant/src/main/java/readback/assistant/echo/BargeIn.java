@@ -14,7 +14,7 @@ import readback.assistant.microphone.LevelMeter;
  */
 public final class BargeIn implements AutoCloseable {
 
-    /** An order that is seen for so long is not taken back by the recogniser any more; decision 0020. */
+    /** An order that is seen for so long is not taken back by the recogniser any more; decision 0019. */
     private static final double SEEN_SECONDS = 0.1;
 
     /** Sound of less than this is a click. */

@@ -35,7 +35,8 @@ public record Entry(
 
     /** The entry of a turn, before it is known whether its sound could be kept. */
     public static Entry of(int number, Event event, Turn turn, List<String> said, List<String> spoken) {
-        return new Entry(number, event, turn.outcome(), said, spoken, turn.state().closed(), Optional.empty());
+        return new Entry(
+                number, event, turn.outcome(), said, spoken, turn.state().closed(), Optional.empty());
     }
 
     Entry with(AudioClip clip) {

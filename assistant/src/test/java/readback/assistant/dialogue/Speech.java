@@ -70,7 +70,7 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
     private static final double SECONDS_A_CAUTION = 5;
 
     /** The same for one that a charge check of what does not burn never gives. */
-    private static final double SECONDS_A_RARE_CAUTION = 7;
+    private static final double SECONDS_A_RARE_CAUTION = 11;
 
     private static final Set<String> USUAL_CAUTIONS =
             Set.of("caution.high-pressure", "caution.frostbite", "caution.asphyxiation", "caution.cylinder-overfill");
@@ -215,7 +215,13 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
                 .filter(meaning -> meaning instanceof Meaning.SaturationQuestion
                         || meaning.order().filter(ASKING::contains).isPresent())
                 .isPresent();
-        if (asked || event instanceof Event.Resumed) {
+        // a choice that fills nothing is a question or a cry, which is answered as long as it needs
+        boolean answered = understood
+                .meaning()
+                .filter(Meaning.Choice.class::isInstance)
+                .filter(meaning -> turn.outcome().changes().isEmpty())
+                .isPresent();
+        if (asked || answered || event instanceof Event.Resumed) {
             return Kind.ASKED;
         }
         boolean answer = understood

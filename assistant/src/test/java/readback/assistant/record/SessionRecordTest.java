@@ -59,16 +59,16 @@ class SessionRecordTest {
 
     private static List<Entry> entries() {
         SessionSettings settings = new SessionSettings(
-                JobId.CHARGE_CHECK,
-                UnitSetting.METRIC,
-                true,
-                List.of(
-                        new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE),
-                        new Reading(Quantity.GAUGE_ACCURACY_OF_READING, new BigDecimal("0.5"), Unit.PERCENT),
-                        new Reading(Quantity.CLAMP_ACCURACY, new BigDecimal("0.6"), Unit.KELVINS)),
-                Limits.INDEPENDENT_VERIFIER,
-                Optional.of("R-22"),
-                Optional.of("Lena Quarles"),
+                        JobId.CHARGE_CHECK,
+                        UnitSetting.METRIC,
+                        true,
+                        List.of(
+                                new Reading(Quantity.ALTITUDE, new BigDecimal("1609.5"), Unit.METRE),
+                                new Reading(Quantity.GAUGE_ACCURACY_OF_READING, new BigDecimal("0.5"), Unit.PERCENT),
+                                new Reading(Quantity.CLAMP_ACCURACY, new BigDecimal("0.6"), Unit.KELVINS)),
+                        Limits.INDEPENDENT_VERIFIER,
+                        Optional.of("R-22"),
+                        Optional.of("Lena Quarles"),
                         Optional.of("12 Mill Lane, \"Little Quarry\""))
                 .having(Set.of(CautionRule.HIGH_PRESSURE, CautionRule.FROSTBITE));
         Hypothesis heard =
