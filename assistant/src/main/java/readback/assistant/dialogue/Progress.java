@@ -30,6 +30,7 @@ final class Progress {
 
     /** Asks the next step; says nothing more where a verdict cannot be reached yet, or the session is over. */
     void advance(Draft draft) {
+        tellWhatToDoNow(draft);
         Optional<Step> next = flow.next(draft.state());
         while (next.isEmpty() || fillsItself(next.get())) {
             boolean goesOn = next.isEmpty() ? orders.doneWithJob(draft) : perform(draft, next.get());
@@ -59,6 +60,23 @@ final class Progress {
                         ? Prompts.repeat(step)
                         : Prompts.ask(step, draft.conversation())));
         draft.become(draft.conversation().asking(step.id()));
+    }
+
+    /** The verdict may stay while what is to be done about it changes: a step follows the charge on the plate. */
+    private static void tellWhatToDoNow(Draft draft) {
+        if (draft.before().told(Judged.CHARGE) && draft.state().told(Judged.CHARGE)) {
+            List<Message> known = headline(draft.before(), Judged.CHARGE);
+            headline(draft.state(), Judged.CHARGE).stream()
+                    .filter(message -> !known.contains(message))
+                    .forEach(draft::say);
+        }
+    }
+
+    private static List<Message> headline(State state, Judged what) {
+        return state.assessment()
+                .announcement(what)
+                .map(Announcement::headline)
+                .orElse(List.of());
     }
 
     private static boolean fillsItself(Step step) {
@@ -97,12 +115,7 @@ final class Progress {
         if (!same) {
             draft.say(announcement.get().messages());
         } else if (!before.filter(now::alike).isPresent()) {
-            List<Message> known = draft.before()
-                    .assessment()
-                    .announcement(what)
-                    .map(Announcement::headline)
-                    .orElse(List.of());
-            draft.say(announcement.get().news(known));
+            draft.say(announcement.get().news(headline(draft.before(), what)));
         }
         draft.become(draft.state().announcing(now));
         return true;

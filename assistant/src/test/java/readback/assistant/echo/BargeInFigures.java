@@ -93,6 +93,7 @@ final class BargeInFigures {
             }
         }
         lines.remove("");
+        lines.remove("(not spoken)");
         return lines;
     }
 
