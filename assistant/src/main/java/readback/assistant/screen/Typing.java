@@ -111,12 +111,12 @@ final class Typing {
     /** The keys and what they say; key and word are held together by a hard space. */
     String keys(boolean held) {
         StringJoiner keys = new StringJoiner(" ");
+        keys.add(texts.of("key.type"));
         for (Stroke.Key key : SAYING) {
             keys.add(key.name() + HARD_SPACE + texts.of(name(key, held)));
         }
         keys.add(texts.of("key.ESCAPE.name") + HARD_SPACE + texts.of("key.ESCAPE"));
         keys.add(texts.of("key.SPACE.name") + HARD_SPACE + texts.of("key.SPACE"));
-        keys.add(texts.of("key.type"));
         return keys.toString();
     }
 
