@@ -150,6 +150,9 @@ final class Orders {
     private void refused(Draft draft, Optional<Step> asked) {
         if (draft.conversation().pending().isPresent()) {
             draft.become(draft.conversation().answered());
+        } else if (!draft.state().warnings().unheeded().isEmpty()) {
+            // It answers no question that was not asked yet; the caution is held out again.
+            return;
         } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
             if (asked.get().task().mustBeYes()) {

@@ -73,10 +73,7 @@ final class Progress {
     }
 
     private static List<Message> headline(State state, Judged what) {
-        return state.assessment()
-                .announcement(what)
-                .map(Announcement::headline)
-                .orElse(List.of());
+        return state.assessment().announcement(what).map(Announcement::headline).orElse(List.of());
     }
 
     private static boolean fillsItself(Step step) {

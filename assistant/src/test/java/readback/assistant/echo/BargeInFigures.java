@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -118,7 +119,11 @@ final class BargeInFigures {
         try (Stream<Path> files = Files.walk(folder, 2)) {
             return files.filter(file -> file.toString().endsWith(".wav"))
                     .sorted()
-                    .map(file -> clip(file.getParent().getFileName().toString(), file))
+                    .map(file -> clip(
+                            Objects.requireNonNull(file.getParent())
+                                    .getFileName()
+                                    .toString(),
+                            file))
                     .toList();
         }
     }
