@@ -185,6 +185,8 @@ final class Hearing implements AutoCloseable {
         if (over.orders().hopeless()) {
             endOverVoice();
             out.accept(new LiveInput.EchoTooStrong());
+            hear(chunk, at, speakingNow);
+            return;
         }
         takingOrder &= speakingNow || !partial.isEmpty();
         if (takingOrder) {
@@ -294,10 +296,10 @@ final class Hearing implements AutoCloseable {
         Samples sound = memory.stretch(
                 now.seconds() - utterance.startSeconds() + Utterance.MARGIN_SECONDS,
                 now.seconds() - utterance.endSeconds() - Utterance.MARGIN_SECONDS);
-        boolean whole = !beginningLost;
+        boolean half = beginningLost;
         forget();
-        if (speech && !whole) {
-            out.accept(new LiveInput.BeginningLost(utterance, sound));
+        if (speech && half) {
+            out.accept(new LiveInput.BeginningLost());
         } else if (speech) {
             out.accept(new LiveInput.Spoken(utterance, at - Math.round(silence * 1e9), aboveNoise, sound));
         } else {

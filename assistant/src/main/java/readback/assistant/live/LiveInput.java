@@ -25,7 +25,7 @@ sealed interface LiveInput {
     }
 
     /** Something was said that began while Readback spoke, so that only its end was heard. */
-    record BeginningLost(Utterance utterance, Samples sound) implements LiveInput {
+    record BeginningLost() implements LiveInput {
         @Override
         public void reach(LiveSession session) {
             session.beginningLost();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
@@ -202,6 +203,53 @@ class HearingTest {
             last = next();
         }
         assertThat(last).isInstanceOf(LiveInput.BeginningLost.class);
+    }
+
+    @Test
+    void whereItsVoiceStaysLoudNothingIsHeardOverItAnyMore() throws InterruptedException {
+        List<String> listenedFor = new CopyOnWriteArrayList<>();
+        EchoCanceller useless = new EchoCanceller() {
+            @Override
+            public short[] cancel(short[] heard, short[] heardOfIt) {
+                return heard;
+            }
+
+            @Override
+            public void close() {
+                listenedFor.add("closed");
+            }
+        };
+        ScriptedEar ear = new ScriptedEar(List.of("stop"), List.of());
+        itsOwn = true;
+        BargeIn orders = new BargeIn(
+                ear,
+                useless,
+                List.of("stop"),
+                words -> {
+                    listenedFor.add(words);
+                    return itsOwn;
+                },
+                -55);
+        try (Hearing drowned = new Hearing(
+                ear, () -> deaf, Optional.of(new Hearing.OverVoice(orders, played)), false, -55, out::add)) {
+            drowned.expect(List.of("one"));
+            drowned.open(true);
+            deaf = true;
+            for (int second = 0; second < 30; second++) {
+                while (drowned.waiting() > 100) {
+                    Thread.onSpinWait();
+                }
+                short[] voice = new short[Ear.RATE / 2];
+                java.util.Arrays.fill(voice, (short) 9000);
+                played.begins(voice);
+                sound(drowned, 0.3, 0.5);
+                sound(drowned, 0.0005, 0.5);
+            }
+            assertThat(next()).isInstanceOf(LiveInput.EchoTooStrong.class);
+            drowned.finish();
+            assertThat(out.poll(500, TimeUnit.MILLISECONDS)).isNull();
+        }
+        assertThat(listenedFor).endsWith("closed");
     }
 
     @Test
