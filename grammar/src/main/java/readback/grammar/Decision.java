@@ -63,6 +63,12 @@ public sealed interface Decision {
 
     /** Nothing can be taken; the reason says what was wrong. */
     record AskAgain(Meaning.NotUnderstood reason) implements Decision {
+
+        /** Whether a number was said where one was asked for, too weakly to take or to pass over. */
+        public boolean numberUnclear() {
+            return reason.why().kind() == Reason.Kind.NUMBER_UNCLEAR;
+        }
+
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.askAgain(this);

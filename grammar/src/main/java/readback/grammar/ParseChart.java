@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Unit;
+import readback.grammar.lexicon.Phrase;
 import readback.grammar.number.NumberParser;
 import readback.grammar.number.SpokenNumber;
 
@@ -67,9 +68,14 @@ final class ParseChart {
         return words.get(at);
     }
 
-    /** Whether one of these is among the words. */
-    boolean says(String... any) {
-        return List.of(any).stream().anyMatch(words::contains);
+    /** Whether this is one of the words. */
+    boolean says(String word) {
+        return words.contains(word);
+    }
+
+    /** Whether one of these, a word each, is among the words. */
+    boolean saysAny(List<Phrase> any) {
+        return any.stream().map(Phrase::words).anyMatch(words::contains);
     }
 
     String words(int from, int to) {

@@ -31,22 +31,6 @@ final class Understanding {
     /** Words that were found among others. */
     private static final double SPOTTED = 0.6;
 
-    /** Words that may turn what is said into its opposite, and doubt. */
-    private static final String[] DENIALS = {
-        Vocabulary.UNKNOWN,
-        "not",
-        "no",
-        "isn't",
-        "wasn't",
-        "aren't",
-        "never",
-        "without",
-        "don't",
-        "didn't",
-        "or",
-        "maybe"
-    };
-
     /** The option of a set that says that it is not known. */
     static final String UNKNOWN = "unknown";
 
@@ -81,7 +65,7 @@ final class Understanding {
         // "what's my target superheat" is a question of its own, not one about a value of that name; so is "no plate"
         found.keySet().removeIf(this::impliedByWhole);
         saturationQuestion();
-        new ValueSearch(utterance, lexicon.quantities(), troubles)
+        new ValueSearch(utterance, lexicon, troubles)
                 .meanings()
                 .forEach((meaning, score) -> found.merge(meaning, score, Math::max));
         if (found.isEmpty()) {
@@ -293,9 +277,14 @@ final class Understanding {
                 }
             }
         }
-        if (found.isEmpty() && options.size() == 1 && !utterance.says(DENIALS)) {
+        if (found.isEmpty() && options.size() == 1 && !denies()) {
             options.forEach(meaning -> found.put(meaning, SPOTTED));
         }
+    }
+
+    /** Whether a word may turn what is said into its opposite, or was not heard. */
+    private boolean denies() {
+        return utterance.says(Vocabulary.UNKNOWN) || utterance.saysAny(lexicon.smallWords("deny"));
     }
 
     /** Whether an option of the asked set stands for itself: "twenty two" in "one twenty two" is part of a number. */

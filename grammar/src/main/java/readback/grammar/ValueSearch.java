@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.grammar.lexicon.Lexicon;
+import readback.grammar.lexicon.Phrase;
 import readback.grammar.lexicon.QuantityWords;
 
 /**
@@ -32,6 +34,7 @@ final class ValueSearch {
 
     private final ParseChart utterance;
     private final Map<Quantity, QuantityWords> quantities;
+    private final List<Phrase> outdoors;
     private final Troubles troubles;
     private final Amounts amounts;
     private final LineDisambiguation sides;
@@ -41,9 +44,10 @@ final class ValueSearch {
     private int steps;
     private boolean correcting;
 
-    ValueSearch(ParseChart utterance, Map<Quantity, QuantityWords> quantities, Troubles troubles) {
+    ValueSearch(ParseChart utterance, Lexicon lexicon, Troubles troubles) {
         this.utterance = utterance;
-        this.quantities = quantities;
+        this.quantities = lexicon.quantities();
+        this.outdoors = lexicon.smallWords("outdoors");
         this.troubles = troubles;
         this.amounts = new Amounts(utterance, troubles);
         this.sides = new LineDisambiguation(utterance, quantities);
@@ -83,7 +87,7 @@ final class ValueSearch {
         double share = correcting ? 1 : sides.share(readings, namings);
         boolean indoors = indexOf(Quantity.RELATIVE_HUMIDITY) >= 0 || indexOf(Quantity.RETURN_WET_BULB) >= 0;
         if (indoors && indexOf(Quantity.OUTDOOR_TEMPERATURE) >= 0 && indexOf(Quantity.RETURN_DRY_BULB) < 0) {
-            share *= utterance.says("outdoor", "outside", "ambient") || askedOutdoors() ? 1 : OUTDOORS;
+            share *= utterance.saysAny(outdoors) || askedOutdoors() ? 1 : OUTDOORS;
         }
         if (share > 0) {
             found.merge(meaning, score * share, Math::max);
