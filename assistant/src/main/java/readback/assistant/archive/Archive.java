@@ -82,6 +82,18 @@ public final class Archive {
         return new Listing(sessions, unreadable);
     }
 
+    /**
+     * The folders that hold a record, sorted by their name, that is by time.
+     *
+     * @throws IOException when the folder cannot be listed
+     */
+    public List<Path> folders() throws IOException {
+        return names().stream()
+                .map(folder::resolve)
+                .filter(each -> Files.exists(each.resolve(SessionRecord.FILE)))
+                .toList();
+    }
+
     private List<String> names() throws IOException {
         List<String> names = new ArrayList<>();
         try (DirectoryStream<Path> folders = Files.newDirectoryStream(folder)) {

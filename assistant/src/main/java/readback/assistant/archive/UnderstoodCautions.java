@@ -1,8 +1,6 @@
 package readback.assistant.archive;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -65,12 +63,12 @@ public final class UnderstoodCautions {
                 today.atStartOfDay(zone).withZoneSameInstant(ZoneOffset.UTC).toLocalDate();
         LocalDate last = now.atZone(ZoneOffset.UTC).toLocalDate();
         // folders are named by the moment of their start, so that only a day's records are read
-        try (DirectoryStream<Path> folders = Files.newDirectoryStream(
-                sessions,
-                folder -> first.datesUntil(last.plusDays(1))
-                        .anyMatch(day -> String.valueOf(folder.getFileName()).startsWith(day.toString())))) {
-            for (Path folder : folders) {
-                understood.addAll(in(folder, settings, today, now));
+        try {
+            for (Path folder : Archive.in(sessions).folders()) {
+                String name = String.valueOf(folder.getFileName());
+                if (first.datesUntil(last.plusDays(1)).anyMatch(day -> name.startsWith(day.toString()))) {
+                    understood.addAll(in(folder, settings, today, now));
+                }
             }
         } catch (IOException nothingThere) {
             return understood;

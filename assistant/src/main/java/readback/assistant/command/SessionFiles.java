@@ -5,13 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import readback.assistant.archive.Archive;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
-import readback.assistant.record.SessionRecord;
 
 /** Reading records and writing files for the commands that work on finished sessions. */
 final class SessionFiles {
@@ -82,12 +82,10 @@ final class SessionFiles {
 
     /** The latest first; none where the folder cannot be listed. */
     private static List<Path> folders(Path sessions) {
-        try (Stream<Path> all = Files.list(sessions)) {
-            return all.filter(folder -> Files.exists(folder.resolve(SessionRecord.FILE)))
-                    .sorted(Comparator.comparing(
-                                    (Path folder) -> folder.getFileName().toString())
-                            .reversed())
-                    .toList();
+        try {
+            List<Path> folders = new ArrayList<>(Archive.in(sessions).folders());
+            Collections.reverse(folders);
+            return folders;
         } catch (IOException e) {
             return List.of();
         }

@@ -86,9 +86,6 @@ final class SessionLauncher {
     void launch(Plan plan, Course course, Consumer<String> out) {
         plan.resumption().ifPresent(old -> clock.goOnAs(Session.clockChanges(old.session())));
         Instant start = clock.instant();
-        SessionSettings settings = plan.settings()
-                .having(UnderstoodCautions.in(plan.sessions(), ZoneId.systemDefault(), desk.checklists())
-                        .before(plan.settings(), start));
         try (SessionRecord record = record(plan, start)) {
             record.keepAudio(plan.keeping().audio());
             Session session = course.run(new Opening(
@@ -97,7 +94,12 @@ final class SessionLauncher {
                     audiences -> plan.resumption()
                             .map(old -> Session.resume(desk.dialogue(), desk.wording(), old, audiences, start))
                             .orElseGet(() -> Session.open(
-                                    desk.dialogue(), desk.wording(), record, audiences, settings, start))));
+                                    desk.dialogue(),
+                                    desk.wording(),
+                                    record,
+                                    audiences,
+                                    settings(plan, start),
+                                    start))));
             settled(record).ifPresent(out);
             leftOpen(session, record).ifPresent(out);
             course.summary(session).forEach(out);
@@ -107,6 +109,12 @@ final class SessionLauncher {
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
+    }
+
+    /** The settings with what the day's records tell; a session that goes on keeps those it began with. */
+    private SessionSettings settings(Plan plan, Instant start) {
+        UnderstoodCautions today = UnderstoodCautions.in(plan.sessions(), ZoneId.systemDefault(), desk.checklists());
+        return plan.settings().having(today.before(plan.settings(), start));
     }
 
     private SessionRecord record(Plan plan, Instant start) throws RecordUnavailableException {
