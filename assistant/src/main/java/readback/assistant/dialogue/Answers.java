@@ -10,8 +10,10 @@ import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Estimate;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.UnitSetting;
@@ -43,14 +45,14 @@ final class Answers {
             case SUPERHEAT ->
                 List.of(difference(
                         SUPERHEAT,
-                        judgement.flatMap(Judgement::superheat),
+                        judgement.flatMap(Judgement::superheat).map(Estimate::value),
                         assessment,
                         Quantity.SUCTION_PRESSURE,
                         Quantity.SUCTION_LINE_TEMPERATURE));
             case SUBCOOLING ->
                 List.of(difference(
                         SUBCOOLING,
-                        judgement.flatMap(Judgement::subcooling),
+                        judgement.flatMap(Judgement::subcooling).map(Estimate::value),
                         assessment,
                         Quantity.LIQUID_PRESSURE,
                         Quantity.LIQUID_LINE_TEMPERATURE));
@@ -75,13 +77,13 @@ final class Answers {
         };
     }
 
-    private static Message difference(String kind, Optional<Estimate> known, Assessment assessment, Quantity... from) {
-        return known.map(estimate -> Message.of("answer.difference")
+    private static Message difference(
+            String kind, Optional<TemperatureDifference> known, Assessment assessment, Quantity... from) {
+        return known.map(value -> Message.of("answer.difference")
                         .with("kind", new Fact.Term(kind))
                         .with(
                                 "value",
-                                Fact.difference(
-                                        estimate.value(), assessment.settings().units())))
+                                Fact.difference(value, assessment.settings().units())))
                 .orElseGet(() -> needs(kind, assessment, from));
     }
 
@@ -160,12 +162,7 @@ final class Answers {
                         .temperature(Quantity.SUPPLY_DRY_BULB)
                         .map(back::minus))
                 .or(() -> assessment.readings().difference(Quantity.TEMPERATURE_SPLIT));
-        return split.map(value -> Message.of("answer.difference")
-                        .with("kind", new Fact.Term("split"))
-                        .with(
-                                "value",
-                                Fact.difference(value, assessment.settings().units())))
-                .orElseGet(() -> needs("split", assessment, Quantity.RETURN_DRY_BULB, Quantity.SUPPLY_DRY_BULB));
+        return difference("split", split, assessment, Quantity.RETURN_DRY_BULB, Quantity.SUPPLY_DRY_BULB);
     }
 
     private static Message moved(Mass moved, UnitSetting units) {
@@ -240,6 +237,67 @@ final class Answers {
 
     private static Fact named(Refrigerant refrigerant) {
         return new Fact.Refrigerant(refrigerant.designation());
+    }
+
+    /** Where the work stands, in one sentence or two. */
+    List<Message> whereWeAre(State state) {
+        List<Fact> missing = missing(state);
+        List<Message> messages = new ArrayList<>();
+        Optional<Message> verdict = state.verdictTold()
+                .map(kind ->
+                        Message.of("where.verdict").with("verdict", new Fact.Term("verdict." + ConstantName.of(kind))));
+        messages.add(verdict.or(() -> flow.open(state)
+                        .findFirst()
+                        .map(placed -> Message.of("where")
+                                .with(
+                                        "checklist",
+                                        new Fact.Term("checklist."
+                                                + placed.checklist().id()))
+                                .with("count", new Fact.Count((int)
+                                        readingsTaken(state, true).count()))))
+                .orElseGet(() -> Message.of("where.done")));
+        if (!missing.isEmpty()) {
+            messages.add(Message.of("where.missing").with("missing", new Fact.Listing(missing)));
+        }
+        return messages;
+    }
+
+    /** At the equipment; where it stands and what it is measured with are no readings. */
+    private static Stream<Reading> readingsTaken(State state, boolean taken) {
+        return state.sheet()
+                .values()
+                .map(Answer.Value::reading)
+                .filter(reading -> taken
+                        == (reading.quantity() != Quantity.ALTITUDE
+                                && !reading.quantity().ofInstrument()));
+    }
+
+    /** The readings, and what they are taken with. */
+    static List<Message> readings(State state) {
+        List<Message> messages = new ArrayList<>(2);
+        List<Fact> taken =
+                readingsTaken(state, true).<Fact>map(Fact.Stated::new).toList();
+        messages.add(
+                taken.isEmpty()
+                        ? Message.of("readings.none")
+                        : Message.of("readings").with("values", new Fact.Listing(taken)));
+        List<Fact> known = readingsTaken(state, false).map(Altitudes::stated).toList();
+        if (!known.isEmpty()) {
+            messages.add(Message.of("readings").with("values", new Fact.Listing(known)));
+        }
+        return messages;
+    }
+
+    /** The numbers behind what was judged in this job; before that, the readings. */
+    List<Message> numbers(State state) {
+        List<Message> numbers = flow.applicable(state)
+                .flatMap(placed -> placed.step().task().judged().stream())
+                .distinct()
+                .filter(state::told)
+                .flatMap(what -> state.assessment().announcement(what).stream())
+                .flatMap(told -> told.numbers().stream())
+                .toList();
+        return numbers.isEmpty() ? readings(state) : numbers;
     }
 
     /** Why the verdict is what it is. */

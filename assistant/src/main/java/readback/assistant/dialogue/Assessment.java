@@ -62,8 +62,6 @@ public final class Assessment implements ConditionContext {
     /** Finding that holds for a refrigerant that is mixed of several. */
     private static final String BLEND = "blend";
 
-    private static final String LOOK = "look-";
-
     private static final String READ = "read-";
 
     /** Questions about the air and the running whose "no" denies a condition. */
@@ -182,8 +180,7 @@ public final class Assessment implements ConditionContext {
     private static Map<Finding, Boolean> findings(Sheet sheet) {
         Map<Finding, Boolean> findings = new EnumMap<>(Finding.class);
         for (Finding finding : Finding.values()) {
-            sheet.option(new Slot(LOOK + ConstantName.of(finding)))
-                    .ifPresent(option -> findings.put(finding, !option.equals(Intake.NO)));
+            sheet.option(Slots.look(finding)).ifPresent(option -> findings.put(finding, !option.equals(Intake.NO)));
         }
         return findings;
     }
@@ -192,7 +189,7 @@ public final class Assessment implements ConditionContext {
     private static Set<Finding> passedOver(Sheet sheet) {
         Set<Finding> passedOver = EnumSet.noneOf(Finding.class);
         for (Finding finding : Finding.values()) {
-            Slot slot = new Slot(LOOK + ConstantName.of(finding));
+            Slot slot = Slots.look(finding);
             if (sheet.answer(slot).isPresent() && sheet.option(slot).isEmpty()) {
                 passedOver.add(finding);
             }
@@ -384,8 +381,8 @@ public final class Assessment implements ConditionContext {
                 || finding.equals(BLEND)
                 || Holds.tells(finding)
                 || ConstantName.find(Condition.class, finding).isPresent()
-                || (finding.startsWith(LOOK)
-                        && ConstantName.find(Finding.class, finding.substring(LOOK.length()))
+                || (finding.startsWith(Slots.LOOK)
+                        && ConstantName.find(Finding.class, finding.substring(Slots.LOOK.length()))
                                 .isPresent())
                 || (finding.startsWith(READ)
                         && ConstantName.find(Quantity.class, finding.substring(READ.length()))
@@ -419,7 +416,7 @@ public final class Assessment implements ConditionContext {
 
     private static String dueAs(NextObservation next) {
         return next.lookedFor()
-                .map(finding -> LOOK + ConstantName.of(finding))
+                .map(finding -> Slots.look(finding).id())
                 .orElseGet(() -> READ + ConstantName.of(next.missing().get(0)));
     }
 

@@ -106,9 +106,8 @@ final class Closing {
                                     draft.state().settings().units())));
         }
         // What was worked out but never said, because a condition was not confirmed, is no verdict.
-        draft.say(assessment
-                .verdict()
-                .filter(verdict -> draft.state().told(Judged.CHARGE))
+        draft.say(draft.state()
+                .verdictTold()
                 .map(verdict -> Message.of("closed.verdict")
                         .with("verdict", new Fact.Term("verdict." + ConstantName.of(verdict))))
                 .orElseGet(() -> Message.of(

@@ -55,6 +55,7 @@ public final class Dialogue {
     private final Doubts doubts;
     private final Intake intake;
     private final Closing closing;
+    private final Answers answers;
     private final Orders orders;
     private final Progress progress;
 
@@ -65,7 +66,8 @@ public final class Dialogue {
         this.doubts = new Doubts(flow);
         this.intake = new Intake(flow, waiting, doubts);
         this.closing = new Closing(flow);
-        this.orders = new Orders(flow, intake, waiting, closing);
+        this.answers = new Answers(flow);
+        this.orders = new Orders(flow, intake, waiting, closing, answers);
         this.progress = new Progress(flow, waiting, orders);
     }
 
@@ -149,7 +151,7 @@ public final class Dialogue {
             @Override
             public Turn resumed(Event.Resumed resumed) {
                 draft.understoodAs(Understood.Occurrence.RESUMED);
-                draft.say(orders.whereWeAre(draft));
+                draft.say(answers.whereWeAre(draft.state()));
                 waiting.resumed(draft);
                 return proceed(draft);
             }
@@ -192,7 +194,7 @@ public final class Dialogue {
         if (draft.conversation().silences() == 0) {
             draft.say(Message.of("silence"));
         } else {
-            draft.say(orders.whereWeAre(draft));
+            draft.say(answers.whereWeAre(draft.state()));
         }
         draft.become(draft.conversation().silentAgain());
         return proceed(draft);
@@ -264,8 +266,7 @@ public final class Dialogue {
 
     /** When talk of others was heard last: now, or as before where a number was too unclear to tell. */
     private static Optional<Instant> talkAfter(Draft draft, Decision decision, Event.Heard heard) {
-        boolean unclear = decision instanceof Decision.AskAgain again
-                && again.reason().why().kind() == Reason.Kind.NUMBER_UNCLEAR;
+        boolean unclear = decision instanceof Decision.AskAgain again && again.numberUnclear();
         return unclear ? draft.conversation().talk() : decision.ignored() ? Optional.of(heard.at()) : Optional.empty();
     }
 
@@ -276,7 +277,7 @@ public final class Dialogue {
             return draft.turn(Optional.empty());
         }
         if (away && !draft.state().held()) {
-            draft.say(orders.whereWeAre(draft));
+            draft.say(answers.whereWeAre(draft.state()));
         }
         return proceed(draft);
     }
@@ -321,7 +322,7 @@ public final class Dialogue {
 
             @Override
             public Boolean askAgain(Decision.AskAgain again) {
-                return again.reason().why().kind() == Reason.Kind.NUMBER_UNCLEAR;
+                return again.numberUnclear();
             }
 
             @Override

@@ -1,7 +1,6 @@
 package readback.assistant.dialogue;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -44,13 +43,13 @@ final class Orders {
     private final Situations situations;
     private final Answers answers;
 
-    Orders(Flow flow, Intake intake, Waiting waiting, Closing closing) {
+    Orders(Flow flow, Intake intake, Waiting waiting, Closing closing, Answers answers) {
         this.flow = flow;
         this.intake = intake;
         this.waiting = waiting;
         this.closing = closing;
         this.situations = new Situations(intake, waiting);
-        this.answers = new Answers(flow);
+        this.answers = answers;
     }
 
     /** Whether a weakly heard order must be said again: it changes or ends something. */
@@ -81,9 +80,9 @@ final class Orders {
                 draft.say(Message.of("held"));
             }
             case CARRY_ON -> draft.become(draft.conversation().revisiting(Optional.empty()));
-            case WHERE_ARE_WE -> draft.say(whereWeAre(draft));
-            case READ_READINGS -> draft.say(readings(draft));
-            case READ_NUMBERS -> draft.say(numbers(draft));
+            case WHERE_ARE_WE -> draft.say(answers.whereWeAre(draft.state()));
+            case READ_READINGS -> draft.say(Answers.readings(draft.state()));
+            case READ_NUMBERS -> draft.say(answers.numbers(draft.state()));
             case STOP_TALKING -> draft.doing(new Effect.Hush());
             case FINISH -> closing.finish(draft);
             case GUIDE -> voice(draft, false);
@@ -178,7 +177,6 @@ final class Orders {
 
     private void why(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
         Optional<Quantity> about = named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt));
-        Assessment assessment = draft.assessment();
         List<CautionRule> unheeded =
                 draft.state().warnings().unheeded().stream().sorted().toList();
 
@@ -188,15 +186,15 @@ final class Orders {
             draft.say(Answers.reasons(draft.state()));
         } else {
             draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
-            if (about.isEmpty()) {
-                asked.flatMap(step -> step.task().prepared())
-                        .ifPresent(activity -> draft.say(CautionNotice.readOut(
+            asked.filter(step -> about.isEmpty())
+                    .flatMap(step -> step.task().prepared())
+                    .ifPresent(activity -> {
+                        draft.say(CautionNotice.readOut(
                                 activity,
-                                assessment.refrigerant(),
-                                draft.state().settings().understood())));
-            }
-            asked.filter(step -> about.isEmpty() && step.task().prepared().isPresent())
-                    .ifPresent(step -> whyItBurns(draft));
+                                draft.assessment().refrigerant(),
+                                draft.state().settings().understood()));
+                        whyItBurns(draft);
+                    });
         }
     }
 
@@ -331,76 +329,13 @@ final class Orders {
         draft.say(Message.of(brief ? "voice.now-brief" : "voice.now-guide"));
     }
 
-    /** Where the work stands, in one sentence or two. */
-    List<Message> whereWeAre(Draft draft) {
-        List<Fact> missing = answers.missing(draft.state());
-        List<Message> messages = new ArrayList<>();
-        Optional<Message> verdict = draft.assessment()
-                .verdict()
-                .filter(any -> draft.state().told(Judged.CHARGE))
-                .map(kind ->
-                        Message.of("where.verdict").with("verdict", new Fact.Term("verdict." + ConstantName.of(kind))));
-        messages.add(verdict.or(() -> flow.open(draft.state())
-                        .findFirst()
-                        .map(placed -> Message.of("where")
-                                .with(
-                                        "checklist",
-                                        new Fact.Term("checklist."
-                                                + placed.checklist().id()))
-                                .with("count", new Fact.Count((int)
-                                        readingsTaken(draft, true).count()))))
-                .orElseGet(() -> Message.of("where.done")));
-        if (!missing.isEmpty()) {
-            messages.add(Message.of("where.missing").with("missing", new Fact.Listing(missing)));
-        }
-        return messages;
-    }
-
-    /** At the equipment; where it stands and what it is measured with are no readings. */
-    private static Stream<Reading> readingsTaken(Draft draft, boolean taken) {
-        return draft.sheet()
-                .values()
-                .map(Answer.Value::reading)
-                .filter(reading -> taken
-                        == (reading.quantity() != Quantity.ALTITUDE
-                                && !reading.quantity().ofInstrument()));
-    }
-
-    private static List<Message> readings(Draft draft) {
-        List<Message> messages = new ArrayList<>(2);
-        List<Fact> taken =
-                readingsTaken(draft, true).<Fact>map(Fact.Stated::new).toList();
-        messages.add(
-                taken.isEmpty()
-                        ? Message.of("readings.none")
-                        : Message.of("readings").with("values", new Fact.Listing(taken)));
-        List<Fact> known = readingsTaken(draft, false).map(Altitudes::stated).toList();
-        if (!known.isEmpty()) {
-            messages.add(Message.of("readings").with("values", new Fact.Listing(known)));
-        }
-        return messages;
-    }
-
-    /** The numbers behind what was judged in this job; before that, the readings. */
-    private List<Message> numbers(Draft draft) {
-        List<Message> numbers = flow.applicable(draft.state())
-                .flatMap(placed -> placed.step().task().judged().stream())
-                .distinct()
-                .filter(draft.state()::told)
-                .flatMap(what -> draft.assessment().announcement(what).stream())
-                .flatMap(told -> told.numbers().stream())
-                .toList();
-        return numbers.isEmpty() ? readings(draft) : numbers;
-    }
-
     void choose(Draft draft, Meaning.Choice choice) {
         Optional<Question> question = Question.in(choice);
+        Optional<Situations.Told> told = Situations.Told.in(choice);
         if (question.isPresent()) {
             draft.say(answers.to(question.get(), draft.state()));
-        } else if (Situations.Told.in(choice).isPresent()) {
-            situations
-                    .taken(draft, Situations.Told.in(choice).get(), asked(draft))
-                    .ifPresent(job -> change(draft, job));
+        } else if (told.isPresent()) {
+            situations.taken(draft, told.get(), asked(draft)).ifPresent(job -> change(draft, job));
         } else if (Emergency.in(choice).isPresent()) {
             // a leak at the question for one is an answer
             draft.say(Message.of("leak.answered"));

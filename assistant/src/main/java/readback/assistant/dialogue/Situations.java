@@ -4,7 +4,6 @@ import java.util.Optional;
 import readback.calc.name.ConstantName;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.JobId;
-import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Message;
 
@@ -29,8 +28,6 @@ final class Situations {
         }
     }
 
-    private static final Slot ICE = new Slot("look-ice-on-coil");
-
     private final Intake intake;
     private final Waiting waiting;
 
@@ -41,7 +38,8 @@ final class Situations {
 
     /** The job that the situation calls for; empty where it is answered in the one under way. */
     Optional<JobId> taken(Draft draft, Told told, Optional<Step> asked) {
-        boolean iceAsked = asked.filter(step -> step.slot().equals(ICE)).isPresent();
+        boolean iceAsked =
+                asked.filter(step -> step.slot().equals(Slots.ICE_ON_COIL)).isPresent();
         if (told == Told.FROZEN && !iceAsked) {
             return Optional.of(JobId.FROZEN_COIL);
         }

@@ -1,10 +1,15 @@
 package readback.assistant.dialogue;
 
 import java.util.List;
+import readback.calc.diagnosis.Finding;
+import readback.calc.name.ConstantName;
 import readback.prompts.checklist.Slot;
 
 /** The slots that the program itself reads. Each is filled by a step of a checklist: {@link ChecklistValidator}. */
 public final class Slots {
+
+    /** Begins the slots that are filled with what was seen or tried. */
+    static final String LOOK = "look-";
 
     /** Its options are ASHRAE designations. */
     public static final Slot REFRIGERANT = new Slot("refrigerant");
@@ -33,6 +38,9 @@ public final class Slots {
 
     static final Slot REST_TEMPERATURE = new Slot("rest-temperature");
 
+    /** Filled with what was seen. */
+    static final Slot ICE_ON_COIL = look(Finding.ICE_ON_COIL);
+
     static final Slot THAWING = new Slot("thaw-wait");
     static final Slot COIL_FREE_OF_ICE = new Slot("thaw-clear");
 
@@ -56,8 +64,14 @@ public final class Slots {
             SCALE_BEFORE,
             SCALE_AFTER,
             REST_TEMPERATURE,
+            ICE_ON_COIL,
             THAWING,
             COIL_FREE_OF_ICE);
 
     private Slots() {}
+
+    /** The slot of a question about what can be seen or tried. */
+    static Slot look(Finding finding) {
+        return new Slot(LOOK + ConstantName.of(finding));
+    }
 }

@@ -13,6 +13,7 @@ import readback.assistant.dialogue.caution.GivenCautions;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
+import readback.calc.charge.Verdict;
 import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Judged;
 
@@ -111,6 +112,11 @@ public record State(
     public boolean told(Judged what) {
         Optional<JobOutcome> due = assessment.announcement(what).map(Announcement::outcome);
         return due.isPresent() && due.equals(announced(what));
+    }
+
+    /** The verdict on the charge, where it was spoken as it is now. */
+    Optional<Verdict.Kind> verdictTold() {
+        return assessment.verdict().filter(any -> told(Judged.CHARGE));
     }
 
     /** Everything announced, the charge first. */

@@ -26,7 +26,7 @@ final class Figures {
 
     /** The unit of temperature differences. */
     Unit differenceUnit() {
-        return units.temperature() == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+        return units.temperatureDifference();
     }
 
     /** The unit of pressures above a perfect vacuum. */

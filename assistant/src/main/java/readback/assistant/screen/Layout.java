@@ -175,20 +175,17 @@ public final class Layout {
                     view.figures().stream().filter(each -> !each.deciding()).toList();
             BlockLetters.Size size = size(main, width);
             int large = group(main, size, width);
-            int small = roomy() ? group(rest, BlockLetters.Size.SMALL, width) : 0;
-            List<String> lines = roomy() ? List.of() : Wrapped.lines(inWords(rest), width - 4);
-            int least = main.isEmpty() ? Math.min(1, small + lines.size()) : large;
-            return new Block(3, least, large + small + lines.size(), area -> {
-                if (large > 0) {
-                    draw(main, size, area.first(large), widest(main, size));
-                }
-                Area below = area.after(Math.min(large, area.height()));
-                if (small > 0 && below.height() >= small) {
-                    draw(rest, BlockLetters.Size.SMALL, below, widest(rest, BlockLetters.Size.SMALL));
+            int small = group(rest, BlockLetters.Size.SMALL, width);
+            List<String> words = Wrapped.lines(inWords(rest), width - 4);
+            int below = roomy() ? small : words.size();
+            return new Block(3, main.isEmpty() ? Math.min(1, below) : large, large + below, area -> {
+                draw(main, size, area.first(large));
+                Area left = area.after(large);
+                if (roomy() && left.height() >= small) {
+                    draw(rest, BlockLetters.Size.SMALL, left);
                 } else {
-                    List<String> words = Wrapped.lines(inWords(rest), width - 4);
                     for (int i = 0; i < words.size(); i++) {
-                        put(below, i, words.get(i), palette.strong());
+                        put(left, i, words.get(i), palette.strong());
                     }
                 }
             });
@@ -196,8 +193,12 @@ public final class Layout {
 
         /** The rows that figures of a size take. */
         private int group(List<View.Figure> figures, BlockLetters.Size size, int width) {
-            int perRow = Math.max(1, (width - 4) / Math.max(1, widest(figures, size)));
+            int perRow = perRow(figures, size, width);
             return (figures.size() + perRow - 1) / perRow * (size.rows() + 1);
+        }
+
+        private int perRow(List<View.Figure> figures, BlockLetters.Size size, int width) {
+            return Math.max(1, (width - 4) / Math.max(1, widest(figures, size)));
         }
 
         private String inWords(List<View.Figure> figures) {
@@ -206,8 +207,9 @@ public final class Layout {
             return words.toString();
         }
 
-        private void draw(List<View.Figure> figures, BlockLetters.Size size, Area area, int wide) {
-            int perRow = Math.max(1, (area.width() - 4) / wide);
+        private void draw(List<View.Figure> figures, BlockLetters.Size size, Area area) {
+            int wide = widest(figures, size);
+            int perRow = perRow(figures, size, area.width());
             int height = size.rows() + 1;
             for (int i = 0; i < figures.size(); i++) {
                 int row = i / perRow * height;

@@ -24,7 +24,6 @@ import readback.grammar.Expectation;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.JobId;
-import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Message;
@@ -56,8 +55,6 @@ final class GeneratedCall {
             "brief",
             "guide",
             "I did not ask");
-
-    private static final Slot ICE = new Slot("look-ice-on-coil");
 
     private final long seed;
     private final Random random;
@@ -151,7 +148,7 @@ final class GeneratedCall {
                 && rehearsal
                         .state()
                         .sheet()
-                        .option(ICE)
+                        .option(Slots.ICE_ON_COIL)
                         .filter(Intake.NO::equals)
                         .isPresent()
                 && rehearsal.assessment().cautions().stream()

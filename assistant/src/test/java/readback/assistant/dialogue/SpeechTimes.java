@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -24,6 +26,15 @@ public final class SpeechTimes {
         try (Stream<Path> files = Files.list(FOLDER)) {
             return files.sorted().toList();
         }
+    }
+
+    /** Everything that is spoken in them, in the words in which it is; each text once. */
+    public static Set<String> texts() throws IOException {
+        Set<String> texts = new LinkedHashSet<>();
+        for (Path conversation : conversations()) {
+            Speech.of(conversation).forEach(speech -> texts.addAll(speech.texts()));
+        }
+        return texts;
     }
 
     public static void main(String... none) throws IOException {

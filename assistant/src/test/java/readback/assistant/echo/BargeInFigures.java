@@ -5,15 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.SpeechTimes;
 import readback.assistant.ear.BundledEar;
 import readback.assistant.ear.Ear;
 import readback.assistant.sound.Recording;
@@ -33,7 +32,6 @@ import readback.grammar.Grammar;
  */
 final class BargeInFigures {
 
-    private static final Path CONVERSATIONS = Path.of("src/test/resources/readback/assistant/golden");
     private static final int CHUNK = Ear.RATE / 50;
     /** Loudness of the speaker at the microphone, root mean square on the scale of 16-bit samples; -27 dB. */
     private static final double SPEAKER = 1500;
@@ -63,7 +61,7 @@ final class BargeInFigures {
     }
 
     private short[] speech(Voice voice, double minutes) throws Exception {
-        List<String> lines = new ArrayList<>(lines());
+        List<String> lines = new ArrayList<>(SpeechTimes.texts());
         Collections.shuffle(lines, random);
         List<Samples> parts = new ArrayList<>();
         double seconds = 0;
@@ -74,28 +72,6 @@ final class BargeInFigures {
             seconds += said.seconds() + 0.2;
         }
         return Samples.joined(parts, Ear.RATE).pcm();
-    }
-
-    /** What the reviewed conversations say, as it is spoken. */
-    private static Set<String> lines() throws IOException {
-        Set<String> lines = new LinkedHashSet<>();
-        try (Stream<Path> files = Files.list(CONVERSATIONS)) {
-            for (Path file : files.sorted().toList()) {
-                String shown = "";
-                for (String line : Files.readAllLines(file)) {
-                    if (line.startsWith("      ~ ")) {
-                        lines.add(line.substring(8));
-                        shown = "";
-                    } else {
-                        lines.add(shown);
-                        shown = line.matches(" {4}[^ \\[].*") ? line.strip() : "";
-                    }
-                }
-            }
-        }
-        lines.remove("");
-        lines.remove("(not spoken)");
-        return lines;
     }
 
     private List<Clip> voices() throws Exception {

@@ -187,7 +187,7 @@ public final class JudgementMessages {
 
     /** A limit of error that must not be rounded up. */
     private Fact.Amount downTo(TemperatureDifference limit) {
-        Unit unit = metric(units) ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;
+        Unit unit = units.temperatureDifference();
         return new Fact.Amount(down(unit.fromBase(limit.kelvins()), 1), unit);
     }
 
