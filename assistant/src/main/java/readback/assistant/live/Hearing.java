@@ -47,6 +47,9 @@ final class Hearing implements AutoCloseable {
     /** Sound that never stood out of the noise for this long holds no words: what was heard there was noise. */
     private static final double SPEECH_SECONDS = 0.04;
 
+    /** What is said from this many seconds after Readback fell silent on did not begin before. */
+    private static final double BEGUN_SECONDS = 0.3;
+
     /** How orders are heard while Readback speaks. */
     record OverVoice(BargeIn orders, PlayedSound played) {}
 
@@ -68,8 +71,10 @@ final class Hearing implements AutoCloseable {
     private volatile @Nullable OverVoice overVoice;
     /** An order is taken up that was begun while Readback spoke. */
     private boolean takingOrder;
-    /** What is said now began while Readback spoke, and the beginning was not heard. */
+    /** Someone was speaking when Readback fell silent, and the beginning of that was not heard. */
     private boolean beginningLost;
+    /** How long it listens since Readback fell silent or the last utterance was over. */
+    private double heardSeconds;
 
     private boolean open;
     /** The owner's last wish. */
@@ -244,6 +249,7 @@ final class Hearing implements AutoCloseable {
         longestOpen = Math.max(longestOpen, level.openSeconds());
         loudest = level.open() ? Math.max(loudest, level.level()) : loudest;
         memory.add(chunk);
+        heardSeconds += (double) chunk.length / Ear.RATE;
         feed(chunk, at);
     }
 
@@ -296,7 +302,8 @@ final class Hearing implements AutoCloseable {
         Samples sound = memory.stretch(
                 now.seconds() - utterance.startSeconds() + Utterance.MARGIN_SECONDS,
                 now.seconds() - utterance.endSeconds() - Utterance.MARGIN_SECONDS);
-        boolean half = beginningLost;
+        double begun = heardSeconds - (now.seconds() - utterance.startSeconds());
+        boolean half = beginningLost && begun < BEGUN_SECONDS;
         forget();
         if (speech && half) {
             out.accept(new LiveInput.BeginningLost());
@@ -335,6 +342,7 @@ final class Hearing implements AutoCloseable {
         loudest = LevelMeter.SILENCE;
         takingOrder = false;
         beginningLost = false;
+        heardSeconds = 0;
     }
 
     private void closeListening() {

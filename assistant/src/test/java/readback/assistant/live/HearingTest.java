@@ -206,6 +206,24 @@ class HearingTest {
     }
 
     @Test
+    void whatBeginsAfterTheVoiceIsWholeWhateverSoundedBefore() throws InterruptedException {
+        itsOwn = true;
+        overVoice.expect(List.of("one"));
+        overVoice.open(true);
+        deaf = true;
+        sound(overVoice, 0.001, 0.5);
+        // A room that is loud all at once: no word in it, and no noise yet to measure it by.
+        sound(overVoice, 0.05, 0.3);
+        deaf = false;
+        sound(overVoice, 0.05, 0.1);
+        sound(overVoice, 0.001, 1);
+        sound(overVoice, 0.5, 0.3);
+        sound(overVoice, 0.001, 0.5);
+
+        assertThat(utterance()).isEqualTo("stop");
+    }
+
+    @Test
     void whereItsVoiceStaysLoudNothingIsHeardOverItAnyMore() throws InterruptedException {
         List<String> listenedFor = new CopyOnWriteArrayList<>();
         EchoCanceller useless = new EchoCanceller() {
