@@ -31,7 +31,7 @@ final class VoskListening implements Listening {
     private final Completion completion;
     private final VoiceActivityDetector level = new VoiceActivityDetector();
     private String words = "";
-    private double pause;
+    private Completion.Extent extent = Completion.Extent.WHOLE;
     private double softlySpokenAt = Double.NEGATIVE_INFINITY;
     private double pauseToldAt = Double.POSITIVE_INFINITY;
     private long samples;
@@ -51,7 +51,7 @@ final class VoskListening implements Listening {
         String now = VoskResult.partial(recogniser.getPartialResult());
         if (!now.equals(words)) {
             words = now;
-            pause = pauseAfter(completion.of(now));
+            extent = completion.of(now);
             if (level.quietSeconds() > WORDS_LATE) {
                 softlySpokenAt = seconds();
             }
@@ -60,7 +60,7 @@ final class VoskListening implements Listening {
             // after seconds of silence, so that the recogniser does not remember them for ever
             return paused ? over(recogniser.getResult()) : Optional.empty();
         }
-        return quietSeconds() < pause ? Optional.empty() : finish();
+        return quietSeconds() < pauseAfter(extent) ? Optional.empty() : finish();
     }
 
     /** Seconds of silence that end an utterance; decision 0012. */
@@ -75,6 +75,10 @@ final class VoskListening implements Listening {
 
     private double quietSeconds() {
         double recognised = Math.max(0, seconds() - pauseToldAt + RECOGNISED);
+        if (extent == Completion.Extent.BEGUN && level.quietSeconds() < WORDS_LATE) {
+            // what is loud just now may be the word that is waited for
+            recognised -= WORDS_LATE;
+        }
         double loudnessTells =
                 level.spoken() && level.clear() ? Math.min(level.quietSeconds(), seconds() - softlySpokenAt) : 0;
         return Math.max(recognised, loudnessTells);

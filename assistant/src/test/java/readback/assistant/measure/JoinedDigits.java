@@ -67,8 +67,8 @@ final class JoinedDigits {
     /** A digit that was cut out of its recording, and the softest stretch of it. */
     private record Digit(short[] sound, short[] floor) {}
 
-    /** Sound with the time at which its last digit ends. */
-    private record Joined(Samples sound, double ends) {}
+    /** Sound with the times at which its last digit is half said and ends. */
+    private record Joined(Samples sound, double lastHalfSaid, double ends) {}
 
     private enum Outcome {
         AT_ONCE,
@@ -262,7 +262,8 @@ final class JoinedDigits {
             at += quiet;
         }
         double margin = (double) MARGIN / Ear.RATE;
-        return new Joined(Samples.joined(parts, Ear.RATE), at - AFTER_SECONDS - margin);
+        double last = (double) said.get(said.size() - 1).sound().length / Ear.RATE;
+        return new Joined(Samples.joined(parts, Ear.RATE), at - AFTER_SECONDS - last / 2, at - AFTER_SECONDS - margin);
     }
 
     /** What the dialogue does at the first utterance that is not passed over. */
@@ -282,7 +283,7 @@ final class JoinedDigits {
             for (int at = 0; at < sound.length() && outcome == Outcome.NOTHING; at += PIECE) {
                 Optional<Utterance> heard = listening.hear(sound.slice(at, at + PIECE));
                 if (heard.isPresent() && !heard.get().onlyUnknown()) {
-                    cut |= listening.seconds() < joined.ends();
+                    cut |= listening.seconds() < joined.lastHalfSaid();
                     Decision decision = grammar.decide(
                             heard.get().alternatives(), expectation, Prior.indifferent(), talk.sinceTalk(heard.get()));
                     talk.heard(heard.get(), !decision.ignored());
