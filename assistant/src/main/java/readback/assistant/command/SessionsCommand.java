@@ -2,7 +2,7 @@ package readback.assistant.command;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,9 +12,12 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.archive.Archive;
@@ -107,6 +110,9 @@ public final class SessionsCommand implements Callable<Integer> {
     @Option(names = "--export", paramLabel = "FILE", description = "Write one line of JSON a session.")
     private @Nullable Path export;
 
+    @Mixin
+    private OverwriteOption overwrite = new OverwriteOption();
+
     public SessionsCommand(Console console) {
         this.console = console;
         this.clock = Clock.systemUTC();
@@ -121,54 +127,62 @@ public final class SessionsCommand implements Callable<Integer> {
             throw new CommandFailure("There is no folder '" + dir + "': name the folder that holds the sessions.");
         }
         SessionFilter choice = choice();
+        Optional<OutputFile> pageFile = file(html);
+        Optional<OutputFile> linesFile = file(export);
         Sums sums = new Sums();
         IndexPage page = new IndexPage(language, MOST_ROWS_IN_PAGE);
         Archive archive = check ? Archive.in(dir).checked() : Archive.in(dir);
         try {
-            Archive.Listing listing = list(archive, choice, sums, page);
+            Archive.Listing listing = list(archive, choice, sums, page, linesFile);
             listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
             console.out()
                     .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
             if (sumsOnly) {
                 print(sums);
             }
-            if (html != null) {
-                SessionFiles.write(html, page.page(choice, sums, listing, clock.instant()));
-                console.out().println("Written: " + html);
-            }
+            pageFile.ifPresent(file -> {
+                file.write(page.page(choice, sums, listing, clock.instant()));
+                console.out().println("Written: " + file);
+            });
             return 0;
         } catch (IOException e) {
             throw new CommandFailure("The sessions in '" + dir + "' cannot be listed: " + e.getMessage() + ".");
         }
     }
 
-    private Archive.Listing list(Archive archive, SessionFilter choice, Sums sums, IndexPage page) throws IOException {
-        if (export == null) {
+    private Archive.Listing list(
+            Archive archive, SessionFilter choice, Sums sums, IndexPage page, Optional<OutputFile> file)
+            throws IOException {
+        if (file.isEmpty()) {
             return archive.each(summary -> {
                 if (choice.takes(summary)) {
                     take(summary, sums, page);
                 }
             });
         }
-        try (BufferedWriter lines = Files.newBufferedWriter(export, StandardCharsets.UTF_8)) {
-            Archive.Listing listing = archive.each(summary -> {
-                if (choice.takes(summary)) {
-                    take(summary, sums, page);
-                    write(lines, summary);
-                }
-            });
-            console.out().println("Written: " + export);
-            return listing;
-        }
+        AtomicReference<Archive.Listing> listing = new AtomicReference<>();
+        file.get()
+                .write((BufferedWriter lines) -> listing.set(archive.each(summary -> {
+                    if (choice.takes(summary)) {
+                        take(summary, sums, page);
+                        write(lines, summary);
+                    }
+                })));
+        console.out().println("Written: " + file.get());
+        return listing.get();
     }
 
-    private void write(BufferedWriter lines, Summary summary) {
+    private static void write(BufferedWriter lines, Summary summary) {
         try {
             lines.write(SummaryLine.of(summary));
             lines.write('\n');
         } catch (IOException e) {
-            throw new CommandFailure("'" + export + "' cannot be written: " + e.getMessage() + ".");
+            throw new UncheckedIOException(e);
         }
+    }
+
+    private Optional<OutputFile> file(@Nullable Path path) {
+        return Optional.ofNullable(path).map(each -> OutputFile.at(each, overwrite.force()));
     }
 
     private void take(Summary summary, Sums sums, IndexPage page) {
