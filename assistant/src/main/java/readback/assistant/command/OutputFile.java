@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.Set;
 import java.util.UUID;
 import readback.assistant.archive.Archive;
+import readback.assistant.record.FolderLedger;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.record.SessionRecord;
 
@@ -23,6 +25,8 @@ final class OutputFile {
 
     /** How each line of a record and of its remarks begins. */
     private static final byte[] RECORD = "{\"type\":\"".getBytes(StandardCharsets.US_ASCII);
+
+    private static final Set<String> KEPT = Set.of(SessionRecord.FILE, RemarkFile.FILE, FolderLedger.FILE);
 
     private final Path file;
     /** A pipe or a device takes what it is given and has nothing to lose. */
@@ -64,7 +68,7 @@ final class OutputFile {
     }
 
     private static boolean ofSession(Path file, String name) {
-        if (name.equals(SessionRecord.FILE) || name.equals(RemarkFile.FILE) || name.startsWith(Archive.INDEX)) {
+        if (KEPT.contains(name) || name.startsWith(Archive.INDEX)) {
             return true;
         }
         for (Path folder = file.getParent(); folder != null; folder = folder.getParent()) {
