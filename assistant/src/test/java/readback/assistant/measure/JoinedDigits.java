@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -58,14 +57,16 @@ final class JoinedDigits {
     private static final double DECIBELS = 10;
     private static final long START = 20_261_128;
 
-    /** What the readings are: lowest and highest as they stand on gauges, digits called out one by one. */
-    private static final Map<Quantity, int[]> SPANS = new EnumMap<>(Map.of(
-            Quantity.SUCTION_PRESSURE, new int[] {50, 180},
-            Quantity.LIQUID_PRESSURE, new int[] {150, 550},
-            Quantity.SUCTION_LINE_TEMPERATURE, new int[] {35, 85}));
+    /** What a reading is drawn from: lowest and highest as they stand on gauges, digits called out one by one. */
+    private record Span(Quantity quantity, int low, int high) {}
+
+    private static final List<Span> SPANS = List.of(
+            new Span(Quantity.SUCTION_PRESSURE, 50, 180),
+            new Span(Quantity.LIQUID_PRESSURE, 150, 550),
+            new Span(Quantity.SUCTION_LINE_TEMPERATURE, 35, 85));
 
     /** A digit that was cut out of its recording, and the softest stretch of it. */
-    private record Digit(short[] sound, short[] floor) {}
+    private record Digit(Samples sound, Samples floor) {}
 
     /** Sound with the times at which its last digit is half said and ends. */
     private record Joined(Samples sound, double lastHalfSaid, double ends) {}
@@ -114,13 +115,13 @@ final class JoinedDigits {
     }
 
     private final Grammar grammar = Grammar.standard();
-    private final Map<Integer, List<Digit>> digits = new HashMap<>();
+    private final List<List<Digit>> digits = DIGITS.stream().<List<Digit>>map(any -> new ArrayList<>()).toList();
 
     public static void main(String[] arguments) throws Exception {
         JoinedDigits measuring = new JoinedDigits();
         measuring.read(Path.of(arguments[0]));
         int readings = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 100;
-        String[] pauses = (arguments.length > 2 ? arguments[2] : "0,0.1,0.2,0.3,0.4,0.5").split(",");
+        String[] pauses = (arguments.length > 2 ? arguments[2] : "0,0.1,0.2,0.3,0.4,0.5").split(",", -1);
         try (Ear ear = BundledEar.open()) {
             for (boolean noisy : new boolean[] {false, true}) {
                 Row all = new Row();
@@ -147,7 +148,7 @@ final class JoinedDigits {
                         .orElseThrow()
                         .at(Ear.RATE)
                         .pcm();
-                digits.computeIfAbsent(digit, any -> new ArrayList<>()).add(digit(pcm));
+                digits.get(digit).add(digit(pcm));
             }
         }
     }
@@ -197,12 +198,12 @@ final class JoinedDigits {
         return Arrays.stream(levels, from, from + length).sum();
     }
 
-    private static short[] louder(short[] pcm, double gain) {
+    private static Samples louder(short[] pcm, double gain) {
         short[] louder = new short[pcm.length];
         for (int i = 0; i < pcm.length; i++) {
             louder[i] = clipped(gain * pcm[i]);
         }
-        return louder;
+        return Samples.of(louder, Ear.RATE);
     }
 
     private static short clipped(double value) {
@@ -210,7 +211,8 @@ final class JoinedDigits {
     }
 
     /** Noise like the floor: pieces of it from anywhere, faded into each other. */
-    private static short[] noise(short[] floor, double seconds, Random random) {
+    private static Samples noise(Samples like, double seconds, Random random) {
+        short[] floor = like.pcm();
         int length = (int) (seconds * Ear.RATE);
         int grain = floor.length / 2;
         double[] sum = new double[length + grain];
@@ -225,17 +227,15 @@ final class JoinedDigits {
         for (int i = 0; i < length; i++) {
             noise[i] = clipped(sum[i]);
         }
-        return noise;
+        return Samples.of(noise, Ear.RATE);
     }
 
     private void measure(Ear ear, int readings, double pause, boolean noisy, List<Row> rows) {
         Random random = new Random(START);
-        List<Quantity> quantities = List.copyOf(SPANS.keySet());
         Map<Quantity, Vocabulary> vocabularies = new EnumMap<>(Quantity.class);
         for (int n = 0; n < readings; n++) {
-            Quantity quantity = quantities.get(n % quantities.size());
-            int[] span = SPANS.get(quantity);
-            int value = span[0] + random.nextInt(span[1] - span[0] + 1);
+            Span span = SPANS.get(n % SPANS.size());
+            int value = span.low() + random.nextInt(span.high() - span.low() + 1);
             List<Digit> said = new ArrayList<>();
             for (char each : String.valueOf(value).toCharArray()) {
                 List<Digit> choice = digits.get(each - '0');
@@ -243,8 +243,8 @@ final class JoinedDigits {
             }
             Joined joined = joined(said, pause, new Random(START + n));
             Samples sound = noisy ? FanNoise.mixed(joined.sound(), DECIBELS, START + n) : joined.sound();
-            Expectation expectation = Expectation.of(quantity, UnitSetting.US);
-            Vocabulary vocabulary = vocabularies.computeIfAbsent(quantity, any -> grammar.vocabulary(expectation));
+            Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
+            Vocabulary vocabulary = vocabularies.computeIfAbsent(span.quantity(), any -> grammar.vocabulary(expectation));
             hear(ear, vocabulary, expectation, value, joined, sound, rows);
         }
     }
@@ -252,17 +252,17 @@ final class JoinedDigits {
     private static Joined joined(List<Digit> said, double pause, Random random) {
         List<Samples> parts = new ArrayList<>();
         double at = BEFORE_SECONDS;
-        parts.add(Samples.of(noise(said.get(0).floor(), BEFORE_SECONDS, random), Ear.RATE));
+        parts.add(noise(said.get(0).floor(), BEFORE_SECONDS, random));
         for (int i = 0; i < said.size(); i++) {
-            Samples digit = Samples.of(said.get(i).sound(), Ear.RATE);
+            Samples digit = said.get(i).sound();
             parts.add(digit);
             at += digit.seconds();
             double quiet = i == said.size() - 1 ? AFTER_SECONDS : pause;
-            parts.add(Samples.of(noise(said.get(i).floor(), quiet, random), Ear.RATE));
+            parts.add(noise(said.get(i).floor(), quiet, random));
             at += quiet;
         }
         double margin = (double) MARGIN / Ear.RATE;
-        double last = (double) said.get(said.size() - 1).sound().length / Ear.RATE;
+        double last = said.get(said.size() - 1).sound().seconds();
         return new Joined(Samples.joined(parts, Ear.RATE), at - AFTER_SECONDS - last / 2, at - AFTER_SECONDS - margin);
     }
 
