@@ -87,7 +87,9 @@ final class LiveCheck {
                     resumption,
                     resumption
                             .map(old -> old.session().settings().orElse(SessionSettings.STANDARD))
-                            .orElseGet(wishes.session()::settings),
+                            .orElseGet(() -> wishes.session()
+                                    .settings()
+                                    .delivered(wishes.live().delivery())),
                     ear,
                     voice(opening),
                     last::add);

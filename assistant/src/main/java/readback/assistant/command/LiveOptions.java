@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import readback.assistant.dialogue.Delivery;
 import readback.assistant.echo.EchoCanceller;
 import readback.assistant.echo.EchoCancellerUnavailableException;
 import readback.assistant.echo.WebRtcEchoCanceller;
@@ -14,7 +15,6 @@ import readback.assistant.live.LiveSession;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Manner;
 import readback.calc.name.ConstantName;
 
 /** How a live session listens, speaks and looks. */
@@ -108,11 +108,16 @@ final class LiveOptions {
 
     LiveSession.Settings settings(boolean keepsSound) {
         return new LiveSession.Settings(
-                one("--listen", listen, ListeningMode.values()),
-                headset,
-                within("--gate", gate, -90, 0),
-                new Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)),
-                keepsSound);
+                one("--listen", listen, ListeningMode.values()), headset, within("--gate", gate, -90, 0), keepsSound);
+    }
+
+    /** How loud and how fast the voice speaks. */
+    Delivery delivery() {
+        return new Delivery(percent(within("--volume", volume, 0, 2)), percent(within("--speed", speed, 0.5, 2)));
+    }
+
+    private static int percent(double share) {
+        return (int) Math.round(share * 100);
     }
 
     /** What takes the voice out of the sound, if orders are to be heard while it speaks and this machine has one. */
@@ -130,6 +135,7 @@ final class LiveOptions {
     /** Refuses what is out of range, where no live session would look at it too. */
     void check() {
         settings(false);
+        delivery();
         palette();
     }
 

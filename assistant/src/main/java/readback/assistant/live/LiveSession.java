@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Delivery;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Turn;
 import readback.assistant.ear.Ear;
 import readback.assistant.echo.BargeIn;
 import readback.assistant.echo.EchoCanceller;
@@ -77,7 +79,7 @@ public final class LiveSession {
      * @param gate level in decibels of full scale below which nothing is speech
      * @param keepsSound whether the sound of each utterance goes into the record, as far as its budget allows
      */
-    public record Settings(ListeningMode mode, boolean headset, double gate, Manner manner, boolean keepsSound) {}
+    public record Settings(ListeningMode mode, boolean headset, double gate, boolean keepsSound) {}
 
     private final Parts parts;
     private final Settings settings;
@@ -92,6 +94,7 @@ public final class LiveSession {
     private final PhrasePlayer player;
     private final Hearing hearing;
     private @Nullable Session session;
+    private Delivery delivery = Delivery.PLAIN;
     private boolean keepsSound;
     private boolean talking;
     private Optional<Heard> heard = Optional.empty();
@@ -107,8 +110,7 @@ public final class LiveSession {
         this.keepsSound = settings.keepsSound();
         this.audio = new AudioStatus(parts.texts());
         PlayedSound played = new PlayedSound();
-        this.player = new PhrasePlayer(
-                parts.voice(), new MonitoredLoudspeaker(parts.loudspeaker(), played), settings.manner(), inputs);
+        this.player = new PhrasePlayer(parts.voice(), new MonitoredLoudspeaker(parts.loudspeaker(), played), inputs);
         this.hearing = new Hearing(
                 parts.ear(),
                 settings.headset() ? player::speaking : player::audible,
@@ -390,6 +392,16 @@ public final class LiveSession {
 
     /** Speaks what a turn says. */
     private final class Speaker implements Audience {
+        @Override
+        public void happened(Event event, Turn turn) {
+            Delivery wanted = turn.state().settings().delivery();
+            if (!wanted.equals(delivery)) {
+                delivery = wanted;
+                player.speaking(Manner.percent(wanted.volume(), wanted.speed()));
+                player.prepare(parts.standing());
+            }
+        }
+
         @Override
         public void says(List<Line> lines) {
             List<String> texts = lines.stream().map(Line::spoken).toList();

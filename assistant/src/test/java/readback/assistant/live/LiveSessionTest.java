@@ -49,7 +49,6 @@ import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Manner;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
@@ -69,6 +68,7 @@ class LiveSessionTest {
     private final Dialogue dialogue = new Dialogue(Grammar.standard(), Checklists.standard());
     private final Ahead clock = new Ahead();
     private volatile long overruns;
+    private final BlockingQueue<Integer> loudness = new LinkedBlockingQueue<>();
     private SessionRecord record;
     private LiveSession live;
     private CompletableFuture<Session> running;
@@ -103,7 +103,7 @@ class LiveSessionTest {
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
                         List.of()),
-                new LiveSession.Settings(ListeningMode.OPEN, false, -55, Manner.PLAIN, keepsSound),
+                new LiveSession.Settings(ListeningMode.OPEN, false, -55, keepsSound),
                 SteadyClock.from(
                         clock,
                         () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
@@ -206,6 +206,7 @@ class LiveSessionTest {
 
         @Override
         public void play(Samples played, BooleanSupplier stop) {
+            loudness.add((int) played.pcm()[played.length() - 1]);
             synchronized (spoken) {
                 spoken.add(stop.getAsBoolean() ? "stopped" : "played");
             }
@@ -398,6 +399,30 @@ class LiveSessionTest {
         act(new Action.Utter("22"));
 
         await(view -> has(view, "R-22"));
+    }
+
+    @Test
+    void aVoiceThatIsAskedToBeLouderIsSoAtOnceAndStaysSoInASessionThatGoesOn() throws Exception {
+        await(LiveSessionTest::listening);
+
+        act(new Action.Utter("louder"));
+
+        await(view -> view.answers().stream().anyMatch(said -> said.startsWith("Louder.")));
+        // 1.42 times as much
+        awaitLoudness(11360);
+        live.end();
+        running.join();
+        loudness.clear();
+        resume(false, AudioBudget.NONE);
+        assertThat(loudness.poll(10, TimeUnit.SECONDS)).isEqualTo(11360);
+    }
+
+    private void awaitLoudness(int wanted) throws InterruptedException {
+        Integer next = loudness.poll(10, TimeUnit.SECONDS);
+        while (next != null && next != wanted) {
+            next = loudness.poll(10, TimeUnit.SECONDS);
+        }
+        assertThat(next).isEqualTo(wanted);
     }
 
     @Test
