@@ -191,7 +191,7 @@ final class LiveCheck {
                 options.microphone(),
                 ready.voice(),
                 options.loudspeaker(),
-                options.canceller(),
+                options.ownVoice(),
                 face,
                 new Board(
                         desk.grammar(),

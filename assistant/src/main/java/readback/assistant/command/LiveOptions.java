@@ -7,11 +7,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.dialogue.Delivery;
-import readback.assistant.echo.EchoCanceller;
 import readback.assistant.echo.EchoCancellerUnavailableException;
 import readback.assistant.echo.WebRtcEchoCanceller;
 import readback.assistant.live.ListeningMode;
 import readback.assistant.live.LiveSession;
+import readback.assistant.live.OwnVoice;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
@@ -120,15 +120,15 @@ final class LiveOptions {
         return (int) Math.round(share * 100);
     }
 
-    /** What takes the voice out of the sound, if orders are to be heard while it speaks and this machine has one. */
-    Optional<EchoCanceller> canceller() {
+    /** What takes the voice out of the sound, if orders are to be heard while it speaks. */
+    OwnVoice ownVoice() {
         if (!bargeIn || headset) {
-            return Optional.empty();
+            return OwnVoice.LEFT_IN;
         }
         try {
-            return Optional.of(WebRtcEchoCanceller.open());
+            return OwnVoice.takenOutBy(WebRtcEchoCanceller.open());
         } catch (EchoCancellerUnavailableException e) {
-            return Optional.empty();
+            return OwnVoice.unavailable(String.valueOf(e.getMessage()));
         }
     }
 

@@ -53,7 +53,7 @@ public final class LiveSession {
     /**
      * What the session lives with. All of it is closed by {@link #run}, except the face.
      *
-     * @param canceller takes Readback's own voice out of what is heard; empty where nothing is heard while it speaks
+     * @param ownVoice whether Readback's own voice is taken out of what is heard
      * @param standing phrases that will be wanted, in the form for the ear
      */
     public record Parts(
@@ -62,7 +62,7 @@ public final class LiveSession {
             MicrophoneFinder.Socket microphone,
             Voice voice,
             Loudspeaker loudspeaker,
-            Optional<EchoCanceller> canceller,
+            OwnVoice ownVoice,
             Face face,
             Board board,
             ScreenTexts texts,
@@ -114,10 +114,15 @@ public final class LiveSession {
         this.hearing = new Hearing(
                 parts.ear(),
                 settings.headset() ? player::speaking : player::audible,
-                parts.canceller().map(canceller -> overVoice(canceller, played)),
+                parts.ownVoice().canceller().map(canceller -> overVoice(canceller, played)),
                 settings.headset(),
                 settings.gate(),
                 inputs::post);
+        parts.ownVoice().unavailable().ifPresent(why -> audio.onlyInSilence(text("hint.no-canceller", why)));
+    }
+
+    private String text(String key, Object... values) {
+        return parts.texts().of(key, values);
     }
 
     private Hearing.OverVoice overVoice(EchoCanceller canceller, PlayedSound played) {
@@ -276,12 +281,13 @@ public final class LiveSession {
     }
 
     void echoTooStrong() {
-        audio.onlyInSilence(parts.texts().of("hint.echo"));
+        audio.onlyInSilence(text("hint.echo"));
     }
 
     void microphoneFound(String device) {
         if (Bluetooth.named(device) || Bluetooth.named(parts.loudspeaker().name())) {
             hearing.onlyInSilence();
+            parts.ownVoice().canceller().ifPresent(lost -> audio.onlyInSilence(text("hint.bluetooth")));
         }
         if (audio.microphoneFound(device)) {
             on(new Event.DeviceFound(clock.instant(), MICROPHONE));

@@ -28,6 +28,7 @@ import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.ScriptedEar;
+import readback.assistant.echo.EchoCanceller;
 import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneLostException;
 import readback.assistant.record.AudioBudget;
@@ -69,6 +70,8 @@ class LiveSessionTest {
     private final Ahead clock = new Ahead();
     private volatile long overruns;
     private final BlockingQueue<Integer> loudness = new LinkedBlockingQueue<>();
+    private String microphone = "pulled";
+    private OwnVoice ownVoice = OwnVoice.LEFT_IN;
     private SessionRecord record;
     private LiveSession live;
     private CompletableFuture<Session> running;
@@ -98,7 +101,7 @@ class LiveSessionTest {
                         Pulled::new,
                         new Quick(),
                         new Silent(),
-                        Optional.empty(),
+                        ownVoice,
                         new Watched(),
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
@@ -156,7 +159,7 @@ class LiveSessionTest {
     private final class Pulled implements Microphone {
         @Override
         public String name() {
-            return "pulled";
+            return microphone;
         }
 
         @Override
@@ -175,6 +178,17 @@ class LiveSessionTest {
         @Override
         public long overruns() {
             return overruns;
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    /** Takes nothing out. */
+    private static final class Nothing implements EchoCanceller {
+        @Override
+        public short[] cancel(short[] heard, short[] played) {
+            return heard;
         }
 
         @Override
@@ -368,6 +382,39 @@ class LiveSessionTest {
         View told = await(view -> !view.hint().isEmpty());
         assertThat(told.hint()).contains("disk budget for sound is used up").contains("the words are");
         assertThat(told.heard().words()).isEqualTo("four ten a");
+    }
+
+    @Test
+    void withoutAnEchoCancellerItIsToldThatOrdersAreHeardInSilenceAndWhy() throws Exception {
+        await(LiveSessionTest::listening);
+        ownVoice = OwnVoice.unavailable("There is no echo canceller for Plan Nine.");
+
+        resume(false, AudioBudget.NONE);
+
+        assertThat(await(view -> !view.hint().isEmpty()).hint())
+                .contains("only while I am silent", "Any key silences", "Plan Nine");
+    }
+
+    @Test
+    void withBluetoothItIsToldThatOrdersAreHeardInSilence() throws Exception {
+        await(LiveSessionTest::listening);
+        ownVoice = OwnVoice.takenOutBy(new Nothing());
+        microphone = "BlueZ hands-free";
+
+        resume(false, AudioBudget.NONE);
+
+        assertThat(await(view -> !view.hint().isEmpty()).hint())
+                .contains("Bluetooth", "only while I am silent", "Any key silences");
+    }
+
+    @Test
+    void whereNobodyWantsOrdersDuringTheVoiceNothingIsTold() throws Exception {
+        await(LiveSessionTest::listening);
+        microphone = "BlueZ hands-free";
+
+        resume(false, AudioBudget.NONE);
+
+        assertThat(await(LiveSessionTest::listening).hint()).isEmpty();
     }
 
     @Test
