@@ -489,6 +489,30 @@ class LiveSessionTest {
     }
 
     @Test
+    void theButtonsOfADoubtTellWhatTheyDo() throws InterruptedException {
+        await(LiveSessionTest::listening);
+        act(new Action.Utter("410a"));
+        await(view -> has(view, "R-410A"));
+
+        act(new Action.Utter("suction two hundred fifty"));
+
+        View doubted = await(view -> view.question().contains("250 psig?"));
+        assertThat(doubted.options())
+                .containsExactly(new View.Option("YES: 250 psig", "yes"), new View.Option("NO: say it again", "no"));
+    }
+
+    @Test
+    void theButtonsOfAnEarlyEndTellWhatTheyDo() throws InterruptedException {
+        await(LiveSessionTest::listening);
+
+        act(new Action.Utter("finish"));
+
+        View asked = await(view -> view.question().endsWith("Finish anyway?"));
+        assertThat(asked.options())
+                .containsExactly(new View.Option("YES: finish", "yes"), new View.Option("NO: go on", "no"));
+    }
+
+    @Test
     void holdingOnIsShownAndOnlyCarryingOnIsOffered() throws InterruptedException {
         await(LiveSessionTest::listening);
 
