@@ -42,7 +42,9 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err, Suppl
         if (System.console() == null) {
             return OptionalInt.empty();
         }
-        try (Terminal terminal = TerminalBuilder.builder().system(true).build()) {
+        // asking the terminal for its clusters would swallow what was typed already
+        try (Terminal terminal =
+                TerminalBuilder.builder().system(true).graphemeCluster(false).build()) {
             int columns = terminal.getWidth();
             return OptionalInt.of(columns > 0 ? columns : USUAL_COLUMNS);
         } catch (IOException | IllegalStateException e) {

@@ -123,6 +123,8 @@ final class LiveCheck {
                     .system(true)
                     .systemOutput(TerminalBuilder.SystemOutput.SysOut)
                     .dumb(false)
+                    // asking the terminal for its clusters would swallow what was typed already
+                    .graphemeCluster(false)
                     .build();
             if (terminal.getType().startsWith(Terminal.TYPE_DUMB)) {
                 terminal.close();
