@@ -16,6 +16,9 @@ import readback.assistant.record.SessionRecord;
 /** A folder with a session in each of its folders. */
 public final class Archive {
 
+    /** How the names of the files begin that are kept beside the sessions to list them sooner. */
+    public static final String INDEX = SummaryIndex.FILE;
+
     private final Path folder;
     private final boolean readEverything;
 

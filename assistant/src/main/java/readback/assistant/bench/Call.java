@@ -123,6 +123,7 @@ final class Call {
         return new Outcome(
                 drawn,
                 said.judgement().map(Judgement::verdict).map(Verdict::kind).orElse(Verdict.Kind.INCOMPLETE),
+                recharge(said),
                 leader(said),
                 leader(untouched),
                 amongFirstTwo(untouched),
@@ -142,6 +143,11 @@ final class Call {
                         .limit(2)
                         .anyMatch(suspect -> suspect.fault() == drawn.truth().suspect()))
                 .isPresent();
+    }
+
+    private static boolean recharge(Assessment assessment) {
+        return assessment.verdict().equals(Optional.of(Verdict.Kind.NO_VALID_TEST))
+                && assessment.reservation().isPresent();
     }
 
     private static Fault leader(Assessment assessment) {

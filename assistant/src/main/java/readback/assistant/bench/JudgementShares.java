@@ -26,6 +26,10 @@ final class JudgementShares {
                         "refrigerant moved for a fault that is not the charge",
                         call -> call.truth().isOther(),
                         Outcome::moved),
+                harm(
+                        "sent to the scale though no refrigerant is missing",
+                        call -> call.truth().charge() >= 1,
+                        Outcome::recharge),
                 good("right direction, charge off by over 10 %", Outcome::clearlyCharge, Outcome::rightDirection),
                 harm("wrong direction, charge off by over 10 %", Outcome::clearlyCharge, Outcome::wrongDirection),
                 good("sound units left alone", call -> call.truth().sound(), call -> !call.moved()),

@@ -9,6 +9,7 @@ import readback.calc.diagnosis.Fault;
  * What came of a call.
  *
  * @param said the first verdict; incomplete where there never was one
+ * @param recharge whether the first verdict was no valid test, with too little charge told as the likely reason
  * @param suspect the likeliest cause when it was said
  * @param suspectAfterLooking the likeliest cause after every look that was advised, before anything was moved
  * @param amongFirstTwo whether what is wrong was one of the two likeliest causes then
@@ -22,6 +23,7 @@ import readback.calc.diagnosis.Fault;
 record Outcome(
         Case drawn,
         Verdict.Kind said,
+        boolean recharge,
         Fault suspect,
         Fault suspectAfterLooking,
         boolean amongFirstTwo,
@@ -78,11 +80,14 @@ record Outcome(
         return truth().isCharge() && truth().size() > CLEAR;
     }
 
+    /** Added or recovered in the right direction, or sent to the leak and the scale where refrigerant is missing. */
     boolean rightDirection() {
-        return said == (truth().charge() < 1 ? Verdict.Kind.ADD : Verdict.Kind.RECOVER);
+        return said == (truth().charge() < 1 ? Verdict.Kind.ADD : Verdict.Kind.RECOVER)
+                || (recharge && truth().charge() < 1);
     }
 
     boolean wrongDirection() {
-        return said == (truth().charge() < 1 ? Verdict.Kind.RECOVER : Verdict.Kind.ADD);
+        return said == (truth().charge() < 1 ? Verdict.Kind.RECOVER : Verdict.Kind.ADD)
+                || (recharge && truth().charge() >= 1);
     }
 }

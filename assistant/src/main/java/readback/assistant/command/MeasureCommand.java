@@ -130,6 +130,9 @@ public final class MeasureCommand implements Callable<Integer> {
     private Optional<Integer> one = Optional.empty();
 
     @Mixin
+    private OverwriteOption overwrite = new OverwriteOption();
+
+    @Mixin
     private EarOptions ear = new EarOptions();
 
     public MeasureCommand(Console console) {
@@ -149,6 +152,7 @@ public final class MeasureCommand implements Callable<Integer> {
         if (seed.isPresent() || level.isPresent() || one.isPresent()) {
             throw new CommandFailure("--seed, --level and --call belong to --plant N, the number of simulated calls.");
         }
+        Optional<OutputFile> detailsFile = details.map(file -> OutputFile.at(file, overwrite.force()));
         List<Clip> clips = clips();
         if (every < 1 || from < 0 || idle < 0) {
             throw new CommandFailure("--every is 1 or more, --from and --idle are 0 or more.");
@@ -171,7 +175,7 @@ public final class MeasureCommand implements Callable<Integer> {
             measurement.measure(clips, levels, Set.copyOf(lists), this::sound, console.err()::println);
             measurement.lines().forEach(console.out()::println);
         }
-        details.ifPresent(file -> write(file, table));
+        detailsFile.ifPresent(file -> file.write(String.join("\n", table) + "\n"));
         return 0;
     }
 
@@ -182,14 +186,6 @@ public final class MeasureCommand implements Callable<Integer> {
                 || every != 1
                 || from != 0
                 || idle != 0;
-    }
-
-    private static void write(Path file, List<String> table) {
-        try {
-            Files.write(file, table);
-        } catch (IOException e) {
-            throw new CommandFailure("The details cannot be written to '" + file + "'.");
-        }
     }
 
     private void idle(Desk desk, List<Clip> clips) {

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -56,6 +57,12 @@ public final class ReplayCommand implements Callable<Integer> {
     private boolean verify;
 
     @Option(
+            names = "--hash",
+            paramLabel = "HASH",
+            description = "With --verify: the hash that a report or remark names; the record must still hold it.")
+    private @Nullable String hash;
+
+    @Option(
             names = "--speed",
             paramLabel = "FACTOR",
             description = "Let the pauses pass, this much faster than they were: 1 as it was, 10 ten times as fast.")
@@ -85,6 +92,9 @@ public final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (hash != null && !verify) {
+            throw new CommandFailure("--hash belongs to --verify.");
+        }
         RecordedSession recorded = SessionFiles.readWithEvents(session);
         return verify ? verified(recorded) : shown(recorded);
     }
@@ -96,10 +106,20 @@ public final class ReplayCommand implements Callable<Integer> {
         new VerificationSentences(desk.language()).sentences(verification).forEach(console.out()::println);
         boolean soundHolds = soundHolds(recorded);
         console.out().println("Hash of the record: " + recorded.hash());
+        boolean hashHolds = hash == null || holdsHash(recorded, hash);
         if (!recorded.closed()) {
             console.out().println(desk.language().label("report.trouble.open"));
         }
-        return verification.identical() && soundHolds ? 0 : 1;
+        return verification.identical() && soundHolds && hashHolds ? 0 : 1;
+    }
+
+    private boolean holdsHash(RecordedSession recorded, String wanted) {
+        Optional<Integer> events = recorded.eventsAt(wanted.strip().toLowerCase(Locale.ROOT));
+        console.out()
+                .println(events.map(count -> "It holds that hash, from after event " + count + " of "
+                                + recorded.entries().size() + ".")
+                        .orElse("It does not hold that hash: it was cut or rewritten since, or is another session."));
+        return events.isPresent();
     }
 
     private boolean soundHolds(RecordedSession recorded) {

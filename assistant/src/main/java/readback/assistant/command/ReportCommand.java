@@ -2,9 +2,11 @@ package readback.assistant.command;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.record.RecordUnavailableException;
@@ -49,6 +51,9 @@ public final class ReportCommand implements Callable<Integer> {
     @Option(names = "--json", paramLabel = "FILE", description = "Write the whole report as one JSON object.")
     private @Nullable Path json;
 
+    @Mixin
+    private OverwriteOption overwrite = new OverwriteOption();
+
     public ReportCommand(Console console) {
         this.console = console;
         this.clock = Clock.systemUTC();
@@ -59,11 +64,23 @@ public final class ReportCommand implements Callable<Integer> {
         if (page == null && csv == null && json == null) {
             throw new CommandFailure("Say what to write: -o FILE for the page, --csv FILE or --json FILE for a table.");
         }
+        Optional<OutputFile> pageFile = file(page);
+        Optional<OutputFile> csvFile = file(csv);
+        Optional<OutputFile> jsonFile = file(json);
         RecordedSession recorded = SessionFiles.readWithEvents(session);
         Desk desk = Desk.standard();
-        JobReport report;
+        JobReport report = report(desk, recorded);
+        pageFile.ifPresent(file -> write(file, ReportPage.of(report, desk.language(), clock.instant())));
+        csvFile.ifPresent(file -> write(file, ReportTable.csv(report)));
+        jsonFile.ifPresent(file -> write(file, ReportJson.of(report) + "\n"));
+        report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
+        report.verification().difference().ifPresent(found -> console.complain("the replay differs first at " + found));
+        return 0;
+    }
+
+    private static JobReport report(Desk desk, RecordedSession recorded) {
         try {
-            report = JobReport.of(
+            return JobReport.of(
                     desk.dialogue(),
                     desk.wording(),
                     Fingerprints.of(desk.checklists()),
@@ -72,18 +89,14 @@ public final class ReportCommand implements Callable<Integer> {
         } catch (RecordUnavailableException e) {
             throw new CommandFailure(e);
         }
-        write(page, page == null ? "" : ReportPage.of(report, desk.language(), clock.instant()));
-        write(csv, csv == null ? "" : ReportTable.csv(report));
-        write(json, json == null ? "" : ReportJson.of(report) + "\n");
-        report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
-        report.verification().difference().ifPresent(found -> console.complain("the replay differs first at " + found));
-        return 0;
     }
 
-    private void write(@Nullable Path file, String text) {
-        if (file != null) {
-            SessionFiles.write(file, text);
-            console.out().println("Written: " + file);
-        }
+    private Optional<OutputFile> file(@Nullable Path path) {
+        return Optional.ofNullable(path).map(each -> OutputFile.at(each, overwrite.force()));
+    }
+
+    private void write(OutputFile file, String text) {
+        file.write(text);
+        console.out().println("Written: " + file);
     }
 }

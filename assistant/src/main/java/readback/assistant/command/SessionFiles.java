@@ -1,7 +1,6 @@
 package readback.assistant.command;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -97,16 +96,6 @@ final class SessionFiles {
             return !recorded.entries().isEmpty() && !recorded.closed();
         } catch (RecordUnavailableException e) {
             return false;
-        }
-    }
-
-    /** Writes a text file whole. */
-    static void write(Path file, String text) {
-        try {
-            Files.writeString(file, text, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new CommandFailure("'" + file + "' cannot be written (" + e.getMessage()
-                    + "): name a file in a folder that you may write to.");
         }
     }
 }

@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import readback.assistant.archive.UnderstoodCautions;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.record.FolderLedger;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
@@ -88,6 +89,9 @@ final class SessionLauncher {
         Instant start = clock.instant();
         try (SessionRecord record = record(plan, start)) {
             record.keepAudio(plan.keeping().audio());
+            if (plan.resumption().isEmpty()) {
+                anchor(record, start);
+            }
             Session session = course.run(new Opening(
                     record,
                     start,
@@ -101,6 +105,7 @@ final class SessionLauncher {
                                     settings(plan, start),
                                     start))));
             settled(record).ifPresent(out);
+            anchor(record, clock.instant());
             leftOpen(session, record).ifPresent(out);
             course.summary(session).forEach(out);
             if (plan.json()) {
@@ -169,6 +174,18 @@ final class SessionLauncher {
         return session.closed()
                 ? Optional.empty()
                 : Optional.of("It was left open. To go on: readback check --resume " + record.folder());
+    }
+
+    /** Keeps in the folder's ledger what the record is now, so that a later cut is noticed. */
+    private void anchor(SessionRecord record, Instant now) {
+        Path sessions = record.folder().getParent();
+        if (sessions == null || record.waiting() > 0) {
+            return;
+        }
+        FolderLedger.in(sessions)
+                .note(now, record.anchor())
+                .ifPresent(why -> console.complain("the ledger of '" + sessions + "' was not written (" + why
+                        + "): if this record is cut later, nobody will notice."));
     }
 
     /** Lines that the disk did not take to the very end go where there may be room. */

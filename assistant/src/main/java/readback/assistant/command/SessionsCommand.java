@@ -2,7 +2,7 @@ package readback.assistant.command;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -10,21 +10,31 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import readback.assistant.archive.AnchorLines;
 import readback.assistant.archive.Archive;
 import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.SummaryLine;
 import readback.assistant.archive.Sums;
 import readback.assistant.language.Names;
+import readback.assistant.record.Anchor;
+import readback.assistant.record.FolderLedger;
 import readback.assistant.replay.Visible;
 import readback.assistant.report.IndexPage;
+import readback.calc.name.ConstantName;
 import readback.prompts.text.Language;
 
 /** Lists, chooses and sums many sessions. */
@@ -95,7 +105,10 @@ public final class SessionsCommand implements Callable<Integer> {
     @Option(names = "--damaged", description = "Whose record does not hold.")
     private boolean damaged;
 
-    @Option(names = "--check", description = "Read every record anew and check its chain.")
+    @Option(
+            names = "--check",
+            description = "Read every record anew, check its chain and compare it with the folder's ledger. Exit code 1"
+                    + " when one is gone, shortened or rewritten.")
     private boolean check;
 
     @Option(names = "--sums", description = "Sums only: by verdict, cylinder, equipment and refrigerant.")
@@ -106,6 +119,22 @@ public final class SessionsCommand implements Callable<Integer> {
 
     @Option(names = "--export", paramLabel = "FILE", description = "Write one line of JSON a session.")
     private @Nullable Path export;
+
+    @Option(
+            names = "--anchors",
+            paramLabel = "FILE",
+            description = "Write what each record is now, one line of JSON a session: keep it elsewhere.")
+    private @Nullable Path anchors;
+
+    @Option(
+            names = "--against",
+            paramLabel = "FILE",
+            description = "Compare the records with anchors written before. Exit code 1 when one is gone, shortened or"
+                    + " rewritten.")
+    private @Nullable Path against;
+
+    @Mixin
+    private OverwriteOption overwrite = new OverwriteOption();
 
     public SessionsCommand(Console console) {
         this.console = console;
@@ -121,54 +150,115 @@ public final class SessionsCommand implements Callable<Integer> {
             throw new CommandFailure("There is no folder '" + dir + "': name the folder that holds the sessions.");
         }
         SessionFilter choice = choice();
+        Optional<OutputFile> pageFile = file(html);
+        Optional<OutputFile> linesFile = file(export);
+        Optional<OutputFile> anchorFile = file(anchors);
         Sums sums = new Sums();
         IndexPage page = new IndexPage(language, MOST_ROWS_IN_PAGE);
-        Archive archive = check ? Archive.in(dir).checked() : Archive.in(dir);
+        Archive archive = check || anchors != null ? Archive.in(dir).checked() : Archive.in(dir);
+        List<Anchor> now = new ArrayList<>();
         try {
-            Archive.Listing listing = list(archive, choice, sums, page);
+            Archive.Listing listing = list(
+                    archive,
+                    choice,
+                    summary -> {
+                        take(summary, sums, page);
+                        now.add(new Anchor(summary.session(), summary.events(), summary.hash()));
+                    },
+                    linesFile);
             listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
             console.out()
                     .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
             if (sumsOnly) {
                 print(sums);
             }
-            if (html != null) {
-                SessionFiles.write(html, page.page(choice, sums, listing, clock.instant()));
-                console.out().println("Written: " + html);
-            }
-            return 0;
+            pageFile.ifPresent(file -> {
+                file.write(page.page(choice, sums, listing, clock.instant()));
+                console.out().println("Written: " + file);
+            });
+            anchorFile.ifPresent(file -> {
+                file.write(out -> {
+                    for (Anchor anchor : now) {
+                        out.write(AnchorLines.of(anchor) + "\n");
+                    }
+                });
+                console.out().println("Written: " + file);
+            });
+            return holds(dir) ? 0 : 1;
         } catch (IOException e) {
             throw new CommandFailure("The sessions in '" + dir + "' cannot be listed: " + e.getMessage() + ".");
         }
     }
 
-    private Archive.Listing list(Archive archive, SessionFilter choice, Sums sums, IndexPage page) throws IOException {
-        if (export == null) {
-            return archive.each(summary -> {
-                if (choice.takes(summary)) {
-                    take(summary, sums, page);
-                }
-            });
+    /** Whether every record holds what the ledger, and the anchors given, know of it; tells of those that do not. */
+    private boolean holds(Path dir) throws IOException {
+        boolean holds = true;
+        if (check) {
+            FolderLedger.Content ledger = FolderLedger.in(dir).read();
+            ledger.fault().ifPresent(fault -> console.complain("the ledger of '" + dir + "' does not hold: " + fault));
+            holds = ledger.fault().isEmpty() & hold(dir, ledger.latest(), "the ledger");
         }
-        try (BufferedWriter lines = Files.newBufferedWriter(export, StandardCharsets.UTF_8)) {
-            Archive.Listing listing = archive.each(summary -> {
-                if (choice.takes(summary)) {
-                    take(summary, sums, page);
-                    write(lines, summary);
-                }
-            });
-            console.out().println("Written: " + export);
-            return listing;
+        return against == null ? holds : hold(dir, anchors(against), "'" + against + "'") & holds;
+    }
+
+    private static List<Anchor> anchors(Path file) {
+        try {
+            return AnchorLines.read(file);
+        } catch (IOException e) {
+            throw new CommandFailure("'" + file + "' cannot be compared with (" + e.getMessage()
+                    + "): name a file that --anchors wrote.");
         }
     }
 
-    private void write(BufferedWriter lines, Summary summary) {
+    private boolean hold(Path dir, List<Anchor> anchors, String source) {
+        int held = 0;
+        for (Anchor anchor : anchors) {
+            Anchor.Finding finding = anchor.in(dir);
+            if (finding == Anchor.Finding.HOLDS) {
+                held++;
+            } else {
+                console.out()
+                        .println(Visible.text(anchor.session()) + "  " + ConstantName.of(finding) + ": it had "
+                                + anchor.events() + " events");
+            }
+        }
+        console.out().println(held + " of " + anchors.size() + " records hold what " + source + " knows of them.");
+        return held == anchors.size();
+    }
+
+    private Archive.Listing list(
+            Archive archive, SessionFilter choice, Consumer<Summary> taker, Optional<OutputFile> file)
+            throws IOException {
+        if (file.isEmpty()) {
+            return archive.each(summary -> {
+                if (choice.takes(summary)) {
+                    taker.accept(summary);
+                }
+            });
+        }
+        AtomicReference<Archive.Listing> listing = new AtomicReference<>();
+        file.get()
+                .write((BufferedWriter lines) -> listing.set(archive.each(summary -> {
+                    if (choice.takes(summary)) {
+                        taker.accept(summary);
+                        write(lines, summary);
+                    }
+                })));
+        console.out().println("Written: " + file.get());
+        return listing.get();
+    }
+
+    private static void write(BufferedWriter lines, Summary summary) {
         try {
             lines.write(SummaryLine.of(summary));
             lines.write('\n');
         } catch (IOException e) {
-            throw new CommandFailure("'" + export + "' cannot be written: " + e.getMessage() + ".");
+            throw new UncheckedIOException(e);
         }
+    }
+
+    private Optional<OutputFile> file(@Nullable Path path) {
+        return Optional.ofNullable(path).map(each -> OutputFile.at(each, overwrite.force()));
     }
 
     private void take(Summary summary, Sums sums, IndexPage page) {

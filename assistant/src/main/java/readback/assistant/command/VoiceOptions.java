@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.session.SpeakingAudience;
 import readback.assistant.sound.Samples;
@@ -29,6 +30,9 @@ final class VoiceOptions {
 
     @Option(names = "--speak-to", paramLabel = "FILE", description = "Write what Readback says into this WAV file.")
     private @Nullable Path speakTo;
+
+    @Mixin
+    private OverwriteOption overwrite = new OverwriteOption();
 
     /** Something that speaks into the file asked for; owns voice and file. */
     static final class Speaker implements Teller {
@@ -95,6 +99,7 @@ final class VoiceOptions {
         if (speakTo == null) {
             return Optional.empty();
         }
+        OutputFile.at(speakTo, overwrite.force());
         Voice engine = engine();
         try {
             return Optional.of(new Speaker(engine, SpokenConversation.in(speakTo), speakTo, console));

@@ -280,7 +280,7 @@ public final class Assessment implements ConditionContext {
     }
 
     /** What is likely wrong beside what the verdict says. */
-    Optional<Suspect> reservation() {
+    public Optional<Suspect> reservation() {
         return advice().flatMap(Advice::reservation);
     }
 

@@ -1,6 +1,8 @@
 package readback.assistant.record;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import readback.assistant.digest.Sha256;
 
@@ -46,6 +48,30 @@ final class Chain {
         }
         String stated = new String(file, cut + SEAL.length, HASH_LENGTH, StandardCharsets.ISO_8859_1);
         return stated.equals(sha256(file, from, cut)) ? Optional.of(stated) : Optional.empty();
+    }
+
+    /** Where the line that begins at a place of a file ends: at its line feed, or at the end of the file. */
+    static int lineEnd(byte[] file, int from) {
+        int end = from;
+        while (end < file.length && file[end] != '\n') {
+            end++;
+        }
+        return end;
+    }
+
+    /** The hashes of the lines of a file, one a line, up to the first whose seal is broken. */
+    static List<String> hashes(byte[] file) {
+        List<String> hashes = new ArrayList<>();
+        int from = 0;
+        for (int end = lineEnd(file, 0); end < file.length; end = lineEnd(file, from)) {
+            Optional<String> hash = hashOf(file, from, end);
+            if (hash.isEmpty()) {
+                break;
+            }
+            hashes.add(hash.get());
+            from = end + 1;
+        }
+        return hashes;
     }
 
     /** The digest in lower-case hexadecimal digits. */

@@ -59,6 +59,18 @@ public record RecordedSession(
         return !entries.isEmpty() && entries.get(entries.size() - 1).closed();
     }
 
+    /** After how many of its events the record had this hash; empty when it never had. */
+    public Optional<Integer> eventsAt(String once) {
+        try {
+            int at = Chain.hashes(Files.readAllBytes(folder.resolve(SessionRecord.FILE)))
+                    .subList(0, entries.size() + 1)
+                    .indexOf(once);
+            return at < 0 ? Optional.empty() : Optional.of(at);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     /** What the session began with; empty for a record without an event. */
     public Optional<SessionSettings> settings() {
         return entries.stream()
@@ -157,10 +169,7 @@ public record RecordedSession(
         }
 
         private Optional<RecordFault> take(int line) {
-            int end = trusted;
-            while (end < bytes.length && bytes[end] != '\n') {
-                end++;
-            }
+            int end = Chain.lineEnd(bytes, trusted);
             if (end == bytes.length) {
                 return Optional.of(new RecordFault(
                         line,

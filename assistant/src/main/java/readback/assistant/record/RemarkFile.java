@@ -51,10 +51,7 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
         String previous = Chain.START;
         int from = 0;
         for (int line = 1; from < bytes.length; line++) {
-            int end = from;
-            while (end < bytes.length && bytes[end] != '\n') {
-                end++;
-            }
+            int end = Chain.lineEnd(bytes, from);
             if (end == bytes.length) {
                 return faulty(
                         remarks, new RecordFault(line, RecordFault.Kind.TORN, "was cut off while it was written"));

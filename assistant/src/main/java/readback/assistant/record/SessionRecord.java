@@ -30,17 +30,19 @@ public final class SessionRecord implements AutoCloseable {
     private final Deque<byte[]> unwritten = new ArrayDeque<>();
     private String previousHash;
     private long whole;
+    private int events;
     private AudioShelf shelf;
     private Optional<Kept> kept = Optional.empty();
 
     /** Sound that waits for the line of its event. */
     private record Kept(int number, AudioClip clip) {}
 
-    private SessionRecord(Path folder, LineFile file, String lastHash, long whole) {
+    private SessionRecord(Path folder, LineFile file, String lastHash, long whole, int events) {
         this.folder = folder;
         this.file = file;
         this.previousHash = lastHash;
         this.whole = whole;
+        this.events = events;
         this.shelf = AudioShelf.in(folder, AudioBudget.NONE);
     }
 
@@ -63,7 +65,7 @@ public final class SessionRecord implements AutoCloseable {
 
     static SessionRecord begin(Path folder, LineFile file, Header header) {
         String line = Chain.seal(RecordJson.header(header));
-        SessionRecord record = new SessionRecord(folder, file, Chain.hashOfFresh(line), 0);
+        SessionRecord record = new SessionRecord(folder, file, Chain.hashOfFresh(line), 0, 0);
         record.unwritten.add(bytes(line));
         record.flush();
         return record;
@@ -106,7 +108,13 @@ public final class SessionRecord implements AutoCloseable {
                 throw new RecordUnavailableException(
                         "The session '" + session + "' stopped before its first event: begin a new one.");
             }
-            SessionRecord record = new SessionRecord(recorded.folder(), file, recorded.hash(), recorded.length());
+            refuseAfterRollback(recorded);
+            SessionRecord record = new SessionRecord(
+                    recorded.folder(),
+                    file,
+                    recorded.hash(),
+                    recorded.length(),
+                    recorded.entries().size());
             file = null;
             return new Resumption(record, recorded, fault);
         } catch (NoSuchFileException e) {
@@ -119,6 +127,21 @@ public final class SessionRecord implements AutoCloseable {
                     e);
         } finally {
             closeQuietly(file);
+        }
+    }
+
+    /** A record that the folder's ledger knows to have been longer, or another, is not gone on with. */
+    private static void refuseAfterRollback(RecordedSession recorded) throws RecordUnavailableException, IOException {
+        Path sessions = recorded.folder().getParent();
+        Path name = recorded.folder().getFileName();
+        if (sessions == null || name == null) {
+            return;
+        }
+        Optional<Anchor> known = FolderLedger.in(sessions).read().of(name.toString());
+        if (known.isPresent() && known.get().in(sessions) != Anchor.Finding.HOLDS) {
+            throw new RecordUnavailableException("The record '" + recorded.folder() + "' cannot be resumed: it had "
+                    + known.get().events() + " events when it was left, and does not hold them any more. It is left as"
+                    + " it is; begin a new session.");
         }
     }
 
@@ -148,6 +171,11 @@ public final class SessionRecord implements AutoCloseable {
     /** The hash of the last line: it stands for everything recorded so far. */
     public String hash() {
         return previousHash;
+    }
+
+    /** What the record is by now, on disk or still in memory. */
+    public Anchor anchor() {
+        return new Anchor(String.valueOf(folder.getFileName()), events, previousHash);
     }
 
     /** Lets the sound of utterances be kept from now on, up to a budget. */
@@ -183,6 +211,7 @@ public final class SessionRecord implements AutoCloseable {
         kept = Optional.empty();
         String line = Chain.seal(RecordJson.entry(complete, previousHash));
         previousHash = Chain.hashOfFresh(line);
+        events++;
         unwritten.add(bytes(line));
         return flush();
     }

@@ -155,7 +155,7 @@ class CommandLineTest {
         Ran left = live("four ten a\n");
         Path session;
         try (var all = Files.list(folder.resolve("live"))) {
-            session = all.findFirst().orElseThrow();
+            session = all.filter(Files::isDirectory).findFirst().orElseThrow();
         }
         assertThat(left.out()).contains("It was left open. To go on: readback check --resume " + session);
 
@@ -187,7 +187,7 @@ class CommandLineTest {
 
         Path session;
         try (var all = Files.list(folder.resolve("sessions"))) {
-            session = all.findFirst().orElseThrow();
+            session = all.filter(Files::isDirectory).findFirst().orElseThrow();
         }
         RecordedSession read = RecordedSession.read(session);
 

@@ -239,6 +239,29 @@ class SessionFilesTest {
     }
 
     @Test
+    void no_output_takes_the_place_of_a_record() throws Exception {
+        Path session = charged();
+        Path record = session.resolve("session.jsonl");
+        byte[] before = Files.readAllBytes(record);
+        String file = record.toString();
+
+        for (String[] attempt : new String[][] {
+            {"report", session.toString(), "-o", file, "--force"},
+            {"report", session.toString(), "--csv", file, "--force"},
+            {"report", session.toString(), "--json", file, "--force"},
+            {"sessions", folder.toString(), "--html", file, "--force"},
+            {"sessions", folder.toString(), "--export", file, "--force"},
+            {"replay", session.toString(), "--voice", "flite", "--speak-to", file, "--force"}
+        }) {
+            Ran ran = Ran.of("", attempt);
+
+            assertThat(ran.code()).as(String.join(" ", attempt)).isNotZero();
+            assertThat(ran.err()).contains("belongs to a recorded session");
+        }
+        assertThat(Files.readAllBytes(record)).isEqualTo(before);
+    }
+
+    @Test
     void sessions_refuse_a_date_that_is_none_and_a_folder_that_is_not_there() {
         assertThat(Ran.of("", "sessions", folder.toString(), "--from", "yesterday")
                         .err())

@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
@@ -32,6 +33,7 @@ import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Step;
 
 /** Whether the reviewed conversations, taken together, show everything that the dialogue can do. */
+@Tag("slow")
 class GoldenCoverageTest {
 
     private static final Set<String> CAUTIONS = new TreeSet<>();

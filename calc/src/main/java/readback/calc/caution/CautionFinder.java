@@ -36,6 +36,9 @@ public final class CautionFinder {
     /** Water on the coil freezes. */
     public static final Temperature FREEZING = Temperature.fahrenheit(32);
 
+    /** Freezing, and 2 °F for the gauge: a coil that shows this much is surely free of ice. Ours. */
+    private static final Temperature SURELY_ABOVE_FREEZING = Temperature.fahrenheit(34);
+
     /**
      * Highest pressure for which a joint test needs no plate value: the 150 psig of the R-22 age. Common practice;
      * decision 0006.
@@ -130,8 +133,8 @@ public final class CautionFinder {
 
     /** Held against the pressure at the limit: a pressure that boils nothing any more is the more dangerous one. */
     private static void pressures(Situation situation, Refrigerant refrigerant, Set<CautionRule> fired) {
-        AbsolutePressure freezing = refrigerant.saturationPressure(Side.DEW, FREEZING);
-        if (situation.lowSide().filter(p -> p.compareTo(freezing) < 0).isPresent()) {
+        AbsolutePressure sure = refrigerant.saturationPressure(Side.DEW, SURELY_ABOVE_FREEZING);
+        if (situation.lowSide().filter(p -> p.compareTo(sure) < 0).isPresent()) {
             fired.add(CautionRule.COIL_BELOW_FREEZING);
         }
         AbsolutePressure nearCutOut = NEAR_CUT_OUT.compareTo(refrigerant.highestTemperature()) < 0

@@ -9,7 +9,7 @@ import readback.calc.charge.Judgement;
  *
  * @param due what to read or look at before the verdict is acted on; absent when nothing that is worth the walk is left
  * @param reservation what is likely wrong although the charge is within its limits, or was not ruled out although the
- *     charge is to be moved
+ *     charge is to be moved, or is why a coil is iced on which nothing can be judged
  */
 public record Advice(
         Judgement judgement, Diagnosis diagnosis, Optional<NextObservation> due, Optional<Suspect> reservation) {}

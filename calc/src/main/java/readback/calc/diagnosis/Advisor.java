@@ -214,7 +214,24 @@ public final class Advisor {
                 .sum();
     }
 
+    /**
+     * Missing refrigerant behind the ice: nothing is judged or topped up with ice on the coil, but whoever thaws it
+     * should know why it froze.
+     */
+    private static Optional<Suspect> shortOfCharge(Judgement judgement, Diagnosis diagnosis) {
+        Suspect leader = diagnosis.leader();
+        return coldCoilAlone(judgement)
+                        && leader.fault() == Fault.UNDERCHARGE
+                        && leader.probability() >= MENDS_COLD_COIL
+                        && diagnosis.certainty() != Diagnosis.Certainty.TOO_LITTLE_EVIDENCE
+                ? Optional.of(leader)
+                : Optional.empty();
+    }
+
     private static Optional<Suspect> reservation(Judgement judgement, Diagnosis diagnosis) {
+        if (judgement.verdict().kind() == Verdict.Kind.NO_VALID_TEST) {
+            return shortOfCharge(judgement, diagnosis);
+        }
         double least = switch (judgement.verdict().kind()) {
             case IN_TOLERANCE -> LIKELY;
             case ADD, RECOVER, WEIGH_IN -> NOT_RULED_OUT;

@@ -135,6 +135,7 @@ class CautionFinderTest {
     @ParameterizedTest
     @CsvSource({
         "31.9, 110, 180, COIL_BELOW_FREEZING",
+        "33.9, 110, 180, COIL_BELOW_FREEZING",
         "40, 140, 180, NEAR_HIGH_PRESSURE_CUT_OUT",
         "40, 110, 225, DISCHARGE_TOO_HOT"
     })
@@ -145,7 +146,7 @@ class CautionFinderTest {
 
     @Test
     void ordinary_running_needs_no_caution() {
-        assertThat(running(32.1, 139.9, 224.9)).isEmpty();
+        assertThat(running(34.1, 139.9, 224.9)).isEmpty();
     }
 
     @Test

@@ -64,6 +64,29 @@ class AdvisorTest {
         assertThat(iced.judgement().verdict().kind()).isEqualTo(Verdict.Kind.NO_VALID_TEST);
     }
 
+    /** High superheat with hardly any subcooling; Rossi and Braun 1997: too little charge, whatever the coil wears. */
+    @Test
+    void missing_charge_behind_the_ice_is_named_and_nothing_is_moved() {
+        Readings empty = running(92, 78, 290, 93);
+
+        Advice iced = advisor.advise(PISTON, empty, Map.of(Finding.ICE_ON_COIL, true));
+
+        assertThat(iced.judgement().verdict().kind()).isEqualTo(Verdict.Kind.NO_VALID_TEST);
+        assertThat(iced.reservation().map(Suspect::fault)).contains(Fault.UNDERCHARGE);
+    }
+
+    /** Little superheat and much subcooling with ice: trade charts, from memory, name the air. */
+    @Test
+    void ice_for_want_of_air_is_not_called_missing_charge() {
+        for (double line : new double[] {28, 34, 40}) {
+            Advice iced = advisor.advise(PISTON, running(92, line, 330, 88), Map.of(Finding.ICE_ON_COIL, true));
+
+            assertThat(iced.reservation().map(Suspect::fault))
+                    .as("line %s", line)
+                    .isNotEqualTo(Optional.of(Fault.UNDERCHARGE));
+        }
+    }
+
     /** Too little air makes a cold coil too, with little superheat and a large split: it never gets charge. */
     @Test
     void too_little_air_with_a_coil_below_freezing_gets_no_charge() {

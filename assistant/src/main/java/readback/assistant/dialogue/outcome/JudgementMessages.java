@@ -74,7 +74,9 @@ public final class JudgementMessages {
             public Runnable noValidTest(Verdict.NoValidTest invalid) {
                 return () -> {
                     telling.headline(Message.of("verdict.no-valid-test"));
-                    List<List<Message>> why = new ArrayList<>();
+                    // whoever thaws a coil should know why it froze
+                    List<List<Message>> why = new ArrayList<>(List.of(suspects));
+                    why.removeIf(List::isEmpty);
                     invalid.contradictions().forEach(each -> why.add(List.of(contradiction(each))));
                     invalid.conditions().forEach(each -> why.add(failed(each)));
                     firstOf(why, telling);
@@ -233,9 +235,13 @@ public final class JudgementMessages {
     /** What is suspected when the charge is not to be touched, or beside what the verdict says. */
     public List<Message> suspects(Judgement judgement, Diagnosis diagnosis, Optional<Suspect> reservation) {
         if (reservation.isPresent()) {
-            boolean right = judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE;
-            return List.of(Message.of(right ? "diagnosis.right-but" : "diagnosis.not-ruled-out")
-                    .with("fault", fault(reservation.get())));
+            Fact fault = fault(reservation.get());
+            return switch (judgement.verdict().kind()) {
+                case IN_TOLERANCE -> List.of(Message.of("diagnosis.right-but").with("fault", fault));
+                case NO_VALID_TEST ->
+                    List.of(Message.of("diagnosis.cold-coil").with("fault", fault), Message.of("diagnosis.recharge"));
+                default -> List.of(Message.of("diagnosis.not-ruled-out").with("fault", fault));
+            };
         }
         if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
                 || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {

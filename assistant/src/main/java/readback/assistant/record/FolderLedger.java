@@ -1,0 +1,158 @@
+package readback.assistant.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the sessions of a folder were when they were begun and when they were left, chained like a record. So a record
+ * that was cut, put back or taken away is noticed. Whoever can write the folder can also write the ledger: only anchors
+ * that lie elsewhere are proof against that; decision 0002.
+ */
+public final class FolderLedger {
+
+    /** Name of the file among the sessions. */
+    public static final String FILE = ".readback-ledger";
+
+    private static final int TRIES = 40;
+    private static final long BETWEEN_TRIES_MILLIS = 50;
+
+    private final Path sessions;
+
+    private FolderLedger(Path sessions) {
+        this.sessions = sessions;
+    }
+
+    /** The ledger of a folder of sessions, whether or not there is one yet. */
+    public static FolderLedger in(Path sessions) {
+        return new FolderLedger(sessions);
+    }
+
+    /**
+     * What the ledger says.
+     *
+     * @param latest the latest anchor of each session, in the order in which the sessions were begun
+     * @param fault what is wrong with the ledger itself; what stands before it is trusted
+     */
+    public record Content(List<Anchor> latest, Optional<RecordFault> fault) {
+
+        public Content {
+            latest = List.copyOf(latest);
+        }
+
+        /** The latest anchor of a session. */
+        public Optional<Anchor> of(String session) {
+            return latest.stream()
+                    .filter(anchor -> anchor.session().equals(session))
+                    .findFirst();
+        }
+    }
+
+    /** A ledger with the place where it can be written on. */
+    private record Scroll(Content content, String hash, int length) {}
+
+    /**
+     * Reads the ledger; one that is not there says nothing.
+     *
+     * @throws IOException when it cannot be read
+     */
+    public Content read() throws IOException {
+        Path file = sessions.resolve(FILE);
+        return Files.exists(file)
+                ? scroll(Files.readAllBytes(file)).content()
+                : new Content(List.of(), Optional.empty());
+    }
+
+    /**
+     * Adds what a session is now.
+     *
+     * @return why it was not added; empty when it is on disk
+     */
+    public Optional<String> note(Instant at, Anchor anchor) {
+        Optional<String> why = Optional.empty();
+        for (int i = 0; i < TRIES; i++) {
+            try {
+                return noted(at, anchor);
+            } catch (IOException e) {
+                // another session of this folder may be writing its own
+                why = Optional.of(String.valueOf(e.getMessage()));
+                try {
+                    Thread.sleep(BETWEEN_TRIES_MILLIS);
+                } catch (InterruptedException interrupted) {
+                    Thread.currentThread().interrupt();
+                    return why;
+                }
+            }
+        }
+        return why;
+    }
+
+    private Optional<String> noted(Instant at, Anchor anchor) throws IOException {
+        Path file = sessions.resolve(FILE);
+        try (LineFile lines =
+                Files.exists(file) ? LineFile.OnDisk.open(file) : LineFile.OnDisk.create(file, OwnerOnly.file(file))) {
+            Scroll scroll = scroll(Files.readAllBytes(file));
+            Optional<RecordFault> fault = scroll.content().fault();
+            if (fault.isPresent() && fault.get().kind() != RecordFault.Kind.TORN) {
+                return fault.map(RecordFault::toString);
+            }
+            ObjectNode node = JsonNodeFactory.instance.objectNode();
+            node.put("type", "anchor");
+            node.put("at", at.toString());
+            node.put("session", anchor.session());
+            node.put("events", anchor.events());
+            node.put("head", anchor.hash());
+            node.put("prev", scroll.hash());
+            lines.endWith(
+                    scroll.length(), (Chain.seal(RecordJson.write(node)) + "\n").getBytes(StandardCharsets.UTF_8));
+            return Optional.empty();
+        }
+    }
+
+    private static Scroll scroll(byte[] bytes) {
+        Map<String, Anchor> latest = new LinkedHashMap<>();
+        Optional<RecordFault> fault = Optional.empty();
+        String previous = Chain.START;
+        int from = 0;
+        for (int line = 1; from < bytes.length && fault.isEmpty(); line++) {
+            int end = Chain.lineEnd(bytes, from);
+            if (end == bytes.length) {
+                fault = Optional.of(new RecordFault(line, RecordFault.Kind.TORN, "was cut off while it was written"));
+                break;
+            }
+            Optional<String> hash = Chain.hashOf(bytes, from, end);
+            fault = hash.isEmpty()
+                    ? Optional.of(new RecordFault(line, RecordFault.Kind.CHANGED, "was changed or damaged"))
+                    : take(line, new String(bytes, from, end - from, StandardCharsets.UTF_8), previous, latest);
+            if (fault.isEmpty()) {
+                previous = hash.orElseThrow();
+                from = end + 1;
+            }
+        }
+        return new Scroll(new Content(List.copyOf(latest.values()), fault), previous, from);
+    }
+
+    private static Optional<RecordFault> take(int line, String text, String previous, Map<String, Anchor> latest) {
+        try {
+            JsonNode node = RecordJson.read(text);
+            if (!RecordJson.previous(node).equals(previous)) {
+                return Optional.of(
+                        new RecordFault(line, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
+            }
+            String session = RecordJson.text(node, "session");
+            latest.put(session, new Anchor(session, node.path("events").asInt(), RecordJson.text(node, "head")));
+            return Optional.empty();
+        } catch (RuntimeException e) {
+            return Optional.of(new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage()));
+        }
+    }
+}
