@@ -38,17 +38,22 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err, Suppl
                 Console::ofTerminal);
     }
 
+    // Quick where there is none; Java 22 and later give a console to pipes too, which the builder then refuses.
+    @SuppressWarnings("SystemConsoleNull")
     private static OptionalInt ofTerminal() {
         if (System.console() == null) {
             return OptionalInt.empty();
         }
         // asking the terminal for its clusters would swallow what was typed already
-        try (Terminal terminal =
-                TerminalBuilder.builder().system(true).graphemeCluster(false).build()) {
+        try (Terminal terminal = TerminalBuilder.builder()
+                .system(true)
+                .dumb(false)
+                .graphemeCluster(false)
+                .build()) {
             int columns = terminal.getWidth();
             return OptionalInt.of(columns > 0 ? columns : USUAL_COLUMNS);
         } catch (IOException | IllegalStateException e) {
-            return OptionalInt.of(USUAL_COLUMNS);
+            return OptionalInt.empty();
         }
     }
 
