@@ -50,7 +50,7 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err, Suppl
                 .dumb(false)
                 .graphemeCluster(false)
                 .build()) {
-            int columns = terminal.getWidth();
+            int columns = terminal.getSize().getColumns();
             return OptionalInt.of(columns > 0 ? columns : USUAL_COLUMNS);
         } catch (IOException | IllegalStateException e) {
             return OptionalInt.empty();
