@@ -110,7 +110,8 @@ public final class Grammar {
         }
         // the recogniser does not care, but a reader of the list sees more of it this way
         Collections.shuffle(said, new Random(SEED));
-        return Vocabulary.of(expectation.step(), Vocabulary.withUnknown(said));
+        List<String> listenedFor = Vocabulary.withUnknown(said);
+        return Vocabulary.of(expectation.step(), listenedFor, Completion.ofStep(this, listenedFor, expectation));
     }
 
     /** The sets of choices that can be asked for. */

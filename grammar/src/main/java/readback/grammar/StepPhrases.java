@@ -203,7 +203,7 @@ final class StepPhrases {
 
     /** "Around one eighteen", "my suction is one eighteen". */
     private void asides() {
-        expectation.quantity().map(this::quantity).ifPresent(asked -> {
+        expectation.quantity().map(lexicon::words).ifPresent(asked -> {
             for (int i = 0; i < ASIDES; i++) {
                 ReadingPhrases.Said said = i % 2 == 0 ? readings.bare(asked) : readings.nameFirst(asked);
                 add((i % 2 == 0 ? "around " : "my ") + said.words(), new Meaning.Values(List.of(said.reading())));
@@ -217,8 +217,8 @@ final class StepPhrases {
             return;
         }
         for (int i = 0; i < OVERS; i++) {
-            ReadingPhrases.Said low = readings.plain(quantity(Quantity.SUCTION_PRESSURE));
-            ReadingPhrases.Said high = readings.plain(quantity(Quantity.LIQUID_PRESSURE));
+            ReadingPhrases.Said low = readings.plain(lexicon.words(Quantity.SUCTION_PRESSURE));
+            ReadingPhrases.Said high = readings.plain(lexicon.words(Quantity.LIQUID_PRESSURE));
             if (low.reading().value().compareTo(high.reading().value()) < 0) {
                 add(
                         i % 2 == 0
@@ -250,19 +250,11 @@ final class StepPhrases {
         List<QuantityWords> all = sayable();
         for (int i = 0; i < CORRECTIONS; i++) {
             ReadingPhrases.Said said = corrected.isPresent() && i % 3 != 0
-                    ? readings.bare(quantity(corrected.get()))
+                    ? readings.bare(lexicon.words(corrected.get()))
                     : readings.named(all.get(random.nextInt(all.size())));
             String marker = i % 2 == 0 ? "correction" : readings.pick(markers);
             add(marker + " " + said.words(), new Meaning.Correction(List.of(said.reading())));
         }
-    }
-
-    private QuantityWords quantity(Quantity quantity) {
-        QuantityWords words = lexicon.quantities().get(quantity);
-        if (words == null) {
-            throw new IllegalStateException("no definition of " + quantity);
-        }
-        return words;
     }
 
     private void about() {
@@ -290,7 +282,7 @@ final class StepPhrases {
                 .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
                 .orElse(Quantity.SUCTION_PRESSURE);
         for (int i = 0; i < QUESTIONS; i++) {
-            ReadingPhrases.Said said = readings.bare(quantity(pressure));
+            ReadingPhrases.Said said = readings.bare(lexicon.words(pressure));
             add(
                     readings.pick(ReadingPhrases.heard(lexicon.smallWords("saturation"))) + " " + said.words(),
                     new Meaning.SaturationQuestion(said.reading()));

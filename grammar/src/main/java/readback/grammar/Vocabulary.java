@@ -1,6 +1,7 @@
 package readback.grammar;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedSet;
@@ -14,8 +15,9 @@ import java.util.TreeSet;
  * @param step the step of the expectation
  * @param phrases as they go to the recogniser, with {@value #UNKNOWN} last
  * @param words every word of the phrases
+ * @param completion how far what was heard is from being all that is said
  */
-public record Vocabulary(String step, List<String> phrases, SortedSet<String> words) {
+public record Vocabulary(String step, List<String> phrases, SortedSet<String> words, Completion completion) {
 
     /** Stands for speech outside the vocabulary. */
     public static final String UNKNOWN = "[unk]";
@@ -45,11 +47,16 @@ public record Vocabulary(String step, List<String> phrases, SortedSet<String> wo
         return all;
     }
 
-    static Vocabulary of(String step, List<String> phrases) {
+    /** Phrases that belong to no step. */
+    public static Vocabulary ofPhrases(Collection<String> phrases) {
+        return of("", List.copyOf(phrases), Completion.ofPhrases(phrases));
+    }
+
+    static Vocabulary of(String step, List<String> phrases, Completion completion) {
         SortedSet<String> words = new TreeSet<>();
         for (String phrase : phrases) {
             Collections.addAll(words, phrase.split(" ", -1));
         }
-        return new Vocabulary(step, phrases, words);
+        return new Vocabulary(step, phrases, words, completion);
     }
 }

@@ -9,6 +9,7 @@ import readback.assistant.ear.CacheFolder;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.ModelFolder;
+import readback.assistant.ear.ModelTrial;
 import readback.assistant.ear.UnpackedModel;
 import readback.assistant.ear.VoskEar;
 import readback.calc.quantity.Quantity;
@@ -65,6 +66,8 @@ final class EarOptions {
     }
 
     private ModelFolder folder() throws EarUnavailableException {
-        return model == null ? UnpackedModel.in(CacheFolder.ofUser(), AcousticModel.bundled()) : ModelFolder.at(model);
+        return model == null
+                ? UnpackedModel.in(CacheFolder.ofUser(), AcousticModel.bundled())
+                : ModelTrial.passed(ModelFolder.at(model));
     }
 }

@@ -21,6 +21,7 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
+import readback.grammar.Vocabulary;
 
 /** What the ear makes of recordings, before any meaning. */
 @Command(
@@ -56,11 +57,11 @@ public final class HearCommand implements Callable<Integer> {
         Expectation expectation = NamedStep.expectation(step, UnitSetting.US, grammar);
         List<AudioFiles.Playable> recordings = AudioFiles.read(files, console);
         try (Ear listening = ear.open(grammar, console)) {
-            List<String> phrases = grammar.vocabulary(expectation).phrases();
+            Vocabulary vocabulary = grammar.vocabulary(expectation);
             for (AudioFiles.Playable recording : recordings) {
                 AudioFileFeed feed = new AudioFileFeed(listening, recording.sound());
                 while (!feed.ended()) {
-                    Optional<Utterance> heard = feed.next(phrases);
+                    Optional<Utterance> heard = feed.next(vocabulary);
                     heard.ifPresent(utterance -> console.out().println(line(recording.file(), utterance)));
                 }
             }

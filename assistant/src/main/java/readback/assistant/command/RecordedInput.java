@@ -25,8 +25,7 @@ record RecordedInput(Desk desk, Console console, List<AudioFiles.Playable> recor
         for (AudioFiles.Playable recording : recordings) {
             AudioFileFeed feed = new AudioFileFeed(ear, recording.sound());
             while (!feed.ended() && !session.closed()) {
-                Optional<Utterance> heard = feed.next(
-                        desk.grammar().vocabulary(session.expectation()).phrases());
+                Optional<Utterance> heard = feed.next(desk.grammar().vocabulary(session.expectation()));
                 if (heard.isPresent()) {
                     utterances++;
                     Utterance utterance = heard.get();

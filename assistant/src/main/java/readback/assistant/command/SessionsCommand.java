@@ -166,7 +166,7 @@ public final class SessionsCommand implements Callable<Integer> {
                         now.add(new Anchor(summary.session(), summary.events(), summary.hash()));
                     },
                     linesFile);
-            listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
+            listing.troubles().forEach(each -> console.complain(Visible.text(each)));
             console.out()
                     .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
             if (sumsOnly) {

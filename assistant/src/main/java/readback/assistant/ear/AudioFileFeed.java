@@ -3,6 +3,7 @@ package readback.assistant.ear;
 import java.util.Collection;
 import java.util.Optional;
 import readback.assistant.sound.Samples;
+import readback.grammar.Vocabulary;
 
 /**
  * Plays a recording into an ear, utterance by utterance. Between two utterances the phrases may change, as they do when
@@ -34,12 +35,12 @@ public final class AudioFileFeed {
      * The next utterance, with times from the start of the recording; nothing when the rest holds none and the feed is
      * at its end.
      *
-     * @param phrases what is expected now
+     * @param vocabulary what is expected now
      */
-    public Optional<Utterance> next(Collection<String> phrases) {
+    public Optional<Utterance> next(Vocabulary vocabulary) {
         int start = position;
         double offset = (double) start / Ear.RATE;
-        try (Listening listening = ear.listen(phrases)) {
+        try (Listening listening = ear.listen(vocabulary)) {
             while (!ended()) {
                 int end = Math.min(sound.length(), position + CHUNK);
                 Optional<Utterance> heard = listening.hear(sound.slice(position, end));
@@ -52,6 +53,11 @@ public final class AudioFileFeed {
             }
             return listening.finish().map(utterance -> utterance.later(offset));
         }
+    }
+
+    /** The same for phrases that belong to no step. */
+    public Optional<Utterance> next(Collection<String> phrases) {
+        return next(Vocabulary.ofPhrases(phrases));
     }
 
     /** Where the next listening begins: after the last word, but not long before what was fed. */

@@ -20,14 +20,21 @@ public interface Ear extends AutoCloseable {
     String name();
 
     /**
-     * A listening that expects these phrases. They shape what is heard, they do not limit it: any sequence of their
-     * words can come out, word pairs that occur in the phrases more readily, {@link #UNKNOWN} for anything else.
+     * A listening that expects the phrases of this vocabulary. They shape what is heard, they do not limit it: any
+     * sequence of their words can come out, word pairs that occur in the phrases more readily, {@link #UNKNOWN} for
+     * anything else.
      *
-     * @param phrases words in lower case, separated by single spaces, as a {@link Vocabulary} has them; repeated
-     *     phrases weigh more; phrases with words that the model lacks are left out (ask {@link #missing} first); none
-     *     means that nothing is expected and all speech is unknown
+     * <p>The phrases are words in lower case, separated by single spaces, as a {@link Vocabulary} has them; repeated
+     * phrases weigh more; phrases with words that the model lacks are left out (ask {@link #missing} first); none means
+     * that nothing is expected and all speech is unknown. How long a pause ends an utterance depends on what was said:
+     * {@link Vocabulary#completion}.
      */
-    Listening listen(Collection<String> phrases);
+    Listening listen(Vocabulary vocabulary);
+
+    /** The same for phrases that belong to no step. */
+    default Listening listen(Collection<String> phrases) {
+        return listen(Vocabulary.ofPhrases(phrases));
+    }
 
     /** Those of the words that the model can never hear, in alphabetical order. */
     SortedSet<String> missing(Collection<String> words);

@@ -13,6 +13,7 @@ import org.vosk.LibVosk;
 import org.vosk.LogLevel;
 import org.vosk.Model;
 import org.vosk.Recognizer;
+import readback.grammar.Vocabulary;
 
 /**
  * The ear made of the Vosk recogniser and a model folder.
@@ -62,7 +63,8 @@ public final class VoskEar implements Ear {
     }
 
     @Override
-    public Listening listen(Collection<String> phrases) {
+    public Listening listen(Vocabulary vocabulary) {
+        List<String> phrases = vocabulary.phrases();
         List<String> known = new ArrayList<>();
         for (String phrase : phrases) {
             boolean words = !phrase.isBlank() && !phrase.equals(UNKNOWN);
@@ -85,7 +87,7 @@ public final class VoskEar implements Ear {
         }
         recogniser.setMaxAlternatives(ALTERNATIVES);
         recogniser.setWords(true);
-        return new VoskListening(recogniser, new PhraseCompletion(known));
+        return new VoskListening(recogniser, vocabulary.completion());
     }
 
     private static String json(List<String> phrases) {

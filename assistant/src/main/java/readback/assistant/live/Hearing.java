@@ -1,6 +1,5 @@
 package readback.assistant.live;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -16,6 +15,7 @@ import readback.assistant.echo.BargeIn;
 import readback.assistant.echo.PlayedSound;
 import readback.assistant.microphone.LevelMeter;
 import readback.assistant.sound.Samples;
+import readback.grammar.Vocabulary;
 
 /**
  * Listens live, on the one thread that uses the ear. Sound comes in from the microphone's thread; what was said goes
@@ -61,7 +61,7 @@ final class Hearing implements AutoCloseable {
     private final BlockingQueue<Runnable> tasks = new LinkedBlockingQueue<>(WAITING);
     private final Thread thread = new Thread(this::run, "ear");
     private final AudioBuffer memory = new AudioBuffer(REMEMBERED);
-    private List<String> phrases = List.of();
+    private Vocabulary vocabulary = Vocabulary.ofPhrases(List.of());
     private @Nullable Listening listening;
     private String partial = "";
     private double longestOpen;
@@ -124,9 +124,8 @@ final class Hearing implements AutoCloseable {
     }
 
     /** Expects these phrases from now on. */
-    void expect(Collection<String> next) {
-        List<String> copy = List.copyOf(next);
-        put(() -> change(copy));
+    void expect(Vocabulary next) {
+        put(() -> change(next));
     }
 
     /** Opens or closes the ear for the sound that comes from now on. Owner's thread. */
@@ -284,7 +283,7 @@ final class Hearing implements AutoCloseable {
     private Listening listening() {
         Listening now = listening;
         if (now == null) {
-            now = ear.listen(phrases);
+            now = ear.listen(vocabulary);
             listening = now;
         }
         return now;
@@ -314,11 +313,11 @@ final class Hearing implements AutoCloseable {
         }
     }
 
-    private void change(List<String> next) {
-        if (next.equals(phrases)) {
+    private void change(Vocabulary next) {
+        if (next.phrases().equals(vocabulary.phrases())) {
             return;
         }
-        phrases = next;
+        vocabulary = next;
         hearAgain();
     }
 

@@ -162,7 +162,7 @@ public final class LiveSession {
         try {
             Session open = opener.apply(List.of(timeouts, parts.board(), new Speaker()));
             session = open;
-            hearing.expect(parts.grammar().vocabulary(open.expectation()).phrases());
+            hearing.expect(parts.grammar().vocabulary(open.expectation()));
             reader.start();
             player.prepare(parts.standing());
             loop(open);
@@ -239,7 +239,7 @@ public final class LiveSession {
     private void on(Event event) {
         Session open = running();
         open.on(event);
-        hearing.expect(parts.grammar().vocabulary(open.expectation()).phrases());
+        hearing.expect(parts.grammar().vocabulary(open.expectation()));
     }
 
     void spoken(LiveInput.Spoken spoken) {
@@ -262,7 +262,7 @@ public final class LiveSession {
             open.on(event);
         }
         heard = Optional.of(new Heard(spoken.endedAt(), understoodAt, System.nanoTime()));
-        hearing.expect(parts.grammar().vocabulary(open.expectation()).phrases());
+        hearing.expect(parts.grammar().vocabulary(open.expectation()));
     }
 
     void partial(String words) {

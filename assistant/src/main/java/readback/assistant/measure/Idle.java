@@ -145,8 +145,7 @@ public final class Idle {
         List<String> taken = new ArrayList<>();
         AudioFileFeed feed = new AudioFileFeed(ear, sound);
         while (!feed.ended() && !state.closed()) {
-            Optional<Utterance> utterance =
-                    feed.next(grammar.vocabulary(dialogue.expectation(state)).phrases());
+            Optional<Utterance> utterance = feed.next(grammar.vocabulary(dialogue.expectation(state)));
             if (utterance.isPresent()) {
                 Turn turn = heard(
                         state,

@@ -10,6 +10,7 @@ import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
 import readback.assistant.sound.Samples;
+import readback.grammar.Vocabulary;
 
 /**
  * How long after the last word the utterance is given: the sound that the ear waits for, which is the same on every
@@ -25,10 +26,10 @@ final class Latency {
     private final List<Double> milliseconds = new ArrayList<>();
     private int never;
 
-    void measure(Ear ear, Samples sound, List<String> phrases) {
+    void measure(Ear ear, Samples sound, Vocabulary vocabulary) {
         Samples heard = Samples.joined(List.of(sound, hiss()), Ear.RATE);
         Optional<Double> last = Optional.empty();
-        try (Listening listening = ear.listen(phrases)) {
+        try (Listening listening = ear.listen(vocabulary)) {
             for (int at = 0; at < heard.length(); at += PIECE) {
                 long start = System.nanoTime();
                 Optional<Utterance> utterance = listening.hear(heard.slice(at, at + PIECE));

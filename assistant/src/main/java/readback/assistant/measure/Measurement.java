@@ -26,6 +26,7 @@ import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Meaning;
 import readback.grammar.Prior;
+import readback.grammar.Vocabulary;
 
 /**
  * Hears clips with the phrase lists that suit them, at several noise levels, and compares with what was said: values as
@@ -99,13 +100,13 @@ public final class Measurement {
         Expectation expectation = clip.step().isEmpty()
                 ? Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US)
                 : Expectation.of(Quantity.valueOf(clip.step()), UnitSetting.US);
-        List<String> phrases = list.phrases(grammar, expectation, commands);
+        Vocabulary vocabulary = list.vocabulary(grammar, expectation, commands);
         Samples sound = level == NO_NOISE ? clean : FanNoise.mixed(clean, level, SEED);
         long start = System.nanoTime();
         List<Utterance> utterances = new ArrayList<>();
         AudioFileFeed feed = new AudioFileFeed(ear, sound);
         while (!feed.ended()) {
-            feed.next(phrases).ifPresent(utterances::add);
+            feed.next(vocabulary).ifPresent(utterances::add);
         }
         processorSeconds += (System.nanoTime() - start) * 1e-9;
         audioSeconds += sound.seconds();
@@ -118,7 +119,7 @@ public final class Measurement {
         } else {
             said(tally, clip, list, utterances, expectation, level);
             if (level == NO_NOISE && list == PhraseList.of(clip).get(0)) {
-                latency.measure(ear, sound.at(Ear.RATE), phrases);
+                latency.measure(ear, sound.at(Ear.RATE), vocabulary);
             }
         }
     }

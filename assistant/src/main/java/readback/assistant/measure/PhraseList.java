@@ -58,19 +58,19 @@ public enum PhraseList {
                     .split(" "));
 
     /** The phrases for the recogniser, unknown speech among them. */
-    List<String> phrases(Grammar grammar, Expectation expectation, Collection<String> commands) {
+    Vocabulary vocabulary(Grammar grammar, Expectation expectation, Collection<String> commands) {
         return switch (this) {
-            case STEP -> grammar.vocabulary(expectation).phrases();
-            case DIGITS -> Vocabulary.withUnknown(TEN_DIGITS);
+            case STEP -> grammar.vocabulary(expectation);
+            case DIGITS -> Vocabulary.ofPhrases(Vocabulary.withUnknown(TEN_DIGITS));
             case COMMANDS -> {
                 TreeSet<String> all = new TreeSet<>(TWENTY_SIX_COMMANDS);
                 all.addAll(commands);
-                yield Vocabulary.withUnknown(List.copyOf(all));
+                yield Vocabulary.ofPhrases(Vocabulary.withUnknown(List.copyOf(all)));
             }
             case NUMBERS -> {
                 List<String> all = new ArrayList<>(TEN_DIGITS);
                 all.addAll(OTHER_NUMBER_WORDS);
-                yield Vocabulary.withUnknown(all);
+                yield Vocabulary.ofPhrases(Vocabulary.withUnknown(all));
             }
         };
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import readback.grammar.Hypothesis;
+import readback.grammar.Vocabulary;
 
 /**
  * An ear that hears loud and quiet only: each stretch of loud sound is taken for the next line of its script, and its
@@ -39,8 +40,8 @@ public final class ScriptedEar implements Ear {
     }
 
     @Override
-    public Listening listen(Collection<String> phrases) {
-        return new Scripted(phrases.isEmpty());
+    public Listening listen(Vocabulary vocabulary) {
+        return new Scripted(vocabulary.phrases().isEmpty());
     }
 
     @Override

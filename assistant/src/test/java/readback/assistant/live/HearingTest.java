@@ -15,6 +15,7 @@ import readback.assistant.ear.ScriptedEar;
 import readback.assistant.echo.BargeIn;
 import readback.assistant.echo.EchoCanceller;
 import readback.assistant.echo.PlayedSound;
+import readback.grammar.Vocabulary;
 
 /** The ear as keys open and close it, and as Readback's own voice makes it deaf. */
 class HearingTest {
@@ -85,7 +86,7 @@ class HearingTest {
 
     @Test
     void anOpenEarHearsPartsFirstAndThenTheWhole() throws InterruptedException {
-        hearing.expect(List.of("one", "two"));
+        hearing.expect(Vocabulary.ofPhrases(List.of("one", "two")));
         hearing.open(true);
 
         sound(hearing, 0.001, 0.5);
@@ -103,7 +104,7 @@ class HearingTest {
 
     @Test
     void aClosedEarHearsNothing() throws InterruptedException {
-        hearing.expect(List.of("one", "two"));
+        hearing.expect(Vocabulary.ofPhrases(List.of("one", "two")));
         sound(hearing, 0.5, 0.5);
         sound(hearing, 0.001, 0.5);
         hearing.open(true);
@@ -118,7 +119,7 @@ class HearingTest {
 
     @Test
     void whatReadbackSaysItselfIsNotHeard() throws InterruptedException {
-        hearing.expect(List.of("one", "two"));
+        hearing.expect(Vocabulary.ofPhrases(List.of("one", "two")));
         hearing.open(true);
         deaf = true;
         sound(hearing, 0.5, 0.5);
@@ -129,7 +130,7 @@ class HearingTest {
 
     @Test
     void withAHeadsetSpeakingInterrupts() throws InterruptedException {
-        headset.expect(List.of("one", "two"));
+        headset.expect(Vocabulary.ofPhrases(List.of("one", "two")));
         headset.open(true);
         deaf = true;
 
@@ -142,7 +143,7 @@ class HearingTest {
 
     @Test
     void anOrderOverTheVoiceSilencesItAndIsHeardToItsEnd() throws InterruptedException {
-        overVoice.expect(List.of("one"));
+        overVoice.expect(Vocabulary.ofPhrases(List.of("one")));
         overVoice.open(true);
         deaf = true;
         sound(overVoice, 0.001, 0.5);
@@ -161,7 +162,7 @@ class HearingTest {
 
     @Test
     void itsOwnVoiceAtTheMicrophoneIsNoOrder() throws InterruptedException {
-        overVoice.expect(List.of("one"));
+        overVoice.expect(Vocabulary.ofPhrases(List.of("one")));
         overVoice.open(true);
         deaf = true;
         short[] voice = new short[Ear.RATE];
@@ -177,7 +178,7 @@ class HearingTest {
     @Test
     void aWordThatReadbackIsSayingItselfIsNoOrder() throws InterruptedException {
         itsOwn = true;
-        overVoice.expect(List.of("one"));
+        overVoice.expect(Vocabulary.ofPhrases(List.of("one")));
         overVoice.open(true);
         deaf = true;
         sound(overVoice, 0.001, 0.5);
@@ -189,7 +190,7 @@ class HearingTest {
     @Test
     void aValueThatBeganOverTheVoiceIsNotTakenByHalf() throws InterruptedException {
         itsOwn = true;
-        overVoice.expect(List.of("one"));
+        overVoice.expect(Vocabulary.ofPhrases(List.of("one")));
         overVoice.open(true);
         deaf = true;
         sound(overVoice, 0.001, 0.5);
@@ -208,7 +209,7 @@ class HearingTest {
     @Test
     void whatBeginsAfterTheVoiceIsWholeWhateverSoundedBefore() throws InterruptedException {
         itsOwn = true;
-        overVoice.expect(List.of("one"));
+        overVoice.expect(Vocabulary.ofPhrases(List.of("one")));
         overVoice.open(true);
         deaf = true;
         sound(overVoice, 0.001, 0.5);
@@ -250,7 +251,7 @@ class HearingTest {
                 -55);
         try (Hearing drowned = new Hearing(
                 ear, () -> deaf, Optional.of(new Hearing.OverVoice(orders, played)), false, -55, out::add)) {
-            drowned.expect(List.of("one"));
+            drowned.expect(Vocabulary.ofPhrases(List.of("one")));
             drowned.open(true);
             deaf = true;
             for (int second = 0; second < 30; second++) {
@@ -272,7 +273,7 @@ class HearingTest {
 
     @Test
     void aKeyEndsAnUtteranceAtOnce() throws InterruptedException {
-        hearing.expect(List.of("one", "two"));
+        hearing.expect(Vocabulary.ofPhrases(List.of("one", "two")));
         hearing.open(true);
         sound(hearing, 0.001, 0.5);
         sound(hearing, 0.5, 0.5);
@@ -284,7 +285,7 @@ class HearingTest {
 
     @Test
     void wordsInSoundThatNowhereStandsOutOfTheNoiseAreDropped() throws InterruptedException {
-        hearing.expect(List.of("one", "two"));
+        hearing.expect(Vocabulary.ofPhrases(List.of("one", "two")));
         hearing.open(true);
 
         // Loud enough for the scripted ear, and as loud from the first moment on: a fan.
@@ -300,12 +301,12 @@ class HearingTest {
 
     @Test
     void newPhrasesInMidSentenceLoseNothing() throws InterruptedException {
-        hearing.expect(List.of("one"));
+        hearing.expect(Vocabulary.ofPhrases(List.of("one")));
         hearing.open(true);
         sound(hearing, 0.001, 0.5);
         sound(hearing, 0.5, 0.3);
 
-        hearing.expect(List.of("one", "two"));
+        hearing.expect(Vocabulary.ofPhrases(List.of("one", "two")));
         sound(hearing, 0.5, 0.3);
         sound(hearing, 0.001, 0.5);
 

@@ -91,6 +91,15 @@ public record Lexicon(
                 small);
     }
 
+    /** How a quantity is named and stated. */
+    public QuantityWords words(Quantity quantity) {
+        QuantityWords words = quantities.get(quantity);
+        if (words == null) {
+            throw new IllegalStateException("no definition of " + quantity);
+        }
+        return words;
+    }
+
     /** The small words of a key that must be there. */
     public List<Phrase> smallWords(String key) {
         List<Phrase> phrases = small.get(key);

@@ -1,4 +1,4 @@
-package readback.assistant.ear;
+package readback.grammar;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

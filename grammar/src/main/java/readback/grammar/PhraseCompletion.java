@@ -1,4 +1,4 @@
-package readback.assistant.ear;
+package readback.grammar;
 
 import java.util.Collection;
 import java.util.HashMap;
@@ -56,7 +56,7 @@ final class PhraseCompletion {
         }
         int lastGap = said.lastIndexOf(' ');
         String last = said.substring(lastGap + 1);
-        if (last.equals(Ear.UNKNOWN)) {
+        if (last.equals(Vocabulary.UNKNOWN)) {
             return false;
         }
         String pair = said.substring(said.lastIndexOf(' ', lastGap - 1) + 1);

@@ -1,0 +1,318 @@
+package readback.assistant.measure;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import readback.assistant.ear.BundledEar;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.Listening;
+import readback.assistant.ear.Utterance;
+import readback.assistant.sound.Recording;
+import readback.assistant.sound.Samples;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+import readback.grammar.Decision;
+import readback.grammar.Expectation;
+import readback.grammar.Grammar;
+import readback.grammar.Prior;
+import readback.grammar.Vocabulary;
+
+/**
+ * Measures readings that are joined from recorded single digits, with pauses between the digits: how many are cut by
+ * the pauses, taken at once, asked about and taken wrong, and how long after the last digit they are decided. Values
+ * and clips are drawn, the same each time; a reading is made of the digits of several people, made equally loud. Pauses
+ * hold the noise of the recording before them.
+ *
+ * <p>Arguments: a folder of WAV files with expected.tsv, tab separated with a header line that names file and words, of
+ * which those count that are one digit; how many readings, 100 if left out; which pauses in seconds, as "0,0.3". Runs
+ * in the folder of this module.
+ */
+final class JoinedDigits {
+
+    private static final List<String> DIGITS =
+            List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+
+    private static final int FRAME = Ear.RATE / 100;
+    private static final int PIECE = Ear.RATE / 20;
+    private static final double BEFORE_SECONDS = 0.6;
+    private static final double AFTER_SECONDS = 2.5;
+    /** Kept of a clip on both sides of what is loud, for the soft sounds there. */
+    private static final int MARGIN = 5 * FRAME;
+    /** Loud is what reaches this part of the way from the floor to the loudest, in decibels. */
+    private static final double LOUD = 0.3;
+    /** Root mean square of the loud parts of each digit, on the scale of 16-bit samples. */
+    private static final double LOUDNESS = 2000;
+
+    private static final double DECIBELS = 10;
+    private static final long START = 20_261_128;
+
+    /** What the readings are: lowest and highest as they stand on gauges, digits called out one by one. */
+    private static final Map<Quantity, int[]> SPANS = new EnumMap<>(Map.of(
+            Quantity.SUCTION_PRESSURE, new int[] {50, 180},
+            Quantity.LIQUID_PRESSURE, new int[] {150, 550},
+            Quantity.SUCTION_LINE_TEMPERATURE, new int[] {35, 85}));
+
+    /** A digit that was cut out of its recording, and the softest stretch of it. */
+    private record Digit(short[] sound, short[] floor) {}
+
+    /** Sound with the times at which its last digit is half said and ends. */
+    private record Joined(Samples sound, double lastHalfSaid, double ends) {}
+
+    private enum Outcome {
+        AT_ONCE,
+        ASKED,
+        WRONG,
+        NOTHING
+    }
+
+    private static final class Row {
+        private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
+        private final List<Double> seconds = new ArrayList<>();
+        private int cut;
+        private int all;
+
+        private double after(double share) {
+            Collections.sort(seconds);
+            return seconds.isEmpty() ? Double.NaN : seconds.get((int) (share * (seconds.size() - 1)));
+        }
+
+        private String line() {
+            return String.format(
+                    Locale.ROOT,
+                    "%4d readings: cut %5.1f %%, at once %5.1f %%, asked %5.1f %%, wrong %4.1f %% (%d), nothing %4.1f %%;"
+                            + " at once after %.2f s median, %.2f s 90th percentile",
+                    all,
+                    share(cut),
+                    share(Outcome.AT_ONCE),
+                    share(Outcome.ASKED),
+                    share(Outcome.WRONG),
+                    outcomes.getOrDefault(Outcome.WRONG, 0),
+                    share(Outcome.NOTHING),
+                    after(0.5),
+                    after(0.9));
+        }
+
+        private double share(Outcome outcome) {
+            return share(outcomes.getOrDefault(outcome, 0));
+        }
+
+        private double share(int count) {
+            return 100.0 * count / Math.max(1, all);
+        }
+    }
+
+    private final Grammar grammar = Grammar.standard();
+    private final Map<Integer, List<Digit>> digits = new HashMap<>();
+
+    public static void main(String[] arguments) throws Exception {
+        JoinedDigits measuring = new JoinedDigits();
+        measuring.read(Path.of(arguments[0]));
+        int readings = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 100;
+        String[] pauses = (arguments.length > 2 ? arguments[2] : "0,0.1,0.2,0.3,0.4,0.5").split(",");
+        try (Ear ear = BundledEar.open()) {
+            for (boolean noisy : new boolean[] {false, true}) {
+                Row all = new Row();
+                for (String pause : pauses) {
+                    Row row = new Row();
+                    measuring.measure(ear, readings, Double.parseDouble(pause), noisy, List.of(row, all));
+                    System.out.println((noisy ? "10 dB" : "clean") + ", pauses of " + pause + " s, " + row.line());
+                }
+                System.out.println((noisy ? "10 dB" : "clean") + ", all pauses,     " + all.line());
+            }
+        }
+    }
+
+    private void read(Path folder) throws IOException {
+        List<String> lines = Files.readAllLines(folder.resolve("expected.tsv"));
+        List<String> header = Arrays.asList(lines.get(0).split("\t", -1));
+        for (String line : lines.subList(1, lines.size())) {
+            String[] fields = line.split("\t", -1);
+            int digit = DIGITS.indexOf(fields[header.indexOf("words")]);
+            if (digit >= 0) {
+                Path file = folder.resolve(fields[header.indexOf("file")]);
+                short[] pcm = Recording.read(file)
+                        .samples()
+                        .orElseThrow()
+                        .at(Ear.RATE)
+                        .pcm();
+                digits.computeIfAbsent(digit, any -> new ArrayList<>()).add(digit(pcm));
+            }
+        }
+    }
+
+    private static Digit digit(short[] pcm) {
+        int frames = pcm.length / FRAME;
+        double[] levels = new double[frames];
+        for (int i = 0; i < frames; i++) {
+            double sum = 0;
+            for (int k = 0; k < FRAME; k++) {
+                sum += (double) pcm[i * FRAME + k] * pcm[i * FRAME + k];
+            }
+            levels[i] = 10 * Math.log10(sum / FRAME + 1);
+        }
+        double[] sorted = levels.clone();
+        Arrays.sort(sorted);
+        double floor = sorted[frames / 10];
+        double loud = floor + LOUD * (sorted[frames - 1] - floor);
+        int first = 0;
+        while (levels[first] < loud) {
+            first++;
+        }
+        int last = frames - 1;
+        while (levels[last] < loud) {
+            last--;
+        }
+        double power = 0;
+        for (int i = first; i <= last; i++) {
+            power += Math.pow(10, levels[i] / 10) / (last - first + 1);
+        }
+        double gain = LOUDNESS / Math.sqrt(power);
+        int from = Math.max(0, first * FRAME - MARGIN);
+        int to = Math.min(pcm.length, (last + 1) * FRAME + MARGIN);
+        int softest = 0;
+        int length = 10;
+        for (int i = 0; i + length <= frames; i++) {
+            if (sum(levels, i, length) < sum(levels, softest, length)) {
+                softest = i;
+            }
+        }
+        return new Digit(
+                louder(Arrays.copyOfRange(pcm, from, to), gain),
+                louder(Arrays.copyOfRange(pcm, softest * FRAME, (softest + length) * FRAME), gain));
+    }
+
+    private static double sum(double[] levels, int from, int length) {
+        return Arrays.stream(levels, from, from + length).sum();
+    }
+
+    private static short[] louder(short[] pcm, double gain) {
+        short[] louder = new short[pcm.length];
+        for (int i = 0; i < pcm.length; i++) {
+            louder[i] = clipped(gain * pcm[i]);
+        }
+        return louder;
+    }
+
+    private static short clipped(double value) {
+        return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
+    }
+
+    /** Noise like the floor: pieces of it from anywhere, faded into each other. */
+    private static short[] noise(short[] floor, double seconds, Random random) {
+        int length = (int) (seconds * Ear.RATE);
+        int grain = floor.length / 2;
+        double[] sum = new double[length + grain];
+        for (int at = -grain / 2; at < length; at += grain / 2) {
+            int from = random.nextInt(floor.length - grain);
+            for (int i = Math.max(0, -at); i < grain; i++) {
+                // the square root of a raised cosine: what overlaps is not alike, so that powers add up
+                sum[at + i] += floor[from + i] * Math.sin(Math.PI * (i + 0.5) / grain);
+            }
+        }
+        short[] noise = new short[length];
+        for (int i = 0; i < length; i++) {
+            noise[i] = clipped(sum[i]);
+        }
+        return noise;
+    }
+
+    private void measure(Ear ear, int readings, double pause, boolean noisy, List<Row> rows) {
+        Random random = new Random(START);
+        List<Quantity> quantities = List.copyOf(SPANS.keySet());
+        Map<Quantity, Vocabulary> vocabularies = new EnumMap<>(Quantity.class);
+        for (int n = 0; n < readings; n++) {
+            Quantity quantity = quantities.get(n % quantities.size());
+            int[] span = SPANS.get(quantity);
+            int value = span[0] + random.nextInt(span[1] - span[0] + 1);
+            List<Digit> said = new ArrayList<>();
+            for (char each : String.valueOf(value).toCharArray()) {
+                List<Digit> choice = digits.get(each - '0');
+                said.add(choice.get(random.nextInt(choice.size())));
+            }
+            Joined joined = joined(said, pause, new Random(START + n));
+            Samples sound = noisy ? FanNoise.mixed(joined.sound(), DECIBELS, START + n) : joined.sound();
+            Expectation expectation = Expectation.of(quantity, UnitSetting.US);
+            Vocabulary vocabulary = vocabularies.computeIfAbsent(quantity, any -> grammar.vocabulary(expectation));
+            hear(ear, vocabulary, expectation, value, joined, sound, rows);
+        }
+    }
+
+    private static Joined joined(List<Digit> said, double pause, Random random) {
+        List<Samples> parts = new ArrayList<>();
+        double at = BEFORE_SECONDS;
+        parts.add(Samples.of(noise(said.get(0).floor(), BEFORE_SECONDS, random), Ear.RATE));
+        for (int i = 0; i < said.size(); i++) {
+            Samples digit = Samples.of(said.get(i).sound(), Ear.RATE);
+            parts.add(digit);
+            at += digit.seconds();
+            double quiet = i == said.size() - 1 ? AFTER_SECONDS : pause;
+            parts.add(Samples.of(noise(said.get(i).floor(), quiet, random), Ear.RATE));
+            at += quiet;
+        }
+        double margin = (double) MARGIN / Ear.RATE;
+        double last = (double) said.get(said.size() - 1).sound().length / Ear.RATE;
+        return new Joined(Samples.joined(parts, Ear.RATE), at - AFTER_SECONDS - last / 2, at - AFTER_SECONDS - margin);
+    }
+
+    /** What the dialogue does at the first utterance that is not passed over. */
+    private void hear(
+            Ear ear,
+            Vocabulary vocabulary,
+            Expectation expectation,
+            int value,
+            Joined joined,
+            Samples sound,
+            List<Row> rows) {
+        Outcome outcome = Outcome.NOTHING;
+        double decidedAt = Double.NaN;
+        boolean cut = false;
+        Talk talk = Talk.asInDialogue();
+        try (Listening listening = ear.listen(vocabulary)) {
+            for (int at = 0; at < sound.length() && outcome == Outcome.NOTHING; at += PIECE) {
+                Optional<Utterance> heard = listening.hear(sound.slice(at, at + PIECE));
+                if (heard.isPresent() && !heard.get().onlyUnknown()) {
+                    cut |= listening.seconds() < joined.lastHalfSaid();
+                    Decision decision = grammar.decide(
+                            heard.get().alternatives(), expectation, Prior.indifferent(), talk.sinceTalk(heard.get()));
+                    talk.heard(heard.get(), !decision.ignored());
+                    outcome = decision.ignored() ? Outcome.NOTHING : outcome(decision, expectation, value);
+                    decidedAt = listening.seconds();
+                }
+            }
+        }
+        for (Row row : rows) {
+            row.all++;
+            row.cut += cut ? 1 : 0;
+            row.outcomes.merge(outcome, 1, Integer::sum);
+            if (outcome == Outcome.AT_ONCE) {
+                row.seconds.add(decidedAt - joined.ends());
+            }
+        }
+    }
+
+    private static Outcome outcome(Decision decision, Expectation expectation, int value) {
+        Optional<Decision.Accept> taken = decision.accepted().filter(accept -> !accept.doubtful());
+        List<Reading> readings =
+                taken.map(accept -> accept.meaning().readings()).orElse(List.of());
+        if (readings.isEmpty()) {
+            return Outcome.ASKED;
+        }
+        Reading first = readings.get(0);
+        boolean right = readings.size() == 1
+                && first.quantity() == expectation.quantity().orElseThrow()
+                && first.value().compareTo(BigDecimal.valueOf(value)) == 0;
+        return right ? Outcome.AT_ONCE : Outcome.WRONG;
+    }
+}

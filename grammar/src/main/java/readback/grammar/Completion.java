@@ -1,0 +1,118 @@
+package readback.grammar;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import readback.calc.quantity.Reading;
+
+/**
+ * How far the words that were heard so far are from being all that is said, judged by what they mean at a step: "one
+ * one" is no usual suction pressure, but "one one eight" is, so more will come. Immutable and safe for any thread.
+ */
+public final class Completion {
+
+    /** How much of an utterance has been said. */
+    public enum Extent {
+        /** It is the beginning of something and nothing by itself: "suction", "one one". */
+        BEGUN,
+        /** It is a usual value, and one more word would make another one of it: "sixty". */
+        MAY_GO_ON,
+        /** It is a usual value to which only decimals can be added: "sixty two", "point two". */
+        MAY_GET_DECIMALS,
+        /** Nothing is expected after it. */
+        WHOLE
+    }
+
+    /** Of how natural the words are, a way to understand them has this part at least, or it is not meant. */
+    private static final double MEANT = 0.5;
+
+    private static final List<String> NUMBER_WORDS = numberWords();
+
+    private static final List<String> DECIMALS = List.of("point five");
+
+    private static final int ANY = -1;
+
+    private final PhraseCompletion phrases;
+    private final Function<String, List<Interpretation>> understanding;
+    private final Predicate<Reading> usual;
+
+    private Completion(
+            PhraseCompletion phrases, Function<String, List<Interpretation>> understanding, Predicate<Reading> usual) {
+        this.phrases = phrases;
+        this.understanding = understanding;
+        this.usual = usual;
+    }
+
+    /** Judged by the phrases alone, where they belong to no step. */
+    public static Completion ofPhrases(Collection<String> phrases) {
+        return new Completion(new PhraseCompletion(phrases), words -> List.of(), reading -> false);
+    }
+
+    /** Judged by the phrases of the step and by what words mean at it. */
+    static Completion ofStep(Grammar grammar, Collection<String> phrases, Expectation expectation) {
+        return new Completion(
+                new PhraseCompletion(phrases),
+                words -> grammar.understand(words, expectation),
+                reading -> grammar.lexicon().words(reading.quantity()).isUsual(reading));
+    }
+
+    /**
+     * How much of an utterance these words are.
+     *
+     * @param words as the recogniser has them, in lower case, separated by single spaces
+     */
+    public Extent of(String words) {
+        // talk of others is not waited for
+        if (words.endsWith(Vocabulary.UNKNOWN)) {
+            return Extent.WHOLE;
+        }
+        List<Interpretation> ways = understanding.apply(words);
+        int values = ways.isEmpty() ? 0 : ways.get(0).meaning().readings().size();
+        if (values == 0) {
+            boolean understood = ways.stream().anyMatch(way -> way.meaning().understood());
+            boolean begun = phrases.open(words) || (!understood && makesUsual(words, NUMBER_WORDS, ANY, 0));
+            return begun ? Extent.BEGUN : Extent.WHOLE;
+        }
+        double natural = ways.get(0).score();
+        boolean more = makesUsual(words, NUMBER_WORDS, values, natural);
+        if (!usual(ways, values, natural)) {
+            return more ? Extent.BEGUN : Extent.WHOLE;
+        }
+        boolean hasDecimals =
+                ways.get(0).meaning().readings().get(values - 1).value().scale() > 0;
+        if (more) {
+            return hasDecimals ? Extent.MAY_GET_DECIMALS : Extent.MAY_GO_ON;
+        }
+        return makesUsual(words, DECIMALS, values, natural) ? Extent.MAY_GET_DECIMALS : Extent.WHOLE;
+    }
+
+    /** Whether one of these, said next, makes a usual value of the last one. */
+    private boolean makesUsual(String words, List<String> next, int values, double natural) {
+        return next.stream().anyMatch(more -> usual(understanding.apply(words + ' ' + more), values, natural));
+    }
+
+    /**
+     * Whether one of the ways to understand the words that are natural enough has so many values, the last a usual one.
+     */
+    private boolean usual(List<Interpretation> ways, int values, double natural) {
+        return ways.stream().filter(way -> way.score() > MEANT * natural).anyMatch(way -> {
+            List<Reading> readings = way.meaning().readings();
+            boolean asMany = values == ANY ? !readings.isEmpty() : readings.size() == values;
+            return asMany && usual.test(readings.get(readings.size() - 1));
+        });
+    }
+
+    private static List<String> numberWords() {
+        List<String> words = new ArrayList<>(Arrays.asList(
+                ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen"
+                                + " seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety"
+                                + " hundred thousand")
+                        .split(" ")));
+        // what begins with a single digit may need two more
+        words.addAll(List.of("zero zero", "five zero", "five five"));
+        return List.copyOf(words);
+    }
+}
