@@ -30,6 +30,10 @@ public enum Command {
     UNKNOWN,
     /** Speak up. */
     LOUDER,
+    /** Speak less loudly. */
+    QUIETER,
+    /** Speak more quickly. */
+    FASTER,
     /** Speak more slowly. */
     SLOWER,
     /** Begin the whole check again. */

@@ -46,6 +46,8 @@ public sealed interface Meaning {
 
         T choice(Choice choice);
 
+        T choices(Choices choices);
+
         T ordered(Ordered ordered);
 
         T note(Note note);
@@ -99,6 +101,18 @@ public sealed interface Meaning {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.choice(this);
+        }
+    }
+
+    /** Options of several sets in one breath, in the order they were said: "four ten a, piston". */
+    record Choices(List<Choice> choices) implements Meaning {
+        public Choices {
+            choices = List.copyOf(choices);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.choices(this);
         }
     }
 

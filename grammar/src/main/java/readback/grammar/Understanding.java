@@ -31,6 +31,9 @@ final class Understanding {
     /** Words that were found among others. */
     private static final double SPOTTED = 0.6;
 
+    /** Sets of the rating plate and the coil, asked one after the other and told in one breath. */
+    private static final Set<String> TOGETHER = Set.of("refrigerant", "metering-device");
+
     /** The option of a set that says that it is not known. */
     static final String UNKNOWN = "unknown";
 
@@ -57,6 +60,9 @@ final class Understanding {
             return ranked();
         }
         whole(0, 1, false);
+        if (found.isEmpty()) {
+            together();
+        }
         if (found.isEmpty()) {
             // "what now" is asked for help, not "what" with a small word after it
             whole(0, 1, true);
@@ -114,6 +120,42 @@ final class Understanding {
 
     private boolean ofAskedSet(Meaning.Choice choice) {
         return utterance.expectation().choice().filter(choice.choice()::equals).isPresent();
+    }
+
+    /** An option of what was asked and one of what is asked beside it, and nothing else: "four ten a txv". */
+    private void together() {
+        for (int begin : utterance.afterOptional(0, Item.Word.FILLER)) {
+            for (ParseChart.Match first : matchesFrom(begin)) {
+                for (int next : utterance.afterOptional(first.end(), Item.Word.FILLER)) {
+                    for (ParseChart.Match second : matchesFrom(next)) {
+                        if (second.end() == utterance.length()
+                                && first.item() instanceof Item.Option one
+                                && second.item() instanceof Item.Option other) {
+                            together(one, other);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private List<ParseChart.Match> matchesFrom(int at) {
+        return at < utterance.length() ? utterance.matches(at) : List.of();
+    }
+
+    private void together(Item.Option one, Item.Option other) {
+        boolean both = TOGETHER.contains(one.set())
+                && TOGETHER.contains(other.set())
+                && !one.set().equals(other.set());
+        boolean known = !one.option().equals(UNKNOWN) && !other.option().equals(UNKNOWN);
+        if (both && known && (asked(one) || asked(other))) {
+            found.merge(
+                    new Meaning.Choices(List.of(
+                            new Meaning.Choice(one.set(), one.option()),
+                            new Meaning.Choice(other.set(), other.option()))),
+                    INTRODUCED,
+                    Math::max);
+        }
     }
 
     /**

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import readback.calc.fluid.Catalogue;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -148,6 +149,24 @@ class OrdersAndChoicesTest {
     })
     void anOptionOfTheAskedSetNeedsNoIntroduction(String set, String words, String option) {
         assertThat(only(words, choosing(set))).isEqualTo(new Meaning.Choice(set, option));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "refrigerant, four ten a piston, piston",
+        "refrigerant, it's four ten a with a txv, thermostatic-expansion-valve",
+        "metering-device, four ten a cap tube, capillary-tube",
+    })
+    void refrigerantAndMeteringDeviceAreToldInOneBreath(String asked, String words, String device) {
+        assertThat(best(words, choosing(asked)))
+                .isEqualTo(new Meaning.Choices(List.of(
+                        new Meaning.Choice("refrigerant", "R-410A"), new Meaning.Choice("metering-device", device))));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"four ten a thirty two", "four ten a unknown", "four ten a yes"})
+    void twoOptionsThatDoNotBelongTogetherAreNotTaken(String words) {
+        assertThat(best(words, choosing("refrigerant"))).isNotInstanceOf(Meaning.Choices.class);
     }
 
     @ParameterizedTest

@@ -6,8 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
@@ -41,48 +43,69 @@ public final class Archive {
      * What listing came across.
      *
      * @param sessions summaries given
-     * @param unreadable folders whose record has no readable header, with the reason
+     * @param troubles folders that were passed over, or hold another session than their name says, with the reason
      */
-    public record Listing(int sessions, List<String> unreadable) {
+    public record Listing(int sessions, List<String> troubles) {
         public Listing {
-            unreadable = List.copyOf(unreadable);
+            troubles = List.copyOf(troubles);
         }
     }
 
     /**
-     * Gives every session to the taker, sorted by the name of its folder, that is by time.
+     * Gives every session to the taker once, sorted by the name of its folder, that is by time. A folder with which
+     * something is wrong never keeps the others from being listed.
      *
      * @throws IOException when the folder cannot be listed
      */
     public Listing each(Consumer<Summary> taker) throws IOException {
-        List<String> names = names();
-        List<String> unreadable = new ArrayList<>();
+        List<String> troubles = new ArrayList<>();
         int sessions = 0;
+        Set<String> seen = new HashSet<>();
         try (SummaryIndex index = SummaryIndex.in(folder)) {
-            for (String name : names) {
+            for (String name : names()) {
                 Optional<BasicFileAttributes> attributes = attributes(name);
                 if (attributes.isEmpty()) {
                     continue;
                 }
-                Optional<Summary> known = index.find(name, attributes.get());
-                if (known.isPresent() && !readEverything) {
-                    taker.accept(known.get());
-                    sessions++;
-                    continue;
-                }
                 try {
-                    Summary summary = Summary.of(RecordedSession.read(folder.resolve(name)));
-                    if (known.isEmpty()) {
-                        index.keep(name, attributes.get(), summary);
+                    Summary summary = summary(index, name, attributes.get());
+                    if (copy(name, summary, seen)) {
+                        troubles.add(name + ": holds session " + summary.session() + " once more; it is counted once.");
+                        continue;
+                    }
+                    if (!name.equals(summary.session())) {
+                        troubles.add(name + ": holds session " + summary.session() + ".");
                     }
                     taker.accept(summary);
                     sessions++;
                 } catch (RecordUnavailableException e) {
-                    unreadable.add(name + ": " + e.getMessage());
+                    troubles.add(name + ": " + e.getMessage());
                 }
             }
         }
-        return new Listing(sessions, unreadable);
+        return new Listing(sessions, troubles);
+    }
+
+    private Summary summary(SummaryIndex index, String name, BasicFileAttributes attributes)
+            throws IOException, RecordUnavailableException {
+        Optional<Summary> known = index.find(name, attributes, !readEverything);
+        if (known.isPresent()) {
+            return known.get();
+        }
+        Path session = folder.resolve(name);
+        if (!session.toRealPath().startsWith(folder.toRealPath())) {
+            throw new RecordUnavailableException("it leads out of this folder: list the other one by itself.");
+        }
+        Summary summary = Summary.of(RecordedSession.read(session));
+        index.keep(name, attributes, summary);
+        return summary;
+    }
+
+    /** Whether the session was given already, or will be from the folder of its own name. */
+    private boolean copy(String name, Summary summary, Set<String> seen) {
+        boolean elsewhere = !name.equals(summary.session())
+                && Files.exists(folder.resolve(summary.session()).resolve(SessionRecord.FILE));
+        return elsewhere || !seen.add(summary.session());
     }
 
     /**

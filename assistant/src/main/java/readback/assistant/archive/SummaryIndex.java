@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.zip.CRC32C;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,8 +24,12 @@ final class SummaryIndex implements Closeable {
     /** Name of the file in the folder of sessions. */
     static final String FILE = ".readback-index";
 
-    private static final String FORM = "readback-index 1";
-    private static final int PARTS = 4;
+    private static final String FORM = "readback-index 2";
+    private static final int SIZE = 1;
+    private static final int TIME = 2;
+    private static final int SEAL = 3;
+    private static final int SUMMARY = 4;
+    private static final int PARTS = 5;
 
     private final Path folder;
     private final @Nullable BufferedReader old;
@@ -81,8 +86,13 @@ final class SummaryIndex implements Closeable {
         }
     }
 
-    /** The summary of a folder as it is on disk now, if the index has it. Folders must come sorted by name. */
-    Optional<Summary> find(String name, BasicFileAttributes attributes) throws IOException {
+    /**
+     * The summary of a folder as it is on disk now, if the index has it and is to be believed. Folders must come sorted
+     * by name.
+     *
+     * @param believed false where every record is read anew; what the index has is then forgotten
+     */
+    Optional<Summary> find(String name, BasicFileAttributes attributes, boolean believed) throws IOException {
         while (upcoming != null && upcoming[0].compareTo(name) < 0) {
             changed = true;
             advance();
@@ -92,11 +102,14 @@ final class SummaryIndex implements Closeable {
         }
         String[] line = upcoming;
         advance();
-        if (!line[1].equals(String.valueOf(attributes.size())) || !line[2].equals(time(attributes))) {
+        boolean same = line[SIZE].equals(String.valueOf(attributes.size()))
+                && line[TIME].equals(time(attributes))
+                && line[SEAL].equals(seal(name, line[SIZE], line[TIME], line[SUMMARY]));
+        if (!same || !believed) {
             return Optional.empty();
         }
         try {
-            Summary summary = SummaryLine.read(line[PARTS - 1]);
+            Summary summary = SummaryLine.read(line[SUMMARY]);
             write(String.join("\t", line));
             return Optional.of(summary);
         } catch (IllegalArgumentException e) {
@@ -109,8 +122,10 @@ final class SummaryIndex implements Closeable {
         changed = true;
         boolean writable = name.chars().noneMatch(Character::isISOControl);
         if (writable) {
-            write(String.join(
-                    "\t", name, String.valueOf(attributes.size()), time(attributes), SummaryLine.of(summary)));
+            String size = String.valueOf(attributes.size());
+            String time = time(attributes);
+            String line = SummaryLine.of(summary);
+            write(String.join("\t", name, size, time, seal(name, size, time, line), line));
         }
     }
 
@@ -119,6 +134,13 @@ final class SummaryIndex implements Closeable {
             next.write(line);
             next.write('\n');
         }
+    }
+
+    /** A line that was damaged or edited does not fit it, and the record is read again. */
+    private static String seal(String... parts) {
+        CRC32C sum = new CRC32C();
+        sum.update(String.join("\t", parts).getBytes(StandardCharsets.UTF_8));
+        return Long.toHexString(sum.getValue());
     }
 
     private static String time(BasicFileAttributes attributes) {

@@ -120,7 +120,7 @@ public final class CheckCommand implements Callable<Integer> {
             Optional<String> listening,
             InputCourse.Input input) {
         SessionLauncher launcher = new SessionLauncher(desk, console, clock);
-        SessionSettings settings = session.settings();
+        SessionSettings settings = session.settings().delivered(live.delivery());
         launcher.launch(
                 new SessionLauncher.Plan(
                         settings,

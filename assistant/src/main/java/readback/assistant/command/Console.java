@@ -4,9 +4,16 @@ import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import readback.assistant.session.PlainLines;
+import readback.prompts.text.Language;
 
 /**
  * Standard input and output in UTF-8, whatever the platform's default.
@@ -14,8 +21,12 @@ import java.nio.charset.StandardCharsets;
  * @param in typed lines
  * @param out results
  * @param err complaints
+ * @param columns finds the width of the terminal; empty where input or output is none
  */
-public record Console(BufferedReader in, PrintStream out, PrintStream err) {
+public record Console(BufferedReader in, PrintStream out, PrintStream err, Supplier<OptionalInt> columns) {
+
+    /** Where a terminal does not tell its width. */
+    private static final int USUAL_COLUMNS = 80;
 
     /** The process's own streams. */
     public static Console ofProcess() {
@@ -23,7 +34,32 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err) {
                 new BufferedReader(
                         new InputStreamReader(new FileInputStream(FileDescriptor.in), StandardCharsets.UTF_8)),
                 new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8),
-                new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8));
+                new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
+                Console::ofTerminal);
+    }
+
+    // Quick where there is none; Java 22 and later give a console to pipes too, which the builder then refuses.
+    @SuppressWarnings("SystemConsoleNull")
+    private static OptionalInt ofTerminal() {
+        if (System.console() == null) {
+            return OptionalInt.empty();
+        }
+        // asking the terminal for its clusters would swallow what was typed already
+        try (Terminal terminal = TerminalBuilder.builder()
+                .system(true)
+                .dumb(false)
+                .graphemeCluster(false)
+                .build()) {
+            int columns = terminal.getSize().getColumns();
+            return OptionalInt.of(columns > 0 ? columns : USUAL_COLUMNS);
+        } catch (IOException | IllegalStateException e) {
+            return OptionalInt.empty();
+        }
+    }
+
+    /** The conversation in plain lines, as wide as the terminal. */
+    PlainLines lines(Language language) {
+        return new PlainLines(out, language, columns.get());
     }
 
     void complain(String sentence) {

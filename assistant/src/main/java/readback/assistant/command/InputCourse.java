@@ -8,6 +8,7 @@ import readback.assistant.record.SessionRecord;
 import readback.assistant.session.Alarm;
 import readback.assistant.session.Audience;
 import readback.assistant.session.PlainAudience;
+import readback.assistant.session.PlainLines;
 import readback.assistant.session.Session;
 import readback.prompts.text.Language;
 
@@ -19,7 +20,7 @@ final class InputCourse implements SessionLauncher.Course {
     /** Where the events come from. */
     interface Input {
         /** Feeds the session until it is closed or there is no more. */
-        void feed(Session session, Alarm alarm, Instant start);
+        void feed(Session session, Alarm alarm, PlainLines lines, Instant start);
     }
 
     private final Console console;
@@ -40,13 +41,15 @@ final class InputCourse implements SessionLauncher.Course {
         Alarm alarm = new Alarm();
         List<Audience> audiences = new ArrayList<>();
         audiences.add(alarm);
-        audiences.add(new PlainAudience(console.out(), Language.english(), echo));
+        PlainLines lines = console.lines(Language.english());
+        audiences.add(new PlainAudience(lines, echo));
         speaker.ifPresent(each -> audiences.add(each.audience()));
         if (opening.record().waiting() > 0) {
             console.complain(notKept(opening.record()));
         }
         Session session = opening.with().apply(audiences);
-        input.feed(session, alarm, opening.start());
+        input.feed(session, alarm, lines, opening.start());
+        lines.end();
         return session;
     }
 

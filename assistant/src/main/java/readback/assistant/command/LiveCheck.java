@@ -24,6 +24,7 @@ import readback.assistant.screen.StrokeReader;
 import readback.assistant.screen.TerminalFace;
 import readback.assistant.session.Audience;
 import readback.assistant.session.PlainAudience;
+import readback.assistant.session.PlainLines;
 import readback.assistant.session.Session;
 import readback.assistant.session.SteadyClock;
 import readback.assistant.voice.Voice;
@@ -87,7 +88,9 @@ final class LiveCheck {
                     resumption,
                     resumption
                             .map(old -> old.session().settings().orElse(SessionSettings.STANDARD))
-                            .orElseGet(wishes.session()::settings),
+                            .orElseGet(() -> wishes.session()
+                                    .settings()
+                                    .delivered(wishes.live().delivery())),
                     ear,
                     voice(opening),
                     last::add);
@@ -120,6 +123,8 @@ final class LiveCheck {
                     .system(true)
                     .systemOutput(TerminalBuilder.SystemOutput.SysOut)
                     .dumb(false)
+                    // asking the terminal for its clusters would swallow what was typed already
+                    .graphemeCluster(false)
                     .build();
             if (terminal.getType().startsWith(Terminal.TYPE_DUMB)) {
                 terminal.close();
@@ -152,21 +157,26 @@ final class LiveCheck {
     private void inLines(Ready ready) {
         ScreenTexts texts = new ScreenTexts(Language.english());
         console.out().println("Voice: " + ready.voice().name());
-        PlainFace face = new PlainFace(console.out(), texts);
+        PlainLines lines = console.lines(Language.english());
+        PlainFace face = new PlainFace(lines, texts);
         LiveSession running = live(ready, face, texts);
-        Thread typing = new Thread(() -> typed(running, ready.wishes().live()), "typed-lines");
+        Thread typing = new Thread(() -> typed(running, lines, ready.wishes().live()), "typed-lines");
         typing.setDaemon(true);
         typing.start();
-        run(running, ready, List.of(new PlainAudience(console.out(), Language.english(), true)));
+        run(running, ready, List.of(new PlainAudience(lines, true)));
+        lines.end();
     }
 
     /** Every line typed is an utterance; where nobody types, speech is enough. */
-    private void typed(LiveSession running, LiveOptions live) {
+    private void typed(LiveSession running, PlainLines lines, LiveOptions live) {
         try {
             for (String line = console.in().readLine();
                     line != null;
                     line = console.in().readLine()) {
-                if (!line.isBlank()) {
+                lines.entered();
+                if (line.isBlank()) {
+                    lines.prompt();
+                } else {
                     running.write(line.strip());
                 }
             }
@@ -189,7 +199,7 @@ final class LiveCheck {
                 options.microphone(),
                 ready.voice(),
                 options.loudspeaker(),
-                options.canceller(),
+                options.ownVoice(),
                 face,
                 new Board(
                         desk.grammar(),

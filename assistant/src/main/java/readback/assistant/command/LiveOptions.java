@@ -6,15 +6,15 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import readback.assistant.echo.EchoCanceller;
+import readback.assistant.dialogue.Delivery;
 import readback.assistant.echo.EchoCancellerUnavailableException;
 import readback.assistant.echo.WebRtcEchoCanceller;
 import readback.assistant.live.ListeningMode;
 import readback.assistant.live.LiveSession;
+import readback.assistant.live.OwnVoice;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Manner;
 import readback.calc.name.ConstantName;
 
 /** How a live session listens, speaks and looks. */
@@ -108,28 +108,34 @@ final class LiveOptions {
 
     LiveSession.Settings settings(boolean keepsSound) {
         return new LiveSession.Settings(
-                one("--listen", listen, ListeningMode.values()),
-                headset,
-                within("--gate", gate, -90, 0),
-                new Manner(within("--volume", volume, 0, 2), within("--speed", speed, 0.5, 2)),
-                keepsSound);
+                one("--listen", listen, ListeningMode.values()), headset, within("--gate", gate, -90, 0), keepsSound);
     }
 
-    /** What takes the voice out of the sound, if orders are to be heard while it speaks and this machine has one. */
-    Optional<EchoCanceller> canceller() {
+    /** How loud and how fast the voice speaks. */
+    Delivery delivery() {
+        return new Delivery(percent(within("--volume", volume, 0, 2)), percent(within("--speed", speed, 0.5, 2)));
+    }
+
+    private static int percent(double share) {
+        return (int) Math.round(share * 100);
+    }
+
+    /** What takes the voice out of the sound, if orders are to be heard while it speaks. */
+    OwnVoice ownVoice() {
         if (!bargeIn || headset) {
-            return Optional.empty();
+            return OwnVoice.LEFT_IN;
         }
         try {
-            return Optional.of(WebRtcEchoCanceller.open());
+            return OwnVoice.takenOutBy(WebRtcEchoCanceller.open());
         } catch (EchoCancellerUnavailableException e) {
-            return Optional.empty();
+            return OwnVoice.unavailable(String.valueOf(e.getMessage()));
         }
     }
 
     /** Refuses what is out of range, where no live session would look at it too. */
     void check() {
         settings(false);
+        delivery();
         palette();
     }
 

@@ -37,9 +37,9 @@ final class OutputFile {
         this.takesAnything = takesAnything;
     }
 
-    /** What is to be written. */
-    interface Content {
-        void writeTo(BufferedWriter out) throws IOException;
+    /** Writes what is to be in the file, and has a result of its own. */
+    interface Content<T> {
+        T writeTo(BufferedWriter out) throws IOException;
     }
 
     /**
@@ -98,7 +98,10 @@ final class OutputFile {
 
     /** Writes a text. */
     void write(String text) {
-        write((BufferedWriter out) -> out.write(text));
+        write((BufferedWriter out) -> {
+            out.write(text);
+            return text;
+        });
     }
 
     /**
@@ -106,36 +109,35 @@ final class OutputFile {
      *
      * @throws CommandFailure when the disk does not take it; nothing of it is left then
      */
-    void write(Content content) {
+    <T> T write(Content<T> content) {
         try {
             if (takesAnything) {
                 try (BufferedWriter out =
                         Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.WRITE)) {
-                    content.writeTo(out);
+                    return content.writeTo(out);
                 }
-            } else {
-                replace(content);
             }
-        } catch (UncheckedIOException e) {
-            throw unwritable(e.getCause());
-        } catch (IOException e) {
+            return replace(content);
+        } catch (UncheckedIOException | IOException e) {
             throw unwritable(e);
         }
     }
 
-    private CommandFailure unwritable(IOException e) {
+    private CommandFailure unwritable(Exception e) {
         return new CommandFailure("'" + file + "' cannot be written (" + e.getMessage()
                 + "): name a file in a folder that you may write to.");
     }
 
-    private void replace(Content content) throws IOException {
+    private <T> T replace(Content<T> content) throws IOException {
         Path part = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
+            T result;
             try (BufferedWriter out =
                     Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
-                content.writeTo(out);
+                result = content.writeTo(out);
             }
             Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            return result;
         } finally {
             Files.deleteIfExists(part);
         }

@@ -9,6 +9,7 @@ import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
 import readback.assistant.session.Alarm;
+import readback.assistant.session.PlainLines;
 import readback.assistant.session.Session;
 import readback.assistant.sound.Samples;
 
@@ -17,7 +18,7 @@ record RecordedInput(Desk desk, Console console, List<AudioFiles.Playable> recor
         implements InputCourse.Input {
 
     @Override
-    public void feed(Session session, Alarm alarm, Instant start) {
+    public void feed(Session session, Alarm alarm, PlainLines lines, Instant start) {
         Instant now = start;
         int utterances = 0;
         boolean kept = keepsAudio;

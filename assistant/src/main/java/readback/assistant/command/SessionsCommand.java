@@ -16,8 +16,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -166,7 +166,7 @@ public final class SessionsCommand implements Callable<Integer> {
                         now.add(new Anchor(summary.session(), summary.events(), summary.hash()));
                     },
                     linesFile);
-            listing.unreadable().forEach(each -> console.complain(Visible.text(each)));
+            listing.troubles().forEach(each -> console.complain(Visible.text(each)));
             console.out()
                     .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
             if (sumsOnly) {
@@ -177,11 +177,9 @@ public final class SessionsCommand implements Callable<Integer> {
                 console.out().println("Written: " + file);
             });
             anchorFile.ifPresent(file -> {
-                file.write(out -> {
-                    for (Anchor anchor : now) {
-                        out.write(AnchorLines.of(anchor) + "\n");
-                    }
-                });
+                file.write(now.stream()
+                        .map(anchor -> AnchorLines.of(anchor) + "\n")
+                        .collect(Collectors.joining()));
                 console.out().println("Written: " + file);
             });
             return holds(dir) ? 0 : 1;
@@ -196,9 +194,9 @@ public final class SessionsCommand implements Callable<Integer> {
         if (check) {
             FolderLedger.Content ledger = FolderLedger.in(dir).read();
             ledger.fault().ifPresent(fault -> console.complain("the ledger of '" + dir + "' does not hold: " + fault));
-            holds = ledger.fault().isEmpty() & hold(dir, ledger.latest(), "the ledger");
+            holds = hold(dir, ledger.latest(), "the ledger") && ledger.fault().isEmpty();
         }
-        return against == null ? holds : hold(dir, anchors(against), "'" + against + "'") & holds;
+        return against == null ? holds : hold(dir, anchors(against), "'" + against + "'") && holds;
     }
 
     private static List<Anchor> anchors(Path file) {
@@ -236,16 +234,15 @@ public final class SessionsCommand implements Callable<Integer> {
                 }
             });
         }
-        AtomicReference<Archive.Listing> listing = new AtomicReference<>();
-        file.get()
-                .write((BufferedWriter lines) -> listing.set(archive.each(summary -> {
+        Archive.Listing listing = file.get()
+                .write((BufferedWriter lines) -> archive.each(summary -> {
                     if (choice.takes(summary)) {
                         taker.accept(summary);
                         write(lines, summary);
                     }
-                })));
+                }));
         console.out().println("Written: " + file.get());
-        return listing.get();
+        return listing;
     }
 
     private static void write(BufferedWriter lines, Summary summary) {
@@ -253,7 +250,7 @@ public final class SessionsCommand implements Callable<Integer> {
             lines.write(SummaryLine.of(summary));
             lines.write('\n');
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new UncheckedIOException(e.getMessage(), e);
         }
     }
 

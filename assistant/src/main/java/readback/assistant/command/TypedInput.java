@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
 import readback.assistant.session.Alarm;
+import readback.assistant.session.PlainLines;
 import readback.assistant.session.Session;
 import readback.assistant.session.SteadyClock;
 import readback.grammar.Hypothesis;
@@ -27,10 +29,10 @@ record TypedInput(Desk desk, Console console, SteadyClock clock) implements Inpu
             "correction, sixty two");
 
     @Override
-    public void feed(Session session, Alarm alarm, Instant start) {
+    public void feed(Session session, Alarm alarm, PlainLines lines, Instant start) {
         warmUp();
         try {
-            String line = console.in().readLine();
+            String line = next(lines);
             while (line != null && !session.closed()) {
                 clock.changed().ifPresent(by -> session.on(new Event.ClockChanged(clock.instant(), by)));
                 alarm.ring(session, clock.instant());
@@ -38,11 +40,20 @@ record TypedInput(Desk desk, Console console, SteadyClock clock) implements Inpu
                     session.on(new Event.Heard(
                             clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(line.strip()))));
                 }
-                line = session.closed() ? null : console.in().readLine();
+                line = session.closed() ? null : next(lines);
             }
         } catch (IOException e) {
             throw new UncheckedIOException("standard input could not be read", e);
         }
+    }
+
+    private @Nullable String next(PlainLines lines) throws IOException {
+        lines.prompt();
+        String line = console.in().readLine();
+        if (line != null) {
+            lines.entered();
+        }
+        return line;
     }
 
     /** The first answer would pay for loading everything that takes part; the dialogue is pure, so it can rehearse. */

@@ -108,6 +108,17 @@ public final class UnderstandCommand implements Callable<Integer> {
         }
 
         @Override
+        public ObjectNode choices(Meaning.Choices choices) {
+            node.put("kind", "choices");
+            choices.choices()
+                    .forEach(each -> node.withArray("choices")
+                            .addObject()
+                            .put("choice", each.choice())
+                            .put("option", each.option()));
+            return node;
+        }
+
+        @Override
         public ObjectNode ordered(Meaning.Ordered ordered) {
             node.put("kind", "command").put("command", ConstantName.of(ordered.command()));
             ordered.about().ifPresent(about -> node.put("about", ConstantName.of(about)));

@@ -370,6 +370,11 @@ public final class Dialogue {
             }
 
             @Override
+            public Runnable choices(Meaning.Choices choices) {
+                return () -> choices.choices().forEach(choice -> orders.choose(draft, choice));
+            }
+
+            @Override
             public Runnable ordered(Meaning.Ordered ordered) {
                 return () -> orders.carryOut(draft, ordered);
             }

@@ -91,6 +91,7 @@ final class Doubts {
 
     private static boolean movesOn(Meaning meaning) {
         return meaning instanceof Meaning.Choice
+                || meaning instanceof Meaning.Choices
                 || meaning.orders(Command.DONE)
                 || meaning.orders(Command.GO_BACK)
                 || meaning.orders(Command.CARRY_ON);

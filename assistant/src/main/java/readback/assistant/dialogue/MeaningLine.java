@@ -26,6 +26,11 @@ final class MeaningLine {
         }
 
         @Override
+        public String choices(Meaning.Choices choices) {
+            return choices.choices().stream().map(this::choice).collect(Collectors.joining(", "));
+        }
+
+        @Override
         public String ordered(Meaning.Ordered ordered) {
             return ConstantName.of(ordered.command())
                     + ordered.about()

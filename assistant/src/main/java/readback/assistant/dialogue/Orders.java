@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.caution.CautionNotice;
 import readback.calc.caution.CautionRule;
@@ -89,8 +90,14 @@ final class Orders {
             case BRIEF -> voice(draft, true);
             case SKIP, UNKNOWN ->
                 order.about().ifPresentOrElse(about -> leaveOpen(draft, about, asked), () -> skip(draft, asked));
-            case LOUDER -> draft.say(Message.of("voice.louder"));
-            case SLOWER -> draft.say(Message.of("voice.slower"));
+            case LOUDER ->
+                deliver(draft, Delivery::louder, Message.of("voice.louder"), Message.of("voice.louder.most"));
+            case QUIETER ->
+                deliver(draft, Delivery::quieter, Message.of("voice.quieter"), Message.of("voice.quieter.most"));
+            case FASTER ->
+                deliver(draft, Delivery::faster, Message.of("voice.faster"), Message.of("voice.faster.most"));
+            case SLOWER ->
+                deliver(draft, Delivery::slower, Message.of("voice.slower"), Message.of("voice.slower.most"));
             case START_OVER -> draft.say(Message.of("start-over"));
             case MEASURE_NOW -> measureNow(draft, asked);
         }
@@ -327,6 +334,14 @@ final class Orders {
     private static void voice(Draft draft, boolean brief) {
         draft.become(draft.conversation().speaking(brief));
         draft.say(Message.of(brief ? "voice.now-brief" : "voice.now-guide"));
+    }
+
+    /** Another step of volume or speed, told in the new manner; where there is none left, that. */
+    private static void deliver(Draft draft, UnaryOperator<Delivery> step, Message told, Message atTheLimit) {
+        SessionSettings settings = draft.state().settings();
+        Delivery next = step.apply(settings.delivery());
+        draft.say(next.equals(settings.delivery()) ? atTheLimit : told);
+        draft.become(draft.state().with(settings.delivered(next)));
     }
 
     void choose(Draft draft, Meaning.Choice choice) {

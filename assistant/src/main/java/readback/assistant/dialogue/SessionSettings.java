@@ -24,6 +24,7 @@ import readback.prompts.checklist.JobId;
  * @param site where, for the record; empty when not told
  * @param understood cautions that were read out and understood earlier the same day, by this technician at this site:
  *     they are named, not read out again
+ * @param delivery how loud and how fast the voice speaks
  */
 public record SessionSettings(
         JobId job,
@@ -34,7 +35,8 @@ public record SessionSettings(
         Optional<String> refrigerant,
         Optional<String> technician,
         Optional<String> site,
-        Set<CautionRule> understood) {
+        Set<CautionRule> understood,
+        Delivery delivery) {
 
     /** Where the altitude does not matter. */
     public static final Reading SEA_LEVEL = Reading.of(Quantity.ALTITUDE, "0");
@@ -55,7 +57,7 @@ public record SessionSettings(
         understood = Set.copyOf(understood);
     }
 
-    /** Settings of a first session of the day: every caution is read out. */
+    /** Settings of a first session of the day: every caution is read out, by the voice as it speaks by itself. */
     public SessionSettings(
             JobId job,
             UnitSetting units,
@@ -65,12 +67,13 @@ public record SessionSettings(
             Optional<String> refrigerant,
             Optional<String> technician,
             Optional<String> site) {
-        this(job, units, brief, known, limits, refrigerant, technician, site, Set.of());
+        this(job, units, brief, known, limits, refrigerant, technician, site, Set.of(), Delivery.PLAIN);
     }
 
     /** The same settings where these cautions were understood earlier the same day. */
     public SessionSettings having(Set<CautionRule> alreadyUnderstood) {
-        return new SessionSettings(job, units, brief, known, limits, refrigerant, technician, site, alreadyUnderstood);
+        return new SessionSettings(
+                job, units, brief, known, limits, refrigerant, technician, site, alreadyUnderstood, delivery);
     }
 
     /** The same settings with one thing more known, unless it is known already. */
@@ -80,11 +83,18 @@ public record SessionSettings(
         }
         List<Reading> more = new ArrayList<>(known);
         more.add(reading);
-        return new SessionSettings(job, units, brief, more, limits, refrigerant, technician, site, understood);
+        return new SessionSettings(
+                job, units, brief, more, limits, refrigerant, technician, site, understood, delivery);
+    }
+
+    /** The same settings where the voice speaks like this. */
+    public SessionSettings delivered(Delivery other) {
+        return new SessionSettings(job, units, brief, known, limits, refrigerant, technician, site, understood, other);
     }
 
     /** The same settings with other units. */
     SessionSettings in(UnitSetting other) {
-        return new SessionSettings(job, other, brief, known, limits, refrigerant, technician, site, understood);
+        return new SessionSettings(
+                job, other, brief, known, limits, refrigerant, technician, site, understood, delivery);
     }
 }

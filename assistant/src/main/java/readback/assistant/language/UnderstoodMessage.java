@@ -60,6 +60,13 @@ final class UnderstoodMessage {
             }
 
             @Override
+            public Message choices(Meaning.Choices choices) {
+                List<Fact> each = new ArrayList<>();
+                choices.choices().forEach(choice -> each.add(new Fact.Text(of(choice, names))));
+                return Message.of("understood.choices").with("choices", new Fact.Listing(each));
+            }
+
+            @Override
             public Message ordered(Meaning.Ordered ordered) {
                 Fact order = new Fact.Term("order." + ConstantName.of(ordered.command()));
                 return ordered.about()

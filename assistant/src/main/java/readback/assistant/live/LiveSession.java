@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Delivery;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Turn;
 import readback.assistant.ear.Ear;
 import readback.assistant.echo.BargeIn;
 import readback.assistant.echo.EchoCanceller;
@@ -51,7 +53,7 @@ public final class LiveSession {
     /**
      * What the session lives with. All of it is closed by {@link #run}, except the face.
      *
-     * @param canceller takes Readback's own voice out of what is heard; empty where nothing is heard while it speaks
+     * @param ownVoice whether Readback's own voice is taken out of what is heard
      * @param standing phrases that will be wanted, in the form for the ear
      */
     public record Parts(
@@ -60,7 +62,7 @@ public final class LiveSession {
             MicrophoneFinder.Socket microphone,
             Voice voice,
             Loudspeaker loudspeaker,
-            Optional<EchoCanceller> canceller,
+            OwnVoice ownVoice,
             Face face,
             Board board,
             ScreenTexts texts,
@@ -77,7 +79,7 @@ public final class LiveSession {
      * @param gate level in decibels of full scale below which nothing is speech
      * @param keepsSound whether the sound of each utterance goes into the record, as far as its budget allows
      */
-    public record Settings(ListeningMode mode, boolean headset, double gate, Manner manner, boolean keepsSound) {}
+    public record Settings(ListeningMode mode, boolean headset, double gate, boolean keepsSound) {}
 
     private final Parts parts;
     private final Settings settings;
@@ -92,6 +94,7 @@ public final class LiveSession {
     private final PhrasePlayer player;
     private final Hearing hearing;
     private @Nullable Session session;
+    private Delivery delivery = Delivery.PLAIN;
     private boolean keepsSound;
     private boolean talking;
     private Optional<Heard> heard = Optional.empty();
@@ -107,15 +110,19 @@ public final class LiveSession {
         this.keepsSound = settings.keepsSound();
         this.audio = new AudioStatus(parts.texts());
         PlayedSound played = new PlayedSound();
-        this.player = new PhrasePlayer(
-                parts.voice(), new MonitoredLoudspeaker(parts.loudspeaker(), played), settings.manner(), inputs);
+        this.player = new PhrasePlayer(parts.voice(), new MonitoredLoudspeaker(parts.loudspeaker(), played), inputs);
         this.hearing = new Hearing(
                 parts.ear(),
                 settings.headset() ? player::speaking : player::audible,
-                parts.canceller().map(canceller -> overVoice(canceller, played)),
+                parts.ownVoice().canceller().map(canceller -> overVoice(canceller, played)),
                 settings.headset(),
                 settings.gate(),
                 inputs::post);
+        parts.ownVoice().unavailable().ifPresent(why -> audio.onlyInSilence(text("hint.no-canceller", why)));
+    }
+
+    private String text(String key, Object... values) {
+        return parts.texts().of(key, values);
     }
 
     private Hearing.OverVoice overVoice(EchoCanceller canceller, PlayedSound played) {
@@ -274,12 +281,13 @@ public final class LiveSession {
     }
 
     void echoTooStrong() {
-        audio.onlyInSilence(parts.texts().of("hint.echo"));
+        audio.onlyInSilence(text("hint.echo"));
     }
 
     void microphoneFound(String device) {
         if (Bluetooth.named(device) || Bluetooth.named(parts.loudspeaker().name())) {
             hearing.onlyInSilence();
+            parts.ownVoice().canceller().ifPresent(lost -> audio.onlyInSilence(text("hint.bluetooth")));
         }
         if (audio.microphoneFound(device)) {
             on(new Event.DeviceFound(clock.instant(), MICROPHONE));
@@ -390,6 +398,16 @@ public final class LiveSession {
 
     /** Speaks what a turn says. */
     private final class Speaker implements Audience {
+        @Override
+        public void happened(Event event, Turn turn) {
+            Delivery wanted = turn.state().settings().delivery();
+            if (!wanted.equals(delivery)) {
+                delivery = wanted;
+                player.speaking(Manner.percent(wanted.volume(), wanted.speed()));
+                player.prepare(parts.standing());
+            }
+        }
+
         @Override
         public void says(List<Line> lines) {
             List<String> texts = lines.stream().map(Line::spoken).toList();

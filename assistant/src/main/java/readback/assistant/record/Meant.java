@@ -35,6 +35,16 @@ final class Meant {
         }
 
         @Override
+        public ObjectNode choices(Meaning.Choices choices) {
+            ObjectNode node = Json.kind("choices");
+            ArrayNode array = node.putArray("choices");
+            choices.choices()
+                    .forEach(each ->
+                            array.addObject().put("choice", each.choice()).put("option", each.option()));
+            return node;
+        }
+
+        @Override
         public ObjectNode ordered(Meaning.Ordered ordered) {
             ObjectNode node =
                     Json.kind("order").put("command", ordered.command().name());
@@ -161,7 +171,12 @@ final class Meant {
         return switch (kind) {
             case "values" -> new Meaning.Values(readings(node));
             case "correction" -> new Meaning.Correction(readings(node));
-            case "choice" -> new Meaning.Choice(RecordJson.text(node, "choice"), RecordJson.text(node, "option"));
+            case "choice" -> choice(node);
+            case "choices" -> {
+                List<Meaning.Choice> choices = new ArrayList<>();
+                node.path("choices").forEach(each -> choices.add(choice(each)));
+                yield new Meaning.Choices(choices);
+            }
             case "order" ->
                 new Meaning.Ordered(
                         Command.valueOf(RecordJson.text(node, "command")),
@@ -174,6 +189,10 @@ final class Meant {
                 new Meaning.NotUnderstood(RecordJson.text(node, "where"), reason(node.path("why")));
             default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");
         };
+    }
+
+    private static Meaning.Choice choice(JsonNode node) {
+        return new Meaning.Choice(RecordJson.text(node, "choice"), RecordJson.text(node, "option"));
     }
 
     private static ObjectNode readings(ObjectNode node, List<Reading> readings) {

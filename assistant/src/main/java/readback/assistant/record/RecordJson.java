@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Delivery;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
@@ -276,6 +277,11 @@ final class RecordJson {
         settings.understood().stream()
                 .sorted()
                 .forEach(rule -> node.withArray("understood").add(rule.name()));
+        if (!settings.delivery().equals(Delivery.PLAIN)) {
+            node.putObject("delivery")
+                    .put("volume", settings.delivery().volume())
+                    .put("speed", settings.delivery().speed());
+        }
         return node;
     }
 
@@ -289,7 +295,12 @@ final class RecordJson {
                 Optional.ofNullable(node.get("refrigerant")).map(JsonNode::asText),
                 Optional.ofNullable(node.get("technician")).map(JsonNode::asText),
                 Optional.ofNullable(node.get("site")).map(JsonNode::asText),
-                cautionsUnderstood(node));
+                cautionsUnderstood(node),
+                Optional.ofNullable(node.get("delivery"))
+                        .map(delivery -> new Delivery(
+                                delivery.path("volume").asInt(),
+                                delivery.path("speed").asInt()))
+                        .orElse(Delivery.PLAIN));
     }
 
     private static Set<CautionRule> cautionsUnderstood(JsonNode settings) {

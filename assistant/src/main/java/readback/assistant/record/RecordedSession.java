@@ -25,6 +25,9 @@ import readback.assistant.dialogue.SessionSettings;
 public record RecordedSession(
         Path folder, Header header, List<Entry> entries, String hash, long length, Optional<RecordFault> fault) {
 
+    /** Some hundred times the record of a long day, bytes. */
+    private static final long LARGEST = 64_000_000;
+
     public RecordedSession {
         entries = List.copyOf(entries);
     }
@@ -37,6 +40,13 @@ public record RecordedSession(
     public static RecordedSession read(Path session) throws RecordUnavailableException {
         Path file = fileOf(session);
         try {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                throw new RecordUnavailableException("'" + file + "' is no file: name a session's folder.");
+            }
+            if (Files.exists(file) && Files.size(file) > LARGEST) {
+                throw new RecordUnavailableException("'" + file + "' is larger than any session's record ("
+                        + Files.size(file) / 1_000_000 + " MB): look what else it is.");
+            }
             return parse(Files.readAllBytes(file), file);
         } catch (NoSuchFileException e) {
             throw new RecordUnavailableException(

@@ -52,7 +52,7 @@ public final class IndexPage {
                 "quiet");
         page.closeLine().open("main");
         sums(page, sums);
-        unreadable(page, listing);
+        troubles(page, listing);
         sessions(page);
         page.closeLine();
         page.open("footer").element("p", texts.label("advice")).closeLine();
@@ -99,13 +99,13 @@ public final class IndexPage {
         table.end();
     }
 
-    private void unreadable(Markup page, Archive.Listing listing) {
-        if (listing.unreadable().isEmpty()) {
+    private void troubles(Markup page, Archive.Listing listing) {
+        if (listing.troubles().isEmpty()) {
             return;
         }
         page.open("section", "class", "trouble").element("h2", texts.label("index.damaged"));
         page.open("ul");
-        listing.unreadable().stream().limit(mostRows).forEach(each -> page.element("li", each));
+        listing.troubles().stream().limit(mostRows).forEach(each -> page.element("li", each));
         page.close().closeLine();
     }
 

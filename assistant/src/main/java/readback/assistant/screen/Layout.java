@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import org.jline.utils.AttributedStyle;
+import readback.assistant.session.Wrapped;
 
 /**
  * Lays a {@link View} out for a size from 60 by 14 to 200 by 60. From the top: cautions, the question, what was heard,

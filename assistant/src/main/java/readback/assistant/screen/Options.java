@@ -26,6 +26,7 @@ final class Options {
     private final Checklists checklists;
     private final Names names;
     private final ScreenTexts texts;
+    private final OfQuestion ofQuestion = new OfQuestion();
 
     Options(Grammar grammar, Checklists checklists, Names names, ScreenTexts texts) {
         this.grammar = grammar;
@@ -41,14 +42,7 @@ final class Options {
         }
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
-            if (pending.get().choice().isPresent()) {
-                return choices(pending.get().choice().get());
-            }
-            List<Reading> candidates = pending.get().candidates();
-            return candidates.isEmpty()
-                    ? List.of(fixed("yes"), fixed("no"))
-                    : Stream.concat(candidates.stream().map(Options::value), Stream.of(fixed("no")))
-                            .toList();
+            return pending.get().fold(ofQuestion);
         }
         if (!state.warnings().unheeded().isEmpty()) {
             return List.of(fixed("understood"));
@@ -56,6 +50,32 @@ final class Options {
         Expectation expectation = session.expectation();
         List<View.Option> answers = step(state, expectation).map(this::ofTask).orElse(List.of());
         return answers.isEmpty() ? expectation.choice().map(this::choices).orElse(List.of()) : answers;
+    }
+
+    /** What answers a question of the dialogue's own, with what each answer does. */
+    private final class OfQuestion implements Pending.Cases<List<View.Option>> {
+
+        @Override
+        public List<View.Option> confirm(Pending.Confirm confirm) {
+            return List.of(
+                    fixed("yes", "yes.value", Fact.amount(confirm.reading()).shown()), fixed("no", "no.value"));
+        }
+
+        @Override
+        public List<View.Option> between(Pending.Between between) {
+            return Stream.concat(between.candidates().stream().map(Options::value), Stream.of(fixed("no", "no.either")))
+                    .toList();
+        }
+
+        @Override
+        public List<View.Option> movedAgain(Pending.MovedAgain movedAgain) {
+            return movedAgain.choice().map(Options.this::choices).orElse(List.of());
+        }
+
+        @Override
+        public List<View.Option> leave(Pending.Leave leave) {
+            return List.of(fixed("yes", "yes.leave"), fixed("no", "no.leave"));
+        }
     }
 
     private static View.Option value(Reading reading) {
@@ -97,6 +117,11 @@ final class Options {
     /** What stands for an option: its name with a capital. */
     String label(String set, String option) {
         return Names.capital(names.option(set, option));
+    }
+
+    /** What says the same as another option, under a label that tells what it does. */
+    private View.Option fixed(String said, String label, Object... values) {
+        return new View.Option(texts.of("option." + label, values), texts.of("option." + said + ".words"));
     }
 
     private View.Option fixed(String name) {

@@ -1,8 +1,8 @@
 package readback.assistant.screen;
 
-import java.io.PrintStream;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.session.PlainLines;
 
 /**
  * The conversation in plain lines as it goes, for pipes, logs and screen readers: words of both sides, when Readback
@@ -10,12 +10,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PlainFace implements Face {
 
-    private final PrintStream out;
+    private final PlainLines lines;
     private final ScreenTexts texts;
     private @Nullable View shown;
 
-    public PlainFace(PrintStream out, ScreenTexts texts) {
-        this.out = out;
+    public PlainFace(PlainLines lines, ScreenTexts texts) {
+        this.lines = lines;
         this.texts = texts;
     }
 
@@ -24,20 +24,17 @@ public final class PlainFace implements Face {
         View before = shown;
         shown = view;
         if (!view.hint().isEmpty() && (before == null || !view.hint().equals(before.hint()))) {
-            line("plain.note", view.hint());
+            lines.aside("screen.plain.note", view.hint());
         }
         if (view.status().overruns() > (before == null ? 0 : before.status().overruns())) {
-            line("plain.note", texts.of("status.overruns.plain", view.status().overruns()));
+            lines.aside(
+                    "screen.plain.note",
+                    texts.of("status.overruns.plain", view.status().overruns()));
         }
         boolean listened = before != null && before.status().listening();
         if (view.status().listening() && !listened) {
-            line("plain.listening", view.status().microphone());
+            lines.aside("screen.plain.listening", view.status().microphone());
         }
-    }
-
-    private void line(String who, String text) {
-        out.println(texts.margin(who) + text);
-        out.flush();
     }
 
     @Override
@@ -54,6 +51,6 @@ public final class PlainFace implements Face {
 
     @Override
     public void close() {
-        out.flush();
+        lines.end();
     }
 }

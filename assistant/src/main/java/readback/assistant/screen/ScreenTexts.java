@@ -17,11 +17,6 @@ public final class ScreenTexts {
         return language.label("screen." + key, values);
     }
 
-    /** Who speaks, at the head of a plain line. */
-    String margin(String key) {
-        return language.margin("screen." + key);
-    }
-
     /** The text of a key that may be missing. */
     public Optional<String> find(String key) {
         return language.find("screen." + key);

@@ -21,6 +21,11 @@ public record Manner(double volume, double speed) {
         }
     }
 
+    /** The manner of a volume and a speed in percent of what the voice does by itself. */
+    public static Manner percent(int volume, int speed) {
+        return new Manner(volume / 100d, speed / 100d);
+    }
+
     /** What an engine spoke, in this manner and as the loudspeaker plays it, at {@link LineLoudspeaker#RATE}. */
     Samples applied(Samples spoken) {
         return louder(Tempo.changed(trimmed(spoken).at(LineLoudspeaker.RATE), speed));

@@ -28,7 +28,7 @@ final class PhraseCache implements AutoCloseable {
     private static final double TONE_SECONDS = 0.2;
 
     private final Voice voice;
-    private final Manner manner;
+    private volatile Manner manner = Manner.PLAIN;
     private final ThreadPoolExecutor making =
             new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), PhraseCache::daemon);
     private final Map<String, Future<Samples>> kept = new LinkedHashMap<>(16, 0.75f, true) {
@@ -45,9 +45,8 @@ final class PhraseCache implements AutoCloseable {
     private boolean closed;
 
     /** An empty cache; it owns the voice from now on. */
-    PhraseCache(Voice voice, Manner manner) {
+    PhraseCache(Voice voice) {
         this.voice = voice;
-        this.manner = manner;
     }
 
     private static Thread daemon(Runnable task) {
@@ -59,6 +58,13 @@ final class PhraseCache implements AutoCloseable {
     /** Engine and voice. */
     String name() {
         return voice.name();
+    }
+
+    /** What is made from now on sounds like this; what was made before is forgotten. */
+    synchronized void speaking(Manner next) {
+        manner = next;
+        forgetExpected(List.of());
+        kept.clear();
     }
 
     /**

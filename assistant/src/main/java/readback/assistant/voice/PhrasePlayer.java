@@ -49,8 +49,8 @@ public final class PhrasePlayer implements AutoCloseable {
     private volatile boolean stopped;
 
     /** A player that is silent; it owns voice and loudspeaker from now on. */
-    public PhrasePlayer(Voice voice, Loudspeaker loudspeaker, Manner manner, Listener listener) {
-        this.cache = new PhraseCache(voice, manner);
+    public PhrasePlayer(Voice voice, Loudspeaker loudspeaker, Listener listener) {
+        this.cache = new PhraseCache(voice);
         this.loudspeaker = loudspeaker;
         this.listener = listener;
         this.quietSince = System.nanoTime() - ECHO.toNanos();
@@ -85,6 +85,11 @@ public final class PhrasePlayer implements AutoCloseable {
     private boolean waits(String text) {
         return phrases.stream()
                 .anyMatch(phrase -> phrase.saying() == wanted && phrase.text().equals(text));
+    }
+
+    /** What is asked for from now on is said like this; standing phrases are to be prepared anew. */
+    public void speaking(Manner manner) {
+        cache.speaking(manner);
     }
 
     /** Makes these ready one by one while nothing else is to be made: standing phrases. */

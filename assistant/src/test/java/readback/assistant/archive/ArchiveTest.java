@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.InstanceOfAssertFactories.DOUBLE;
 
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -145,6 +149,115 @@ class ArchiveTest {
         List<Summary> all = new ArrayList<>();
         Archive.Listing listing = Archive.in(sessions).each(all::add);
         assertThat(all).hasSize(3);
-        assertThat(listing.unreadable()).singleElement().asString().contains("2026-07-04-d", "is no session record");
+        assertThat(listing.troubles()).singleElement().asString().contains("2026-07-04-d", "is no session record");
+    }
+
+    /** Someone copies a session, renames one, and lists: each counts once. */
+    @Test
+    void a_copy_is_told_and_counted_once_and_so_is_a_folder_with_another_name() throws Exception {
+        copy("2026-07-01-a", "2026-06-30-copy");
+        copy("2026-07-01-a", "2026-07-09-copy");
+        Files.move(sessions.resolve("2026-07-02-b"), sessions.resolve("2026-07-08-moved"));
+        List<Summary> all = new ArrayList<>();
+
+        Archive.Listing listing = Archive.in(sessions).each(all::add);
+
+        assertThat(all)
+                .extracting(Summary::session)
+                .containsExactlyInAnyOrder("2026-07-01-a", "2026-07-02-b", "2026-07-03-c");
+        assertThat(listing.sessions()).isEqualTo(3);
+        assertThat(listing.troubles())
+                .containsExactly(
+                        "2026-06-30-copy: holds session 2026-07-01-a once more; it is counted once.",
+                        "2026-07-08-moved: holds session 2026-07-02-b.",
+                        "2026-07-09-copy: holds session 2026-07-01-a once more; it is counted once.");
+    }
+
+    private void copy(String from, String to) throws Exception {
+        Files.createDirectory(sessions.resolve(to));
+        Files.copy(
+                sessions.resolve(from).resolve(SessionRecord.FILE),
+                sessions.resolve(to).resolve(SessionRecord.FILE));
+    }
+
+    @Test
+    void an_index_edited_by_hand_is_not_believed() throws Exception {
+        listed(SessionFilter.ALL);
+        Path index = sessions.resolve(SummaryIndex.FILE);
+        String honest = Files.readString(index);
+        for (String forged : List.of(
+                honest.replace("in-tolerance", "recover"),
+                honest.replace("K. Example", "Q. Example"),
+                honest.replaceFirst("\"events\":\\d+", "\"events\":9"))) {
+            assertThat(forged).isNotEqualTo(honest);
+            Files.writeString(index, forged);
+
+            assertThat(listed(SessionFilter.ALL).get(0))
+                    .returns("in-tolerance", Summary::verdict)
+                    .returns("K. Example", Summary::technician);
+            assertThat(index).hasContent(honest.strip());
+        }
+    }
+
+    private List<String> lines() throws Exception {
+        return listed(SessionFilter.ALL).stream().map(SummaryLine::of).toList();
+    }
+
+    @Test
+    void wherever_a_byte_of_the_index_is_damaged_the_list_is_the_same() throws Exception {
+        List<String> honest = lines();
+        Path index = sessions.resolve(SummaryIndex.FILE);
+        byte[] whole = Files.readAllBytes(index);
+        for (int at = 0; at < whole.length; at += 7) {
+            byte[] damaged = whole.clone();
+            damaged[at] ^= 2;
+            Files.write(index, damaged);
+
+            assertThat(lines()).as("byte %d", at).isEqualTo(honest);
+        }
+    }
+
+    @Test
+    void a_check_repairs_an_index_that_was_forged_with_its_seal() throws Exception {
+        listed(SessionFilter.ALL);
+        Path record = sessions.resolve("2026-07-01-a").resolve(SessionRecord.FILE);
+        FileTime time = Files.getLastModifiedTime(record);
+        byte[] bytes = Files.readAllBytes(record);
+        // the same length and time, so that nothing but the content tells
+        byte[] altered = new String(bytes, StandardCharsets.ISO_8859_1)
+                .replace("K. Example", "Q. Example")
+                .getBytes(StandardCharsets.ISO_8859_1);
+        Files.write(record, altered);
+        Files.setLastModifiedTime(record, time);
+        assertThat(listed(SessionFilter.ALL).get(0).fault()).isEmpty();
+
+        Archive.in(sessions).checked().each(summary -> {});
+
+        assertThat(listed(SessionFilter.ALL).get(0).fault()).isNotEmpty();
+    }
+
+    /** A pipe, a folder, a link out of the folder and a file of 65 MB in the place of records. */
+    @Test
+    void no_bad_folder_stops_the_list() throws Exception {
+        Path outside = Files.createDirectories(sessions.resolveSibling(sessions.getFileName() + "-outside"));
+        Scripted.session("2026-07-05-e").say(5, "four ten a").cutShortIn(outside);
+        Files.createSymbolicLink(sessions.resolve("2026-07-05-e"), outside.resolve("2026-07-05-e"));
+        Files.createDirectories(sessions.resolve("2026-07-06-f").resolve(SessionRecord.FILE));
+        Path endless = Files.createDirectories(sessions.resolve("2026-07-07-g")).resolve(SessionRecord.FILE);
+        try (var file = FileChannel.open(endless, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            file.write(ByteBuffer.wrap(new byte[] {'{'}), 65_000_000);
+        }
+        Path pipe = Files.createDirectories(sessions.resolve("2026-07-08-h")).resolve(SessionRecord.FILE);
+        boolean piped = new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0;
+        List<Summary> all = new ArrayList<>();
+
+        Archive.Listing listing = Archive.in(sessions).each(all::add);
+
+        assertThat(all).hasSize(3);
+        assertThat(listing.troubles())
+                .hasSize(piped ? 4 : 3)
+                .anySatisfy(each -> assertThat(each).contains("2026-07-05-e", "leads out of this folder"))
+                .anySatisfy(each -> assertThat(each).contains("2026-07-06-f", "is no file"))
+                .anySatisfy(each -> assertThat(each).contains("2026-07-07-g", "larger than any session's record"));
     }
 }

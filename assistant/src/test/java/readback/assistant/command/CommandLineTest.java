@@ -446,4 +446,18 @@ class CommandLineTest {
         };
         return java.util.Arrays.copyOf(header, header.length + 32_000);
     }
+
+    @Test
+    void on_a_terminal_typed_lines_fit_its_width_and_show_that_one_can_type_also_where_a_session_goes_on() {
+        Ran begun = Ran.onTerminal(60, "four ten a\n", "check", "--typed", "--sessions", folder.toString());
+        Ran resumed =
+                Ran.onTerminal(60, "piston\n", "check", "--typed", "--sessions", folder.toString(), "--resume", "last");
+
+        for (Ran ran : List.of(begun, resumed)) {
+            assertThat(ran.out()).contains("\ntype here > ");
+            assertThat(ran.out().lines().filter(line -> line.startsWith("readback ") || line.startsWith("    ")))
+                    .isNotEmpty()
+                    .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(60));
+        }
+    }
 }

@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalInt;
 import readback.assistant.Readback;
 
 /** What came of one run of the program: exit code, output, complaints. */
@@ -18,12 +19,22 @@ record Ran(int code, String out, String err) {
 
     /** Runs the program in this process with these lines on standard input. */
     static Ran of(String typed, String... arguments) {
+        return of(OptionalInt.empty(), typed, arguments);
+    }
+
+    /** The same where input and output are a terminal of so many columns. */
+    static Ran onTerminal(int columns, String typed, String... arguments) {
+        return of(OptionalInt.of(columns), typed, arguments);
+    }
+
+    private static Ran of(OptionalInt columns, String typed, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(
                 new BufferedReader(new StringReader(typed)),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                () -> columns);
         int code = Readback.run(console, arguments);
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

@@ -20,7 +20,6 @@ import readback.assistant.screen.Stroke;
 import readback.assistant.sound.Samples;
 import readback.assistant.sound.WaveWriter;
 import readback.assistant.voice.LineLoudspeaker;
-import readback.assistant.voice.Manner;
 import readback.assistant.voice.VoiceChoice;
 
 /**
@@ -55,7 +54,7 @@ public final class HushTimes {
                 voice.open(Path.of("target", "readback")),
                 new LineLoudspeaker(Optional.empty()),
                 Optional.empty(),
-                new LiveSession.Settings(ListeningMode.OPEN, true, -55, Manner.PLAIN, false),
+                new LiveSession.Settings(ListeningMode.OPEN, true, -55, false),
                 Clock.systemUTC());
     }
 

@@ -28,6 +28,7 @@ import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.ScriptedEar;
+import readback.assistant.echo.EchoCanceller;
 import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneLostException;
 import readback.assistant.record.AudioBudget;
@@ -49,7 +50,6 @@ import readback.assistant.session.SteadyClock;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Manner;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
@@ -69,6 +69,9 @@ class LiveSessionTest {
     private final Dialogue dialogue = new Dialogue(Grammar.standard(), Checklists.standard());
     private final Ahead clock = new Ahead();
     private volatile long overruns;
+    private final BlockingQueue<Integer> loudness = new LinkedBlockingQueue<>();
+    private String microphone = "pulled";
+    private OwnVoice ownVoice = OwnVoice.LEFT_IN;
     private SessionRecord record;
     private LiveSession live;
     private CompletableFuture<Session> running;
@@ -98,12 +101,12 @@ class LiveSessionTest {
                         Pulled::new,
                         new Quick(),
                         new Silent(),
-                        Optional.empty(),
+                        ownVoice,
                         new Watched(),
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
                         List.of()),
-                new LiveSession.Settings(ListeningMode.OPEN, false, -55, Manner.PLAIN, keepsSound),
+                new LiveSession.Settings(ListeningMode.OPEN, false, -55, keepsSound),
                 SteadyClock.from(
                         clock,
                         () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
@@ -156,7 +159,7 @@ class LiveSessionTest {
     private final class Pulled implements Microphone {
         @Override
         public String name() {
-            return "pulled";
+            return microphone;
         }
 
         @Override
@@ -175,6 +178,17 @@ class LiveSessionTest {
         @Override
         public long overruns() {
             return overruns;
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    /** Takes nothing out. */
+    private static final class Nothing implements EchoCanceller {
+        @Override
+        public short[] cancel(short[] heard, short[] played) {
+            return heard;
         }
 
         @Override
@@ -206,6 +220,7 @@ class LiveSessionTest {
 
         @Override
         public void play(Samples played, BooleanSupplier stop) {
+            loudness.add((int) played.pcm()[played.length() - 1]);
             synchronized (spoken) {
                 spoken.add(stop.getAsBoolean() ? "stopped" : "played");
             }
@@ -370,6 +385,39 @@ class LiveSessionTest {
     }
 
     @Test
+    void withoutAnEchoCancellerItIsToldThatOrdersAreHeardInSilenceAndWhy() throws Exception {
+        await(LiveSessionTest::listening);
+        ownVoice = OwnVoice.unavailable("There is no echo canceller for Plan Nine.");
+
+        resume(false, AudioBudget.NONE);
+
+        assertThat(await(view -> !view.hint().isEmpty()).hint())
+                .contains("only while I am silent", "Any key silences", "Plan Nine");
+    }
+
+    @Test
+    void withBluetoothItIsToldThatOrdersAreHeardInSilence() throws Exception {
+        await(LiveSessionTest::listening);
+        ownVoice = OwnVoice.takenOutBy(new Nothing());
+        microphone = "BlueZ hands-free";
+
+        resume(false, AudioBudget.NONE);
+
+        assertThat(await(view -> !view.hint().isEmpty()).hint())
+                .contains("Bluetooth", "only while I am silent", "Any key silences");
+    }
+
+    @Test
+    void whereNobodyWantsOrdersDuringTheVoiceNothingIsTold() throws Exception {
+        await(LiveSessionTest::listening);
+        microphone = "BlueZ hands-free";
+
+        resume(false, AudioBudget.NONE);
+
+        assertThat(await(LiveSessionTest::listening).hint()).isEmpty();
+    }
+
+    @Test
     void lostSoundIsCountedOnTheScreenAndAtTheEnd() throws InterruptedException {
         await(LiveSessionTest::listening);
 
@@ -401,6 +449,30 @@ class LiveSessionTest {
     }
 
     @Test
+    void aVoiceThatIsAskedToBeLouderIsSoAtOnceAndStaysSoInASessionThatGoesOn() throws Exception {
+        await(LiveSessionTest::listening);
+
+        act(new Action.Utter("louder"));
+
+        await(view -> view.answers().stream().anyMatch(said -> said.startsWith("Louder.")));
+        // 1.42 times as much
+        awaitLoudness(11360);
+        live.end();
+        running.join();
+        loudness.clear();
+        resume(false, AudioBudget.NONE);
+        assertThat(loudness.poll(10, TimeUnit.SECONDS)).isEqualTo(11360);
+    }
+
+    private void awaitLoudness(int wanted) throws InterruptedException {
+        Integer next = loudness.poll(10, TimeUnit.SECONDS);
+        while (next != null && next != wanted) {
+            next = loudness.poll(10, TimeUnit.SECONDS);
+        }
+        assertThat(next).isEqualTo(wanted);
+    }
+
+    @Test
     void cautionsStayOnTopUntilTheyAreAcknowledged() throws InterruptedException {
         await(LiveSessionTest::listening);
         for (String words : List.of("410a", "piston")) {
@@ -414,6 +486,30 @@ class LiveSessionTest {
         act(new Action.Utter("understood"));
 
         await(view -> view.cautions().isEmpty());
+    }
+
+    @Test
+    void theButtonsOfADoubtTellWhatTheyDo() throws InterruptedException {
+        await(LiveSessionTest::listening);
+        act(new Action.Utter("410a"));
+        await(view -> has(view, "R-410A"));
+
+        act(new Action.Utter("suction two hundred fifty"));
+
+        View doubted = await(view -> view.question().contains("250 psig?"));
+        assertThat(doubted.options())
+                .containsExactly(new View.Option("YES: 250 psig", "yes"), new View.Option("NO: say it again", "no"));
+    }
+
+    @Test
+    void theButtonsOfAnEarlyEndTellWhatTheyDo() throws InterruptedException {
+        await(LiveSessionTest::listening);
+
+        act(new Action.Utter("finish"));
+
+        View asked = await(view -> view.question().endsWith("Finish anyway?"));
+        assertThat(asked.options())
+                .containsExactly(new View.Option("YES: finish", "yes"), new View.Option("NO: go on", "no"));
     }
 
     @Test

@@ -78,7 +78,7 @@ final class MeasuredSession implements AutoCloseable {
                         microphone,
                         voice,
                         loudspeaker,
-                        canceller,
+                        canceller.map(OwnVoice::takenOutBy).orElse(OwnVoice.LEFT_IN),
                         face,
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,

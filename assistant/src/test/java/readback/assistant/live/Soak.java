@@ -31,7 +31,6 @@ import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Manner;
 import readback.assistant.voice.VoiceChoice;
 
 /**
@@ -85,7 +84,7 @@ public final class Soak {
                 voice.open(Path.of("target", "readback")),
                 new Room(),
                 Optional.empty(),
-                new LiveSession.Settings(ListeningMode.OPEN, false, -55, Manner.PLAIN, false),
+                new LiveSession.Settings(ListeningMode.OPEN, false, -55, false),
                 new Faster());
         caller.session = session;
         Thread running = new Thread(session::run, "session");

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.Delivery;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
@@ -70,7 +71,8 @@ class SessionRecordTest {
                         Optional.of("R-22"),
                         Optional.of("Lena Quarles"),
                         Optional.of("12 Mill Lane, \"Little Quarry\""))
-                .having(Set.of(CautionRule.HIGH_PRESSURE, CautionRule.FROSTBITE));
+                .having(Set.of(CautionRule.HIGH_PRESSURE, CautionRule.FROSTBITE))
+                .delivered(new Delivery(142, 84));
         Hypothesis heard =
                 new Hypothesis("suction one one eight", 0.75, List.of(new Hypothesis.Word("suction", 0.9, 0.5, 0.875)));
         Reading suction = new Reading(Quantity.SUCTION_PRESSURE, new BigDecimal("118.0"), Unit.PSIG);

@@ -7,14 +7,18 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import readback.assistant.session.PlainLines;
 import readback.prompts.text.Language;
 
 /** What a pipe, a log or a screen reader gets besides the words of both sides. */
 class PlainFaceTest {
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    private final PlainFace face =
-            new PlainFace(new PrintStream(bytes, true, StandardCharsets.UTF_8), new ScreenTexts(Language.english()));
+    private final PlainFace face = new PlainFace(
+            new PlainLines(
+                    new PrintStream(bytes, true, StandardCharsets.UTF_8), Language.english(), OptionalInt.empty()),
+            new ScreenTexts(Language.english()));
 
     private static View view(boolean listening, long overruns, String hint) {
         return new View(

@@ -342,6 +342,20 @@ class TerminalFaceTest {
         }
     }
 
+    @Test
+    void whatWasTypedBeforeItIsReadIsKept() throws Exception {
+        BlockingQueue<Stroke> strokes = new LinkedBlockingQueue<>();
+        terminal.processInputBytes("22\r".getBytes(StandardCharsets.US_ASCII));
+        try (StrokeReader keys = new StrokeReader(terminal, strokes::add, () -> {})) {
+            face.show(ViewsForTests.full());
+            keys.start();
+
+            assertThat(List.of(strokes.take(), strokes.take(), strokes.take()))
+                    .containsExactly(
+                            new Stroke.Typed('2'), new Stroke.Typed('2'), new Stroke.Pressed(Stroke.Key.ENTER));
+        }
+    }
+
     /** As after a keyboard that sends a sequence byte by byte and is unplugged in between. */
     @Test
     void aSequenceThatIsCutOffMeansNothing() throws Exception {

@@ -15,7 +15,7 @@ import readback.assistant.sound.Samples;
 class PhrasePlayerTest {
     private final BlockingQueue<String> events = new LinkedBlockingQueue<>();
     private final CountDownLatch goOn = new CountDownLatch(1);
-    private final PhrasePlayer player = new PhrasePlayer(new Lengths(), new Sink(), Manner.PLAIN, new Follower());
+    private final PhrasePlayer player = new PhrasePlayer(new Lengths(), new Sink(), new Follower());
 
     /** Speaks every text as a loud sound, as many hundredths of a second long as the text has letters. */
     private static final class Lengths implements Voice {
@@ -103,6 +103,20 @@ class PhrasePlayerTest {
     }
 
     @Test
+    void whatIsSaidAfterAChangeOfMannerIsInTheNewOne() throws InterruptedException {
+        player.say(List.of("x".repeat(40)));
+        assertThat(next()).isEqualTo("started");
+        assertThat(next()).isEqualTo("played 40");
+        assertThat(next()).isEqualTo("ended");
+
+        player.speaking(Manner.percent(100, 200));
+        player.say(List.of("x".repeat(40)));
+
+        assertThat(next()).isEqualTo("started");
+        assertThat(next()).isEqualTo("played 20");
+    }
+
+    @Test
     void hushSilencesWhatIsPlayingAndWhatWaits() throws InterruptedException {
         player.say(List.of("x".repeat(99), "waiting"));
         assertThat(next()).isEqualTo("started");
@@ -135,7 +149,7 @@ class PhrasePlayerTest {
     void whatWasExpectedAndIsNotWantedAnyMoreDoesNotDelayWhatIs() throws InterruptedException {
         BlockingQueue<String> made = new LinkedBlockingQueue<>();
         CountDownLatch first = new CountDownLatch(1);
-        try (PhrasePlayer ready = new PhrasePlayer(new Slow(made, first), new Sink(), Manner.PLAIN, new Follower())) {
+        try (PhrasePlayer ready = new PhrasePlayer(new Slow(made, first), new Sink(), new Follower())) {
             ready.expect(List.of("one", "two", "three"));
             assertThat(made.poll(10, TimeUnit.SECONDS)).isEqualTo("one");
             ready.expect(List.of("three", "four"));
@@ -194,7 +208,7 @@ class PhrasePlayerTest {
 
     @Test
     void withoutAVoiceAToneSounds() throws InterruptedException {
-        try (PhrasePlayer dumb = new PhrasePlayer(new NoVoice(), new Sink(), Manner.PLAIN, new Follower())) {
+        try (PhrasePlayer dumb = new PhrasePlayer(new NoVoice(), new Sink(), new Follower())) {
             dumb.say(List.of("anything"));
 
             assertThat(next()).isEqualTo("started");

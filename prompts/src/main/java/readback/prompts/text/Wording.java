@@ -175,16 +175,21 @@ public final class Wording {
         Optional<PoundsAndOunces> both = PoundsAndOunces.of(reading.value(), reading.unit());
         if (both.isPresent()) {
             return form == Form.SPOKEN
-                    ? name + ", " + numbers.words(both.get())
+                    ? name + pause(brief) + numbers.words(both.get())
                     : name + " " + both.get().shown();
         }
         if (form == Form.SPOKEN) {
             String number = fraction.map(numbers::words).orElseGet(() -> numbers.words(reading.value()));
-            return name + ", " + number + unitSaid(reading.unit(), brief, units);
+            return name + pause(brief) + number + unitSaid(reading.unit(), brief, units);
         }
         String number = fraction.map(TubeFraction::shown)
                 .orElseGet(() -> reading.value().toPlainString());
         return name + " " + number + " " + reading.unit().symbol();
+    }
+
+    /** Between the name of a value and its number; the brief voice says both in one breath. */
+    private static String pause(boolean brief) {
+        return brief ? " " : ", ";
     }
 
     private String amount(Fact.Amount amount, Form form, boolean brief, UnitSetting units) {

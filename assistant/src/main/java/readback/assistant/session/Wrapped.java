@@ -1,15 +1,15 @@
-package readback.assistant.screen;
+package readback.assistant.session;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Text broken into lines between words. */
-final class Wrapped {
+public final class Wrapped {
 
     private Wrapped() {}
 
     /** The lines of a text, none longer than the width; a word that is longer itself is cut. */
-    static List<String> lines(String text, int width) {
+    public static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+", -1)) {
@@ -31,7 +31,7 @@ final class Wrapped {
     }
 
     /** The lines of several texts. */
-    static List<String> lines(List<String> texts, int width) {
+    public static List<String> lines(List<String> texts, int width) {
         return texts.stream().flatMap(text -> lines(text, width).stream()).toList();
     }
 }
