@@ -115,7 +115,8 @@ final class JoinedDigits {
     }
 
     private final Grammar grammar = Grammar.standard();
-    private final List<List<Digit>> digits = DIGITS.stream().<List<Digit>>map(any -> new ArrayList<>()).toList();
+    private final List<List<Digit>> digits =
+            DIGITS.stream().<List<Digit>>map(any -> new ArrayList<>()).toList();
 
     public static void main(String[] arguments) throws Exception {
         JoinedDigits measuring = new JoinedDigits();
@@ -244,7 +245,8 @@ final class JoinedDigits {
             Joined joined = joined(said, pause, new Random(START + n));
             Samples sound = noisy ? FanNoise.mixed(joined.sound(), DECIBELS, START + n) : joined.sound();
             Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
-            Vocabulary vocabulary = vocabularies.computeIfAbsent(span.quantity(), any -> grammar.vocabulary(expectation));
+            Vocabulary vocabulary =
+                    vocabularies.computeIfAbsent(span.quantity(), any -> grammar.vocabulary(expectation));
             hear(ear, vocabulary, expectation, value, joined, sound, rows);
         }
     }
