@@ -82,16 +82,20 @@ public final class Board implements Audience {
     @Override
     public void says(List<Line> lines) {
         List<CautionRule> rules = new ArrayList<>(warnedOf);
-        List<String> others = new ArrayList<>();
+        // what is spoken counts most and so comes last, where the screen cuts least
+        List<String> quiet = new ArrayList<>();
+        List<String> aloud = new ArrayList<>();
         for (Line line : lines) {
             if (line.message().key().equals(CAUTION)) {
                 Optional<CautionRule> rule = rules.isEmpty() ? Optional.empty() : Optional.of(rules.remove(0));
                 posted.removeIf(each -> each.text().equals(line.shown()));
                 posted.add(new Posted(rule, line.shown(), ""));
             } else {
-                others.add(line.shown());
+                (line.spoken().isEmpty() ? quiet : aloud).add(line.shown());
             }
         }
+        List<String> others = new ArrayList<>(quiet);
+        others.addAll(aloud);
         if (!asks) {
             answers = others;
         } else if (!others.isEmpty()) {

@@ -209,7 +209,7 @@ public final class KillRepeatedly {
 
     private List<Path> folders() throws IOException {
         try (Stream<Path> folders = Files.list(sessions)) {
-            return folders.toList();
+            return folders.filter(Files::isDirectory).toList();
         }
     }
 
