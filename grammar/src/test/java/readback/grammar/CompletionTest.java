@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,6 +88,7 @@ class CompletionTest {
     }
 
     /** What is waited for in vain delays every answer: what is sampled as a whole utterance must not count as begun. */
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(names = {"SUCTION_PRESSURE", "LIQUID_PRESSURE", "RETURN_WET_BULB", "NAMEPLATE_CHARGE", "VACUUM_LEVEL"})
     void hardlyAnyValueThatIsSaidWholeCountsAsBegun(Quantity asked) {

@@ -67,6 +67,7 @@ class VoskEarTest extends EarContract {
     }
 
     /** The pause is as long as somebody takes who looks at the next digit; the noise of the call goes on in it. */
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(doubles = {0.5, 0.9})
     void aPauseInsideAValueDoesNotCutIt(double seconds) throws EarUnavailableException {
@@ -113,6 +114,7 @@ class VoskEarTest extends EarContract {
         throw new IllegalStateException("the call does not say " + words);
     }
 
+    @Tag("slow")
     @Test
     void aDamagedModelIsSaidInOneSentence() throws IOException, EarUnavailableException {
         Path model = BundledEar.model().folder();
