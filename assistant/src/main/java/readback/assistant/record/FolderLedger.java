@@ -1,10 +1,8 @@
 package readback.assistant.record;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -57,9 +55,6 @@ public final class FolderLedger {
         }
     }
 
-    /** A ledger with the place where it can be written on. */
-    private record Scroll(Content content, String hash, int length) {}
-
     /**
      * Reads the ledger; one that is not there says nothing.
      *
@@ -67,9 +62,10 @@ public final class FolderLedger {
      */
     public Content read() throws IOException {
         Path file = sessions.resolve(FILE);
-        return Files.exists(file)
-                ? scroll(Files.readAllBytes(file)).content()
-                : new Content(List.of(), Optional.empty());
+        ChainedLines<Anchor> lines = lines(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+        Map<String, Anchor> latest = new LinkedHashMap<>();
+        lines.items().forEach(anchor -> latest.put(anchor.session(), anchor));
+        return new Content(List.copyOf(latest.values()), lines.fault());
     }
 
     /**
@@ -98,10 +94,10 @@ public final class FolderLedger {
 
     private Optional<String> noted(Instant at, Anchor anchor) throws IOException {
         Path file = sessions.resolve(FILE);
-        try (LineFile lines =
+        try (LineFile ledger =
                 Files.exists(file) ? LineFile.OnDisk.open(file) : LineFile.OnDisk.create(file, OwnerOnly.file(file))) {
-            Scroll scroll = scroll(Files.readAllBytes(file));
-            Optional<RecordFault> fault = scroll.content().fault();
+            ChainedLines<Anchor> lines = lines(Files.readAllBytes(file));
+            Optional<RecordFault> fault = lines.fault();
             if (fault.isPresent() && fault.get().kind() != RecordFault.Kind.TORN) {
                 return fault.map(RecordFault::toString);
             }
@@ -111,48 +107,17 @@ public final class FolderLedger {
             node.put("session", anchor.session());
             node.put("events", anchor.events());
             node.put("head", anchor.hash());
-            node.put("prev", scroll.hash());
-            lines.endWith(
-                    scroll.length(), (Chain.seal(RecordJson.write(node)) + "\n").getBytes(StandardCharsets.UTF_8));
+            lines.append(ledger, node);
             return Optional.empty();
         }
     }
 
-    private static Scroll scroll(byte[] bytes) {
-        Map<String, Anchor> latest = new LinkedHashMap<>();
-        Optional<RecordFault> fault = Optional.empty();
-        String previous = Chain.START;
-        int from = 0;
-        for (int line = 1; from < bytes.length && fault.isEmpty(); line++) {
-            int end = Chain.lineEnd(bytes, from);
-            if (end == bytes.length) {
-                fault = Optional.of(new RecordFault(line, RecordFault.Kind.TORN, "was cut off while it was written"));
-                break;
-            }
-            Optional<String> hash = Chain.hashOf(bytes, from, end);
-            fault = hash.isEmpty()
-                    ? Optional.of(new RecordFault(line, RecordFault.Kind.CHANGED, "was changed or damaged"))
-                    : take(line, new String(bytes, from, end - from, StandardCharsets.UTF_8), previous, latest);
-            if (fault.isEmpty()) {
-                previous = hash.orElseThrow();
-                from = end + 1;
-            }
-        }
-        return new Scroll(new Content(List.copyOf(latest.values()), fault), previous, from);
-    }
-
-    private static Optional<RecordFault> take(int line, String text, String previous, Map<String, Anchor> latest) {
-        try {
-            JsonNode node = RecordJson.read(text);
-            if (!RecordJson.previous(node).equals(previous)) {
-                return Optional.of(
-                        new RecordFault(line, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
-            }
-            String session = RecordJson.text(node, "session");
-            latest.put(session, new Anchor(session, node.path("events").asInt(), RecordJson.text(node, "head")));
-            return Optional.empty();
-        } catch (RuntimeException e) {
-            return Optional.of(new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage()));
-        }
+    private static ChainedLines<Anchor> lines(byte[] bytes) {
+        return ChainedLines.read(
+                bytes,
+                node -> new Anchor(
+                        RecordJson.text(node, "session"), node.path("events").asInt(), RecordJson.text(node, "head")),
+                any -> true,
+                "does not follow the line before it");
     }
 }

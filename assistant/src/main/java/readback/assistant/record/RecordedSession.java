@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,12 +41,13 @@ public record RecordedSession(
     public static RecordedSession read(Path session) throws RecordUnavailableException {
         Path file = fileOf(session);
         try {
-            if (Files.exists(file) && !Files.isRegularFile(file)) {
+            BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+            if (!attributes.isRegularFile()) {
                 throw new RecordUnavailableException("'" + file + "' is no file: name a session's folder.");
             }
-            if (Files.exists(file) && Files.size(file) > LARGEST) {
+            if (attributes.size() > LARGEST) {
                 throw new RecordUnavailableException("'" + file + "' is larger than any session's record ("
-                        + Files.size(file) / 1_000_000 + " MB): look what else it is.");
+                        + attributes.size() / 1_000_000 + " MB): look what else it is.");
             }
             return parse(Files.readAllBytes(file), file);
         } catch (NoSuchFileException e) {

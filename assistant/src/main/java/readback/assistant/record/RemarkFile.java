@@ -4,12 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,53 +33,25 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
      * @throws RecordUnavailableException when there is a file that cannot be read
      */
     public static RemarkFile on(RecordedSession session) throws RecordUnavailableException {
+        ChainedLines<Remark> lines = lines(session);
+        return new RemarkFile(lines.items(), lines.fault());
+    }
+
+    private static ChainedLines<Remark> lines(RecordedSession session) throws RecordUnavailableException {
         byte[] bytes;
         try {
             bytes = Files.readAllBytes(session.folder().resolve(FILE));
         } catch (NoSuchFileException e) {
-            return new RemarkFile(List.of(), Optional.empty());
+            bytes = new byte[0];
         } catch (IOException e) {
             throw new RecordUnavailableException("The remarks cannot be read: " + e.getMessage(), e);
         }
-        return read(bytes, session);
-    }
-
-    private static RemarkFile read(byte[] bytes, RecordedSession session) {
-        List<Remark> remarks = new ArrayList<>();
-        String previous = Chain.START;
-        int from = 0;
-        for (int line = 1; from < bytes.length; line++) {
-            int end = Chain.lineEnd(bytes, from);
-            if (end == bytes.length) {
-                return faulty(
-                        remarks, new RecordFault(line, RecordFault.Kind.TORN, "was cut off while it was written"));
-            }
-            Optional<String> hash = Chain.hashOf(bytes, from, end);
-            if (hash.isEmpty()) {
-                return faulty(remarks, new RecordFault(line, RecordFault.Kind.CHANGED, "was changed or damaged"));
-            }
-            try {
-                JsonNode node = RecordJson.read(new String(bytes, from, end - from, StandardCharsets.UTF_8));
-                Remark remark = remark(node);
-                boolean ofThisSession =
-                        RecordJson.text(node, "session").equals(session.header().session());
-                if (!ofThisSession || !RecordJson.text(node, "prev").equals(previous)) {
-                    return faulty(remarks, new RecordFault(line, RecordFault.Kind.MISPLACED, "does not belong here"));
-                }
-                remarks.add(remark);
-            } catch (RuntimeException e) {
-                return faulty(
-                        remarks,
-                        new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage()));
-            }
-            previous = hash.get();
-            from = end + 1;
-        }
-        return new RemarkFile(remarks, Optional.empty());
-    }
-
-    private static RemarkFile faulty(List<Remark> remarks, RecordFault fault) {
-        return new RemarkFile(remarks, Optional.of(fault));
+        String name = session.header().session();
+        return ChainedLines.read(
+                bytes,
+                RemarkFile::remark,
+                node -> RecordJson.text(node, "session").equals(name),
+                "does not belong here");
     }
 
     private static Remark remark(JsonNode node) {
@@ -99,7 +69,7 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
      */
     public static Remark add(RecordedSession session, Instant now, String by, String text)
             throws RecordUnavailableException {
-        RemarkFile before = on(session);
+        ChainedLines<Remark> before = lines(session);
         if (before.fault().isPresent()) {
             throw new RecordUnavailableException(
                     "The remarks on '" + session.header().session() + "' are damaged: "
@@ -108,8 +78,6 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
         Remark remark = new Remark(now, by, text, session.hash());
         Path file = session.folder().resolve(FILE);
         try {
-            byte[] old = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
-            String previous = old.length == 0 ? Chain.START : lastHash(old);
             ObjectNode node = JsonNodeFactory.instance.objectNode();
             node.put("type", "remark");
             node.put("session", session.header().session());
@@ -117,11 +85,10 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
             node.put("by", by);
             node.put("text", text);
             node.put("about", session.hash());
-            node.put("prev", previous);
-            byte[] line = (Chain.seal(RecordJson.write(node)) + "\n").getBytes(StandardCharsets.UTF_8);
-            try (LineFile remarks =
-                    old.length == 0 ? LineFile.OnDisk.create(file, OwnerOnly.file(file)) : LineFile.OnDisk.open(file)) {
-                remarks.endWith(old.length, line);
+            try (LineFile remarks = before.length() == 0
+                    ? LineFile.OnDisk.create(file, OwnerOnly.file(file))
+                    : LineFile.OnDisk.open(file)) {
+                before.append(remarks, node);
             }
             return remark;
         } catch (IOException e) {
@@ -130,9 +97,5 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
                             + "): make that folder writable.",
                     e);
         }
-    }
-
-    private static String lastHash(byte[] lines) {
-        return Chain.hashOfFresh(new String(lines, 0, lines.length - 1, StandardCharsets.UTF_8));
     }
 }
