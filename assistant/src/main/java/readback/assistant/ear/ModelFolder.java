@@ -28,8 +28,7 @@ public record ModelFolder(Path folder, String name, SortedSet<String> words) {
             throw new EarUnavailableException(
                     "There is no folder '" + folder + "': give --model the folder of a model.");
         }
-        // Older models keep all files in one folder, newer ones in am, conf and graph.
-        boolean flat = !Files.exists(folder.resolve("am/final.mdl")) && Files.exists(folder.resolve("final.mdl"));
+        boolean flat = flat(folder);
         String graph = flat ? "" : "graph/";
         List<String> missing = new ArrayList<>();
         for (String needed : flat ? List.of("final.mdl") : List.of("am/final.mdl", "conf/model.conf")) {
@@ -63,6 +62,22 @@ public record ModelFolder(Path folder, String name, SortedSet<String> words) {
                     "The word list '" + folder.resolve(graph + "words.txt") + "' cannot be read: copy the model again.",
                     unreadable);
         }
+    }
+
+    /** Older models keep all files in one folder, newer ones in am, conf and graph. */
+    private static boolean flat(Path folder) {
+        return !Files.exists(folder.resolve("am/final.mdl")) && Files.exists(folder.resolve("final.mdl"));
+    }
+
+    /** The file of the acoustic network. */
+    Path network() {
+        return folder.resolve(flat(folder) ? "final.mdl" : "am/final.mdl");
+    }
+
+    /** The files of the two graphs: of the words, and of what follows what. */
+    List<Path> graphs() {
+        Path graphs = flat(folder) ? folder : folder.resolve("graph");
+        return List.of(graphs.resolve("HCLr.fst"), graphs.resolve("Gr.fst"));
     }
 
     private static String nameOf(Path folder) {

@@ -34,24 +34,21 @@ public final class ModelTrial {
      * @throws EarUnavailableException when it could not
      */
     public static ModelFolder passed(ModelFolder model) throws EarUnavailableException {
-        Path folder = model.folder();
-        boolean flat = !Files.exists(folder.resolve("am"));
-        Path graphs = flat ? folder : folder.resolve("graph");
-        for (Path graph : List.of(graphs.resolve("HCLr.fst"), graphs.resolve("Gr.fst"))) {
+        for (Path graph : model.graphs()) {
             ByteBuffer head = ByteBuffer.wrap(head(graph, Integer.BYTES)).order(ByteOrder.LITTLE_ENDIAN);
             if (head.remaining() < Integer.BYTES || head.getInt() != GRAPH) {
                 throw new EarUnavailableException(
                         "'" + graph + "' is no graph of a speech model: copy the model again.");
             }
         }
-        Path network = folder.resolve(flat ? "final.mdl" : "am/final.mdl");
+        Path network = model.network();
         byte[] head = head(network, 2);
         if (NETWORK.stream().noneMatch(begin -> beginsWith(head, begin))) {
             throw new EarUnavailableException("'" + network
                     + "' is no network of a speech model, the file may be damaged: copy the model again.");
         }
-        if (!listens(folder)) {
-            throw new EarUnavailableException("The speech model in '" + folder
+        if (!listens(model.folder())) {
+            throw new EarUnavailableException("The speech model in '" + model.folder()
                     + "' is damaged, or needs more memory than there is: copy it again, or leave out --model.");
         }
         return model;

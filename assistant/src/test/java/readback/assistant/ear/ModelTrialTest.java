@@ -8,7 +8,6 @@ import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -26,17 +25,7 @@ class ModelTrialTest {
 
     @BeforeEach
     void copy() throws IOException, EarUnavailableException {
-        Path model = BundledEar.model().folder();
-        try (Stream<Path> tree = Files.walk(model)) {
-            for (Path path : tree.toList()) {
-                Path copy = folder.resolve(model.relativize(path).toString());
-                if (Files.isDirectory(path)) {
-                    Files.createDirectories(copy);
-                } else {
-                    Files.copy(path, copy);
-                }
-            }
-        }
+        BundledEar.copyTo(folder);
     }
 
     @Test

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,17 +116,7 @@ class VoskEarTest extends EarContract {
     @Tag("slow")
     @Test
     void aDamagedModelIsSaidInOneSentence() throws IOException, EarUnavailableException {
-        Path model = BundledEar.model().folder();
-        try (Stream<Path> tree = Files.walk(model)) {
-            for (Path path : tree.toList()) {
-                Path copy = folder.resolve(model.relativize(path).toString());
-                if (Files.isDirectory(path)) {
-                    Files.createDirectories(copy);
-                } else {
-                    Files.copy(path, copy);
-                }
-            }
-        }
+        BundledEar.copyTo(folder);
         Files.writeString(folder.resolve("am/final.mdl"), "no model at all");
         ModelFolder damaged = ModelFolder.at(folder);
 
