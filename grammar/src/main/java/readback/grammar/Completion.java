@@ -1,12 +1,12 @@
 package readback.grammar;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import readback.calc.quantity.Reading;
+import readback.grammar.number.NumberParser;
 
 /**
  * How far the words that were heard so far are from being all that is said, judged by what they mean at a step: "one
@@ -106,11 +106,7 @@ public final class Completion {
     }
 
     private static List<String> numberWords() {
-        List<String> words = new ArrayList<>(Arrays.asList(
-                ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen"
-                                + " seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety"
-                                + " hundred thousand")
-                        .split(" ")));
+        List<String> words = new ArrayList<>(NumberParser.cardinals());
         // what begins with a single digit may need two more
         words.addAll(List.of("zero zero", "five zero", "five five"));
         return List.copyOf(words);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -124,23 +125,23 @@ final class Understanding {
 
     /** An option of what was asked and one of what is asked beside it, and nothing else: "four ten a txv". */
     private void together() {
-        for (int begin : utterance.afterOptional(0, Item.Word.FILLER)) {
-            for (ParseChart.Match first : matchesFrom(begin)) {
-                for (int next : utterance.afterOptional(first.end(), Item.Word.FILLER)) {
-                    for (ParseChart.Match second : matchesFrom(next)) {
-                        if (second.end() == utterance.length()
-                                && first.item() instanceof Item.Option one
-                                && second.item() instanceof Item.Option other) {
-                            together(one, other);
-                        }
-                    }
-                }
-            }
-        }
+        matchesAfter(0)
+                .forEach(first -> matchesAfter(first.end())
+                        .filter(second -> second.end() == utterance.length())
+                        .forEach(second -> together(first.item(), second.item())));
     }
 
-    private List<ParseChart.Match> matchesFrom(int at) {
-        return at < utterance.length() ? utterance.matches(at) : List.of();
+    /** What begins at a place, or behind a filler there. */
+    private Stream<ParseChart.Match> matchesAfter(int at) {
+        return utterance.afterOptional(at, Item.Word.FILLER).stream()
+                .filter(begin -> begin < utterance.length())
+                .flatMap(begin -> utterance.matches(begin).stream());
+    }
+
+    private void together(Item first, Item second) {
+        if (first instanceof Item.Option one && second instanceof Item.Option other) {
+            together(one, other);
+        }
     }
 
     private void together(Item.Option one, Item.Option other) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import readback.grammar.number.NumberWord.Kind;
 import readback.grammar.number.SpokenNumber.Admitted;
@@ -26,6 +27,13 @@ public final class NumberParser {
             EnumSet.of(Kind.DIGIT, Kind.TEEN, Kind.TENS, Kind.HUNDRED, Kind.THOUSAND, Kind.NUMERAL);
 
     private NumberParser() {}
+
+    /** The words of the whole numbers, from "zero" to "ninety", then "hundred" and "thousand". */
+    public static List<String> cardinals() {
+        return Stream.of(NumberWord.DIGITS, NumberWord.TEENS, NumberWord.TENS, List.of("hundred", "thousand"))
+                .flatMap(List::stream)
+                .toList();
+    }
 
     /**
      * Where the run of number words that starts at a position ends, exclusive; the position itself if none starts
