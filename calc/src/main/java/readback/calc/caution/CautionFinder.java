@@ -37,7 +37,7 @@ public final class CautionFinder {
     public static final Temperature FREEZING = Temperature.fahrenheit(32);
 
     /** Freezing, and 2 °F for the gauge: a coil that shows this much is surely free of ice. Ours. */
-    private static final Temperature SURELY_ABOVE_FREEZING = Temperature.fahrenheit(34);
+    public static final Temperature SURELY_ABOVE_FREEZING = Temperature.fahrenheit(34);
 
     /**
      * Highest pressure for which a joint test needs no plate value: the 150 psig of the R-22 age. Common practice;

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import readback.calc.caution.CautionFinder;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
@@ -11,7 +12,6 @@ import readback.calc.condition.Condition;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
-import readback.calc.quantity.Temperature;
 
 /** Judges the charge and looks for what else may be wrong, so that refrigerant is not moved for another fault. */
 public final class Advisor {
@@ -39,9 +39,6 @@ public final class Advisor {
 
     /** With a move, something else is named that is as likely as this. */
     private static final double NOT_RULED_OUT = 0.15;
-
-    /** Freezing, and 2 °F for the gauge. */
-    private static final Temperature WARMEST_ICED_COIL = Temperature.fahrenheit(34);
 
     private final ChargeJudge judge = new ChargeJudge();
     private final Diagnostician diagnostician = new Diagnostician();
@@ -95,7 +92,7 @@ public final class Advisor {
     private static Set<Fault> excluded(Judgement judgement, boolean iced) {
         boolean warm = judgement
                 .evaporatingSaturation()
-                .filter(coil -> coil.compareTo(WARMEST_ICED_COIL) > 0)
+                .filter(coil -> coil.compareTo(CautionFinder.SURELY_ABOVE_FREEZING) > 0)
                 .isPresent();
         return warm && !iced ? Set.of(Fault.FROZEN_COIL) : Set.of();
     }
