@@ -76,7 +76,6 @@ public final class JudgementMessages {
                     telling.headline(Message.of("verdict.no-valid-test"));
                     // whoever thaws a coil should know why it froze
                     List<List<Message>> why = new ArrayList<>(List.of(suspects));
-                    why.removeIf(List::isEmpty);
                     invalid.contradictions().forEach(each -> why.add(List.of(contradiction(each))));
                     invalid.conditions().forEach(each -> why.add(failed(each)));
                     firstOf(why, telling);
@@ -95,7 +94,6 @@ public final class JudgementMessages {
                             .sorted()
                             .map(reason -> List.of(Message.of("reason." + ConstantName.of(reason))))
                             .forEach(why::add);
-                    why.removeIf(List::isEmpty);
                     judgement.conditions().stream()
                             // nothing is moved anyhow
                             .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
@@ -113,8 +111,10 @@ public final class JudgementMessages {
         };
     }
 
-    /** The first reason, with the first thing to do about it, is said at once. */
-    private static void firstOf(List<List<Message>> why, Telling telling) {
+    /** The first reason that there is, with the first thing to do about it, is said at once. */
+    private static void firstOf(List<List<Message>> reasons, Telling telling) {
+        List<List<Message>> why =
+                reasons.stream().filter(each -> !each.isEmpty()).toList();
         for (int i = 0; i < why.size(); i++) {
             for (int j = 0; j < why.get(i).size(); j++) {
                 Message message = why.get(i).get(j);
