@@ -60,6 +60,20 @@ class OrdersAndChoicesTest {
 
     @ParameterizedTest
     @CsvSource({
+        "am i overcharged, verdict",
+        "is it undercharged, verdict",
+        "how long till i can measure, time-left",
+        "when can i measure, time-left"
+    })
+    void what_is_asked_in_other_words_is_the_same_question(String words, String question) {
+        assertThat(best(words, OPEN))
+                .isInstanceOfSatisfying(
+                        Meaning.Choice.class,
+                        choice -> assertThat(choice.option()).isEqualTo(question));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "yes, YES",
         "yep, YES",
         "that's correct, YES",
