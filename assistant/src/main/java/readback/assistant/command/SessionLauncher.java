@@ -197,11 +197,13 @@ final class SessionLauncher {
                 .resolve(record.folder().getFileName() + "-rest.jsonl");
         try {
             record.rescue(elsewhere);
-            console.complain(
-                    "the disk did not take the last " + record.waiting() + " lines of the record; they are in '"
-                            + elsewhere + "': put them behind the record '"
-                            + record.folder().resolve(SessionRecord.FILE)
-                            + "' when it can be written.");
+            console.complain("the disk did not take the last " + record.waiting()
+                    + " lines of the record; they are in '"
+                    + elsewhere + "': put them behind "
+                    + (record.torn().isPresent() ? "the first " + record.torn().getAsLong() + " bytes of " : "")
+                    + "the record '"
+                    + record.folder().resolve(SessionRecord.FILE)
+                    + "' when it can be written.");
         } catch (IOException e) {
             console.complain("the last " + record.waiting() + " lines of the record could not be written anywhere ("
                     + e.getMessage() + "); what was said is on this screen only.");

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.OptionalLong;
 import readback.assistant.sound.Samples;
 
 /**
@@ -30,6 +31,7 @@ public final class SessionRecord implements AutoCloseable {
     private final Deque<byte[]> unwritten = new ArrayDeque<>();
     private String previousHash;
     private long whole;
+    private boolean torn;
     private int events;
     private AudioShelf shelf;
     private Optional<Kept> kept = Optional.empty();
@@ -235,8 +237,16 @@ public final class SessionRecord implements AutoCloseable {
     }
 
     /**
+     * After how many bytes the file goes on with a torn line that could not be taken off; empty where it ends with a
+     * whole one.
+     */
+    public OptionalLong torn() {
+        return torn ? OptionalLong.of(whole) : OptionalLong.empty();
+    }
+
+    /**
      * Writes the lines that are in memory only to another place, so that they outlive the process. Put behind the lines
-     * of {@link #FILE} they make the record whole.
+     * of {@link #FILE} they make the record whole; a line {@link #torn} there has to be taken off first.
      *
      * @throws IOException when that place fails too
      */
@@ -248,9 +258,25 @@ public final class SessionRecord implements AutoCloseable {
     }
 
     private void write(byte[] line) throws IOException {
-        // A line that was cut off by a full disk is written over from its start.
-        file.endWith(whole, line);
+        try {
+            file.endWith(whole, line);
+        } catch (IOException e) {
+            cutTornTail(e);
+            throw e;
+        }
+        torn = false;
         whole += line.length;
+    }
+
+    /** Takes off what a full disk took of a line, so that the lines rescued elsewhere fit behind those in the file. */
+    private void cutTornTail(IOException trouble) {
+        try {
+            file.endWith(whole, new byte[0]);
+            torn = false;
+        } catch (IOException e) {
+            trouble.addSuppressed(e);
+            torn = true;
+        }
     }
 
     private static byte[] bytes(String line) {

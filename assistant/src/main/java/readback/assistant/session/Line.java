@@ -3,6 +3,7 @@ package readback.assistant.session;
 import java.util.ArrayList;
 import java.util.List;
 import readback.assistant.dialogue.Effect;
+import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.text.Message;
@@ -18,14 +19,16 @@ public record Line(Message message, String spoken, String shown) {
 
     /** Everything that a turn says, in order. */
     public static List<Line> of(Turn turn, Wording wording) {
-        boolean brief = turn.state().brief();
-        UnitSetting units = turn.state().settings().units();
-        List<Line> lines = new ArrayList<>();
-        for (Message message : messages(turn)) {
-            String spoken = wording.silent(message, brief) ? "" : wording.spoken(message, brief, units);
-            lines.add(new Line(message, spoken, wording.shown(message, units)));
-        }
-        return lines;
+        return messages(turn).stream()
+                .map(message -> of(message, turn.state(), wording))
+                .toList();
+    }
+
+    /** What a message says in a state. */
+    static Line of(Message message, State state, Wording wording) {
+        UnitSetting units = state.settings().units();
+        String spoken = wording.silent(message, state.brief()) ? "" : wording.spoken(message, state.brief(), units);
+        return new Line(message, spoken, wording.shown(message, units));
     }
 
     /** What a turn shows, in order. */

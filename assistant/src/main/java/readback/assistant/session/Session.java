@@ -2,6 +2,7 @@ package readback.assistant.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.Assessment;
@@ -16,6 +17,7 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.sound.Samples;
 import readback.grammar.Expectation;
+import readback.prompts.text.Message;
 import readback.prompts.text.Wording;
 
 /** Runs the dialogue over events as they come: records each, then carries out what it led to. Owned by one thread. */
@@ -149,8 +151,19 @@ public final class Session {
     private void take(Event event, Turn turn) {
         List<Line> lines = Line.of(turn, wording);
         Optional<Event> disk = keep(event, turn, lines);
-        carryOut(event, turn, lines);
+        carryOut(event, turn, state.closed() ? with(kept(), lines) : lines);
         disk.ifPresent(this::on);
+    }
+
+    /** Whether the record of a session that has ended is on disk: nobody can say so before its last line is. */
+    private Message kept() {
+        return Message.of(recordLost ? "record.not-kept" : "record.kept");
+    }
+
+    private List<Line> with(Message last, List<Line> lines) {
+        List<Line> all = new ArrayList<>(lines);
+        all.add(Line.of(last, state, wording));
+        return all;
     }
 
     /** Records the turn; the loss or the return of the disk is an event that follows. */

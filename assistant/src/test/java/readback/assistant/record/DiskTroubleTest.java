@@ -100,14 +100,65 @@ class DiskTroubleTest {
         say(session, 5, "four ten a");
         Path rest = folder.resolve("rest.jsonl");
         record.rescue(rest);
-        byte[] onDisk = disk.content();
-        int wholeLines = new String(onDisk, StandardCharsets.UTF_8).lastIndexOf('\n') + 1;
+        assertThat(record.torn()).isEmpty();
         ByteArrayOutputStream together = new ByteArrayOutputStream();
-        together.write(onDisk, 0, wholeLines);
+        together.write(disk.content());
         together.write(Files.readAllBytes(rest));
         RecordedSession recorded = RecordedSession.parse(together.toByteArray(), folder.resolve("session.jsonl"));
         assertThat(recorded.fault()).isEmpty();
         assertThat(recorded.hash()).isEqualTo(record.hash());
+    }
+
+    @Test
+    void a_torn_line_that_cannot_be_taken_off_is_told_with_the_bytes_that_hold(@TempDir Path folder) throws Exception {
+        FailingDisk disk = new FailingDisk(1000);
+        SessionRecord record =
+                SessionRecord.begin(folder, disk, Scripted.session("full").header());
+        disk.refuseCuts();
+        Session session = open(record, new Ear());
+        say(session, 5, "four ten a");
+        Path rest = folder.resolve("rest.jsonl");
+        record.rescue(rest);
+
+        int bytes = Math.toIntExact(record.torn().orElseThrow());
+        assertThat(bytes).isLessThan(disk.content().length);
+        ByteArrayOutputStream together = new ByteArrayOutputStream();
+        together.write(disk.content(), 0, bytes);
+        together.write(Files.readAllBytes(rest));
+        RecordedSession recorded = RecordedSession.parse(together.toByteArray(), folder.resolve("session.jsonl"));
+        assertThat(recorded.fault()).isEmpty();
+        assertThat(recorded.hash()).isEqualTo(record.hash());
+    }
+
+    @Test
+    void the_record_is_said_to_be_kept_once_its_last_line_is_on_disk(@TempDir Path folder) throws Exception {
+        FailingDisk disk = new FailingDisk(1_000_000);
+        SessionRecord record =
+                SessionRecord.begin(folder, disk, Scripted.session("kept").header());
+        Ear ear = new Ear();
+        Session session = open(record, ear);
+        say(session, 5, "four ten a");
+        session.on(new Event.Ended(Scripted.START.plusSeconds(9)));
+
+        assertThat(record.waiting()).isZero();
+        assertThat(ear.heard).endsWith("The record is kept.");
+    }
+
+    @Test
+    void a_disk_that_fails_at_the_very_last_line_is_not_passed_over(@TempDir Path folder) throws Exception {
+        FailingDisk disk = new FailingDisk(1_000_000);
+        SessionRecord record =
+                SessionRecord.begin(folder, disk, Scripted.session("last").header());
+        Ear ear = new Ear();
+        Session session = open(record, ear);
+        say(session, 5, "four ten a");
+        disk.hasRoomFor(disk.content().length + 20);
+        session.on(new Event.Ended(Scripted.START.plusSeconds(9)));
+
+        assertThat(record.waiting()).isEqualTo(1);
+        assertThat(ear.heard)
+                .endsWith("The record is not kept to its end yet: the disk did not take it.")
+                .noneSatisfy(line -> assertThat(line).contains("is kept."));
     }
 
     @Test

@@ -8,6 +8,7 @@ final class FailingDisk implements LineFile {
 
     private byte[] content = new byte[0];
     private int room;
+    private boolean cuts = true;
 
     FailingDisk(int room) {
         this.room = room;
@@ -17,12 +18,20 @@ final class FailingDisk implements LineFile {
         room = bytes;
     }
 
+    /** From now on nothing can be taken off without something else in its place. */
+    void refuseCuts() {
+        cuts = false;
+    }
+
     byte[] content() {
         return content.clone();
     }
 
     @Override
     public void endWith(long position, byte[] bytes) throws IOException {
+        if (bytes.length == 0 && !cuts) {
+            throw new IOException("Input/output error");
+        }
         int fits = Math.min(bytes.length, Math.max(0, room - (int) position));
         content = Arrays.copyOf(Arrays.copyOf(content, (int) position), (int) position + fits);
         System.arraycopy(bytes, 0, content, (int) position, fits);
