@@ -2,14 +2,16 @@ package readback.assistant.command;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import readback.assistant.session.Build;
 
 /** What the program says when no subcommand is given: what it is for and what to try first. */
 @Command(
         name = "readback",
         mixinStandardHelpOptions = true,
-        versionProvider = Build.Shown.class,
+        versionProvider = Overview.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "Listens to a technician at the gauges, reads every value back, leads through the charge check that fits the"
@@ -28,6 +30,14 @@ import picocli.CommandLine.Spec;
             "Readback advises; the maker's instructions, local codes and licensed practice decide."
         })
 public final class Overview implements Runnable {
+
+    /** What {@code readback --version} prints. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"Readback " + Build.ofThisProgram().name()};
+        }
+    }
 
     private final Console console;
 

@@ -12,6 +12,8 @@ import picocli.CommandLine.Parameters;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
+import readback.assistant.replay.VerificationSentences;
+import readback.assistant.replay.Visible;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportJson;
 import readback.assistant.report.ReportPage;
@@ -74,7 +76,12 @@ public final class ReportCommand implements Callable<Integer> {
         csvFile.ifPresent(file -> write(file, ReportTable.csv(report)));
         jsonFile.ifPresent(file -> write(file, ReportJson.of(report) + "\n"));
         report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
-        report.verification().difference().ifPresent(found -> console.complain("the replay differs first at " + found));
+        report.verification()
+                .difference()
+                .map(found -> report.verification().byAnotherVersion()
+                        ? new VerificationSentences(desk.language()).otherVersion(report.verification(), found)
+                        : "the replay differs first at " + found)
+                .ifPresent(found -> console.complain(Visible.text(found)));
         return 0;
     }
 

@@ -22,6 +22,7 @@ import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.replay.Verification;
 import readback.assistant.session.Audience;
+import readback.assistant.session.Build;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Session;
 import readback.assistant.session.SteadyClock;
@@ -150,7 +151,8 @@ final class SessionLauncher {
             verification.difference().ifPresent(found -> {
                 resumption.record().close();
                 throw new CommandFailure("This version understands the session differently (" + found
-                        + "): go on with the version that began it, or begin a new session.");
+                        + "): go on with the version that began it, " + verification.madeWith()
+                        + ", or begin a new session.");
             });
             resumption
                     .dropped()

@@ -20,10 +20,17 @@ import readback.prompts.text.Wording;
  * @param events compared
  * @param fault in the chain
  * @param difference the first one; what was said counts only where the texts are those of then
+ * @param madeWith the version that made the record, as its header names it
  * @param otherParts parts that are not those of then, by name, as "recorded -> now": they explain a difference
  */
 public record Verification(
-        int events, Optional<RecordFault> fault, Optional<Difference> difference, Map<String, String> otherParts) {
+        int events,
+        Optional<RecordFault> fault,
+        Optional<Difference> difference,
+        String madeWith,
+        Map<String, String> otherParts) {
+
+    private static final String NOT_NAMED = "–";
 
     public Verification {
         otherParts = java.util.Collections.unmodifiableMap(new TreeMap<>(otherParts));
@@ -38,8 +45,8 @@ public record Verification(
             Dialogue dialogue, Wording wording, Map<String, String> parts, RecordedSession session) {
         Map<String, String> others = new TreeMap<>();
         parts.forEach((name, now) -> {
-            String then = session.header().parts().get(name);
-            if (then != null && !then.equals(now)) {
+            String then = session.header().parts().getOrDefault(name, NOT_NAMED);
+            if (!then.equals(now)) {
                 others.put(name, then + " -> " + now);
             }
         });
@@ -55,11 +62,20 @@ public record Verification(
             return differences.isEmpty();
         });
         return new Verification(
-                events.get(), session.fault(), differences.stream().findFirst(), others);
+                events.get(),
+                session.fault(),
+                differences.stream().findFirst(),
+                session.header().program(),
+                others);
     }
 
     private static Optional<Difference> inWords(Scene scene, Wording wording) {
         return Difference.inWords(scene.entry(), Line.shown(scene.turn(), wording));
+    }
+
+    /** Whether another version made the record, so that a difference says nothing about the record. */
+    public boolean byAnotherVersion() {
+        return !otherParts.isEmpty();
     }
 
     public boolean identical() {

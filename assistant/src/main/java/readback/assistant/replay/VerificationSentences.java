@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import readback.assistant.language.Names;
 import readback.assistant.record.RecordFault;
+import readback.assistant.session.Build;
 import readback.calc.name.ConstantName;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Language;
@@ -27,18 +28,35 @@ public final class VerificationSentences {
     /** The result of a verification for a reader, a sentence each. */
     public List<String> sentences(Verification verification) {
         List<String> sentences = new ArrayList<>();
+        boolean another = verification.byAnotherVersion();
+        verification
+                .difference()
+                .filter(any -> another)
+                .ifPresent(found -> sentences.add(otherVersion(verification, found)));
         sentences.add(verification
                 .fault()
                 .map(found -> language.label("report.verified.fault", fault(found)))
                 .orElseGet(() -> language.label("report.verified.holds")));
-        sentences.add(verification
+        if (verification.difference().isEmpty()) {
+            sentences.add(language.label("report.verified.identical", verification.events()));
+        }
+        verification
                 .difference()
-                .map(found -> language.label("report.verified.difference", difference(found)))
-                .orElseGet(() -> language.label("report.verified.identical", verification.events())));
+                .filter(any -> !another)
+                .ifPresent(found -> sentences.add(language.label("report.verified.difference", difference(found))));
         verification
                 .otherParts()
                 .forEach((part, change) -> sentences.add(language.label("report.verified.other", part(part), change)));
         return sentences;
+    }
+
+    /** That another version made a record that this one replays differently, and where. */
+    public String otherVersion(Verification verification, Difference found) {
+        return language.label(
+                "report.verified.other-version",
+                verification.madeWith(),
+                Build.ofThisProgram().name(),
+                difference(found));
     }
 
     /** Where a replay differs from its record; what stood there and stands there now is quoted as it is compared. */

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import readback.assistant.dialogue.Content;
 import readback.assistant.replay.ChargeMoves;
+import readback.assistant.session.Build;
 import readback.calc.charge.Judgement;
 import readback.calc.measurement.Estimate;
 import readback.calc.name.ConstantName;
@@ -15,10 +16,11 @@ import readback.calc.quantity.TemperatureDifference;
 
 /**
  * A report as one JSON object: {@code session}, {@code startedAt}, {@code program}, {@code parts}, {@code about},
- * {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference}, {@code refrigerant},
- * {@code meteringDevice}, {@code answers}, {@code rounds}, {@code results}, {@code moves}, {@code addedKg},
- * {@code recoveredKg}, {@code cautions}, {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in
- * kelvins, masses in kilograms, moments in ISO 8601; what is not known is null.
+ * {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference}, {@code byAnotherVersion},
+ * {@code reportedWith}, {@code refrigerant}, {@code meteringDevice}, {@code answers}, {@code rounds}, {@code results},
+ * {@code moves}, {@code addedKg}, {@code recoveredKg}, {@code cautions}, {@code doubts}, {@code notes},
+ * {@code remarks}. Temperature differences are in kelvins, masses in kilograms, moments in ISO 8601; what is not known
+ * is null.
  */
 public final class ReportJson {
 
@@ -43,6 +45,8 @@ public final class ReportJson {
         node.put(
                 "difference",
                 report.verification().difference().map(Object::toString).orElse(null));
+        node.put("byAnotherVersion", report.verification().byAnotherVersion());
+        node.put("reportedWith", Build.ofThisProgram().name());
         node.put(
                 "refrigerant", report.last().refrigerant().map(Object::toString).orElse(null));
         node.put(

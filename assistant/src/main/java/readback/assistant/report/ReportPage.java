@@ -10,6 +10,8 @@ import java.util.Optional;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
+import readback.assistant.replay.Difference;
+import readback.assistant.session.Build;
 import readback.calc.charge.Judgement;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.InstrumentAccuracy;
@@ -120,14 +122,18 @@ public final class ReportPage {
         report.session()
                 .fault()
                 .ifPresent(fault -> page.element("p", texts.label("trouble.fault") + " " + texts.fault(fault) + "."));
-        report.verification()
-                .difference()
-                .ifPresent(found ->
-                        page.element("p", texts.label("trouble.difference") + " " + texts.difference(found) + "."));
+        report.verification().difference().ifPresent(found -> page.element("p", different(found)));
         if (!report.session().closed()) {
             page.element("p", texts.label("trouble.open"));
         }
         page.closeLine();
+    }
+
+    /** Another result is no alarm where another version made the record. */
+    private String different(Difference found) {
+        return report.verification().byAnotherVersion()
+                ? texts.otherVersion(report.verification(), found)
+                : texts.label("trouble.difference") + " " + texts.difference(found) + ".";
     }
 
     private void verdict() {
@@ -344,6 +350,7 @@ public final class ReportPage {
         fact(texts.label("hash"), report.session().hash());
         fact(texts.label("events"), String.valueOf(report.session().entries().size()));
         fact(texts.label("program"), report.session().header().program());
+        fact(texts.label("page-program"), Build.ofThisProgram().name());
         report.session().header().parts().entrySet().stream()
                 .sorted(java.util.Map.Entry.comparingByKey())
                 .forEach(part -> fact(texts.part(part.getKey()), part.getValue()));

@@ -118,6 +118,11 @@ final class ReportTexts {
         return sentences.difference(found);
     }
 
+    /** That another version made a record that this one replays differently, and where. */
+    String otherVersion(Verification verification, Difference found) {
+        return sentences.otherVersion(verification, found);
+    }
+
     /** The result of a verification, a sentence each. */
     List<String> sentences(Verification verification) {
         return sentences.sentences(verification);

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import readback.assistant.digest.Sha256;
@@ -12,8 +13,8 @@ import readback.prompts.checklist.Checklists;
 import readback.prompts.text.Language;
 
 /**
- * Hashes of the data that decides what is heard, understood, judged, asked and said: two sessions with equal ones can
- * be compared.
+ * Hashes of the code and the data that decide what is heard, understood, judged, asked and said: two sessions with
+ * equal ones can be compared.
  */
 public final class Fingerprints {
 
@@ -48,9 +49,15 @@ public final class Fingerprints {
 
     private Fingerprints() {}
 
-    /** Short SHA-256 of each part's resources, by part: "checklists", "facts", "grammar", "model", "texts". */
+    /** Read once: it is the same as long as the program runs. */
+    private static final class Code {
+        static final Optional<String> HASH = ProgramCode.digest().map(digest -> digest.hex(BYTES));
+    }
+
+    /** Short SHA-256 of each part, by part: "checklists", "code", "facts", "grammar", "model", "texts". */
     public static Map<String, String> of(Checklists checklists) {
         Map<String, String> parts = new TreeMap<>();
+        Code.HASH.ifPresent(hash -> parts.put("code", hash));
         resources(checklists).forEach((part, resources) -> parts.put(part, hash(resources)));
         return parts;
     }

@@ -6,18 +6,23 @@ import java.io.InputStream;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Understood;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.recorded.Scripted;
+import readback.assistant.replay.Verification;
+import readback.assistant.replay.VerificationSentences;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.grammar.Meaning;
 import readback.grammar.Reason;
 import readback.prompts.checklist.Slot;
+import readback.prompts.text.Language;
 
 /** Records of every version of the written form that ever was: they must stay readable. */
 class EarlierSchemasTest {
@@ -74,6 +79,27 @@ class EarlierSchemasTest {
                 .anySatisfy(
                         entry -> assertThat(entry.outcome().standing().stream().map(JobOutcome::line))
                                 .anySatisfy(line -> assertThat(line).startsWith("add method=total-superheat")));
+    }
+
+    /** A record that was not altered is not said to be, whatever a later version makes of its words. */
+    @Test
+    void a_record_of_an_earlier_version_is_verified_as_such() throws Exception {
+        for (String sample : List.of("session-schema-1.jsonl", "session-schema-2.jsonl", "session-schema-3.jsonl")) {
+            RecordedSession session = read(sample);
+            Verification verification =
+                    Verification.of(Scripted.dialogue(), Scripted.wording(), Scripted.parts(), session);
+
+            assertThat(verification.byAnotherVersion()).as(sample).isTrue();
+            List<String> sentences = new VerificationSentences(Language.english()).sentences(verification);
+            assertThat(sentences.get(0))
+                    .startsWith("Made with version " + session.header().program() + ", differs at event 3, cautions:")
+                    .contains("not a change of the record");
+            assertThat(sentences.get(1)).isEqualTo("The record holds: every line fits its hash and the line before.");
+            assertThat(sentences).noneSatisfy(sentence -> assertThat(sentence).startsWith("The replay differs"));
+            assertThat(sentences)
+                    .anySatisfy(
+                            sentence -> assertThat(sentence).startsWith("Other program code than at the time: – -> "));
+        }
     }
 
     private static RecordedSession read(String resource) throws Exception {

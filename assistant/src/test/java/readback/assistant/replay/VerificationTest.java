@@ -133,6 +133,34 @@ class VerificationTest {
                 .hasValueSatisfying(found -> assertThat(found.what()).isEqualTo("words"));
     }
 
+    /** The same difference in a record of this very version is its own. */
+    @Test
+    void a_difference_is_the_records_own_only_where_this_version_made_it(@TempDir Path sessions) throws Exception {
+        RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
+        int last = honest.entries().size();
+        RecordedSession forged = forged(
+                honest,
+                last,
+                outcome -> new Turn.Outcome(
+                        outcome.understood(),
+                        outcome.changes(),
+                        List.of(better(outcome.standing().get(0))),
+                        outcome.cautions()));
+        VerificationSentences sentences = new VerificationSentences(Language.english());
+
+        assertThat(sentences.sentences(verified(forged)))
+                .anySatisfy(sentence -> assertThat(sentence).startsWith("The replay differs first at event " + last))
+                .noneSatisfy(sentence -> assertThat(sentence).contains("Made with version"));
+
+        Map<String, String> parts = new TreeMap<>(forged.header().parts());
+        parts.put("code", "0123456789abcdef");
+        Header other = new Header(forged.header().session(), forged.header().startedAt(), "0.0.9", parts);
+        RecordedSession elsewhere = new RecordedSession(
+                forged.folder(), other, forged.entries(), forged.hash(), forged.length(), Optional.empty());
+        assertThat(sentences.sentences(verified(elsewhere)).get(0))
+                .startsWith("Made with version 0.0.9, differs at event " + last);
+    }
+
     @Test
     void a_broken_chain_is_told_and_what_holds_is_still_compared(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);

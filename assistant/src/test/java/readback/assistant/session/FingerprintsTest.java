@@ -58,7 +58,7 @@ class FingerprintsTest {
     void each_part_has_a_hash_of_its_own() {
         Map<String, String> parts = Fingerprints.of(Checklists.standard());
 
-        assertThat(parts).containsOnlyKeys("checklists", "facts", "grammar", "model", "texts");
+        assertThat(parts).containsOnlyKeys("checklists", "code", "facts", "grammar", "model", "texts");
         assertThat(parts.values()).doesNotHaveDuplicates().allMatch(hash -> hash.matches("[0-9a-f]{16}"));
         // the SHA-256 of nothing (FIPS 180-4)
         assertThat(parts.values()).doesNotContain("e3b0c44298fc1c14");

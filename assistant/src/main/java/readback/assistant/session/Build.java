@@ -1,19 +1,18 @@
-package readback.assistant.command;
+package readback.assistant.session;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
-import picocli.CommandLine.IVersionProvider;
 
 /** What was built: the version, and the commit where the build was told one. */
-record Build(String version, String commit) {
+public record Build(String version, String commit) {
 
     /** What the build writes when nobody tells it the commit. */
     static final String UNKNOWN_COMMIT = "unknown commit";
 
     /** This program's build, as Maven wrote it into the resources. */
-    static Build ofThisProgram() {
+    public static Build ofThisProgram() {
         try (InputStream in = Build.class.getResourceAsStream("build.properties")) {
             if (in == null) {
                 throw new IllegalStateException("the installation lacks build.properties");
@@ -27,15 +26,7 @@ record Build(String version, String commit) {
     }
 
     /** The name for records and people, as "0.1.0" or "0.1.0 (1a2b3c4d5e6f)". */
-    String name() {
+    public String name() {
         return commit.equals(UNKNOWN_COMMIT) ? version : version + " (" + commit + ")";
-    }
-
-    /** What {@code readback --version} prints. */
-    static final class Shown implements IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            return new String[] {"Readback " + ofThisProgram().name()};
-        }
     }
 }
