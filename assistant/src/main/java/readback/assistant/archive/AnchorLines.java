@@ -2,7 +2,9 @@ package readback.assistant.archive;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,9 +18,20 @@ public final class AnchorLines {
     private static final ObjectMapper JSON =
             new ObjectMapper().enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES);
 
+    private static final String OF = "of";
+
     private AnchorLines() {}
 
-    /** The line of an anchor, with session, events and hash. */
+    /** Lines of earlier versions do not say of what they are: of a record. */
+    private static Anchor anchor(String line) throws JsonProcessingException {
+        JsonNode node = JSON.readTree(line);
+        if (node instanceof ObjectNode object && !object.has(OF)) {
+            object.put(OF, Anchor.Subject.RECORD.name());
+        }
+        return JSON.treeToValue(node, Anchor.class);
+    }
+
+    /** The line of an anchor, with session, of, events and hash. */
     public static String of(Anchor anchor) {
         try {
             return JSON.writeValueAsString(anchor);
@@ -41,7 +54,7 @@ public final class AnchorLines {
                 continue;
             }
             try {
-                anchors.add(JSON.readValue(line, Anchor.class));
+                anchors.add(anchor(line));
             } catch (JsonProcessingException e) {
                 throw new IOException("line " + number + " is no anchor", e);
             }

@@ -22,21 +22,25 @@ public final class Archive {
     public static final String INDEX = SummaryIndex.FILE;
 
     private final Path folder;
-    private final boolean readEverything;
+    private final Optional<Consumer<RecordedSession>> examiner;
 
-    private Archive(Path folder, boolean readEverything) {
+    private Archive(Path folder, Optional<Consumer<RecordedSession>> examiner) {
         this.folder = folder;
-        this.readEverything = readEverything;
+        this.examiner = examiner;
     }
 
     /** The sessions of a folder; records that did not change since they were last listed are not read again. */
     public static Archive in(Path folder) {
-        return new Archive(folder, false);
+        return new Archive(folder, Optional.empty());
     }
 
-    /** The same sessions, with every record read and its chain checked. */
-    public Archive checked() {
-        return new Archive(folder, true);
+    /**
+     * The same sessions, with every record read and its chain checked.
+     *
+     * @param further gets each record that could be read
+     */
+    public Archive checked(Consumer<RecordedSession> further) {
+        return new Archive(folder, Optional.of(further));
     }
 
     /**
@@ -88,7 +92,7 @@ public final class Archive {
 
     private Summary summary(SummaryIndex index, String name, BasicFileAttributes attributes)
             throws IOException, RecordUnavailableException {
-        Optional<Summary> known = index.find(name, attributes, !readEverything);
+        Optional<Summary> known = index.find(name, attributes, examiner.isEmpty());
         if (known.isPresent()) {
             return known.get();
         }
@@ -96,7 +100,9 @@ public final class Archive {
         if (!session.toRealPath().startsWith(folder.toRealPath())) {
             throw new RecordUnavailableException("it leads out of this folder: list the other one by itself.");
         }
-        Summary summary = Summary.of(RecordedSession.read(session));
+        RecordedSession recorded = RecordedSession.read(session);
+        examiner.ifPresent(each -> each.accept(recorded));
+        Summary summary = Summary.of(recorded);
         index.keep(name, attributes, summary);
         return summary;
     }

@@ -66,6 +66,9 @@ final class SummaryIndex implements Closeable {
     }
 
     private static @Nullable BufferedReader reader(Path file) {
+        if (!Files.isRegularFile(file)) {
+            return null;
+        }
         try {
             BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8);
             if (FORM.equals(reader.readLine())) {

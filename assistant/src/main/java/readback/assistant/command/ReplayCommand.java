@@ -16,17 +16,23 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.record.Entry;
+import readback.assistant.record.Oddities;
+import readback.assistant.record.RecordFault;
+import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RecordedSession.KeptSound;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.Moment;
 import readback.assistant.replay.Playback;
 import readback.assistant.replay.Replay;
 import readback.assistant.replay.Verification;
 import readback.assistant.replay.VerificationSentences;
+import readback.assistant.replay.Visible;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Line;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
+import readback.calc.name.ConstantName;
 import readback.prompts.text.Language;
 
 /** Shows a recorded conversation again, or checks it. */
@@ -105,12 +111,14 @@ public final class ReplayCommand implements Callable<Integer> {
                 Verification.of(desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), recorded);
         new VerificationSentences(desk.language()).sentences(verification).forEach(console.out()::println);
         boolean soundHolds = soundHolds(recorded);
+        boolean nothingOdd = nothingOdd();
+        boolean remarksHold = remarksHold(recorded);
         console.out().println("Hash of the record: " + recorded.hash());
         boolean hashHolds = hash == null || holdsHash(recorded, hash);
         if (!recorded.closed()) {
             console.out().println(desk.language().label("report.trouble.open"));
         }
-        return verification.identical() && soundHolds && hashHolds ? 0 : 1;
+        return verification.identical() && soundHolds && hashHolds && nothingOdd && remarksHold ? 0 : 1;
     }
 
     private boolean holdsHash(RecordedSession recorded, String wanted) {
@@ -120,6 +128,34 @@ public final class ReplayCommand implements Callable<Integer> {
                                 + recorded.entries().size() + ".")
                         .orElse("It does not hold that hash: it was cut or rewritten since, or is another session."));
         return events.isPresent();
+    }
+
+    /** Whether every line that holds is one that a version writes; tells of those that are not. */
+    private boolean nothingOdd() {
+        List<RecordFault> odd = Oddities.in(session);
+        odd.forEach(each -> console.out().println(Visible.text("Odd: " + each + ".")));
+        return odd.isEmpty();
+    }
+
+    /** Whether the remarks are chained and those that the folder's ledger knows; tells of their number. */
+    private boolean remarksHold(RecordedSession recorded) {
+        try {
+            RemarkFile remarks = RemarkFile.on(recorded);
+            Optional<RemarkFile.Missed> missed = RemarkFile.missed(recorded);
+            remarks.fault()
+                    .ifPresent(fault -> console.out().println(Visible.text("The remarks do not hold: " + fault + ".")));
+            missed.ifPresent(each -> console.out()
+                    .println("The remarks are " + ConstantName.of(each.finding()) + ": there were " + each.remarks()
+                            + "."));
+            boolean hold = remarks.fault().isEmpty() && missed.isEmpty();
+            if (hold && !remarks.all().isEmpty()) {
+                console.out().println("The remarks hold: " + remarks.all().size() + ".");
+            }
+            return hold;
+        } catch (RecordUnavailableException | IOException e) {
+            console.out().println(Visible.text(String.valueOf(e.getMessage())));
+            return false;
+        }
     }
 
     private boolean soundHolds(RecordedSession recorded) {

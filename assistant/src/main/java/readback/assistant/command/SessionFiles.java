@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import readback.assistant.archive.Archive;
+import readback.assistant.dialogue.Event;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 
@@ -31,12 +32,16 @@ final class SessionFiles {
         }
     }
 
-    /** The record, which must have events. */
+    /** The record, which must have events that begin with a start. */
     static RecordedSession readWithEvents(Path session) {
         RecordedSession recorded = read(session);
         if (recorded.entries().isEmpty()) {
             throw new CommandFailure("The record '" + session + "' holds no event that can be trusted"
                     + recorded.fault().map(fault -> ": " + fault).orElse("") + ".");
+        }
+        if (!(recorded.entries().get(0).event() instanceof Event.Started)) {
+            throw new CommandFailure("The record '" + session
+                    + "' does not begin with the start of a session: no version" + " of Readback made it.");
         }
         return recorded;
     }

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,10 +32,11 @@ import readback.assistant.archive.SummaryLine;
 import readback.assistant.archive.Sums;
 import readback.assistant.language.Names;
 import readback.assistant.record.Anchor;
-import readback.assistant.record.FolderLedger;
+import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.Visible;
 import readback.assistant.report.IndexPage;
-import readback.calc.name.ConstantName;
 import readback.prompts.text.Language;
 
 /** Lists, chooses and sums many sessions. */
@@ -107,8 +109,9 @@ public final class SessionsCommand implements Callable<Integer> {
 
     @Option(
             names = "--check",
-            description = "Read every record anew, check its chain and compare it with the folder's ledger. Exit code 1"
-                    + " when one is gone, shortened or rewritten.")
+            description =
+                    "Read every record anew, check its chain, look for what no version writes, and compare records and"
+                            + " remarks with the folder's ledger. Exit code 1 when one is gone, shortened, rewritten or odd.")
     private boolean check;
 
     @Option(names = "--sums", description = "Sums only: by verdict, cylinder, equipment and refrigerant.")
@@ -155,7 +158,14 @@ public final class SessionsCommand implements Callable<Integer> {
         Optional<OutputFile> anchorFile = file(anchors);
         Sums sums = new Sums();
         IndexPage page = new IndexPage(language, MOST_ROWS_IN_PAGE);
-        Archive archive = check || anchors != null ? Archive.in(dir).checked() : Archive.in(dir);
+        SessionCheck checking = new SessionCheck(console, dir);
+        List<Anchor> remarks = new ArrayList<>();
+        Archive archive = check || anchors != null
+                ? Archive.in(dir).checked(recorded -> {
+                    checking.examine(recorded);
+                    remarks(recorded).ifPresent(remarks::add);
+                })
+                : Archive.in(dir);
         List<Anchor> now = new ArrayList<>();
         try {
             Archive.Listing listing = list(
@@ -163,7 +173,7 @@ public final class SessionsCommand implements Callable<Integer> {
                     choice,
                     summary -> {
                         take(summary, sums, page);
-                        now.add(new Anchor(summary.session(), summary.events(), summary.hash()));
+                        now.add(Anchor.ofRecord(summary.session(), summary.events(), summary.hash()));
                     },
                     linesFile);
             listing.troubles().forEach(each -> console.complain(Visible.text(each)));
@@ -177,26 +187,34 @@ public final class SessionsCommand implements Callable<Integer> {
                 console.out().println("Written: " + file);
             });
             anchorFile.ifPresent(file -> {
-                file.write(now.stream()
+                file.write(Stream.concat(now.stream(), remarks.stream())
                         .map(anchor -> AnchorLines.of(anchor) + "\n")
                         .collect(Collectors.joining()));
                 console.out().println("Written: " + file);
             });
-            return holds(dir) ? 0 : 1;
+            return holds(checking, now) ? 0 : 1;
         } catch (IOException e) {
             throw new CommandFailure("The sessions in '" + dir + "' cannot be listed: " + e.getMessage() + ".");
         }
     }
 
     /** Whether every record holds what the ledger, and the anchors given, know of it; tells of those that do not. */
-    private boolean holds(Path dir) throws IOException {
+    private boolean holds(SessionCheck checking, List<Anchor> now) throws IOException {
         boolean holds = true;
         if (check) {
-            FolderLedger.Content ledger = FolderLedger.in(dir).read();
-            ledger.fault().ifPresent(fault -> console.complain("the ledger of '" + dir + "' does not hold: " + fault));
-            holds = hold(dir, ledger.latest(), "the ledger") && ledger.fault().isEmpty();
+            boolean clean = checking.nothingFound();
+            holds = checking.ledgerHolds(now.stream().map(Anchor::session).toList()) && clean;
         }
-        return against == null ? holds : hold(dir, anchors(against), "'" + against + "'") && holds;
+        return against == null ? holds : checking.hold(anchors(against), "'" + against + "'") && holds;
+    }
+
+    /** What the remarks on a record are now; empty where there are none that hold. */
+    private static Optional<Anchor> remarks(RecordedSession recorded) {
+        try {
+            return Optional.of(RemarkFile.anchor(recorded)).filter(anchor -> anchor.events() > 0);
+        } catch (RecordUnavailableException e) {
+            return Optional.empty();
+        }
     }
 
     private static List<Anchor> anchors(Path file) {
@@ -206,22 +224,6 @@ public final class SessionsCommand implements Callable<Integer> {
             throw new CommandFailure("'" + file + "' cannot be compared with (" + e.getMessage()
                     + "): name a file that --anchors wrote.");
         }
-    }
-
-    private boolean hold(Path dir, List<Anchor> anchors, String source) {
-        int held = 0;
-        for (Anchor anchor : anchors) {
-            Anchor.Finding finding = anchor.in(dir);
-            if (finding == Anchor.Finding.HOLDS) {
-                held++;
-            } else {
-                console.out()
-                        .println(Visible.text(anchor.session()) + "  " + ConstantName.of(finding) + ": it had "
-                                + anchor.events() + " events");
-            }
-        }
-        console.out().println(held + " of " + anchors.size() + " records hold what " + source + " knows of them.");
-        return held == anchors.size();
     }
 
     private Archive.Listing list(

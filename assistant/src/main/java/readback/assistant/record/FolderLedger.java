@@ -21,6 +21,10 @@ public final class FolderLedger {
     /** Name of the file among the sessions. */
     public static final String FILE = ".readback-ledger";
 
+    /** What the lines are called. */
+    private static final Map<Anchor.Subject, String> TYPES =
+            Map.of(Anchor.Subject.RECORD, "anchor", Anchor.Subject.REMARKS, "remarks");
+
     private static final int TRIES = 40;
     private static final long BETWEEN_TRIES_MILLIS = 50;
 
@@ -38,7 +42,7 @@ public final class FolderLedger {
     /**
      * What the ledger says.
      *
-     * @param latest the latest anchor of each session, in the order in which the sessions were begun
+     * @param latest the latest anchor of each record, and of the remarks on it, in the order of their first ones
      * @param fault what is wrong with the ledger itself; what stands before it is trusted
      */
     public record Content(List<Anchor> latest, Optional<RecordFault> fault) {
@@ -47,13 +51,15 @@ public final class FolderLedger {
             latest = List.copyOf(latest);
         }
 
-        /** The latest anchor of a session. */
-        public Optional<Anchor> of(String session) {
+        /** The latest anchor of a session's record, or of the remarks on it. */
+        public Optional<Anchor> of(String session, Anchor.Subject subject) {
             return latest.stream()
-                    .filter(anchor -> anchor.session().equals(session))
+                    .filter(anchor -> anchor.session().equals(session) && anchor.of() == subject)
                     .findFirst();
         }
     }
+
+    private record Named(String session, Anchor.Subject of) {}
 
     /**
      * Reads the ledger; one that is not there says nothing.
@@ -62,9 +68,9 @@ public final class FolderLedger {
      */
     public Content read() throws IOException {
         Path file = sessions.resolve(FILE);
-        ChainedLines<Anchor> lines = lines(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
-        Map<String, Anchor> latest = new LinkedHashMap<>();
-        lines.items().forEach(anchor -> latest.put(anchor.session(), anchor));
+        ChainedLines<Anchor> lines = lines(Files.exists(file) ? WholeFile.read(file) : new byte[0]);
+        Map<Named, Anchor> latest = new LinkedHashMap<>();
+        lines.items().forEach(anchor -> latest.put(new Named(anchor.session(), anchor.of()), anchor));
         return new Content(List.copyOf(latest.values()), lines.fault());
     }
 
@@ -96,13 +102,13 @@ public final class FolderLedger {
         Path file = sessions.resolve(FILE);
         try (LineFile ledger =
                 Files.exists(file) ? LineFile.OnDisk.open(file) : LineFile.OnDisk.create(file, OwnerOnly.file(file))) {
-            ChainedLines<Anchor> lines = lines(Files.readAllBytes(file));
+            ChainedLines<Anchor> lines = lines(WholeFile.read(file));
             Optional<RecordFault> fault = lines.fault();
             if (fault.isPresent() && fault.get().kind() != RecordFault.Kind.TORN) {
                 return fault.map(RecordFault::toString);
             }
             ObjectNode node = JsonNodeFactory.instance.objectNode();
-            node.put("type", "anchor");
+            node.put("type", TYPES.get(anchor.of()));
             node.put("at", at.toString());
             node.put("session", anchor.session());
             node.put("events", anchor.events());
@@ -112,11 +118,22 @@ public final class FolderLedger {
         }
     }
 
+    private static Anchor.Subject subject(String type) {
+        return TYPES.entrySet().stream()
+                .filter(each -> each.getValue().equals(type))
+                .findFirst()
+                .map(Map.Entry::getKey)
+                .orElseThrow(() -> new IllegalArgumentException("no line of a ledger: \"" + type + "\""));
+    }
+
     private static ChainedLines<Anchor> lines(byte[] bytes) {
         return ChainedLines.read(
                 bytes,
                 node -> new Anchor(
-                        RecordJson.text(node, "session"), node.path("events").asInt(), RecordJson.text(node, "head")),
+                        RecordJson.text(node, "session"),
+                        subject(RecordJson.text(node, "type")),
+                        node.path("events").asInt(),
+                        RecordJson.text(node, "head")),
                 any -> true,
                 "does not follow the line before it");
     }

@@ -14,6 +14,8 @@ public record RecordFault(int line, Kind kind, String sentence) {
         TORN,
         /** Its content does not fit its hash. */
         CHANGED,
+        /** It is whole and in place, but holds what no version writes there. */
+        ODD,
         /** It is whole, but does not belong after the line before it. */
         MISPLACED,
         /** It is whole and in place, but this version cannot read it. */

@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,9 +25,6 @@ import readback.assistant.dialogue.SessionSettings;
 public record RecordedSession(
         Path folder, Header header, List<Entry> entries, String hash, long length, Optional<RecordFault> fault) {
 
-    /** Some hundred times the record of a long day, bytes. */
-    private static final long LARGEST = 64_000_000;
-
     public RecordedSession {
         entries = List.copyOf(entries);
     }
@@ -41,15 +37,7 @@ public record RecordedSession(
     public static RecordedSession read(Path session) throws RecordUnavailableException {
         Path file = fileOf(session);
         try {
-            BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
-            if (!attributes.isRegularFile()) {
-                throw new RecordUnavailableException("'" + file + "' is no file: name a session's folder.");
-            }
-            if (attributes.size() > LARGEST) {
-                throw new RecordUnavailableException("'" + file + "' is larger than any session's record ("
-                        + attributes.size() / 1_000_000 + " MB): look what else it is.");
-            }
-            return parse(Files.readAllBytes(file), file);
+            return parse(WholeFile.read(file), file);
         } catch (NoSuchFileException e) {
             throw new RecordUnavailableException(
                     "There is no session record at '" + session + "': name a session's folder.", e);
@@ -74,7 +62,7 @@ public record RecordedSession(
     /** After how many of its events the record had this hash; empty when it never had. */
     public Optional<Integer> eventsAt(String once) {
         try {
-            int at = Chain.hashes(Files.readAllBytes(folder.resolve(SessionRecord.FILE)))
+            int at = Chain.hashes(WholeFile.read(folder.resolve(SessionRecord.FILE)))
                     .subList(0, entries.size() + 1)
                     .indexOf(once);
             return at < 0 ? Optional.empty() : Optional.of(at);
@@ -141,7 +129,7 @@ public record RecordedSession(
             }
             Path file = folder.resolve(SessionRecord.AUDIO).resolve(clip.file());
             try {
-                byte[] bytes = Files.readAllBytes(file);
+                byte[] bytes = WholeFile.read(file);
                 return Chain.sha256(bytes, 0, bytes.length).equals(clip.sha256())
                         ? new KeptSound.Whole(file)
                         : new KeptSound.Changed();

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -16,9 +15,10 @@ import java.util.Optional;
  * hash of the session that the writer had seen, and is chained to the line before.
  *
  * @param all oldest first, up to the first line that could not be trusted
+ * @param hash of the last line that holds
  * @param fault what is wrong with the file
  */
-public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
+public record RemarkFile(List<Remark> all, String hash, Optional<RecordFault> fault) {
 
     /** Name of the file in a session's folder. */
     public static final String FILE = "remarks.jsonl";
@@ -34,13 +34,39 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
      */
     public static RemarkFile on(RecordedSession session) throws RecordUnavailableException {
         ChainedLines<Remark> lines = lines(session);
-        return new RemarkFile(lines.items(), lines.fault());
+        return new RemarkFile(lines.items(), lines.hash(), lines.fault());
     }
+
+    /**
+     * What the folder's ledger knows of the remarks on a session and does not find any more; empty where they hold it,
+     * or where it knows nothing.
+     *
+     * @throws IOException when the ledger cannot be read
+     */
+    public static Optional<Missed> missed(RecordedSession session) throws IOException {
+        Path sessions = session.folder().getParent();
+        if (sessions == null) {
+            return Optional.empty();
+        }
+        String folder = String.valueOf(session.folder().getFileName());
+        return FolderLedger.in(sessions)
+                .read()
+                .of(folder, Anchor.Subject.REMARKS)
+                .map(anchor -> new Missed(anchor.events(), anchor.in(sessions)))
+                .filter(missed -> missed.finding() != Anchor.Finding.HOLDS);
+    }
+
+    /**
+     * Remarks that are not there as they were.
+     *
+     * @param remarks there were
+     */
+    public record Missed(int remarks, Anchor.Finding finding) {}
 
     private static ChainedLines<Remark> lines(RecordedSession session) throws RecordUnavailableException {
         byte[] bytes;
         try {
-            bytes = Files.readAllBytes(session.folder().resolve(FILE));
+            bytes = WholeFile.read(session.folder().resolve(FILE));
         } catch (NoSuchFileException e) {
             bytes = new byte[0];
         } catch (IOException e) {
@@ -60,6 +86,17 @@ public record RemarkFile(List<Remark> all, Optional<RecordFault> fault) {
                 RecordJson.text(node, "by"),
                 RecordJson.text(node, "text"),
                 RecordJson.text(node, "about"));
+    }
+
+    /**
+     * What the remarks on a session are now.
+     *
+     * @throws RecordUnavailableException when there is a file that cannot be read
+     */
+    public static Anchor anchor(RecordedSession session) throws RecordUnavailableException {
+        RemarkFile now = on(session);
+        return Anchor.ofRemarks(
+                String.valueOf(session.folder().getFileName()), now.all().size(), now.hash());
     }
 
     /**

@@ -139,7 +139,7 @@ public final class SessionRecord implements AutoCloseable {
         if (sessions == null || name == null) {
             return;
         }
-        Optional<Anchor> known = FolderLedger.in(sessions).read().of(name.toString());
+        Optional<Anchor> known = FolderLedger.in(sessions).read().of(name.toString(), Anchor.Subject.RECORD);
         if (known.isPresent() && known.get().in(sessions) != Anchor.Finding.HOLDS) {
             throw new RecordUnavailableException("The record '" + recorded.folder() + "' cannot be resumed: it had "
                     + known.get().events() + " events when it was left, and does not hold them any more. It is left as"
@@ -177,7 +177,7 @@ public final class SessionRecord implements AutoCloseable {
 
     /** What the record is by now, on disk or still in memory. */
     public Anchor anchor() {
-        return new Anchor(String.valueOf(folder.getFileName()), events, previousHash);
+        return Anchor.ofRecord(String.valueOf(folder.getFileName()), events, previousHash);
     }
 
     /** Lets the sound of utterances be kept from now on, up to a budget. */

@@ -13,7 +13,8 @@ import readback.prompts.checklist.Slot;
  * Where a replayed session first differs from its record.
  *
  * @param event number of the event
- * @param what differs: "meaning", a slot as in "SUCTION_PRESSURE", "verdict", "cautions", "words"
+ * @param what differs: "meaning", a slot as in "SUCTION_PRESSURE", "verdict", "cautions", "words", "order" of an event
+ *     that cannot come there
  */
 public record Difference(int event, String what, String recorded, String replayed) {
 
@@ -40,6 +41,12 @@ public record Difference(int event, String what, String recorded, String replaye
     /** The first difference in what was said. */
     static Optional<Difference> inWords(Entry entry, List<String> now) {
         return first(entry, "words", String.join(" / ", entry.said()), String.join(" / ", now));
+    }
+
+    /** An event that no session has at its place. */
+    static Difference outOfOrder(Entry entry) {
+        return new Difference(
+                entry.number(), "order", entry.outcome().understood().line(), "");
     }
 
     private static String orNone(String line) {

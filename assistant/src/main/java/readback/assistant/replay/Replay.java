@@ -14,7 +14,8 @@ public final class Replay {
     private Replay() {}
 
     /**
-     * Shows every scene in order until the viewer has seen enough.
+     * Shows every scene in order until the viewer has seen enough, or up to an event that no session has there: a
+     * second start.
      *
      * @param viewer false ends the replay
      * @throws IllegalArgumentException when the entries do not begin with a session's start
@@ -30,6 +31,9 @@ public final class Replay {
         State before = turn.state();
         boolean goOn = viewer.test(new Scene(entries.get(0), before, turn));
         for (int i = 1; i < entries.size() && goOn; i++) {
+            if (entries.get(i).event() instanceof Event.Started) {
+                return;
+            }
             before = turn.state();
             turn = dialogue.on(before, entries.get(i).event());
             goOn = viewer.test(new Scene(entries.get(i), before, turn));

@@ -61,6 +61,9 @@ public record Verification(
                     .ifPresent(differences::add);
             return differences.isEmpty();
         });
+        if (differences.isEmpty() && events.get() < session.entries().size()) {
+            differences.add(Difference.outOfOrder(session.entries().get(events.get())));
+        }
         return new Verification(
                 events.get(),
                 session.fault(),

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import readback.assistant.record.Forger;
 import readback.assistant.record.SessionRecord;
 
 /** Records that were cut, put back or taken away are noticed by the commands that a supervisor uses. */
@@ -80,6 +81,92 @@ class EvidenceTest {
         assertThat(against.code()).isEqualTo(1);
         assertThat(against.out()).contains(session.getFileName() + "  gone");
         Files.delete(anchors);
+    }
+
+    private void remark(Path session, String text) {
+        assertThat(Ran.of("", "remark", session.toString(), text, "--by", "Vera Lund")
+                        .code())
+                .isZero();
+    }
+
+    @Test
+    void a_remark_that_was_taken_away_is_missed_by_check_verification_ledger_and_anchors() throws IOException {
+        typed();
+        Path session = session();
+        remark(session, "First.");
+        remark(session, "Second.");
+        Path anchors = folder.resolveSibling(folder.getFileName() + "-remarks.jsonl");
+        Ran.of("", "sessions", folder.toString(), "--anchors", anchors.toString());
+        Ran whole = Ran.of("", "sessions", folder.toString(), "--check", "--against", anchors.toString());
+        assertThat(whole.out()).contains("1 of 1 files of remarks hold what the ledger knows");
+        assertThat(whole.code()).isZero();
+        assertThat(Ran.of("", "replay", session.toString(), "--verify").out()).contains("The remarks hold: 2.");
+
+        Path file = session.resolve("remarks.jsonl");
+        String first = Files.readAllLines(file).get(0) + "\n";
+        Files.writeString(file, first);
+
+        Ran verify = Ran.of("", "replay", session.toString(), "--verify");
+        assertThat(verify.code()).isEqualTo(1);
+        assertThat(verify.out()).contains("The remarks are shortened: there were 2.");
+        Ran check = Ran.of("", "sessions", folder.toString(), "--check");
+        assertThat(check.code()).isEqualTo(1);
+        assertThat(check.out()).contains(session.getFileName() + "  remarks shortened: it had 2 remarks");
+        assertThat(Ran.of("", "remark", session.toString(), "Third.", "--by", "Vera Lund")
+                        .err())
+                .contains("are shortened: there were 2. Nothing is added");
+        assertThat(file).hasContent(first.strip());
+
+        Files.delete(file);
+        assertThat(Ran.of("", "replay", session.toString(), "--verify").out())
+                .contains("The remarks are gone: there were 2.");
+        Files.delete(folder.resolve(".readback-ledger"));
+        Ran against = Ran.of("", "sessions", folder.toString(), "--against", anchors.toString());
+        assertThat(against.out()).contains("remarks gone: it had 2 remarks");
+        assertThat(against.code()).isEqualTo(1);
+        Files.delete(anchors);
+    }
+
+    @Test
+    void remarks_that_were_changed_are_told_by_check_and_verification() throws IOException {
+        typed();
+        Path session = session();
+        remark(session, "Bad work.");
+        Path file = session.resolve("remarks.jsonl");
+        Files.writeString(file, Files.readString(file).replace("Bad work", "Fine work"));
+
+        assertThat(Ran.of("", "sessions", folder.toString(), "--check").out())
+                .contains(session.getFileName() + "  remarks do not hold: line 1 was changed or damaged");
+        Ran verify = Ran.of("", "replay", session.toString(), "--verify");
+        assertThat(verify.out()).contains("The remarks do not hold: line 1 was changed or damaged.");
+        assertThat(verify.code()).isEqualTo(1);
+    }
+
+    @Test
+    void lines_that_no_version_writes_are_told_by_check_and_verification() throws IOException {
+        typed();
+        Path session = session();
+        Forger.rewrite(session, (line, node) -> {
+            if (line == 2) {
+                node.put("bonus", 1);
+            }
+        });
+
+        Ran check = Ran.of("", "sessions", folder.toString(), "--check");
+        assertThat(check.out()).contains(session.getFileName() + "  odd: line 2 has \"bonus\"");
+        assertThat(check.code()).isEqualTo(1);
+        Ran verify = Ran.of("", "replay", session.toString(), "--verify");
+        assertThat(verify.out()).contains("Odd: line 2 has \"bonus\", which no version of this form writes.");
+        assertThat(verify.code()).isEqualTo(1);
+    }
+
+    @Test
+    void records_that_the_ledger_does_not_know_are_counted() throws IOException {
+        typed();
+        Files.delete(folder.resolve(".readback-ledger"));
+
+        assertThat(Ran.of("", "sessions", folder.toString(), "--check").out())
+                .contains("1 of 1 records are unknown to the ledger");
     }
 
     @Test

@@ -35,7 +35,7 @@ class FolderLedgerTest {
                 .say(12, "understood")
                 .cutShortIn(sessions);
         RecordedSession recorded = RecordedSession.read(session);
-        left = new Anchor("left", recorded.entries().size(), recorded.hash());
+        left = Anchor.ofRecord("left", recorded.entries().size(), recorded.hash());
         assertThat(ledger().note(Scripted.START, left)).isEmpty();
     }
 
@@ -91,19 +91,19 @@ class FolderLedgerTest {
 
     @Test
     void only_the_latest_state_of_each_session_counts() throws Exception {
-        Anchor begun = new Anchor("other", 0, "a".repeat(64));
-        Anchor later = new Anchor("other", 7, "b".repeat(64));
+        Anchor begun = Anchor.ofRecord("other", 0, "a".repeat(64));
+        Anchor later = Anchor.ofRecord("other", 7, "b".repeat(64));
         ledger().note(Scripted.START, begun);
         ledger().note(Scripted.START, later);
 
         assertThat(ledger().read().latest()).containsExactly(left, later);
-        assertThat(ledger().read().of("other")).contains(later);
+        assertThat(ledger().read().of("other", Anchor.Subject.RECORD)).contains(later);
         assertThat(ledger().read().fault()).isEmpty();
     }
 
     @Test
     void a_ledger_that_was_changed_or_thinned_says_so_and_is_not_written_on() throws Exception {
-        ledger().note(Scripted.START, new Anchor("other", 7, "b".repeat(64)));
+        ledger().note(Scripted.START, Anchor.ofRecord("other", 7, "b".repeat(64)));
         Path file = sessions.resolve(FolderLedger.FILE);
         String whole = Files.readString(file);
         for (String forged : List.of(
@@ -124,7 +124,7 @@ class FolderLedgerTest {
         Files.write(file, "{\"type\":\"anc".getBytes(StandardCharsets.UTF_8), StandardOpenOption.APPEND);
 
         assertThat(ledger().read().latest()).containsExactly(left);
-        assertThat(ledger().note(Scripted.START, new Anchor("other", 7, "b".repeat(64))))
+        assertThat(ledger().note(Scripted.START, Anchor.ofRecord("other", 7, "b".repeat(64))))
                 .isEmpty();
         assertThat(ledger().read().fault()).isEmpty();
         assertThat(ledger().read().latest()).hasSize(2);
@@ -136,7 +136,7 @@ class FolderLedgerTest {
         try {
             List<Callable<Boolean>> notes = IntStream.range(0, 8)
                     .<Callable<Boolean>>mapToObj(number ->
-                            () -> ledger().note(Scripted.START, new Anchor("s" + number, number, "c".repeat(64)))
+                            () -> ledger().note(Scripted.START, Anchor.ofRecord("s" + number, number, "c".repeat(64)))
                                     .isEmpty())
                     .toList();
             for (Future<Boolean> noted : both.invokeAll(notes)) {
