@@ -2,6 +2,7 @@ package readback.assistant.archive;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -22,6 +23,7 @@ import readback.calc.procedure.RefrigerantBalance;
  * A session in one line, from its record alone. What was never said is empty.
  *
  * @param session name of the session
+ * @param zone whose local time the technician worked in, or that of the reader where the record does not tell
  * @param minutes from the start to the last event
  * @param verdict the last one in a word or two, as in "add" or "airflow sufficient"
  * @param doubts events with something doubtful
@@ -33,6 +35,7 @@ import readback.calc.procedure.RefrigerantBalance;
 public record Summary(
         String session,
         Instant started,
+        ZoneId zone,
         double minutes,
         String refrigerant,
         String meteringDevice,
@@ -101,6 +104,7 @@ public record Summary(
         return new Summary(
                 session.header().session(),
                 session.header().startedAt(),
+                session.header().shownIn(),
                 before.map(last -> Duration.between(
                                                 session.header().startedAt(),
                                                 last.event().at())

@@ -8,15 +8,17 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A summary as one line of JSON, the form that is exported and kept in the index. Its columns, in order:
- * {@code session}, {@code started} (ISO 8601, UTC), {@code minutes}, {@code refrigerant}, {@code metering_device},
- * {@code technician}, {@code appliance}, {@code place}, {@code verdict}, {@code borderline}, {@code doubts},
- * {@code cautions} (array), {@code added_kg}, {@code recovered_kg}, {@code cylinders} (array of {@code cylinder},
- * {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash}, {@code fault}.
+ * {@code session}, {@code started} (ISO 8601, UTC), {@code zone}, {@code minutes}, {@code refrigerant},
+ * {@code metering_device}, {@code technician}, {@code appliance}, {@code place}, {@code verdict}, {@code borderline},
+ * {@code doubts}, {@code cautions} (array), {@code added_kg}, {@code recovered_kg}, {@code cylinders} (array of
+ * {@code cylinder}, {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash},
+ * {@code fault}.
  */
 public final class SummaryLine {
 
@@ -30,6 +32,7 @@ public final class SummaryLine {
         ObjectNode line = JSON.createObjectNode();
         line.put("session", summary.session());
         line.put("started", summary.started().toString());
+        line.put("zone", summary.zone().getId());
         line.put("minutes", rounded(summary.minutes()));
         line.put("refrigerant", summary.refrigerant());
         line.put("metering_device", summary.meteringDevice());
@@ -76,6 +79,7 @@ public final class SummaryLine {
             return new Summary(
                     text(node, "session"),
                     Instant.parse(text(node, "started")),
+                    ZoneId.of(text(node, "zone")),
                     node.path("minutes").asDouble(),
                     text(node, "refrigerant"),
                     text(node, "metering_device"),

@@ -28,6 +28,11 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err, Suppl
     /** Where a terminal does not tell its width. */
     private static final int USUAL_COLUMNS = 80;
 
+    public Console {
+        out = new VisibleStream(out);
+        err = new VisibleStream(err);
+    }
+
     /** The process's own streams. */
     public static Console ofProcess() {
         return new Console(

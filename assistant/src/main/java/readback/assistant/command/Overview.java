@@ -1,6 +1,7 @@
 package readback.assistant.command;
 
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,7 +52,7 @@ public final class Overview implements Runnable {
     @Override
     public void run() {
         if (spec != null) {
-            console.out().println(spec.commandLine().getUsageMessage());
+            console.out().println(spec.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF));
         }
     }
 }

@@ -135,11 +135,12 @@ final class SessionLauncher {
         plan.voice().ifPresent(name -> parts.put("voice", name));
         String session = NAME.format(start) + String.format("-%04x", new SecureRandom().nextInt(0x10000));
         return new Header(
-                session,
-                start,
-                Build.ofThisProgram().name(),
-                parts,
-                plan.keeping().about());
+                        session,
+                        start,
+                        Build.ofThisProgram().name(),
+                        parts,
+                        plan.keeping().about())
+                .in(ZoneId.systemDefault());
     }
 
     /** A session that was left without an end, if this version would come to the same answers. */

@@ -277,7 +277,7 @@ public final class SessionsCommand implements Callable<Integer> {
         return Visible.text(String.format(
                         Locale.ROOT,
                         "%s  %-8s %-26s %s  %-9s %s  %s%s",
-                        language.start(summary.started()),
+                        language.start(summary.started(), summary.zone()),
                         summary.refrigerant(),
                         verdict,
                         language.label(

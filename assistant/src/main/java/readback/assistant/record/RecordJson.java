@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -50,6 +51,7 @@ final class RecordJson {
         line.put("readback", header.program());
         line.put("session", header.session());
         line.put("startedAt", header.startedAt().toString());
+        header.zone().ifPresent(zone -> line.put("zone", zone.getId()));
         ObjectNode parts = line.putObject("parts");
         new TreeMap<>(header.parts()).forEach(parts::put);
         if (!header.about().isEmpty()) {
@@ -72,6 +74,7 @@ final class RecordJson {
                 schema,
                 text(line, "session"),
                 Instant.parse(text(line, "startedAt")),
+                Optional.ofNullable(line.get("zone")).map(JsonNode::asText).map(ZoneId::of),
                 text(line, "readback"),
                 texts(line.path("parts")),
                 texts(line.path("about")));

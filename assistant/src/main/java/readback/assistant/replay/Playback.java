@@ -72,6 +72,10 @@ public final class Playback {
      */
     public int play(RecordedSession session, Next first) {
         List<Entry> entries = session.entries();
+        out.println(language.label(
+                "report.replay.session",
+                Visible.text(session.header().session()),
+                language.moment(session.header().startedAt(), session.header().shownIn())));
         int shown = 0;
         int at = find(entries, 0, first);
         int last = -1;

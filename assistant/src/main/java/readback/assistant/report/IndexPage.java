@@ -1,6 +1,7 @@
 package readback.assistant.report;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,8 @@ public final class IndexPage {
                         ", ", choice.conditions().stream().map(this::condition).toList());
         page.element(
                 "p",
-                texts.label("made") + " " + texts.moment(now) + ". " + texts.label("index.choice") + ": " + words + ".",
+                texts.label("made") + " " + texts.moment(now, ZoneId.systemDefault()) + ". "
+                        + texts.label("index.choice") + ": " + words + ".",
                 "class",
                 "quiet");
         page.closeLine().open("main");
@@ -130,7 +132,7 @@ public final class IndexPage {
         for (Summary row : rows) {
             table.row(
                     row.session(),
-                    texts.moment(row.started()),
+                    texts.moment(row.started(), row.zone()),
                     row.technician(),
                     row.appliance(),
                     row.refrigerant(),

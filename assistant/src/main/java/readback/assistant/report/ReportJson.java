@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.time.ZoneId;
 import java.util.Optional;
 import readback.assistant.dialogue.Content;
 import readback.assistant.replay.ChargeMoves;
@@ -15,12 +16,12 @@ import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
- * A report as one JSON object: {@code session}, {@code startedAt}, {@code program}, {@code parts}, {@code about},
- * {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference}, {@code byAnotherVersion},
- * {@code reportedWith}, {@code refrigerant}, {@code meteringDevice}, {@code answers}, {@code rounds}, {@code results},
- * {@code moves}, {@code addedKg}, {@code recoveredKg}, {@code cautions}, {@code doubts}, {@code notes},
- * {@code remarks}. Temperature differences are in kelvins, masses in kilograms, moments in ISO 8601; what is not known
- * is null.
+ * A report as one JSON object: {@code session}, {@code startedAt}, {@code zone}, {@code program}, {@code parts},
+ * {@code about}, {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference},
+ * {@code byAnotherVersion}, {@code reportedWith}, {@code refrigerant}, {@code meteringDevice}, {@code answers},
+ * {@code rounds}, {@code results}, {@code moves}, {@code addedKg}, {@code recoveredKg}, {@code cautions},
+ * {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in kelvins, masses in kilograms, moments
+ * in ISO 8601; what is not known is null.
  */
 public final class ReportJson {
 
@@ -33,6 +34,7 @@ public final class ReportJson {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("session", report.session().header().session());
         node.put("startedAt", report.session().header().startedAt().toString());
+        node.put("zone", report.session().header().zone().map(ZoneId::getId).orElse(null));
         node.put("program", report.session().header().program());
         ObjectNode parts = node.putObject("parts");
         new java.util.TreeMap<>(report.session().header().parts()).forEach(parts::put);

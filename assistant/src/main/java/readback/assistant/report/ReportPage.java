@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.Assessment;
@@ -53,6 +54,11 @@ public final class ReportPage {
         return new ReportPage(report, language).whole(now);
     }
 
+    /** The report tells the time of the place where the work was done. */
+    private ZoneId zone() {
+        return report.session().header().shownIn();
+    }
+
     private String whole(Instant now) {
         begin(
                 page,
@@ -62,7 +68,7 @@ public final class ReportPage {
         page.element("h1", texts.label("title"));
         page.element(
                 "p",
-                texts.label("made") + " " + texts.moment(now) + ". " + texts.label("session") + " "
+                texts.label("made") + " " + texts.moment(now, zone()) + ". " + texts.label("session") + " "
                         + report.session().header().session(),
                 "class",
                 "quiet");
@@ -165,7 +171,7 @@ public final class ReportPage {
         page.open("section").element("h2", texts.label("job"));
         page.open("dl");
         About.ALL.forEach(name -> report.about(name).ifPresent(value -> fact(texts.label("about." + name), value)));
-        fact(texts.label("started"), texts.moment(report.session().header().startedAt()));
+        fact(texts.label("started"), texts.moment(report.session().header().startedAt(), zone()));
         report.last()
                 .refrigerant()
                 .map(ReportPage::refrigerant)

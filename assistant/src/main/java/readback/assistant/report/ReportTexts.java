@@ -1,6 +1,7 @@
 package readback.assistant.report;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.Change;
@@ -133,8 +134,8 @@ final class ReportTexts {
         return sentences.part(part);
     }
 
-    /** A moment in universal time. */
-    String moment(Instant at) {
-        return language.moment(at);
+    /** A moment in the local time of a zone and in universal time. */
+    String moment(Instant at, ZoneId zone) {
+        return language.moment(at, zone);
     }
 }

@@ -199,8 +199,10 @@ final class Sections {
                     .element("p", remark.text())
                     .element(
                             "footer",
-                            texts.label("remark") + " " + remark.by() + ", " + texts.moment(remark.at()) + " ("
-                                    + seen(remark) + ")")
+                            texts.label("remark") + " " + remark.by() + ", "
+                                    + texts.moment(
+                                            remark.at(),
+                                            report.session().header().shownIn()) + " (" + seen(remark) + ")")
                     .closeLine();
         }
         report.remarks()

@@ -52,7 +52,9 @@ final class ServiceRecord {
                 new Line("certificate", report.about(About.CERTIFICATE)),
                 new Line(
                         "date",
-                        Optional.of(texts.moment(report.session().header().startedAt()))),
+                        Optional.of(texts.moment(
+                                report.session().header().startedAt(),
+                                report.session().header().shownIn()))),
                 new Line("place", report.about(About.PLACE)),
                 new Line("appliance", report.about(About.APPLIANCE)),
                 new Line("refrigerant", answer(texts, report, Slots.REFRIGERANT)),

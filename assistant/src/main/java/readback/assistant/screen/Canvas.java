@@ -6,6 +6,7 @@ import java.util.List;
 import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStringBuilder;
 import org.jline.utils.AttributedStyle;
+import readback.assistant.replay.Visible;
 
 /** A grid of cells that is painted on and then taken as lines. What lies outside is cut off. */
 final class Canvas {
@@ -33,7 +34,7 @@ final class Canvas {
         }
         for (int i = 0; i < text.length() && column + i < Math.min(limit, columns); i++) {
             if (column + i >= 0) {
-                cells[row][column + i] = text.charAt(i) == '\u00a0' ? ' ' : text.charAt(i);
+                cells[row][column + i] = text.charAt(i) == '\u00a0' ? ' ' : Visible.cell(text.charAt(i));
                 styles[row][column + i] = style;
             }
         }

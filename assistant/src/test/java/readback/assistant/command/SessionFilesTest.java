@@ -53,6 +53,63 @@ class SessionFilesTest {
                         "* verdict: ");
     }
 
+    /** Kathmandu is 5 h 45 min ahead all year (IANA time zones). */
+    @Test
+    void local_time_stands_beside_universal_time_wherever_people_read() throws Exception {
+        Path session = Scripted.charging("far")
+                .in(java.time.ZoneId.of("Asia/Kathmandu"))
+                .in(folder);
+        Ran.of("", "remark", session.toString(), "Seen.", "--by", "Vera Lund");
+        Path page = folder.resolve("page.html");
+        Path index = folder.resolve("index.html");
+        Ran.of("", "report", session.toString(), "-o", page.toString());
+        Ran.of("", "sessions", folder.toString(), "--html", index.toString());
+
+        String both = "2026-07-14 18:50:00 +05:45 (13:05:00 UTC)";
+        assertThat(Ran.of("", "replay", session.toString()).out()).startsWith("far, " + both);
+        assertThat(page).content().contains("<dd>" + both + "</dd>");
+        assertThat(index).content().contains(both);
+        for (int i = 0; i < 2; i++) {
+            assertThat(Ran.of("", "sessions", folder.toString()).out())
+                    .as("read, then taken from the index")
+                    .contains("2026-07-14 18:50 +05:45 (13:05 UTC)");
+        }
+    }
+
+    /** ESC ] 0 sets the title of a terminal, ESC [ 2 J wipes it (ECMA-48); U+202E turns the direction of writing. */
+    @Test
+    void what_a_record_holds_never_acts_on_the_terminal() throws Exception {
+        String wicked = "Ines\u001b]0;owned\u0007\u001b[2J\r\u009b31m\u202e";
+        Path session = Scripted.charging("wicked")
+                .say(2720, "note " + wicked)
+                .about(About.TECHNICIAN, wicked)
+                .about(About.CYLINDER, wicked)
+                .about(About.APPLIANCE, wicked)
+                .in(folder);
+        Ran.of("", "remark", session.toString(), wicked, "--by", wicked);
+        flipByte(Scripted.session("bad" + "x").say(1, wicked).in(folder), "HEARD".toLowerCase(java.util.Locale.ROOT));
+
+        for (String[] command : new String[][] {
+            {"sessions", folder.toString()},
+            {"sessions", folder.toString(), "--check", "--sums"},
+            {"replay", session.toString()},
+            {"replay", session.toString(), "--verify"},
+            {"check", "--typed", "--resume", wicked.substring(0, 9)},
+            {
+                "report",
+                session.toString(),
+                "-o",
+                folder.resolve(wicked.substring(0, 6) + ".html").toString()
+            }
+        }) {
+            Ran ran = Ran.of("", command);
+
+            assertThat(ran.out() + ran.err())
+                    .as(String.join(" ", command))
+                    .doesNotContain("\u001b", "\u0007", "\u009b", "\u202e", "\r");
+        }
+    }
+
     @Test
     void replay_shows_only_the_moments_asked_for() throws Exception {
         Ran ran = Ran.of("", "replay", charged().toString(), "--only", "verdict");

@@ -2,6 +2,8 @@ package readback.assistant.recorded;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +51,7 @@ public final class Scripted {
     private final Map<String, String> about = new TreeMap<>();
     private final List<Moment> moments = new ArrayList<>();
     private SessionSettings settings = SessionSettings.STANDARD;
+    private ZoneId zone = ZoneOffset.UTC;
 
     private Scripted(String name) {
         this.name = name;
@@ -161,8 +164,14 @@ public final class Scripted {
         return this;
     }
 
+    /** The tablet is set to this zone. */
+    public Scripted in(ZoneId where) {
+        zone = where;
+        return this;
+    }
+
     public Header header() {
-        return new Header(name, START, "test", parts(), about);
+        return new Header(name, START, "test", parts(), about).in(zone);
     }
 
     /** Records the session and its end; gives its folder. */

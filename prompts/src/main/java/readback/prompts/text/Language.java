@@ -7,7 +7,9 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,15 +51,18 @@ public final class Language {
     private final String tag;
     private final Map<String, String> texts;
     private final Wording wording;
-    private final DateTimeFormatter moment;
-    private final DateTimeFormatter start;
+    private final Form moment;
+    private final Form start;
+
+    /** How a moment is written: in universal time with its day and without, and in local time. */
+    private record Form(DateTimeFormatter universal, DateTimeFormatter universalClock, DateTimeFormatter local) {}
 
     private Language(String tag, Map<String, String> texts) {
         this.tag = tag;
         this.texts = Map.copyOf(texts);
         this.wording = new Wording(this.texts);
-        this.moment = format("format.moment");
-        this.start = format("format.start");
+        this.moment = form("format.moment");
+        this.start = form("format.start");
     }
 
     private static final class English {
@@ -120,7 +125,8 @@ public final class Language {
                 .flatMap(each -> Stream.of("term.quantity." + each.name(), "term.full." + each.name()));
         Stream<String> units = Stream.of(Unit.values()).map(each -> "term.unit." + each.name());
         Stream<String> numbers = IntStream.rangeClosed(0, 15).mapToObj(each -> "number." + each);
-        Stream<String> formats = Stream.of("format.moment", "format.start");
+        Stream<String> formats = Stream.of("format.moment", "format.start")
+                .flatMap(each -> Stream.of(each, each + ".clock", each + ".local"));
         return Stream.of(quantities, units, numbers, formats).flatMap(each -> each);
     }
 
@@ -202,17 +208,35 @@ public final class Language {
         return Optional.ofNullable(texts.get(key));
     }
 
-    /** A moment in universal time, to the second. */
-    public String moment(Instant at) {
-        return moment.format(at);
+    /** A moment to the second: the local time of a zone with its offset, and universal time beside it. */
+    public String moment(Instant at, ZoneId zone) {
+        return both(at, zone, moment);
     }
 
-    /** When a session began, in universal time, to the minute. */
-    public String start(Instant at) {
-        return start.format(at);
+    /** When a session began, to the minute: local and universal time. */
+    public String start(Instant at, ZoneId zone) {
+        return both(at, zone, start);
+    }
+
+    /** Universal time alone where that is the local time. */
+    private String both(Instant at, ZoneId zone, Form form) {
+        ZonedDateTime local = at.atZone(zone);
+        ZonedDateTime universal = at.atZone(ZoneOffset.UTC);
+        if (local.getOffset().equals(ZoneOffset.UTC)) {
+            return form.universal().format(universal);
+        }
+        boolean sameDay = local.toLocalDate().equals(universal.toLocalDate());
+        return label(
+                "format.both",
+                form.local().format(local),
+                (sameDay ? form.universalClock() : form.universal()).format(universal));
+    }
+
+    private Form form(String name) {
+        return new Form(format(name), format(name + ".clock"), format(name + ".local"));
     }
 
     private DateTimeFormatter format(String key) {
-        return DateTimeFormatter.ofPattern(label(key), Locale.ROOT).withZone(ZoneOffset.UTC);
+        return DateTimeFormatter.ofPattern(label(key), Locale.ROOT);
     }
 }

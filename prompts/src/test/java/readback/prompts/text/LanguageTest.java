@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -81,7 +83,21 @@ class LanguageTest {
     void moments_are_written_in_universal_time() {
         Instant at = Instant.parse("2026-07-14T13:05:09Z");
 
-        assertThat(Language.english().moment(at)).isEqualTo("2026-07-14 13:05:09 UTC");
-        assertThat(Language.english().start(at)).isEqualTo("2026-07-14 13:05");
+        assertThat(Language.english().moment(at, ZoneOffset.UTC)).isEqualTo("2026-07-14 13:05:09 UTC");
+        assertThat(Language.english().start(at, ZoneOffset.UTC)).isEqualTo("2026-07-14 13:05 UTC");
+    }
+
+    /** Chicago keeps summer time, five hours behind, in July, and is six hours behind in January (IANA time zones). */
+    @Test
+    void a_moment_is_told_in_local_time_with_its_offset_and_in_universal_time() {
+        ZoneId chicago = ZoneId.of("America/Chicago");
+        Language english = Language.english();
+
+        assertThat(english.moment(Instant.parse("2026-07-14T13:05:09Z"), chicago))
+                .isEqualTo("2026-07-14 08:05:09 -05:00 (13:05:09 UTC)");
+        assertThat(english.start(Instant.parse("2026-01-15T03:05:09Z"), chicago))
+                .isEqualTo("2026-01-14 21:05 -06:00 (2026-01-15 03:05 UTC)");
+        assertThat(english.start(Instant.parse("2026-01-15T03:05:09Z"), ZoneOffset.UTC))
+                .isEqualTo("2026-01-15 03:05 UTC");
     }
 }

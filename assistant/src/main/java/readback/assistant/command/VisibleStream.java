@@ -1,0 +1,38 @@
+package readback.assistant.command;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import readback.assistant.replay.Visible;
+
+/**
+ * Prints texts so that nothing in them acts on a terminal, whoever wrote them into a record: line ends and tabs stay,
+ * every other control character and every change of writing direction is made visible. The one place through which all
+ * plain output goes.
+ */
+final class VisibleStream extends PrintStream {
+
+    /** @param out gets UTF-8 */
+    VisibleStream(PrintStream out) {
+        super(out, true, StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void print(String text) {
+        super.print(Visible.lines(String.valueOf(text)));
+    }
+
+    @Override
+    public void print(char c) {
+        print(String.valueOf(c));
+    }
+
+    @Override
+    public void print(char[] text) {
+        print(new String(text));
+    }
+
+    @Override
+    public void print(Object thing) {
+        print(String.valueOf(thing));
+    }
+}
