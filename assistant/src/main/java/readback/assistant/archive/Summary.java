@@ -9,15 +9,25 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Slots;
+import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.replay.ChargeMoves;
+import readback.assistant.replay.JobFigures;
 import readback.assistant.replay.Moment;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RefrigerantBalance;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 
 /**
  * A session in one line, from its record alone. What was never said is empty.
@@ -25,10 +35,15 @@ import readback.calc.procedure.RefrigerantBalance;
  * @param session name of the session
  * @param zone whose local time the technician worked in, or that of the reader where the record does not tell
  * @param minutes from the start to the last event
- * @param verdict the last one in a word or two, as in "add" or "airflow sufficient"
+ * @param customer who gets the report
+ * @param fullChargeKilograms the full charge, as the rating plate was read; empty when nobody said
+ * @param outcomes everything that stands at the end, the charge first
+ * @param charge the last verdict on the charge that was announced, whether or not it stands; empty for none
  * @param doubts events with something doubtful
  * @param cautions given, each named once
  * @param moves refrigerant by cylinder; a cylinder that was not named is ""
+ * @param addedSaid whether somebody said how much went in, be it none
+ * @param recoveredSaid whether somebody said how much came out, be it none
  * @param hash of the record's last line that holds
  * @param fault what is wrong with the record; empty when its chain holds
  */
@@ -42,24 +57,61 @@ public record Summary(
         String technician,
         String appliance,
         String place,
-        String verdict,
-        boolean borderline,
+        String customer,
+        OptionalDouble fullChargeKilograms,
+        List<Outcome> outcomes,
+        String charge,
         int doubts,
         List<String> cautions,
         List<Moved> moves,
+        boolean addedSaid,
+        boolean recoveredSaid,
         int events,
         boolean closed,
         String hash,
         String fault) {
 
     private static final double MILLIS_IN_MINUTE = 60_000;
+    private static final double MILLION = 1e6;
 
     /** What one cylinder gave and took, kilograms. */
     public record Moved(String cylinder, double addedKilograms, double recoveredKilograms) {}
 
+    /**
+     * What a job came to.
+     *
+     * @param judged as in "pressure-test"
+     * @param name in a word or two, as in "add" or "airflow sufficient"
+     * @param figures what was measured for it, and the numbers that followed
+     */
+    public record Outcome(String judged, String name, boolean borderline, List<Figure> figures) {
+        public Outcome {
+            figures = List.copyOf(figures);
+        }
+    }
+
     public Summary {
+        outcomes = List.copyOf(outcomes);
         cautions = List.copyOf(cautions);
         moves = List.copyOf(moves);
+    }
+
+    /** The verdict on the charge, else the latest of the other outcomes; empty when there is none. */
+    public Optional<Outcome> reached() {
+        return outcomes.stream()
+                .filter(outcome -> outcome.judged().equals(ConstantName.of(Judged.CHARGE)))
+                .findFirst()
+                .or(() -> outcomes.isEmpty() ? Optional.empty() : Optional.of(outcomes.get(outcomes.size() - 1)));
+    }
+
+    /** The verdict in a word or two, as in "add" or "airflow sufficient"; empty when there is none. */
+    public String verdict() {
+        return reached().map(Outcome::name).orElse("");
+    }
+
+    /** Whether the instruments cannot decide the verdict. */
+    public boolean borderline() {
+        return reached().filter(Outcome::borderline).isPresent();
     }
 
     /** Kilograms put into the system. */
@@ -76,6 +128,7 @@ public record Summary(
     public static Summary of(RecordedSession session) {
         ChargeMoves moves = new ChargeMoves(session.header().about());
         Map<String, String> answers = new HashMap<>();
+        Map<Slot, Reading> readings = new HashMap<>();
         session.settings().ifPresent(settings -> {
             settings.technician().ifPresent(name -> answers.put(About.TECHNICIAN, name));
             settings.site().ifPresent(site -> answers.put(About.PLACE, site));
@@ -84,12 +137,17 @@ public record Summary(
         List<String> cautions = new ArrayList<>();
         Optional<Entry> before = Optional.empty();
         List<JobOutcome> standing = List.of();
+        String charge = "";
         int doubts = 0;
         for (Entry entry : session.entries()) {
             moves.follow(entry);
-            entry.outcome()
-                    .changes()
-                    .forEach(change -> answers.put(change.slot().id(), change.line()));
+            entry.outcome().changes().forEach(change -> {
+                answers.put(change.slot().id(), change.line());
+                change.after()
+                        .flatMap(Content::reading)
+                        .ifPresentOrElse(
+                                reading -> readings.put(change.slot(), reading), () -> readings.remove(change.slot()));
+            });
             entry.outcome().cautions().stream()
                     .map(ConstantName::of)
                     .filter(each -> !cautions.contains(each))
@@ -98,9 +156,22 @@ public record Summary(
                 doubts++;
             }
             standing = entry.outcome().standing();
+            charge = standing.stream()
+                    .filter(outcome -> outcome.judged() == Judged.CHARGE)
+                    .map(JobOutcome::name)
+                    .findFirst()
+                    .orElse(charge);
             before = Optional.of(entry);
         }
-        Optional<JobOutcome> reached = standing.stream().findFirst();
+        UnitSetting units = session.settings().map(SessionSettings::units).orElse(UnitSetting.US);
+        List<Outcome> outcomes = standing.stream()
+                .map(outcome -> new Outcome(
+                        ConstantName.of(outcome.judged()),
+                        outcome.name(),
+                        outcome.borderline(),
+                        JobFigures.of(outcome, units, slot -> Optional.ofNullable(readings.get(slot)))))
+                .toList();
+        Reading full = readings.get(Slot.of(Quantity.NAMEPLATE_CHARGE));
         return new Summary(
                 session.header().session(),
                 session.header().startedAt(),
@@ -116,15 +187,23 @@ public record Summary(
                 answers.getOrDefault(About.TECHNICIAN, ""),
                 answers.getOrDefault(About.APPLIANCE, ""),
                 answers.getOrDefault(About.PLACE, ""),
-                reached.map(JobOutcome::name).orElse(""),
-                reached.filter(JobOutcome::borderline).isPresent(),
+                answers.getOrDefault(About.CUSTOMER, ""),
+                full == null ? OptionalDouble.empty() : OptionalDouble.of(milligrams(full.base())),
+                outcomes,
+                charge,
                 doubts,
                 cautions,
                 byCylinder(moves.balance()),
+                moves.said(RefrigerantBalance.Direction.IN),
+                moves.said(RefrigerantBalance.Direction.OUT),
                 session.entries().size(),
                 session.closed(),
                 session.hash(),
                 session.fault().map(Object::toString).orElse(""));
+    }
+
+    private static double milligrams(double kilograms) {
+        return Math.round(kilograms * MILLION) / MILLION;
     }
 
     private static List<Moved> byCylinder(RefrigerantBalance balance) {

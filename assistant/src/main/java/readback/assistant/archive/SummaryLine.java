@@ -1,8 +1,10 @@
 package readback.assistant.archive;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -11,18 +13,23 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import readback.assistant.dialogue.outcome.Figure;
 
 /**
  * A summary as one line of JSON, the form that is exported and kept in the index. Its columns, in order:
  * {@code session}, {@code started} (ISO 8601, UTC), {@code zone}, {@code minutes}, {@code refrigerant},
- * {@code metering_device}, {@code technician}, {@code appliance}, {@code place}, {@code verdict}, {@code borderline},
- * {@code doubts}, {@code cautions} (array), {@code added_kg}, {@code recovered_kg}, {@code cylinders} (array of
- * {@code cylinder}, {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash},
- * {@code fault}.
+ * {@code metering_device}, {@code technician}, {@code appliance}, {@code place}, {@code customer},
+ * {@code full_charge_kg}, {@code verdict}, {@code borderline}, {@code charge}, {@code outcomes} (array of
+ * {@code judged}, {@code verdict}, {@code borderline}, {@code figures}), {@code doubts}, {@code cautions} (array),
+ * {@code added_kg}, {@code recovered_kg} (null when nobody said), {@code cylinders} (array of {@code cylinder},
+ * {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash}, {@code fault}.
  */
 public final class SummaryLine {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final ObjectMapper JSON = new ObjectMapper()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false);
     private static final int PLACES = 6;
 
     private SummaryLine() {}
@@ -39,13 +46,22 @@ public final class SummaryLine {
         line.put("technician", summary.technician());
         line.put("appliance", summary.appliance());
         line.put("place", summary.place());
+        line.put("customer", summary.customer());
+        line.put(
+                "full_charge_kg",
+                summary.fullChargeKilograms().isPresent()
+                        ? rounded(summary.fullChargeKilograms().getAsDouble())
+                        : null);
         line.put("verdict", summary.verdict());
         line.put("borderline", summary.borderline());
+        line.put("charge", summary.charge());
+        ArrayNode outcomes = line.putArray("outcomes");
+        summary.outcomes().forEach(outcome -> outcome(outcomes.addObject(), outcome));
         line.put("doubts", summary.doubts());
         ArrayNode cautions = line.putArray("cautions");
         summary.cautions().forEach(cautions::add);
-        line.put("added_kg", rounded(summary.addedKilograms()));
-        line.put("recovered_kg", rounded(summary.recoveredKilograms()));
+        line.put("added_kg", summary.addedSaid() ? rounded(summary.addedKilograms()) : null);
+        line.put("recovered_kg", summary.recoveredSaid() ? rounded(summary.recoveredKilograms()) : null);
         ArrayNode cylinders = line.putArray("cylinders");
         summary.moves()
                 .forEach(moved -> cylinders
@@ -86,11 +102,17 @@ public final class SummaryLine {
                     text(node, "technician"),
                     text(node, "appliance"),
                     text(node, "place"),
-                    text(node, "verdict"),
-                    node.path("borderline").asBoolean(),
+                    text(node, "customer"),
+                    node.path("full_charge_kg").isNumber()
+                            ? OptionalDouble.of(node.path("full_charge_kg").asDouble())
+                            : OptionalDouble.empty(),
+                    outcomes(node.path("outcomes")),
+                    text(node, "charge"),
                     node.path("doubts").asInt(),
                     cautions,
                     moves,
+                    node.path("added_kg").isNumber(),
+                    node.path("recovered_kg").isNumber(),
                     node.path("events").asInt(),
                     node.path("closed").asBoolean(),
                     text(node, "hash"),
@@ -98,6 +120,40 @@ public final class SummaryLine {
         } catch (JsonProcessingException | RuntimeException e) {
             throw new IllegalArgumentException("no summary: " + line, e);
         }
+    }
+
+    private static void outcome(ObjectNode node, Summary.Outcome outcome) {
+        node.put("judged", outcome.judged());
+        node.put("verdict", outcome.name());
+        node.put("borderline", outcome.borderline());
+        ArrayNode figures = node.putArray("figures");
+        outcome.figures()
+                .forEach(figure -> figures.addObject()
+                        .put("name", figure.name())
+                        .put("value", figure.value())
+                        .put("unit", figure.unit())
+                        .put("si", new BigDecimal(figure.siNumber()))
+                        .put("si_unit", figure.siUnit()));
+    }
+
+    private static List<Summary.Outcome> outcomes(JsonNode array) {
+        List<Summary.Outcome> outcomes = new ArrayList<>();
+        array.forEach(node -> {
+            List<Figure> figures = new ArrayList<>();
+            node.path("figures")
+                    .forEach(figure -> figures.add(new Figure(
+                            text(figure, "name"),
+                            new BigDecimal(text(figure, "value")),
+                            text(figure, "unit"),
+                            figure.path("si").asDouble(),
+                            text(figure, "si_unit"))));
+            outcomes.add(new Summary.Outcome(
+                    text(node, "judged"),
+                    text(node, "verdict"),
+                    node.path("borderline").asBoolean(),
+                    figures));
+        });
+        return outcomes;
     }
 
     private static String text(JsonNode node, String name) {

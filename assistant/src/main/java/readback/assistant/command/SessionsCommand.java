@@ -30,7 +30,6 @@ import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.SummaryLine;
 import readback.assistant.archive.Sums;
-import readback.assistant.language.Names;
 import readback.assistant.record.Anchor;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
@@ -49,15 +48,15 @@ import readback.prompts.text.Language;
         },
         footer = {
             "",
-            "Each line of --export is a JSON object: session, started, minutes, refrigerant, metering_device, technician,"
-                    + " appliance, place, verdict, borderline, doubts, cautions, added_kg, recovered_kg, cylinders, events,"
-                    + " closed, hash, fault."
+            "Each line of --export is a JSON object: session, started, zone, minutes, refrigerant, metering_device, technician,"
+                    + " appliance, place, customer, full_charge_kg, verdict, borderline, charge, outcomes, doubts, cautions,"
+                    + " added_kg, recovered_kg (null when nobody said), cylinders, events, closed, hash, fault."
         })
 public final class SessionsCommand implements Callable<Integer> {
 
     private static final int MOST_ROWS_IN_PAGE = 2000;
     private final Language language = Language.english();
-    private final Names names = new Names(language);
+    private final SessionRow rows = new SessionRow(language);
 
     private final Console console;
     private final Clock clock;
@@ -113,6 +112,12 @@ public final class SessionsCommand implements Callable<Integer> {
                     "Read every record anew, check its chain, look for what no version writes, and compare records and"
                             + " remarks with the folder's ledger. Exit code 1 when one is gone, shortened, rewritten or odd.")
     private boolean check;
+
+    @Option(
+            names = "--figures",
+            description = "Below each session what was measured for its verdicts and what followed, in the units of the"
+                    + " session and in those of the SI.")
+    private boolean figures;
 
     @Option(names = "--sums", description = "Sums only: by verdict, cylinder, equipment and refrigerant.")
     private boolean sumsOnly;
@@ -264,43 +269,19 @@ public final class SessionsCommand implements Callable<Integer> {
         sums.add(summary);
         page.add(summary);
         if (!sumsOnly && export == null && html == null) {
-            console.out().println(line(summary));
+            console.out().println(rows.line(summary));
+            if (figures) {
+                rows.figures(summary).forEach(console.out()::println);
+            }
         }
     }
 
-    private String line(Summary summary) {
-        String verdict = verdict(summary.verdict())
-                + (summary.borderline() ? " (" + language.label("screen.verdict.borderline") + ")" : "");
-        String moved = summary.moves().isEmpty()
-                ? ""
-                : String.format(Locale.ROOT, "%+.3f kg", summary.addedKilograms() - summary.recoveredKilograms());
-        return Visible.text(String.format(
-                        Locale.ROOT,
-                        "%s  %-8s %-26s %s  %-9s %s  %s%s",
-                        language.start(summary.started(), summary.zone()),
-                        summary.refrigerant(),
-                        verdict,
-                        language.label(
-                                "report.list.doubts-and-cautions",
-                                String.format(Locale.ROOT, "%2d", summary.doubts()),
-                                String.format(
-                                        Locale.ROOT, "%2d", summary.cautions().size())),
-                        moved,
-                        summary.session(),
-                        summary.technician(),
-                        summary.fault().isEmpty() ? "" : "  " + language.label("report.list.damaged", summary.fault())))
-                .stripTrailing();
-    }
-
     private void print(Sums sums) {
-        sums.byVerdict().forEach((kind, count) -> console.out().printf(Locale.ROOT, "%8d  %s%n", count, verdict(kind)));
+        sums.byVerdict()
+                .forEach((kind, count) -> console.out().printf(Locale.ROOT, "%8d  %s%n", count, rows.verdict(kind)));
         print("report.list.refrigerant", sums.byRefrigerant());
         print("report.list.cylinder", sums.byCylinder());
         print("report.list.equipment", sums.byAppliance());
-    }
-
-    private String verdict(String name) {
-        return name.isEmpty() ? language.label("report.list.no-verdict") : names.outcome(name);
     }
 
     private void print(String what, Map<String, Sums.Amount> amounts) {

@@ -132,6 +132,11 @@ public final class ChargeMoves {
                 .toList();
     }
 
+    /** Whether somebody said how much went in, or out, be it none. */
+    public boolean said(RefrigerantBalance.Direction direction) {
+        return moves().stream().anyMatch(move -> move.movement().direction() == direction);
+    }
+
     /** The movements as a balance. */
     public RefrigerantBalance balance() {
         RefrigerantBalance balance = RefrigerantBalance.EMPTY;

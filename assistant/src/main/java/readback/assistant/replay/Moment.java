@@ -2,7 +2,9 @@ package readback.assistant.replay;
 
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.Content;
 import readback.assistant.record.Entry;
+import readback.calc.quantity.Quantity;
 import readback.prompts.checklist.Slot;
 
 /** What a supervisor looks for in a session. Told from the record alone, without replaying it. */
@@ -51,8 +53,16 @@ public enum Moment {
     }
 
     private static boolean valueNotTaken(Entry entry) {
-        return entry.outcome().understood().stated().stream()
-                .anyMatch(reading ->
-                        entry.outcome().change(Slot.of(reading.quantity())).isEmpty());
+        return entry.outcome().understood().stated().stream().anyMatch(reading -> !taken(entry, reading.quantity()));
+    }
+
+    /** Whether a value of a quantity was filled in, whatever the slot is called that a procedure asks it for. */
+    private static boolean taken(Entry entry, Quantity quantity) {
+        return entry.outcome().changes().stream()
+                .anyMatch(change -> change.slot().equals(Slot.of(quantity))
+                        || change.after()
+                                .flatMap(Content::reading)
+                                .filter(reading -> reading.quantity() == quantity)
+                                .isPresent());
     }
 }

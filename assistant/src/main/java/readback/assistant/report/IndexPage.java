@@ -142,7 +142,9 @@ public final class IndexPage {
                     String.join(
                             ", ",
                             row.cautions().stream().map(texts::briefCaution).toList()),
-                    Figures.rounded(row.addedKilograms() - row.recoveredKilograms(), 3));
+                    row.addedSaid() || row.recoveredSaid()
+                            ? Figures.rounded(row.addedKilograms() - row.recoveredKilograms(), 3)
+                            : texts.label("not-said"));
         }
         table.end();
         page.closeLine();

@@ -1,16 +1,20 @@
 package readback.assistant.report;
 
 import java.time.Instant;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
@@ -19,6 +23,7 @@ import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Wording;
 
@@ -85,10 +90,12 @@ public record JobReport(
     /**
      * The outcome of another job than the charge check.
      *
+     * @param figures what was measured for it, and the numbers that followed
      * @param said what was said at that moment
      */
-    public record Result(int event, Instant at, JobOutcome outcome, List<String> said) {
+    public record Result(int event, Instant at, JobOutcome outcome, List<Figure> figures, List<String> said) {
         public Result {
+            figures = List.copyOf(figures);
             said = List.copyOf(said);
         }
     }
@@ -138,6 +145,33 @@ public record JobReport(
     /** The last verdict, if any was announced. */
     public Optional<Round> finalRound() {
         return rounds.isEmpty() ? Optional.empty() : Optional.of(rounds.get(rounds.size() - 1));
+    }
+
+    /** The latest result of each kind, in the order in which they were reached. */
+    public List<Result> latestResults() {
+        Map<Judged, Result> latest = new LinkedHashMap<>();
+        for (Result result : results) {
+            latest.remove(result.outcome().judged());
+            latest.put(result.outcome().judged(), result);
+        }
+        return List.copyOf(latest.values());
+    }
+
+    /** The events at which an outcome was announced that was the last of its kind. */
+    Set<Integer> latestOutcomeEvents() {
+        Set<Integer> events = new HashSet<>();
+        latestResults().forEach(result -> events.add(result.event()));
+        finalRound().ifPresent(round -> events.add(round.event()));
+        return events;
+    }
+
+    /** The figures of an outcome that was announced at an event. */
+    List<Figure> figures(int event, JobOutcome outcome) {
+        return results.stream()
+                .filter(result -> result.event() == event && result.outcome().equals(outcome))
+                .findFirst()
+                .map(Result::figures)
+                .orElseGet(() -> outcome.figures(settings.units()));
     }
 
     /** What fills a slot now. */

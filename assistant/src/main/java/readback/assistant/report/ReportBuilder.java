@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Answer;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Change;
+import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.State;
@@ -20,11 +21,13 @@ import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
+import readback.assistant.replay.JobFigures;
 import readback.assistant.replay.Moment;
 import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
 import readback.calc.caution.CautionRule;
+import readback.calc.quantity.Reading;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Wording;
@@ -207,9 +210,20 @@ final class ReportBuilder {
                         verdict(entry, scene.turn().state(), charge);
                     } else {
                         results.add(new JobReport.Result(
-                                entry.number(), entry.event().at(), outcome, entry.said()));
+                                entry.number(),
+                                entry.event().at(),
+                                outcome,
+                                JobFigures.of(
+                                        outcome, scene.turn().state().settings().units(), this::reading),
+                                entry.said()));
                     }
                 });
+    }
+
+    private Optional<Reading> reading(Slot slot) {
+        return Optional.ofNullable(answers.get(slot))
+                .flatMap(JobReport.AnswerLine::content)
+                .flatMap(Content::reading);
     }
 
     private void verdict(Entry entry, State state, JobOutcome.Charge announced) {

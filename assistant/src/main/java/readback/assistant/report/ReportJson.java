@@ -5,13 +5,16 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.session.Build;
 import readback.calc.charge.Judgement;
 import readback.calc.measurement.Estimate;
 import readback.calc.name.ConstantName;
+import readback.calc.procedure.RefrigerantBalance.Direction;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -21,7 +24,7 @@ import readback.calc.quantity.TemperatureDifference;
  * {@code byAnotherVersion}, {@code reportedWith}, {@code refrigerant}, {@code meteringDevice}, {@code answers},
  * {@code rounds}, {@code results}, {@code moves}, {@code addedKg}, {@code recoveredKg}, {@code cautions},
  * {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in kelvins, masses in kilograms, moments
- * in ISO 8601; what is not known is null.
+ * in ISO 8601; what is not known, or was not said, is null.
  */
 public final class ReportJson {
 
@@ -60,14 +63,28 @@ public final class ReportJson {
         answers(node.putArray("answers"), report);
         rounds(node.putArray("rounds"), report);
         ArrayNode results = node.putArray("results");
-        report.results()
-                .forEach(result -> results.addObject()
-                        .put("event", result.event())
-                        .put("outcome", result.outcome().line()));
+        report.results().forEach(result -> {
+            ObjectNode each = results.addObject();
+            each.put("event", result.event())
+                    .put("at", result.at().toString())
+                    .put("judged", ConstantName.of(result.outcome().judged()))
+                    .put("verdict", result.outcome().name())
+                    .put("borderline", result.outcome().borderline())
+                    .put("outcome", result.outcome().line());
+            figures(each.putArray("figures"), result.figures());
+        });
         ArrayNode moves = node.putArray("moves");
         report.moves().moves().forEach(move -> move(moves.addObject(), move));
-        node.put("addedKg", rounded(report.moves().balance().added().kilograms()));
-        node.put("recoveredKg", rounded(report.moves().balance().recovered().kilograms()));
+        node.put(
+                "addedKg",
+                report.moves().said(Direction.IN)
+                        ? rounded(report.moves().balance().added().kilograms())
+                        : null);
+        node.put(
+                "recoveredKg",
+                report.moves().said(Direction.OUT)
+                        ? rounded(report.moves().balance().recovered().kilograms())
+                        : null);
         ArrayNode cautions = node.putArray("cautions");
         report.cautions().forEach(line -> {
             ObjectNode caution = cautions.addObject();
@@ -111,6 +128,17 @@ public final class ReportJson {
             Optional<Reading> reading = line.content().flatMap(Content::reading).map(Reading::inOneUnit);
             answer.put("value", reading.map(Reading::value).orElse(null));
             answer.put("unit", reading.map(each -> each.unit().symbol()).orElse(null));
+            answer.put(
+                    "si",
+                    reading.map(each -> Figure.of(line.slot().id(), each))
+                            .map(Figure::siNumber)
+                            .map(BigDecimal::new)
+                            .orElse(null));
+            answer.put(
+                    "siUnit",
+                    reading.map(each -> Figure.of(line.slot().id(), each))
+                            .map(Figure::siUnit)
+                            .orElse(null));
             answer.put("event", line.event()).put("confirmed", line.confirmed());
             ArrayNode earlier = answer.putArray("earlier");
             line.earlier()
@@ -136,8 +164,20 @@ public final class ReportJson {
             node.put(
                     "targetSource",
                     judgement.target().map(target -> target.source().name()).orElse(null));
+            figures(
+                    node.putArray("figures"),
+                    round.outcome().figures(report.settings().units()));
             node.put("recorded", round.outcome().line());
         });
+    }
+
+    private static void figures(ArrayNode array, List<Figure> figures) {
+        figures.forEach(figure -> array.addObject()
+                .put("name", figure.name())
+                .put("value", figure.value())
+                .put("unit", figure.unit())
+                .put("si", new BigDecimal(figure.siNumber()))
+                .put("siUnit", figure.siUnit()));
     }
 
     private static void estimate(ObjectNode node, String name, Optional<Estimate> estimate) {

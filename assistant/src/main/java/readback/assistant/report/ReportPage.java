@@ -146,7 +146,8 @@ public final class ReportPage {
         page.open("section", "class", "verdict").element("h2", texts.label("verdict"));
         Optional<JobReport.Round> round = report.finalRound();
         if (round.isEmpty()) {
-            page.element("p", texts.label("verdict.none"), "class", "outcome").closeLine();
+            otherVerdicts();
+            page.closeLine();
             return;
         }
         Judgement judgement = round.get().judgement();
@@ -161,6 +162,20 @@ public final class ReportPage {
                 .verdictBar(judgement)
                 .ifPresent(plot -> figure(plot.drawing(false), texts.label("plot.deviation.caption")));
         page.closeLine();
+    }
+
+    /** What other jobs came to, each with its figures, where the charge was not judged. */
+    private void otherVerdicts() {
+        List<JobReport.Result> results = report.latestResults();
+        if (results.isEmpty()) {
+            page.element("p", texts.label("verdict.none"), "class", "outcome");
+        }
+        for (JobReport.Result result : results) {
+            page.element("p", texts.outcome(result.outcome().name()), "class", "outcome");
+            page.open("dl");
+            result.figures().forEach(figure -> fact(texts.figure(figure), texts.shown(figure)));
+            page.closeLine();
+        }
     }
 
     private void figure(Markup drawing, String caption) {

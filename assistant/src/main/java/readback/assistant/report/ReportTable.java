@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.calc.caution.CautionRule;
 import readback.calc.name.ConstantName;
-import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Reading;
 
 /**
@@ -28,8 +28,10 @@ public final class ReportTable {
         columns.put("session", "name of the session");
         columns.put("event", "number of the event, 1 for the first");
         columns.put("at", "moment, ISO 8601, UTC");
-        columns.put("kind", "answer, verdict or caution");
-        columns.put("name", "slot of the answer, \"verdict\", or name of the caution");
+        columns.put("kind", "answer, verdict, outcome, figure or caution");
+        columns.put(
+                "name",
+                "slot of the answer, \"verdict\", name of the caution, what was judged, or that and a figure, as in \"pressure-test.loss\"");
         columns.put("content", "as recorded, as in \"118 psig\"; empty for an answer taken back");
         columns.put("value", "the stated number, empty where the answer is none");
         columns.put("unit", "its unit as it is written, as in \"psig\"");
@@ -52,9 +54,36 @@ public final class ReportTable {
             if (!now.isEmpty() && !now.equals(standing)) {
                 row(csv, report, entry, "verdict", "verdict", entry.outcome().line());
             }
+            for (JobOutcome outcome : now) {
+                if (!standing.contains(outcome)) {
+                    outcome(csv, report, entry, outcome);
+                }
+            }
             standing = now;
         }
         return csv.toString();
+    }
+
+    /** What a job came to, and the figures that it rests on. */
+    private static void outcome(Csv csv, JobReport report, Entry entry, JobOutcome outcome) {
+        String judged = ConstantName.of(outcome.judged());
+        boolean superseded = report.latestOutcomeEvents().stream().noneMatch(event -> event == entry.number());
+        begin(csv, report, entry, "outcome", judged, outcome.name())
+                .number("")
+                .text("")
+                .number("")
+                .text("")
+                .text(String.valueOf(superseded))
+                .end();
+        for (Figure figure : report.figures(entry.number(), outcome)) {
+            begin(csv, report, entry, "figure", judged + "." + figure.name(), figure.shown())
+                    .number(figure.value().toPlainString())
+                    .text(figure.unit())
+                    .number(figure.siNumber())
+                    .text(figure.siUnit())
+                    .text(String.valueOf(superseded))
+                    .end();
+        }
     }
 
     private static Csv.Row begin(Csv csv, JobReport report, Entry entry, String kind, String name, String content) {
@@ -89,7 +118,8 @@ public final class ReportTable {
                 .number(reading.map(each -> each.value().toPlainString()).orElse(""))
                 .text(reading.map(each -> each.unit().symbol()).orElse(""))
                 .number(reading.map(each -> plain(each.base())).orElse(""))
-                .text(reading.map(each -> baseUnit(each.quantity().dimension())).orElse(""))
+                .text(reading.map(each -> Figure.siUnit(each.quantity().dimension()))
+                        .orElse(""))
                 .text(String.valueOf(superseded))
                 .end();
     }
@@ -100,21 +130,5 @@ public final class ReportTable {
                 .round(new java.math.MathContext(9))
                 .stripTrailingZeros()
                 .toPlainString();
-    }
-
-    /** Symbol of a dimension's SI base unit. */
-    static String baseUnit(Dimension dimension) {
-        return switch (dimension) {
-            case GAUGE_PRESSURE, ABSOLUTE_PRESSURE -> "Pa";
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "K";
-            case MASS -> "kg";
-            case LENGTH -> "m";
-            case DURATION -> "s";
-            case AIRFLOW -> "m3/s";
-            case CURRENT -> "A";
-            case VOLTAGE -> "V";
-            case POWER -> "W";
-            case RATIO -> "1";
-        };
     }
 }

@@ -4,10 +4,11 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Understood;
-import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.language.Names;
 import readback.assistant.record.RecordFault;
 import readback.assistant.replay.Difference;
@@ -16,7 +17,6 @@ import readback.assistant.replay.VerificationSentences;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Signal;
 import readback.calc.name.ConstantName;
-import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Language;
@@ -74,19 +74,22 @@ final class ReportTexts {
         return name.isEmpty() ? label("verdict.none") : Names.capital(names.outcome(name));
     }
 
-    /** The name of a test's outcome with the numbers that decided it; of other outcomes the name. */
-    String measured(JobOutcome outcome) {
-        String name = outcome(outcome.name());
-        if (outcome instanceof JobOutcome.PressureTest test) {
-            return name + ", " + language.label("report.outcome.loss", test.lossPascals() + " Pa");
-        }
-        return outcome instanceof JobOutcome.Evacuation vacuum
-                ? name + ", "
-                        + language.label(
-                                "report.outcome.slope",
-                                vacuum.slopeMicronsPerMinute() + " " + Unit.MICRON.symbol(),
-                                vacuum.limitMicrons() + " " + Unit.MICRON.symbol())
-                : name;
+    /** The name of an outcome with the numbers that decided it. */
+    String measured(JobReport.Result result) {
+        return outcome(result.outcome().name())
+                + result.figures().stream()
+                        .map(figure -> ", " + figure(figure) + " " + figure.shown())
+                        .collect(Collectors.joining());
+    }
+
+    /** What a figure is called. */
+    String figure(Figure figure) {
+        return own("figure." + figure.name()).orElseGet(() -> slot(new Slot(figure.name())));
+    }
+
+    /** A figure in the unit of the session and, where that is another one, in the unit of the SI. */
+    String shown(Figure figure) {
+        return figure.unit().equals(figure.siUnit()) ? figure.shown() : figure.shown() + " (" + figure.siShown() + ")";
     }
 
     /** What an event was taken to mean. */

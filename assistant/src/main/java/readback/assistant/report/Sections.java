@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Understood;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Remark;
 import readback.assistant.replay.ChargeMoves;
+import readback.calc.procedure.RefrigerantBalance.Direction;
 import readback.calc.quantity.Mass;
 import readback.grammar.Command;
 
@@ -83,9 +85,17 @@ final class Sections {
         }
         begin("results");
         HtmlTable table = new HtmlTable(
-                page, texts.label("results.caption"), columns("column.time", "column.outcome", "column.said"));
+                page,
+                texts.label("results.caption"),
+                columns("column.time", "column.outcome", "column.figures", "column.said"));
         for (JobReport.Result result : report.results()) {
-            table.row(time(result.at()), texts.outcome(result.outcome().name()), String.join(" ", result.said()));
+            table.row(
+                    time(result.at()),
+                    texts.outcome(result.outcome().name()),
+                    result.figures().stream()
+                            .map(figure -> texts.figure(figure) + " " + texts.shown(figure))
+                            .collect(Collectors.joining(", ")),
+                    String.join(" ", result.said()));
         }
         table.end();
         page.closeLine();
@@ -137,13 +147,17 @@ final class Sections {
         }
         table.end();
         page.open("dl");
-        fact(texts.label("added"), figures.shown(moves.balance().added()));
-        fact(texts.label("recovered"), figures.shown(moves.balance().recovered()));
+        fact(texts.label("added"), amount(Direction.IN, moves.balance().added()));
+        fact(texts.label("recovered"), amount(Direction.OUT, moves.balance().recovered()));
         fact(texts.label("net"), figures.shown(moves.balance().net()));
         for (Map.Entry<String, Mass> each : moves.balance().byCylinder().entrySet()) {
             fact(texts.label("from-cylinder") + " " + cylinder(each.getKey()), figures.shown(each.getValue()));
         }
         page.close().closeLine();
+    }
+
+    private String amount(Direction direction, Mass amount) {
+        return report.moves().said(direction) ? figures.shown(amount) : texts.label("not-said");
     }
 
     private String cylinder(String number) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
+import readback.calc.procedure.RefrigerantBalance;
 import readback.calc.quantity.Quantity;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
@@ -63,12 +64,8 @@ final class ServiceRecord {
                         "full-charge-how",
                         report.answer(Slot.of(Quantity.NAMEPLATE_CHARGE))
                                 .map(any -> texts.label("service.from-plate"))),
-                new Line(
-                        "added",
-                        Optional.of(figures.shown(report.moves().balance().added()))),
-                new Line(
-                        "recovered",
-                        Optional.of(figures.shown(report.moves().balance().recovered()))),
+                new Line("added", amount(texts, figures, report, RefrigerantBalance.Direction.IN)),
+                new Line("recovered", amount(texts, figures, report, RefrigerantBalance.Direction.OUT)),
                 new Line(
                         "cylinders",
                         moved
@@ -80,6 +77,17 @@ final class ServiceRecord {
                         report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.leak-test." + answer.line()))),
                 new Line("verification", verification(texts, report)),
                 new Line("destination", destination(texts, report)));
+    }
+
+    /** How much went one way; that nobody said is not the same as none. */
+    private static Optional<String> amount(
+            ReportTexts texts, Figures figures, JobReport report, RefrigerantBalance.Direction direction) {
+        if (!report.moves().said(direction)) {
+            return Optional.of(texts.label("not-said"));
+        }
+        RefrigerantBalance balance = report.moves().balance();
+        return Optional.of(
+                figures.shown(direction == RefrigerantBalance.Direction.IN ? balance.added() : balance.recovered()));
     }
 
     private static Optional<String> answer(ReportTexts texts, JobReport report, Slot slot) {
@@ -99,8 +107,7 @@ final class ServiceRecord {
     /** What was tested in this session besides: pressure and vacuum, with what was measured. */
     private static Optional<String> verification(ReportTexts texts, JobReport report) {
         String tests = report.results().stream()
-                .map(JobReport.Result::outcome)
-                .filter(outcome -> TESTS.contains(outcome.judged()))
+                .filter(result -> TESTS.contains(result.outcome().judged()))
                 .map(texts::measured)
                 .collect(Collectors.joining("; "));
         return Optional.of(tests).filter(text -> !text.isEmpty());
@@ -108,6 +115,9 @@ final class ServiceRecord {
 
     /** Into the cylinder that the header names; nowhere if nothing was recovered. */
     private static Optional<String> destination(ReportTexts texts, JobReport report) {
+        if (!report.moves().said(RefrigerantBalance.Direction.OUT)) {
+            return Optional.of(texts.label("not-said"));
+        }
         return report.moves().balance().recovered().kilograms() > 0
                 ? report.about(About.CYLINDER)
                 : Optional.of(texts.label("service.nothing-recovered"));

@@ -20,6 +20,7 @@ import readback.assistant.session.Session;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.JobId;
 import readback.prompts.text.Language;
 import readback.prompts.text.Wording;
 
@@ -162,6 +163,63 @@ public final class Scripted {
     public Scripted about(String what, String value) {
         about.put(what, value);
         return this;
+    }
+
+    /** Another job than the charge check. */
+    public Scripted job(String id) {
+        settings = new SessionSettings(
+                new JobId(id),
+                settings.units(),
+                settings.brief(),
+                settings.known(),
+                settings.limits(),
+                settings.refrigerant(),
+                settings.technician(),
+                settings.site());
+        return this;
+    }
+
+    /** A vacuum that holds below five hundred microns: 300, 400 after five minutes, 440 after ten. */
+    public static Scripted evacuation(String name) {
+        return session(name)
+                .job("evacuation")
+                .say(5, "understood")
+                .say(9, "don't know")
+                .say(20, "three hundred")
+                .timer(320, "vacuum-first-half")
+                .say(325, "four hundred")
+                .timer(625, "vacuum-second-half")
+                .say(630, "four forty");
+    }
+
+    /** Nitrogen at 300 psig and 70 °F, later at 299 psig and 70 °F. */
+    public static Scripted pressureTest(String name) {
+        return session(name)
+                .job("pressure-test")
+                .say(5, "no")
+                .say(9, "understood")
+                .say(20, "plate pressure four fifty")
+                .say(30, "three hundred")
+                .say(40, "line temperature seventy")
+                .timer(940, "pressure-hold")
+                .say(950, "two ninety nine")
+                .say(960, "seventy");
+    }
+
+    /** A weigh-in of 6 lb 4 oz by the plate, all of which went in. */
+    public static Scripted weighIn(String name) {
+        return session(name)
+                .job("weigh-in")
+                .say(5, "r 410 a")
+                .say(9, "understood")
+                .say(20, "100 ounces")
+                .say(30, "three eighths")
+                .say(40, "15 feet")
+                .say(50, "15 feet")
+                .say(60, "three eighths")
+                .say(70, "no")
+                .say(80, "skip")
+                .say(90, "100 ounces");
     }
 
     /** The tablet is set to this zone. */

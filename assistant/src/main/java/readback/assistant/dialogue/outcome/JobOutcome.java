@@ -1,6 +1,7 @@
 package readback.assistant.dialogue.outcome;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
@@ -24,6 +25,7 @@ import readback.calc.procedure.WeighIn;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
+import readback.calc.quantity.UnitSetting;
 import readback.calc.targets.Target;
 import readback.prompts.checklist.Judged;
 
@@ -41,6 +43,9 @@ public sealed interface JobOutcome {
 
     /** In one line for a reader, the same for equal outcomes. */
     String line();
+
+    /** The numbers that led to it, in these units; none where it rests on none. */
+    List<Figure> figures(UnitSetting units);
 
     /** Whether the instruments cannot decide it. */
     default boolean borderline() {
@@ -161,6 +166,17 @@ public sealed interface JobOutcome {
             return line.toString();
         }
 
+        @Override
+        public List<Figure> figures(UnitSetting units) {
+            List<Figure> figures = new ArrayList<>();
+            evaporating.ifPresent(t -> figures.add(Figure.temperature("evaporating", t, units)));
+            condensing.ifPresent(t -> figures.add(Figure.temperature("condensing", t, units)));
+            superheat.ifPresent(d -> figures.add(Figure.difference("superheat", d, units)));
+            subcooling.ifPresent(d -> figures.add(Figure.difference("subcooling", d, units)));
+            target.ifPresent(d -> figures.add(Figure.difference("target", d, units)));
+            return figures;
+        }
+
         private static String shown(TemperatureDifference difference) {
             return Math.round(difference.kelvins() * 1000) + "mK";
         }
@@ -205,6 +221,18 @@ public sealed interface JobOutcome {
         }
 
         @Override
+        public List<Figure> figures(UnitSetting units) {
+            return split.map(each -> List.of(
+                            Figure.difference("split", tenths(each.actualTenths()), units),
+                            Figure.difference("split-target", tenths(each.targetTenths()), units)))
+                    .orElse(List.of());
+        }
+
+        private static TemperatureDifference tenths(long fahrenheit) {
+            return TemperatureDifference.fahrenheit(fahrenheit / 10.0);
+        }
+
+        @Override
         public String line() {
             return split.map(each -> name() + " split=" + each.actualTenths() / 10.0 + "F target="
                             + each.targetTenths() / 10.0 + "F")
@@ -231,6 +259,11 @@ public sealed interface JobOutcome {
         }
 
         @Override
+        public List<Figure> figures(UnitSetting units) {
+            return List.of(Figure.airflowPerTon("airflow-per-ton", cubicFeetPerMinutePerTon));
+        }
+
+        @Override
         public String line() {
             return name() + " cfm-per-ton=" + cubicFeetPerMinutePerTon;
         }
@@ -254,6 +287,11 @@ public sealed interface JobOutcome {
         }
 
         @Override
+        public List<Figure> figures(UnitSetting units) {
+            return List.of(Figure.pressureDifference("loss", lossPascals, units));
+        }
+
+        @Override
         public String line() {
             return name() + " loss=" + lossPascals + "Pa";
         }
@@ -271,6 +309,12 @@ public sealed interface JobOutcome {
         @Override
         public String name() {
             return "evacuation " + ConstantName.of(outcome);
+        }
+
+        @Override
+        public List<Figure> figures(UnitSetting units) {
+            return List.of(
+                    Figure.micronsPerMinute("slope", slopeMicronsPerMinute), Figure.microns("limit", limitMicrons));
         }
 
         @Override
@@ -323,6 +367,13 @@ public sealed interface JobOutcome {
         }
 
         @Override
+        public List<Figure> figures(UnitSetting units) {
+            return amount instanceof Amount.Grams some
+                    ? List.of(Figure.mass("to-weigh-in", some.grams(), units))
+                    : List.of();
+        }
+
+        @Override
         public String line() {
             return name();
         }
@@ -351,6 +402,15 @@ public sealed interface JobOutcome {
         public String name() {
             return "weighed-in "
                     + comparison.map(each -> ConstantName.of(each.outcome())).orElse("nothing");
+        }
+
+        @Override
+        public List<Figure> figures(UnitSetting units) {
+            return comparison
+                    .map(each -> List.of(
+                            Figure.mass("weighed-in", each.grams(), units),
+                            Figure.mass("to-weigh-in", each.targetGrams(), units)))
+                    .orElse(List.of());
         }
 
         @Override
@@ -384,6 +444,13 @@ public sealed interface JobOutcome {
         }
 
         @Override
+        public List<Figure> figures(UnitSetting units) {
+            return comparison
+                    .map(each -> List.of(Figure.pressureDifference("excess", each.excessPascals(), units)))
+                    .orElse(List.of());
+        }
+
+        @Override
         public String line() {
             return comparison
                     .map(each -> name() + " excess=" + each.excessPascals() + "Pa")
@@ -406,6 +473,11 @@ public sealed interface JobOutcome {
         @Override
         public String name() {
             return "frozen-coil thawed";
+        }
+
+        @Override
+        public List<Figure> figures(UnitSetting units) {
+            return early.isZero() ? List.of() : List.of(Figure.minutes("early", early));
         }
 
         @Override

@@ -1,0 +1,63 @@
+package readback.assistant.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import readback.assistant.dialogue.outcome.Figure;
+import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
+
+/** What was measured for an outcome, and the numbers that followed from it. */
+public final class JobFigures {
+
+    /** The readings that each outcome is judged from; those of the charge are a report of their own. */
+    private static final Map<Judged, List<Slot>> READINGS = Map.of(
+            Judged.CHARGE, List.of(),
+            Judged.FROZEN_COIL, List.of(),
+            Judged.AIRFLOW,
+                    List.of(
+                            Slot.of(Quantity.RETURN_DRY_BULB),
+                            Slot.of(Quantity.RETURN_WET_BULB),
+                            Slot.of(Quantity.SUPPLY_DRY_BULB)),
+            Judged.EVACUATION,
+                    List.of(
+                            new Slot("vacuum-limit"),
+                            new Slot("vacuum-isolated"),
+                            new Slot("vacuum-half"),
+                            new Slot("vacuum-held")),
+            Judged.PRESSURE_TEST,
+                    List.of(
+                            new Slot("pressure-start"),
+                            new Slot("gas-start"),
+                            new Slot("pressure-end"),
+                            new Slot("gas-end")),
+            Judged.RESTING_PRESSURE, List.of(Slot.of(Quantity.RESTING_PRESSURE), new Slot("rest-temperature")),
+            Judged.WEIGH_IN,
+                    List.of(
+                            Slot.of(Quantity.NAMEPLATE_CHARGE),
+                            Slot.of(Quantity.LIQUID_TUBE_SIZE),
+                            Slot.of(Quantity.LINE_LENGTH),
+                            Slot.of(Quantity.INCLUDED_LINE_LENGTH)),
+            Judged.WEIGHED_IN, List.of(new Slot("scale-before"), new Slot("scale-after")));
+
+    private JobFigures() {}
+
+    /**
+     * The readings first, in the order in which they were asked, then the numbers of the outcome.
+     *
+     * @param filled what a slot held when the outcome was announced
+     */
+    public static List<Figure> of(JobOutcome outcome, UnitSetting units, Function<Slot, Optional<Reading>> filled) {
+        List<Figure> figures = new ArrayList<>();
+        READINGS.getOrDefault(outcome.judged(), List.of())
+                .forEach(slot -> filled.apply(slot).ifPresent(reading -> figures.add(Figure.of(slot.id(), reading))));
+        figures.addAll(outcome.figures(units));
+        return List.copyOf(figures);
+    }
+}
