@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
@@ -62,6 +63,11 @@ public final class Archive {
      * @throws IOException when the folder cannot be listed
      */
     public Listing each(Consumer<Summary> taker) throws IOException {
+        return each((summary, place) -> taker.accept(summary));
+    }
+
+    /** The same with the folder that holds each record. */
+    Listing each(BiConsumer<Summary, Path> taker) throws IOException {
         List<String> troubles = new ArrayList<>();
         int sessions = 0;
         Set<String> seen = new HashSet<>();
@@ -80,7 +86,7 @@ public final class Archive {
                     if (!name.equals(summary.session())) {
                         troubles.add(name + ": holds session " + summary.session() + ".");
                     }
-                    taker.accept(summary);
+                    taker.accept(summary, folder.resolve(name));
                     sessions++;
                 } catch (RecordUnavailableException e) {
                     troubles.add(name + ": " + e.getMessage());

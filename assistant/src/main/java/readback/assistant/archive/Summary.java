@@ -36,6 +36,7 @@ import readback.prompts.checklist.Slot;
  * @param zone whose local time the technician worked in, or that of the reader where the record does not tell
  * @param minutes from the start to the last event
  * @param customer who gets the report
+ * @param tablet whose record it is, as its owner calls it
  * @param fullChargeKilograms the full charge, as the rating plate was read; empty when nobody said
  * @param outcomes everything that stands at the end, the charge first
  * @param charge the last verdict on the charge that was announced, whether or not it stands; empty for none
@@ -58,6 +59,7 @@ public record Summary(
         String appliance,
         String place,
         String customer,
+        String tablet,
         OptionalDouble fullChargeKilograms,
         List<Outcome> outcomes,
         String charge,
@@ -188,6 +190,7 @@ public record Summary(
                 answers.getOrDefault(About.APPLIANCE, ""),
                 answers.getOrDefault(About.PLACE, ""),
                 answers.getOrDefault(About.CUSTOMER, ""),
+                answers.getOrDefault(About.TABLET, ""),
                 full == null ? OptionalDouble.empty() : OptionalDouble.of(milligrams(full.base())),
                 outcomes,
                 charge,

@@ -18,6 +18,7 @@ import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportJson;
 import readback.assistant.report.ReportPage;
 import readback.assistant.report.ReportTable;
+import readback.assistant.report.SheetPage;
 import readback.assistant.session.Fingerprints;
 
 /** Makes the report of a session. */
@@ -47,6 +48,9 @@ public final class ReportCommand implements Callable<Integer> {
             description = "Write the page here, as HTML.")
     private @Nullable Path page;
 
+    @Option(names = "--sheet", paramLabel = "FILE", description = "Write one sheet for the customer, as HTML.")
+    private @Nullable Path sheet;
+
     @Option(names = "--csv", paramLabel = "FILE", description = "Write every answer, verdict and caution as a table.")
     private @Nullable Path csv;
 
@@ -63,16 +67,19 @@ public final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (page == null && csv == null && json == null) {
-            throw new CommandFailure("Say what to write: -o FILE for the page, --csv FILE or --json FILE for a table.");
+        if (page == null && sheet == null && csv == null && json == null) {
+            throw new CommandFailure("Say what to write: -o FILE for the page, --sheet FILE for the customer's sheet,"
+                    + " --csv FILE or --json FILE for a table.");
         }
         Optional<OutputFile> pageFile = file(page);
+        Optional<OutputFile> sheetFile = file(sheet);
         Optional<OutputFile> csvFile = file(csv);
         Optional<OutputFile> jsonFile = file(json);
         RecordedSession recorded = SessionFiles.readWithEvents(session);
         Desk desk = Desk.standard();
         JobReport report = report(desk, recorded);
         pageFile.ifPresent(file -> write(file, ReportPage.of(report, desk.language(), clock.instant())));
+        sheetFile.ifPresent(file -> write(file, SheetPage.of(report, desk.language(), clock.instant())));
         csvFile.ifPresent(file -> write(file, ReportTable.csv(report)));
         jsonFile.ifPresent(file -> write(file, ReportJson.of(report) + "\n"));
         report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));

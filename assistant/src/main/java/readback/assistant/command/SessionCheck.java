@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import readback.assistant.archive.Gathering;
 import readback.assistant.record.Anchor;
 import readback.assistant.record.FolderLedger;
 import readback.assistant.record.Oddities;
@@ -15,16 +16,16 @@ import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.Visible;
 import readback.calc.name.ConstantName;
 
-/** What {@code sessions --check} finds in a folder of records beside their chains. One thread. */
+/** What {@code sessions --check} finds in folders of records beside their chains. One thread. */
 final class SessionCheck {
 
     private final Console console;
-    private final Path folder;
+    private final Gathering gathering;
     private final List<String> found = new ArrayList<>();
 
-    SessionCheck(Console console, Path folder) {
+    SessionCheck(Console console, Gathering gathering) {
         this.console = console;
-        this.folder = folder;
+        this.gathering = gathering;
     }
 
     /** Looks into a record and the remarks on it. */
@@ -45,23 +46,30 @@ final class SessionCheck {
     }
 
     /**
-     * Whether the records hold what the folder's ledger knows of them; tells of those that do not.
+     * Whether the records hold what the ledger of each folder knows of them; tells of those that do not.
      *
      * @param listed names of the sessions that are there
      * @throws IOException when the ledger cannot be read
      */
     boolean ledgerHolds(List<String> listed) throws IOException {
-        FolderLedger.Content ledger = FolderLedger.in(folder).read();
-        ledger.fault().ifPresent(fault -> console.complain("the ledger of '" + folder + "' does not hold: " + fault));
-        boolean holds = hold(ledger.latest(), "the ledger");
-        Set<String> known = ledger.latest().stream().map(Anchor::session).collect(Collectors.toSet());
+        boolean holds = true;
+        List<Anchor> latest = new ArrayList<>();
+        for (Path folder : gathering.folders()) {
+            FolderLedger.Content ledger = FolderLedger.in(folder).read();
+            ledger.fault()
+                    .ifPresent(fault -> console.complain("the ledger of '" + folder + "' does not hold: " + fault));
+            holds &= ledger.fault().isEmpty();
+            latest.addAll(ledger.latest());
+        }
+        holds &= hold(latest, "the ledger");
+        Set<String> known = latest.stream().map(Anchor::session).collect(Collectors.toSet());
         long unknown = listed.stream().filter(name -> !known.contains(name)).count();
         if (unknown > 0) {
             console.out()
                     .println(unknown + " of " + listed.size() + " records are unknown to the ledger: they were made"
                             + " elsewhere, or the ledger was taken away or cut.");
         }
-        return holds && ledger.fault().isEmpty();
+        return holds;
     }
 
     /** Whether the records, and the remarks on them, hold these anchors; tells of those that do not. */
@@ -81,7 +89,7 @@ final class SessionCheck {
         boolean records = subject == Anchor.Subject.RECORD;
         int held = 0;
         for (Anchor anchor : anchors) {
-            Anchor.Finding finding = anchor.in(folder);
+            Anchor.Finding finding = gathering.find(anchor);
             if (finding == Anchor.Finding.HOLDS) {
                 held++;
             } else {

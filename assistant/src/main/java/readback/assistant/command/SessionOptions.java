@@ -89,6 +89,12 @@ final class SessionOptions {
     @Option(names = "--appliance", paramLabel = "TEXT", description = "What identifies the equipment, for the record.")
     private @Nullable String appliance;
 
+    @Option(
+            names = "--tablet",
+            paramLabel = "NAME",
+            description = "Name of this tablet, for the record: whose it is when the records of several come together.")
+    private @Nullable String tablet;
+
     @Option(names = "--cylinder", paramLabel = "TEXT", description = "Number of the cylinder in use, for the record.")
     private @Nullable String cylinder;
 
@@ -120,6 +126,7 @@ final class SessionOptions {
         put(about, About.PLACE, site);
         put(about, About.APPLIANCE, appliance);
         put(about, About.CYLINDER, cylinder);
+        put(about, About.TABLET, tablet);
         return new Keeping(about, audio());
     }
 

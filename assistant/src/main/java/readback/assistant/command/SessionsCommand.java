@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +26,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import readback.assistant.archive.AnchorLines;
 import readback.assistant.archive.Archive;
+import readback.assistant.archive.Gathering;
 import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.SummaryLine;
@@ -43,7 +44,7 @@ import readback.prompts.text.Language;
         name = "sessions",
         mixinStandardHelpOptions = true,
         description = {
-            "Lists the recorded sessions of a folder, one a line, and sums the refrigerant moved.",
+            "Lists the recorded sessions of folders, one a line, and sums the refrigerant moved.",
             "All conditions together choose which sessions count."
         },
         footer = {
@@ -62,10 +63,11 @@ public final class SessionsCommand implements Callable<Integer> {
     private final Clock clock;
 
     @Parameters(
-            arity = "0..1",
+            arity = "0..*",
             paramLabel = "DIR",
-            description = "Folder of sessions. Default: the user's data folder.")
-    private @Nullable Path folder;
+            description = "Folders of sessions, or trees with such folders in them, as of several tablets; each session"
+                    + " counts once. Default: the user's data folder.")
+    private List<Path> named = new ArrayList<>();
 
     @Option(
             names = "--from",
@@ -125,6 +127,12 @@ public final class SessionsCommand implements Callable<Integer> {
     @Option(names = "--html", paramLabel = "FILE", description = "Write the list and its sums as a page.")
     private @Nullable Path html;
 
+    @Option(
+            names = "--reports",
+            paramLabel = "FOLDER",
+            description = "Write the report of each session into this folder; the page of --html links to them.")
+    private @Nullable Path reports;
+
     @Option(names = "--export", paramLabel = "FILE", description = "Write one line of JSON a session.")
     private @Nullable Path export;
 
@@ -151,34 +159,35 @@ public final class SessionsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path dir = folder == null
-                ? SessionOptions.dataFolder(System.getenv(), System.getProperty("user.home", "."))
-                : folder;
-        if (!Files.isDirectory(dir)) {
-            throw new CommandFailure("There is no folder '" + dir + "': name the folder that holds the sessions.");
-        }
         SessionFilter choice = choice();
         Optional<OutputFile> pageFile = file(html);
         Optional<OutputFile> linesFile = file(export);
         Optional<OutputFile> anchorFile = file(anchors);
+        Optional<BulkReports> bulk =
+                Optional.ofNullable(reports).map(each -> new BulkReports(console, clock, each, overwrite.force()));
         Sums sums = new Sums();
-        IndexPage page = new IndexPage(language, MOST_ROWS_IN_PAGE);
-        SessionCheck checking = new SessionCheck(console, dir);
-        List<Anchor> remarks = new ArrayList<>();
-        Archive archive = check || anchors != null
-                ? Archive.in(dir).checked(recorded -> {
-                    checking.examine(recorded);
-                    remarks(recorded).ifPresent(remarks::add);
-                })
-                : Archive.in(dir);
+        IndexPage page = new IndexPage(
+                language,
+                MOST_ROWS_IN_PAGE,
+                session -> html == null ? Optional.empty() : bulk.flatMap(each -> each.link(html, session)));
         List<Anchor> now = new ArrayList<>();
+        List<Anchor> remarks = new ArrayList<>();
         try {
+            Gathering everything = Gathering.below(folders());
+            SessionCheck checking = new SessionCheck(console, everything);
+            Gathering gathering = check || anchors != null
+                    ? everything.checked(recorded -> {
+                        checking.examine(recorded);
+                        remarks(recorded).ifPresent(remarks::add);
+                    })
+                    : everything;
             Archive.Listing listing = list(
-                    archive,
+                    gathering,
                     choice,
-                    summary -> {
+                    (summary, place) -> {
                         take(summary, sums, page);
-                        now.add(Anchor.ofRecord(summary.session(), summary.events(), summary.hash()));
+                        bulk.ifPresent(each -> each.add(summary.session(), place));
+                        now.add(Anchor.ofRecord(String.valueOf(place.getFileName()), summary.events(), summary.hash()));
                     },
                     linesFile);
             listing.troubles().forEach(each -> console.complain(Visible.text(each)));
@@ -187,6 +196,7 @@ public final class SessionsCommand implements Callable<Integer> {
             if (sumsOnly) {
                 print(sums);
             }
+            bulk.ifPresent(each -> console.out().println("Written: " + each.count() + " reports in " + reports));
             pageFile.ifPresent(file -> {
                 file.write(page.page(choice, sums, listing, clock.instant()));
                 console.out().println("Written: " + file);
@@ -199,8 +209,21 @@ public final class SessionsCommand implements Callable<Integer> {
             });
             return holds(checking, now) ? 0 : 1;
         } catch (IOException e) {
-            throw new CommandFailure("The sessions in '" + dir + "' cannot be listed: " + e.getMessage() + ".");
+            throw new CommandFailure(
+                    "The sessions in '" + folders().get(0) + "' cannot be listed: " + e.getMessage() + ".");
         }
+    }
+
+    private List<Path> folders() {
+        List<Path> folders = named.isEmpty()
+                ? List.of(SessionOptions.dataFolder(System.getenv(), System.getProperty("user.home", ".")))
+                : named;
+        for (Path each : folders) {
+            if (!Files.isDirectory(each)) {
+                throw new CommandFailure("There is no folder '" + each + "': name the folder that holds the sessions.");
+            }
+        }
+        return folders;
     }
 
     /** Whether every record holds what the ledger, and the anchors given, know of it; tells of those that do not. */
@@ -232,19 +255,19 @@ public final class SessionsCommand implements Callable<Integer> {
     }
 
     private Archive.Listing list(
-            Archive archive, SessionFilter choice, Consumer<Summary> taker, Optional<OutputFile> file)
+            Gathering gathering, SessionFilter choice, BiConsumer<Summary, Path> taker, Optional<OutputFile> file)
             throws IOException {
         if (file.isEmpty()) {
-            return archive.each(summary -> {
+            return gathering.each((summary, place) -> {
                 if (choice.takes(summary)) {
-                    taker.accept(summary);
+                    taker.accept(summary, place);
                 }
             });
         }
         Archive.Listing listing = file.get()
-                .write((BufferedWriter lines) -> archive.each(summary -> {
+                .write((BufferedWriter lines) -> gathering.each((summary, place) -> {
                     if (choice.takes(summary)) {
-                        taker.accept(summary);
+                        taker.accept(summary, place);
                         write(lines, summary);
                     }
                 }));
@@ -268,7 +291,7 @@ public final class SessionsCommand implements Callable<Integer> {
     private void take(Summary summary, Sums sums, IndexPage page) {
         sums.add(summary);
         page.add(summary);
-        if (!sumsOnly && export == null && html == null) {
+        if (!sumsOnly && export == null && html == null && reports == null) {
             console.out().println(rows.line(summary));
             if (figures) {
                 rows.figures(summary).forEach(console.out()::println);

@@ -23,8 +23,12 @@ public final class About {
     /** Number of the cylinder in use. */
     public static final String CYLINDER = "cylinder";
 
+    /** Name or number of the tablet, as its owner calls it. */
+    public static final String TABLET = "tablet";
+
     /** All names, in the order of a report. */
-    public static final List<String> ALL = List.of(TECHNICIAN, CERTIFICATE, CUSTOMER, PLACE, APPLIANCE, CYLINDER);
+    public static final List<String> ALL =
+            List.of(TECHNICIAN, CERTIFICATE, CUSTOMER, PLACE, APPLIANCE, CYLINDER, TABLET);
 
     private About() {}
 }

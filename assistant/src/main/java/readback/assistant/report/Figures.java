@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
+import readback.assistant.dialogue.outcome.Figure;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Mass;
@@ -58,10 +59,9 @@ final class Figures {
         return tenths(value(pressure)) + " " + absoluteUnit().symbol();
     }
 
-    /** To a tenth of a psi, or a hundredth of another unit. */
-    String shown(GaugePressure pressure) {
-        Unit unit = units.pressure();
-        return rounded(unit.fromBase(pressure.pascals()), unit == Unit.PSIG ? 1 : 2) + " " + unit.symbol();
+    /** What lies between two pressures, to a tenth of a psi, or a hundredth of another unit. */
+    String difference(GaugePressure pressure) {
+        return Figure.pressureDifference("", pressure.pascals(), units).shown();
     }
 
     /** Ounces, or grams beside metric temperatures, with pounds or kilograms. */
@@ -70,6 +70,11 @@ final class Figures {
                 ? rounded(Unit.GRAM.fromBase(mass.kilograms()), 0) + " g"
                 : tenths(Unit.OUNCE.fromBase(mass.kilograms())) + " oz ("
                         + rounded(Unit.POUND.fromBase(mass.kilograms()), 2) + " lb)";
+    }
+
+    /** Kilograms with pounds, where sessions of every unit come together. */
+    static String both(double kilograms) {
+        return rounded(kilograms, 3) + " kg (" + rounded(Unit.POUND.fromBase(kilograms), 2) + " lb)";
     }
 
     static String tenths(double value) {

@@ -63,9 +63,10 @@ public final class ReportPage {
         begin(
                 page,
                 texts.tag(),
-                texts.label("title") + " " + report.session().header().session());
+                texts.title(report.settings().job()) + " "
+                        + report.session().header().session());
         page.open("header");
-        page.element("h1", texts.label("title"));
+        page.element("h1", texts.title(report.settings().job()));
         page.element(
                 "p",
                 texts.label("made") + " " + texts.moment(now, zone()) + ". " + texts.label("session") + " "
@@ -98,6 +99,11 @@ public final class ReportPage {
 
     /** Opens a page up to its body. */
     static void begin(Markup page, String language, String title) {
+        begin(page, language, title, "record");
+    }
+
+    /** The same with the kind of page, which its style goes by. */
+    static void begin(Markup page, String language, String title, String kind) {
         page.open("html", "lang", language).open("head");
         page.open("meta", "charset", "utf-8");
         page.open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
@@ -105,7 +111,7 @@ public final class ReportPage {
         page.element("title", title);
         page.style(css());
         page.closeLine();
-        page.open("body");
+        page.open("body", "class", kind);
     }
 
     private static String css() {
@@ -219,8 +225,8 @@ public final class ReportPage {
                         .find(Quantity.GAUGE_ACCURACY_OF_READING)
                         .map(share -> Fact.amount(share).shown() + " " + texts.label("instruments.of-reading"))
                         .orElse("")
-                : figures.shown(accuracy.suctionGauge().fixed()) + ", "
-                        + figures.shown(accuracy.liquidGauge().fixed());
+                : figures.difference(accuracy.suctionGauge().fixed()) + ", "
+                        + figures.difference(accuracy.liquidGauge().fixed());
         good("gauges", gauges, percent || last.readings().has(Quantity.GAUGE_ACCURACY));
         good("clamps", figures.shown(accuracy.lineProbe()), last.readings().has(Quantity.CLAMP_ACCURACY));
         good("wet-bulb", figures.shown(accuracy.wetBulbProbe()), last.readings().has(Quantity.WET_BULB_ACCURACY));

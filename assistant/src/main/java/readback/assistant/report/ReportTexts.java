@@ -18,6 +18,7 @@ import readback.calc.caution.CautionRule;
 import readback.calc.caution.Signal;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.UnitSetting;
+import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Language;
 import readback.prompts.text.Message;
@@ -84,7 +85,7 @@ final class ReportTexts {
 
     /** What a figure is called. */
     String figure(Figure figure) {
-        return own("figure." + figure.name()).orElseGet(() -> slot(new Slot(figure.name())));
+        return own("figure." + figure.name()).map(Names::capital).orElseGet(() -> slot(new Slot(figure.name())));
     }
 
     /** A figure in the unit of the session and, where that is another one, in the unit of the SI. */
@@ -135,6 +136,16 @@ final class ReportTexts {
     /** A part of the program that takes part in a session. */
     String part(String part) {
         return sentences.part(part);
+    }
+
+    /** When a session began, to the minute, in the local time of a zone and in universal time. */
+    String start(Instant at, ZoneId zone) {
+        return language.start(at, zone);
+    }
+
+    /** What a report on a job is called. */
+    String title(JobId job) {
+        return label("title." + job.id());
     }
 
     /** A moment in the local time of a zone and in universal time. */

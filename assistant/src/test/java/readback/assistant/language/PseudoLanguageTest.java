@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -39,10 +40,12 @@ import readback.assistant.replay.Playback;
 import readback.assistant.report.IndexPage;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportPage;
+import readback.assistant.report.SheetPage;
 import readback.assistant.screen.Board;
 import readback.assistant.screen.Drawn;
 import readback.assistant.screen.View;
 import readback.assistant.session.Audience;
+import readback.assistant.session.Build;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Line;
 import readback.assistant.session.Session;
@@ -136,7 +139,9 @@ class PseudoLanguageTest {
         }
         RecordedSession recorded = RecordedSession.read(folder);
         JobReport report = JobReport.of(DIALOGUE, language.wording(), parts, recorded, RemarkFile.on(recorded));
-        look("report", text(ReportPage.of(report, language, Instant.EPOCH)), heeder.quoted, found);
+        String build = Build.ofThisProgram().name();
+        look("report", text(ReportPage.of(report, language, Instant.EPOCH)).replace(build, ""), heeder.quoted, found);
+        look("sheet", text(SheetPage.of(report, language, Instant.EPOCH)), heeder.quoted, found);
         look("list", text(list(language, Summary.of(recorded))), heeder.quoted, found);
         look("replay", replay(language, recorded), heeder.quoted, found);
         return found;
@@ -154,7 +159,7 @@ class PseudoLanguageTest {
     }
 
     private static String list(Language language, Summary summary) {
-        IndexPage page = new IndexPage(language, 10);
+        IndexPage page = new IndexPage(language, 10, session -> Optional.empty());
         page.add(summary);
         Sums sums = new Sums();
         sums.add(summary);

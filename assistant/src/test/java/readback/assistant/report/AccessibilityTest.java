@@ -9,8 +9,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -20,6 +25,7 @@ import org.w3c.dom.Element;
 import readback.assistant.archive.Archive;
 import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Sums;
+import readback.assistant.record.About;
 import readback.assistant.recorded.Scripted;
 import readback.prompts.text.Language;
 
@@ -35,33 +41,94 @@ class AccessibilityTest {
     private static final String RUN = """
             axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
               .then(function (found) {
-                var out = document.createElement('pre');
-                out.id = 'axe-result';
-                out.textContent = JSON.stringify({passes: found.passes.length, violations: found.violations.map(
-                  function (each) { return each.id + ': ' + each.nodes.map(function (n) { return n.html; }).join(' | '); })});
-                document.body.appendChild(out);
+                parent.postMessage(JSON.stringify({passes: found.passes.length, width: innerWidth,
+                  overflow: document.documentElement.scrollWidth - innerWidth,
+                  dark: matchMedia('(prefers-color-scheme: dark)').matches, violations: found.violations.map(
+                  function (each) { return each.id + ': ' + each.nodes.map(function (n) { return n.html; }).join(' | '); })}), '*');
               });
             """;
 
+    /** A telephone, a tablet on end, a desk; each in daylight and in the dark. */
     @Tag("slow")
     @Test
     void the_pages_break_no_rule_of_accessibility(@TempDir Path folder) throws Exception {
-        Optional<Path> browser = browser();
-        skipUnless(browser.isPresent(), "accessibility in the browser needs Chromium on the path");
+        Path browser = found(browser());
         skipUnless(Files.exists(AXE), "accessibility in the browser needs axe-core: npm ci in src/test/accessibility");
         Path sessions = Files.createDirectory(folder.resolve("sessions"));
-        String report = ReportPages.page(ReportPages.report(Scripted.charging("call"), sessions));
-        IndexPage index = new IndexPage(Language.english(), 10);
+        JobReport report = ReportPages.report(Scripted.charging("call"), sessions);
+        JobReport vacuum = ReportPages.report(Scripted.evacuation("vacuum"), sessions);
+        IndexPage index = new IndexPage(Language.english(), 10, session -> Optional.of(session + ".html"));
         Sums sums = new Sums();
         Archive.Listing listing = Archive.in(sessions).each(summary -> {
             index.add(summary);
             sums.add(summary);
         });
-        for (String page : List.of(report, index.page(SessionFilter.ALL, sums, listing, Scripted.START))) {
-            JsonNode result = checked(page, folder, browser.orElseThrow());
-            assertThat(result.path("passes").asInt()).as("rules that applied").isGreaterThan(10);
-            assertThat(result.path("violations")).isEmpty();
+        for (String page : List.of(
+                ReportPages.page(report),
+                ReportPages.page(vacuum),
+                SheetPage.of(report, Language.english(), Scripted.START),
+                index.page(SessionFilter.ALL, sums, listing, Scripted.START))) {
+            for (int width : List.of(360, 768, 1280)) {
+                for (boolean dark : List.of(false, true)) {
+                    JsonNode result = checked(page, folder, browser, width, dark);
+                    assertThat(result.path("width").asInt()).isEqualTo(width);
+                    assertThat(result.path("dark").asBoolean()).isEqualTo(dark);
+                    assertThat(result.path("passes").asInt())
+                            .as("rules that applied")
+                            .isGreaterThan(10);
+                    assertThat(result.path("violations"))
+                            .as(width + (dark ? " dark" : ""))
+                            .isEmpty();
+                    assertThat(result.path("overflow").asInt())
+                            .as("nothing of the index or the sheet stands beyond the edge at " + width)
+                            .isLessThanOrEqualTo(page.contains("class=\"record\"") ? 400 : 0);
+                }
+            }
         }
+    }
+
+    /** However much was said, the customer's sheet is one page on paper, of A4 or of letter size. */
+    @Tag("slow")
+    @Test
+    void the_sheet_prints_on_exactly_one_page(@TempDir Path folder) throws Exception {
+        Path browser = found(browser());
+        String endless = "a very long text that goes on and on ".repeat(40);
+        Scripted wordy = Scripted.charging("wordy");
+        About.ALL.forEach(name -> wordy.about(name, endless));
+        for (int i = 0; i < 9; i++) {
+            wordy.say(2720 + i, "note " + endless);
+        }
+        Path sessions = Files.createDirectory(folder.resolve("sessions"));
+        for (Scripted script : List.of(
+                Scripted.session("nothing").say(5, "four ten a"),
+                Scripted.charging("charging"),
+                Scripted.weighIn("weighed"),
+                wordy)) {
+            String page = SheetPage.of(ReportPages.report(script, sessions), Language.english(), Scripted.START);
+            for (String size : List.of("A4", "letter")) {
+                Path file = folder.resolve("sheet.html");
+                Files.writeString(file, page.replace("<style>\n", "<style>\n@page { size: " + size + "; }\n"));
+                Path pdf = folder.resolve("sheet.pdf");
+                run(
+                        browser,
+                        folder,
+                        "--no-pdf-header-footer",
+                        "--print-to-pdf=" + pdf,
+                        file.toUri().toString());
+                String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+                assertThat(Pattern.compile("/Type\\s*/Page\\b")
+                                .matcher(printed)
+                                .results()
+                                .count())
+                        .as(script.header().session() + " on " + size)
+                        .isEqualTo(1);
+            }
+        }
+    }
+
+    private static Path found(Optional<Path> browser) {
+        skipUnless(browser.isPresent(), "accessibility in the browser needs Chromium on the path");
+        return browser.orElseThrow();
     }
 
     /** Where the machine is set up by the project's own script, a missing tool is a fault and no reason to skip. */
@@ -74,32 +141,53 @@ class AccessibilityTest {
         abort(why);
     }
 
-    private static JsonNode checked(String page, Path folder, Path browser) throws Exception {
+    /** A frame is as narrow as a telephone; a window of this browser is not. */
+    private static JsonNode checked(String page, Path folder, Path browser, int width, boolean dark) throws Exception {
         String open = page.replaceFirst("<meta http-equiv=\"Content-Security-Policy\"[^>]*>", "");
-        Path file = folder.resolve("page.html");
         Files.writeString(
-                file,
+                folder.resolve("page.html"),
                 open.replace(
                         "</body>",
                         "<script>" + Files.readString(AXE) + "</script><script>" + RUN + "</script></body>"));
-        Process process = new ProcessBuilder(
-                        browser.toString(),
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--user-data-dir=" + folder.resolve("browser"),
-                        "--virtual-time-budget=30000",
-                        "--dump-dom",
-                        file.toUri().toString())
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        String dom = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        process.onExit().join();
+        Path frame = folder.resolve("frame.html");
+        Files.writeString(frame, """
+                <script>onmessage = function (message) {
+                  var out = document.createElement('pre');
+                  out.id = 'axe-result';
+                  out.textContent = message.data;
+                  document.body.appendChild(out);
+                }</script>
+                <body><iframe src="page.html" style="border:0;width:%dpx;height:900px"></iframe></body>
+                """.formatted(width));
+        String dom = run(
+                browser,
+                folder,
+                "--virtual-time-budget=30000",
+                "--blink-settings=preferredColorScheme=" + (dark ? 0 : 1),
+                "--window-size=1400,1000",
+                "--dump-dom",
+                frame.toUri().toString());
         int from = dom.indexOf("<pre id=\"axe-result\">");
         assertThat(from).as("the browser's answer").isPositive();
         String json = dom.substring(from + "<pre id=\"axe-result\">".length(), dom.indexOf("</pre>", from));
         return new ObjectMapper()
                 .readTree(json.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&"));
+    }
+
+    private static String run(Path browser, Path folder, String... options) throws Exception {
+        List<String> command = new ArrayList<>(List.of(
+                browser.toString(),
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--user-data-dir=" + folder.resolve("browser")));
+        command.addAll(List.of(options));
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        process.onExit().join();
+        return out;
     }
 
     private static Optional<Path> browser() {
@@ -111,15 +199,47 @@ class AccessibilityTest {
                 .findFirst();
     }
 
-    /** Contrast of text by the formula of WCAG 2.2, 1.4.3, for every pair of colours that the style uses for text. */
+    /**
+     * Contrast of text by the formula of WCAG 2.2, 1.4.6, for every colour that the style uses for text on both of its
+     * grounds, in daylight and in the dark.
+     */
     @Test
     void text_stands_out_from_its_ground() throws IOException {
-        assertThat(contrast(0x444444, 0xffffff)).isGreaterThan(7);
-        assertThat(contrast(0x111111, 0xf2f2f2)).isGreaterThan(7);
-        assertThat(contrast(0x8a0000, 0xffffff)).isGreaterThan(7);
         String css = Files.readString(Path.of("src/main/resources/readback/assistant/report/report.css"));
-        assertThat(css.lines().filter(line -> line.matches(".*[ {]color:.*")).toList())
-                .allSatisfy(line -> assertThat(line).containsPattern("[ {]color: #(111|444|8a0000|0b3d91)"));
+        assertThat(css.lines()
+                        .filter(line -> line.matches(".*[ {](color|fill): .*"))
+                        .toList())
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(line)
+                        .containsPattern("[ {](color|fill): (var\\(--(ink|quiet|alarm|link|paper|shade)\\)|none)"));
+        List<Map<String, Integer>> schemes = schemes(css);
+        assertThat(schemes).hasSize(2);
+        for (Map<String, Integer> colours : schemes) {
+            for (String text : List.of("ink", "quiet", "alarm", "link")) {
+                for (String ground : List.of("paper", "shade")) {
+                    assertThat(contrast(colours.get(text), colours.get(ground)))
+                            .as(text + " on " + ground + " of " + colours)
+                            .isGreaterThan(7);
+                }
+            }
+        }
+    }
+
+    /** The colours by name, of each block that sets the paper. */
+    private static List<Map<String, Integer>> schemes(String css) {
+        List<Map<String, Integer>> schemes = new ArrayList<>();
+        Matcher block = Pattern.compile(":root \\{([^}]*)}").matcher(css);
+        while (block.find()) {
+            Map<String, Integer> colours = new HashMap<>();
+            Matcher colour = Pattern.compile("--([a-z]+): #([0-9a-f]{3,6});").matcher(block.group(1));
+            while (colour.find()) {
+                String digits = colour.group(2);
+                String six = digits.length() == 6 ? digits : digits.replaceAll("(.)", "$1$1");
+                colours.put(colour.group(1), Integer.parseInt(six, 16));
+            }
+            schemes.add(colours);
+        }
+        return schemes;
     }
 
     private static double contrast(int text, int ground) {
@@ -143,7 +263,7 @@ class AccessibilityTest {
     void the_index_page_is_well_formed_and_has_its_sums(@TempDir Path sessions) throws Exception {
         Scripted.charging("one").about("cylinder", "C-17").in(sessions);
         Scripted.valve("two").in(sessions);
-        IndexPage index = new IndexPage(Language.english(), 1);
+        IndexPage index = new IndexPage(Language.english(), 1, session -> Optional.empty());
         Sums sums = new Sums();
         Archive.Listing listing = Archive.in(sessions).each(summary -> {
             index.add(summary);

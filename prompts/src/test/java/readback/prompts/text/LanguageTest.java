@@ -24,11 +24,11 @@ class LanguageTest {
         Map<String, String> texts = texts();
         texts.remove("number.7");
         texts.remove("screen.held");
-        texts.remove("report.title");
+        texts.remove("report.title.airflow");
 
         assertThatThrownBy(() -> Language.of("xx", texts))
                 .isInstanceOf(LanguageFault.class)
-                .hasMessage("The language \"xx\" has no text for number.7, report.title, screen.held.");
+                .hasMessage("The language \"xx\" has no text for number.7, report.title.airflow, screen.held.");
     }
 
     @Test

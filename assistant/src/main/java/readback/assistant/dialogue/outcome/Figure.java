@@ -44,7 +44,7 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
     }
 
     /** What lies between two pressures. */
-    static Figure pressureDifference(String name, double pascals, UnitSetting units) {
+    public static Figure pressureDifference(String name, double pascals, UnitSetting units) {
         Unit unit = units.pressure();
         String symbol = unit == Unit.PSIG ? "psi" : unit.symbol().replace("(g)", "");
         return new Figure(name, rounded(unit.fromBase(pascals), unit == Unit.PSIG ? 1 : 2), symbol, pascals, "Pa");
