@@ -11,6 +11,7 @@ import readback.assistant.command.CommandFailure;
 import readback.assistant.command.Console;
 import readback.assistant.command.DemoCommand;
 import readback.assistant.command.HearCommand;
+import readback.assistant.command.HistoryCommand;
 import readback.assistant.command.MeasureCommand;
 import readback.assistant.command.Overview;
 import readback.assistant.command.RemarkCommand;
@@ -56,6 +57,7 @@ public final class Readback {
                 .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new RemarkCommand(console))
                 .addSubcommand(new SessionsCommand(console))
+                .addSubcommand(new HistoryCommand(console))
                 .addSubcommand(new SelfcheckCommand(console))
                 .addSubcommand(new SettingsCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());

@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import readback.assistant.dialogue.Event;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Oddities;
 import readback.assistant.record.RecordFault;
@@ -33,6 +34,7 @@ import readback.assistant.session.Line;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.calc.name.ConstantName;
+import readback.grammar.Hypothesis;
 import readback.prompts.text.Language;
 
 /** Shows a recorded conversation again, or checks it. */
@@ -82,8 +84,10 @@ public final class ReplayCommand implements Callable<Integer> {
 
     @Option(
             names = "--aloud",
-            description = "Let it be heard on the loudspeaker: the kept sound of what the technician said, and the"
-                    + " answers.")
+            description =
+                    "Let both sides be heard: the kept sound of what the technician said, their words by the voice"
+                            + " where none was kept, and the answers. On the loudspeaker, or with --speak-to into that file"
+                            + " alone.")
     private boolean aloud;
 
     @Mixin
@@ -217,7 +221,7 @@ public final class ReplayCommand implements Callable<Integer> {
     private List<Teller> tellers() {
         List<Teller> tellers = new ArrayList<>();
         voice.open(console).ifPresent(tellers::add);
-        if (aloud) {
+        if (aloud && tellers.isEmpty()) {
             tellers.add(new LoudTeller(voice.live(), loudspeaker.loudspeaker(), speed == null));
         }
         return tellers;
@@ -246,6 +250,13 @@ public final class ReplayCommand implements Callable<Integer> {
                         .filter(text -> !text.isEmpty())
                         .collect(Collectors.joining(" "))));
         return texts;
+    }
+
+    /** What was heard, as it was written down; empty where nothing was. */
+    private static Optional<String> words(Entry entry) {
+        return entry.event() instanceof Event.Heard heard
+                ? heard.hypotheses().stream().findFirst().map(Hypothesis::words).filter(words -> !words.isBlank())
+                : Optional.empty();
     }
 
     /** Follows the options while a session is shown. */
@@ -323,6 +334,9 @@ public final class ReplayCommand implements Callable<Integer> {
             String text = spoken.get(entry.number() - 1);
             for (Teller teller : tellers) {
                 teller.play(sound, silence);
+                if (aloud && sound.length() == 0) {
+                    words(entry).ifPresent(teller::speak);
+                }
                 if (!text.isEmpty()) {
                     teller.speak(text);
                 }

@@ -30,6 +30,7 @@ public final class Fingerprints {
             "fluid/equations.txt",
             "fluid/refrigerants.txt",
             "fluid/saturation.txt",
+            "procedure/leak-rules.txt",
             "procedure/line-charge.txt");
 
     private static final List<String> GRAMMAR = in(

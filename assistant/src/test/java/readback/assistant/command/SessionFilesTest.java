@@ -110,6 +110,27 @@ class SessionFilesTest {
         }
     }
 
+    /** The file needs no loudspeaker, and has the technician's words where only they were kept. */
+    @Test
+    void replay_aloud_into_a_file_holds_both_sides() throws Exception {
+        Path session = Scripted.session("short")
+                .say(5, "suction pressure one one eight")
+                .say(9, "suction line seventy")
+                .in(folder);
+        Path answers = folder.resolve("answers.wav");
+        Path both = folder.resolve("both.wav");
+
+        Ran one = Ran.of("", "replay", session.toString(), "--voice", "flite", "--speak-to", answers.toString());
+        Ran two =
+                Ran.of("", "replay", session.toString(), "--voice", "flite", "--aloud", "--speak-to", both.toString());
+
+        assertThat(one.code()).as(one.err()).isZero();
+        assertThat(two.code()).as(two.err()).isZero();
+        assertThat(two.out()).contains("Spoken side: " + both).doesNotContain("Spoken on");
+        // 16-bit sound of 16 kHz: two utterances of words take a second each at least
+        assertThat(Files.size(both) - Files.size(answers)).isGreaterThan(2 * 2 * 16000);
+    }
+
     @Test
     void replay_shows_only_the_moments_asked_for() throws Exception {
         Ran ran = Ran.of("", "replay", charged().toString(), "--only", "verdict");
