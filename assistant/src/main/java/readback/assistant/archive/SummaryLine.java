@@ -1,5 +1,6 @@
 package readback.assistant.archive;
 
+import java.util.function.Consumer;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -36,6 +37,15 @@ public final class SummaryLine {
 
     /** The line, without its end. */
     public static String of(Summary summary) {
+        return of(summary, any -> {});
+    }
+
+    /**
+     * The line with further fields.
+     *
+     * @param further adds them behind the others
+     */
+    public static String of(Summary summary, Consumer<ObjectNode> further) {
         ObjectNode line = JSON.createObjectNode();
         line.put("session", summary.session());
         line.put("started", summary.started().toString());
@@ -74,6 +84,7 @@ public final class SummaryLine {
         line.put("closed", summary.closed());
         line.put("hash", summary.hash());
         line.put("fault", summary.fault());
+        further.accept(line);
         try {
             return JSON.writeValueAsString(line);
         } catch (JsonProcessingException e) {

@@ -2,7 +2,6 @@ package readback.assistant.command;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -29,7 +28,6 @@ import readback.assistant.archive.Archive;
 import readback.assistant.archive.Gathering;
 import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
-import readback.assistant.archive.SummaryLine;
 import readback.assistant.archive.Sums;
 import readback.assistant.record.Anchor;
 import readback.assistant.record.RecordUnavailableException;
@@ -51,7 +49,8 @@ import readback.prompts.text.Language;
             "",
             "Each line of --export is a JSON object: session, started, zone, minutes, refrigerant, metering_device, technician,"
                     + " appliance, place, customer, full_charge_kg, verdict, borderline, charge, outcomes, doubts, cautions,"
-                    + " added_kg, recovered_kg (null when nobody said), cylinders, events, closed, hash, fault."
+                    + " added_kg, recovered_kg (null when nobody said), cylinders, events, closed, hash, fault, readings,"
+                    + " verdicts, moves."
         })
 public final class SessionsCommand implements Callable<Integer> {
 
@@ -133,8 +132,17 @@ public final class SessionsCommand implements Callable<Integer> {
             description = "Write the report of each session into this folder; the page of --html links to them.")
     private @Nullable Path reports;
 
-    @Option(names = "--export", paramLabel = "FILE", description = "Write one line of JSON a session.")
+    @Option(
+            names = "--export",
+            paramLabel = "FILE",
+            description = "Write one line of JSON a session, with readings, verdicts and movements.")
     private @Nullable Path export;
+
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "Write a table with a row for each reading, verdict and movement of each session.")
+    private @Nullable Path csv;
 
     @Option(
             names = "--anchors",
@@ -162,6 +170,7 @@ public final class SessionsCommand implements Callable<Integer> {
         SessionFilter choice = choice();
         Optional<OutputFile> pageFile = file(html);
         Optional<OutputFile> linesFile = file(export);
+        Optional<OutputFile> tableFile = file(csv);
         Optional<OutputFile> anchorFile = file(anchors);
         Optional<BulkReports> bulk =
                 Optional.ofNullable(reports).map(each -> new BulkReports(console, clock, each, overwrite.force()));
@@ -189,7 +198,8 @@ public final class SessionsCommand implements Callable<Integer> {
                         bulk.ifPresent(each -> each.add(summary.session(), place));
                         now.add(Anchor.ofRecord(String.valueOf(place.getFileName()), summary.events(), summary.hash()));
                     },
-                    linesFile);
+                    linesFile,
+                    tableFile);
             listing.troubles().forEach(each -> console.complain(Visible.text(each)));
             console.out()
                     .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
@@ -255,33 +265,37 @@ public final class SessionsCommand implements Callable<Integer> {
     }
 
     private Archive.Listing list(
-            Gathering gathering, SessionFilter choice, BiConsumer<Summary, Path> taker, Optional<OutputFile> file)
+            Gathering gathering,
+            SessionFilter choice,
+            BiConsumer<Summary, Path> taker,
+            Optional<OutputFile> lines,
+            Optional<OutputFile> table)
             throws IOException {
-        if (file.isEmpty()) {
-            return gathering.each((summary, place) -> {
-                if (choice.takes(summary)) {
-                    taker.accept(summary, place);
-                }
-            });
-        }
-        Archive.Listing listing = file.get()
-                .write((BufferedWriter lines) -> gathering.each((summary, place) -> {
-                    if (choice.takes(summary)) {
-                        taker.accept(summary, place);
-                        write(lines, summary);
-                    }
+        return writing(
+                lines,
+                (Optional<BufferedWriter> jsonLines) -> writing(table, (Optional<BufferedWriter> rows) -> {
+                    ExportFiles exports = new ExportFiles(console, jsonLines, rows);
+                    return gathering.each((summary, place) -> {
+                        if (choice.takes(summary)) {
+                            taker.accept(summary, place);
+                            exports.add(summary, place);
+                        }
+                    });
                 }));
-        console.out().println("Written: " + file.get());
-        return listing;
     }
 
-    private static void write(BufferedWriter lines, Summary summary) {
-        try {
-            lines.write(SummaryLine.of(summary));
-            lines.write('\n');
-        } catch (IOException e) {
-            throw new UncheckedIOException(e.getMessage(), e);
+    /** What is done while a file is open, or none. */
+    private interface Writing<T> {
+        T with(Optional<BufferedWriter> out) throws IOException;
+    }
+
+    private <T> T writing(Optional<OutputFile> file, Writing<T> writing) throws IOException {
+        if (file.isEmpty()) {
+            return writing.with(Optional.empty());
         }
+        T result = file.get().write((BufferedWriter out) -> writing.with(Optional.of(out)));
+        console.out().println("Written: " + file.get());
+        return result;
     }
 
     private Optional<OutputFile> file(@Nullable Path path) {
@@ -291,7 +305,7 @@ public final class SessionsCommand implements Callable<Integer> {
     private void take(Summary summary, Sums sums, IndexPage page) {
         sums.add(summary);
         page.add(summary);
-        if (!sumsOnly && export == null && html == null && reports == null) {
+        if (!sumsOnly && export == null && csv == null && html == null && reports == null) {
             console.out().println(rows.line(summary));
             if (figures) {
                 rows.figures(summary).forEach(console.out()::println);

@@ -316,6 +316,42 @@ class SessionFilesTest {
         assertThat(page).content().contains("charged").contains("C-17");
     }
 
+    /** 118 psig = 118 × 6894.757293168 Pa, an ounce = 28.349523125 g: NIST SP 811 (2008), appendix B. */
+    @Test
+    void the_export_has_readings_verdicts_moves_and_the_customer() throws Exception {
+        Scripted.charging("charged")
+                .about(About.CUSTOMER, "The \"owner\", and heirs")
+                .about(About.CYLINDER, "C-17")
+                .in(folder);
+        Scripted.pressureTest("tested").in(folder);
+        Path lines = folder.resolve("fleet.jsonl");
+        Path table = folder.resolve("fleet.csv");
+
+        Ran ran = Ran.of("", "sessions", folder.toString(), "--export", lines.toString(), "--csv", table.toString());
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("Written: " + lines, "Written: " + table);
+        List<String> written = Files.readAllLines(lines);
+        assertThat(written).hasSize(2);
+        com.fasterxml.jackson.databind.JsonNode charged =
+                new com.fasterxml.jackson.databind.ObjectMapper().readTree(written.get(0));
+        assertThat(charged.path("customer").asText()).isEqualTo("The \"owner\", and heirs");
+        assertThat(charged.path("readings").findValuesAsText("name")).contains("SUCTION_PRESSURE", "NAMEPLATE_CHARGE");
+        assertThat(charged.path("verdicts").findValuesAsText("verdict")).startsWith("add").endsWith("in-tolerance");
+        assertThat(charged.path("moves").get(0).path("kg").asDouble())
+                .isCloseTo(8 * 0.028349523125, org.assertj.core.api.Assertions.within(1e-8));
+        assertThat(charged.path("moves").get(0).path("cylinder").asText()).isEqualTo("C-17");
+        assertThat(table)
+                .content()
+                .startsWith("session,started,customer,")
+                .contains("charged,2026-07-14T13:05:00Z,\"The \"\"owner\"\", and heirs\",")
+                .contains(",reading,SUCTION_PRESSURE,130 psig,130,psig,896318.448,Pa,")
+                .contains(",move,in,8 oz,8,oz,0.226796185,kg,C-17")
+                .contains(",verdict,pressure-test,pressure-test ")
+                .contains(",reading,pressure-start,300 psig,300,psig,2068427.19,Pa,");
+        assertThat(Files.readAllLines(table)).filteredOn(line -> line.startsWith("session,")).hasSize(1);
+    }
+
     @Test
     void no_output_takes_the_place_of_a_record() throws Exception {
         Path session = charged();

@@ -36,7 +36,7 @@ public final class LeakRate {
         if (days < 1) {
             throw new IllegalArgumentException("a rate needs a day at least, not " + days);
         }
-        return PERCENT * share(added, fullCharge) * DAYS / Math.min(DAYS, days);
+        return PERCENT * share(added, fullCharge) * DAYS / Math.min(DAYS, (double) days);
     }
 
     private static double share(Mass added, Mass fullCharge) {
