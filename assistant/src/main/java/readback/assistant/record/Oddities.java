@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -108,8 +107,7 @@ public final class Oddities {
     /** What one has and the other has not, named by its place, as in {@code "outcome.bonus"}. */
     private static Optional<String> difference(String place, JsonNode stated, JsonNode written) {
         if (stated.isObject() && written.isObject()) {
-            for (Iterator<Map.Entry<String, JsonNode>> fields = stated.fields(); fields.hasNext(); ) {
-                Map.Entry<String, JsonNode> field = fields.next();
+            for (Map.Entry<String, JsonNode> field : stated.properties()) {
                 String name = place.isEmpty() ? field.getKey() : place + "." + field.getKey();
                 JsonNode other = written.get(field.getKey());
                 Optional<String> difference =

@@ -288,7 +288,7 @@ public sealed interface JobOutcome {
 
         @Override
         public List<Figure> figures(UnitSetting units) {
-            return List.of(Figure.pressureDifference("loss", lossPascals, units));
+            return List.of(Figure.pressureDifference("loss", (double) lossPascals, units));
         }
 
         @Override
@@ -446,7 +446,7 @@ public sealed interface JobOutcome {
         @Override
         public List<Figure> figures(UnitSetting units) {
             return comparison
-                    .map(each -> List.of(Figure.pressureDifference("excess", each.excessPascals(), units)))
+                    .map(each -> List.of(Figure.pressureDifference("excess", (double) each.excessPascals(), units)))
                     .orElse(List.of());
         }
 
