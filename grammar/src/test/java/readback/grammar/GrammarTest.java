@@ -186,8 +186,7 @@ class GrammarTest {
         assertThat(only("charge is seven pounds suction one eighteen", OPEN))
                 .isEqualTo(values(in(NAMEPLATE_CHARGE, "7", Unit.POUND), Reading.of(SUCTION_PRESSURE, "118")));
         assertThat(only("charge two kilograms three hundred grams suction eight bar", OPEN))
-                .isEqualTo(values(
-                        in(NAMEPLATE_CHARGE, "2300", Unit.GRAM), in(SUCTION_PRESSURE, "8", Unit.BAR_GAUGE)));
+                .isEqualTo(values(in(NAMEPLATE_CHARGE, "2300", Unit.GRAM), in(SUCTION_PRESSURE, "8", Unit.BAR_GAUGE)));
     }
 
     @Test
