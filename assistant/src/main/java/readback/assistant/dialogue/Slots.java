@@ -17,6 +17,12 @@ public final class Slots {
     public static final Slot METERING_DEVICE = new Slot("metering-device");
 
     static final Slot CAPS_AND_LEAKS = new Slot("caps-and-leaks");
+
+    /** Told whenever another cylinder is taken; no step asks for it. */
+    public static final Slot CYLINDER_IN_USE = new Slot("cylinder-in-use");
+
+    /** Where recovered refrigerant goes. */
+    public static final Slot RECOVERED_TO = new Slot("recovered-to");
     static final Slot AIR_PATH = new Slot("air-path");
     static final Slot STEADY_RUNNING = new Slot("steady-running");
 
@@ -48,6 +54,7 @@ public final class Slots {
             REFRIGERANT,
             METERING_DEVICE,
             CAPS_AND_LEAKS,
+            RECOVERED_TO,
             AIR_PATH,
             STEADY_RUNNING,
             PRESSURE_START,

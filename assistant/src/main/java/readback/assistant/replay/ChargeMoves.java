@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.ScaleSlots;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.dialogue.Understood;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
@@ -39,7 +41,7 @@ public final class ChargeMoves {
     private final Map<Slot, Content> held = new HashMap<>();
 
     private Optional<Reading> added = Optional.empty();
-    private final String cylinder;
+    private String cylinder;
 
     /**
      * One movement, as it was stated.
@@ -59,6 +61,10 @@ public final class ChargeMoves {
                     Mass.kilograms(Math.max(0, amount.base())));
         }
 
+        private Move from(String number) {
+            return cylinder.isEmpty() ? new Move(event, at, amount, number) : this;
+        }
+
         /** The part of the amount that is left when the others are taken off. */
         private Move without(List<Move> others) {
             double rest = amount.base()
@@ -75,6 +81,10 @@ public final class ChargeMoves {
     /** Takes the next entry. */
     public void follow(Entry entry) {
         entry.outcome()
+                .change(Slots.CYLINDER_IN_USE)
+                .flatMap(Change::after)
+                .ifPresent(content -> takeCylinder(content.line()));
+        entry.outcome()
                 .changes()
                 .forEach(change -> change.after()
                         .ifPresentOrElse(
@@ -88,6 +98,15 @@ public final class ChargeMoves {
                 .change(Slot.of(Quantity.REFRIGERANT_RECOVERED))
                 .ifPresent(recovered ->
                         change(Quantity.REFRIGERANT_RECOVERED, recovered.after().flatMap(Content::reading), entry));
+    }
+
+    /** What follows is of this cylinder, and what went before without one being named. */
+    private void takeCylinder(String number) {
+        if (cylinder.isEmpty()) {
+            settled.replaceAll(move -> move.from(number));
+            open.values().forEach(moves -> moves.replaceAll(move -> move.from(number)));
+        }
+        cylinder = number;
     }
 
     /** What was said to be added, else what the cylinder's scale tells; empty for none. */

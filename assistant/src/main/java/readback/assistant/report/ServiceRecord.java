@@ -113,13 +113,13 @@ final class ServiceRecord {
         return Optional.of(tests).filter(text -> !text.isEmpty());
     }
 
-    /** Into the cylinder that the header names; nowhere if nothing was recovered. */
+    /** Where the technician said, else into the cylinder that the header names; nowhere if nothing was recovered. */
     private static Optional<String> destination(ReportTexts texts, JobReport report) {
         if (!report.moves().said(RefrigerantBalance.Direction.OUT)) {
             return Optional.of(texts.label("not-said"));
         }
         return report.moves().balance().recovered().kilograms() > 0
-                ? report.about(About.CYLINDER)
+                ? answer(texts, report, Slots.RECOVERED_TO).or(() -> report.about(About.CYLINDER))
                 : Optional.of(texts.label("service.nothing-recovered"));
     }
 

@@ -352,6 +352,31 @@ class SessionFilesTest {
         assertThat(Files.readAllLines(table)).filteredOn(line -> line.startsWith("session,")).hasSize(1);
     }
 
+    /** 8 oz and 4 oz of 28.349523 g: NIST SP 811 (2008), appendix B. */
+    @Test
+    void cylinders_are_told_by_voice_and_several_in_one_session() throws Exception {
+        Scripted.pistonReadings("two-cylinders")
+                .say(260, "liquid pressure three three zero")
+                .say(280, "liquid line one hundred")
+                .say(300, "discharge line one eighty five")
+                .say(360, "understood")
+                .say(380, "understood")
+                .say(700, "refrigerant added eight ounces")
+                .say(705, "cylinder number seven")
+                .timer(1610, "settle")
+                .say(1640, "return wet bulb sixty seven")
+                .say(1660, "suction pressure one two six")
+                .say(1680, "suction line sixty four")
+                .say(1685, "cylinder number eight")
+                .say(1690, "understood")
+                .say(1700, "refrigerant added four ounces")
+                .in(folder);
+
+        assertThat(Ran.of("", "sessions", folder.toString(), "--sums").out())
+                .contains("cylinder 7: added 0.227 kg")
+                .contains("cylinder 8: added 0.113 kg");
+    }
+
     @Test
     void no_output_takes_the_place_of_a_record() throws Exception {
         Path session = charged();

@@ -65,19 +65,19 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
     /** Ounces, or grams beside degrees Celsius. */
     static Figure mass(String name, long grams, UnitSetting units) {
         boolean metric = units.temperature() == Unit.CELSIUS;
-        double kilograms = Unit.GRAM.toBase(grams);
+        double kilograms = Unit.GRAM.toBase((double) grams);
         return metric
                 ? new Figure(name, BigDecimal.valueOf(grams), Unit.GRAM.symbol(), kilograms, "kg")
                 : new Figure(name, rounded(Unit.OUNCE.fromBase(kilograms), 1), Unit.OUNCE.symbol(), kilograms, "kg");
     }
 
     static Figure microns(String name, long microns) {
-        return new Figure(name, BigDecimal.valueOf(microns), Unit.MICRON.symbol(), Unit.MICRON.toBase(microns), "Pa");
+        return new Figure(name, BigDecimal.valueOf(microns), Unit.MICRON.symbol(), Unit.MICRON.toBase((double) microns), "Pa");
     }
 
     static Figure micronsPerMinute(String name, long microns) {
         return new Figure(
-                name, BigDecimal.valueOf(microns), Unit.MICRON.symbol() + "/min", microns * MICRON_PER_MINUTE, "Pa/s");
+                name, BigDecimal.valueOf(microns), Unit.MICRON.symbol() + "/min", (double) microns * MICRON_PER_MINUTE, "Pa/s");
     }
 
     static Figure airflowPerTon(String name, long cubicFeetPerMinute) {
@@ -85,12 +85,12 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
                 name,
                 BigDecimal.valueOf(cubicFeetPerMinute),
                 Unit.CUBIC_FOOT_PER_MINUTE.symbol() + "/" + Unit.TON_OF_REFRIGERATION.symbol(),
-                Unit.CUBIC_FOOT_PER_MINUTE.toBase(cubicFeetPerMinute) / Unit.TON_OF_REFRIGERATION.toBase(1),
+                Unit.CUBIC_FOOT_PER_MINUTE.toBase((double) cubicFeetPerMinute) / Unit.TON_OF_REFRIGERATION.toBase(1),
                 "m3/(s W)");
     }
 
     static Figure minutes(String name, Duration time) {
-        return new Figure(name, rounded(time.toSeconds() / 60.0, 1), Unit.MINUTE.symbol(), time.toSeconds(), "s");
+        return new Figure(name, rounded(time.toSeconds() / 60.0, 1), Unit.MINUTE.symbol(), (double) time.toSeconds(), "s");
     }
 
     private static BigDecimal rounded(double value, int places) {
