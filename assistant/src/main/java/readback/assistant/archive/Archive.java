@@ -63,11 +63,11 @@ public final class Archive {
      * @throws IOException when the folder cannot be listed
      */
     public Listing each(Consumer<Summary> taker) throws IOException {
-        return each((summary, place) -> taker.accept(summary));
+        return eachWithFolder((summary, place) -> taker.accept(summary));
     }
 
     /** The same with the folder that holds each record. */
-    Listing each(BiConsumer<Summary, Path> taker) throws IOException {
+    Listing eachWithFolder(BiConsumer<Summary, Path> taker) throws IOException {
         List<String> troubles = new ArrayList<>();
         int sessions = 0;
         Set<String> seen = new HashSet<>();

@@ -100,12 +100,12 @@ public final class Gathering {
      */
     public Archive.Listing each(BiConsumer<Summary, Path> taker) throws IOException {
         if (folders.size() == 1) {
-            return archive(folders.get(0)).each(taker);
+            return archive(folders.get(0)).eachWithFolder(taker);
         }
         List<String> troubles = new ArrayList<>();
         Map<String, Found> each = new HashMap<>();
         for (Path folder : folders) {
-            Archive.Listing listing = archive(folder).each((summary, place) -> {
+            Archive.Listing listing = archive(folder).eachWithFolder((summary, place) -> {
                 Found found = new Found(summary, place);
                 Found before = each.get(summary.session());
                 each.put(summary.session(), before == null ? found : longer(before, found, troubles));

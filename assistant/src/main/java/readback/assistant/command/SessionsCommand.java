@@ -178,7 +178,7 @@ public final class SessionsCommand implements Callable<Integer> {
         IndexPage page = new IndexPage(
                 language,
                 MOST_ROWS_IN_PAGE,
-                session -> html == null ? Optional.empty() : bulk.flatMap(each -> each.link(html, session)));
+                session -> Optional.ofNullable(html).flatMap(at -> bulk.flatMap(each -> each.link(at, session))));
         List<Anchor> now = new ArrayList<>();
         List<Anchor> remarks = new ArrayList<>();
         try {
