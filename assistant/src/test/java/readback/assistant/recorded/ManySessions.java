@@ -14,6 +14,7 @@ import readback.assistant.archive.Sums;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.About;
+import readback.assistant.record.Forger;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
@@ -84,20 +85,26 @@ public final class ManySessions {
         return (runtime.totalMemory() - runtime.freeMemory()) >> 20;
     }
 
-    /** Copies of two recorded sessions under other names: the listing reads them like any others. */
+    /** Two recorded sessions again and again, each under a name of its own and with a chain that holds. */
     private static void make(Path folder, int count) throws IOException, RecordUnavailableException {
         Path pattern = Files.createTempDirectory("pattern");
-        List<byte[]> kinds = List.of(
-                Files.readAllBytes(Scripted.charging("a")
+        List<List<String>> kinds = List.of(
+                Files.readAllLines(Scripted.charging("a")
                         .about(About.CYLINDER, "C-17")
                         .in(pattern)
                         .resolve(SessionRecord.FILE)),
-                Files.readAllBytes(Scripted.valve("b").in(pattern).resolve(SessionRecord.FILE)));
+                Files.readAllLines(Scripted.valve("b").in(pattern).resolve(SessionRecord.FILE)));
         for (int i = 0; i < count; i++) {
-            Path session = folder.resolve(String.format("session-%07d", i));
+            String name = String.format("session-%07d", i);
+            Path session = folder.resolve(name);
             if (!Files.exists(session)) {
                 Files.createDirectory(session);
-                Files.write(session.resolve(SessionRecord.FILE), kinds.get(i % kinds.size()));
+                Files.writeString(
+                        session.resolve(SessionRecord.FILE), Forger.chained(kinds.get(i % kinds.size()), (line, node) -> {
+                            if (line == 1) {
+                                node.put("session", name);
+                            }
+                        }));
             }
         }
     }
