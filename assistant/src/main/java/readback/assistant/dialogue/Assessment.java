@@ -58,6 +58,7 @@ public final class Assessment implements ConditionContext {
 
     /** Finding that holds while another job was interrupted and goes on when this one is done. */
     private static final String OTHER_JOB_WAITS = "other-job-waits";
+
     private static final String RECOVERED = "refrigerant-recovered";
 
     /** Finding that holds for a refrigerant that is mixed of several. */
@@ -392,8 +393,8 @@ public final class Assessment implements ConditionContext {
     }
 
     /**
-     * "blend", "refrigerant-recovered", conditions that fail by their name, and the observation that is due: "look-" with the name of a finding,
-     * "read-" with that of a quantity.
+     * "blend", "refrigerant-recovered", conditions that fail by their name, and the observation that is due: "look-"
+     * with the name of a finding, "read-" with that of a quantity.
      */
     @Override
     public boolean found(String finding) {

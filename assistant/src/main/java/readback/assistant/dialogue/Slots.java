@@ -23,6 +23,7 @@ public final class Slots {
 
     /** Where recovered refrigerant goes. */
     public static final Slot RECOVERED_TO = new Slot("recovered-to");
+
     static final Slot AIR_PATH = new Slot("air-path");
     static final Slot STEADY_RUNNING = new Slot("steady-running");
 

@@ -60,7 +60,9 @@ final class Chain {
         return end;
     }
 
-    /** The hashes of the lines of a file, one a line, up to the first whose seal is broken or that follows another one. */
+    /**
+     * The hashes of the lines of a file, one a line, up to the first whose seal is broken or that follows another one.
+     */
     static List<String> hashes(byte[] file) {
         List<String> hashes = new ArrayList<>();
         int from = 0;
@@ -76,7 +78,9 @@ final class Chain {
         return hashes;
     }
 
-    /** Whether a sealed line that ends at a place names this hash as the one before, in its last field before the seal. */
+    /**
+     * Whether a sealed line that ends at a place names this hash as the one before, in its last field before the seal.
+     */
     private static boolean follows(byte[] file, int to, String previous) {
         byte[] named = ("\"prev\":\"" + previous + "\"").getBytes(StandardCharsets.US_ASCII);
         int from = to - SEALED_TAIL - named.length;

@@ -20,8 +20,8 @@ import readback.calc.name.ConstantName;
 import readback.prompts.checklist.Slot;
 
 /**
- * A session for other programs, from its record alone: who, where and on what, the last reading of every slot, every verdict
- * that was announced, and every movement of refrigerant. As one line of JSON, or as rows of a table.
+ * A session for other programs, from its record alone: who, where and on what, the last reading of every slot, every
+ * verdict that was announced, and every movement of refrigerant. As one line of JSON, or as rows of a table.
  */
 public final class SessionExport {
 
@@ -62,12 +62,17 @@ public final class SessionExport {
         List<JobOutcome> standing = List.of();
         for (Entry entry : session.entries()) {
             moves.follow(entry);
-            entry.outcome().changes().forEach(change -> change.after()
-                    .flatMap(Content::reading)
-                    .ifPresentOrElse(
-                            reading -> readings.put(
-                                    change.slot(), new Stated(entry, Figure.of(change.slot().id(), reading))),
-                            () -> readings.remove(change.slot())));
+            entry.outcome()
+                    .changes()
+                    .forEach(change -> change.after()
+                            .flatMap(Content::reading)
+                            .ifPresentOrElse(
+                                    reading -> readings.put(
+                                            change.slot(),
+                                            new Stated(
+                                                    entry,
+                                                    Figure.of(change.slot().id(), reading))),
+                                    () -> readings.remove(change.slot())));
             List<JobOutcome> known = standing;
             entry.outcome().standing().stream()
                     .filter(outcome -> !known.contains(outcome))
@@ -99,12 +104,15 @@ public final class SessionExport {
                     .put("verdict", each.outcome().name())
                     .put("line", each.outcome().line()));
             ArrayNode moved = line.putArray("moves");
-            moves.moves().forEach(each -> moved.addObject()
-                    .put("event", each.event())
-                    .put("at", each.at().toString())
-                    .put("direction", ConstantName.of(each.movement().direction()))
-                    .put("kg", new BigDecimal(Figure.of("", each.amount()).siNumber()))
-                    .put("cylinder", each.cylinder()));
+            moves.moves()
+                    .forEach(each -> moved.addObject()
+                            .put("event", each.event())
+                            .put("at", each.at().toString())
+                            .put("direction", ConstantName.of(each.movement().direction()))
+                            .put(
+                                    "kg",
+                                    new BigDecimal(Figure.of("", each.amount()).siNumber()))
+                            .put("cylinder", each.cylinder()));
         });
     }
 

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,7 +20,9 @@ import readback.assistant.recorded.Attack;
 /** Every attack on a folder of sessions is found, or told, by the commands of the office; none stops them. */
 class AttackTest {
 
-    /** Told by the check, by the verification of the first session, or by the comparison with anchors kept elsewhere. */
+    /**
+     * Told by the check, by the verification of the first session, or by the comparison with anchors kept elsewhere.
+     */
     private static final Map<Attack, List<String>> TOLD = Map.ofEntries(
             Map.entry(Attack.CUT, List.of("shortened: it had", "does not hold that hash")),
             Map.entry(Attack.ROLL_BACK_RECORD_AND_LEDGER, List.of("shortened: it had", "does not hold that hash")),
@@ -33,7 +36,9 @@ class AttackTest {
             Map.entry(Attack.DELETE_FOLDER, List.of("gone: it had", "There is no session record")),
             Map.entry(Attack.DELETE_LEDGER, List.of("2 of 2 records are unknown to the ledger")),
             Map.entry(Attack.EDIT_INDEX, List.of("charge low")),
-            Map.entry(Attack.SWAP_REMARKS, List.of("remarks do not hold: line 1 does not belong here", "remarks rewritten")),
+            Map.entry(
+                    Attack.SWAP_REMARKS,
+                    List.of("remarks do not hold: line 1 does not belong here", "remarks rewritten")),
             Map.entry(Attack.DELETE_REMARKS, List.of("remarks gone: it had 1", "The remarks are gone")),
             Map.entry(Attack.RENAME_FOLDER, List.of("holds session", "gone: it had")),
             Map.entry(Attack.COPY, List.of("once more; it is counted once", "2 of 2 sessions")),
@@ -83,8 +88,7 @@ class AttackTest {
         List<Ran> runs = new ArrayList<>();
         // a pipe in the place of a file must stop nobody
         Assertions.assertTimeoutPreemptively(Duration.ofSeconds(60), () -> {
-            runs.add(Ran.of(
-                    "", "sessions", sessions.toString(), "--check", "--against", anchors.toString()));
+            runs.add(Ran.of("", "sessions", sessions.toString(), "--check", "--against", anchors.toString()));
             runs.add(Ran.of("", "replay", attacked.toString(), "--verify", "--hash", hash));
             runs.add(Ran.of("", "history", sessions.toString()));
         });
@@ -98,7 +102,8 @@ class AttackTest {
     void every_attack_is_found_or_told(Attack attack) throws IOException {
         Told before = asked();
         assertThat(before.allWell()).as(before.toString()).isTrue();
-        for (String sign : TOLD.get(attack)) {
+        List<String> signs = Objects.requireNonNull(TOLD.get(attack));
+        for (String sign : signs) {
             if (attack != Attack.EDIT_INDEX && attack != Attack.COPY) {
                 assertThat(String.join("\n", before.words())).doesNotContain(sign);
             }
@@ -107,7 +112,7 @@ class AttackTest {
         attack.perform(sessions);
 
         Told after = asked();
-        assertThat(String.join("\n", after.words())).contains(TOLD.get(attack)).doesNotContain("unexpected fault");
+        assertThat(String.join("\n", after.words())).contains(signs).doesNotContain("unexpected fault");
         assertThat(Files.exists(anchors)).isTrue();
     }
 }

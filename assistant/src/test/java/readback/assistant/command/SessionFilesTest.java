@@ -337,7 +337,9 @@ class SessionFilesTest {
                 new com.fasterxml.jackson.databind.ObjectMapper().readTree(written.get(0));
         assertThat(charged.path("customer").asText()).isEqualTo("The \"owner\", and heirs");
         assertThat(charged.path("readings").findValuesAsText("name")).contains("SUCTION_PRESSURE", "NAMEPLATE_CHARGE");
-        assertThat(charged.path("verdicts").findValuesAsText("verdict")).startsWith("add").endsWith("in-tolerance");
+        assertThat(charged.path("verdicts").findValuesAsText("verdict"))
+                .startsWith("add")
+                .endsWith("in-tolerance");
         assertThat(charged.path("moves").get(0).path("kg").asDouble())
                 .isCloseTo(8 * 0.028349523125, org.assertj.core.api.Assertions.within(1e-8));
         assertThat(charged.path("moves").get(0).path("cylinder").asText()).isEqualTo("C-17");
@@ -349,7 +351,9 @@ class SessionFilesTest {
                 .contains(",move,in,8 oz,8,oz,0.226796185,kg,C-17")
                 .contains(",verdict,pressure-test,pressure-test ")
                 .contains(",reading,pressure-start,300 psig,300,psig,2068427.19,Pa,");
-        assertThat(Files.readAllLines(table)).filteredOn(line -> line.startsWith("session,")).hasSize(1);
+        assertThat(Files.readAllLines(table))
+                .filteredOn(line -> line.startsWith("session,"))
+                .hasSize(1);
     }
 
     /** 8 oz and 4 oz of 28.349523 g: NIST SP 811 (2008), appendix B. */

@@ -170,8 +170,8 @@ public enum Attack {
     HUGE_LINE {
         @Override
         void on(Path sessions) throws IOException {
-            try (RandomAccessFile file =
-                    new RandomAccessFile(first(sessions).resolve(SessionRecord.FILE).toFile(), "rw")) {
+            try (RandomAccessFile file = new RandomAccessFile(
+                    first(sessions).resolve(SessionRecord.FILE).toFile(), "rw")) {
                 file.setLength(3_000_000_000L);
             }
         }

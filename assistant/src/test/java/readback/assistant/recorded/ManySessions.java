@@ -100,7 +100,8 @@ public final class ManySessions {
             if (!Files.exists(session)) {
                 Files.createDirectory(session);
                 Files.writeString(
-                        session.resolve(SessionRecord.FILE), Forger.chained(kinds.get(i % kinds.size()), (line, node) -> {
+                        session.resolve(SessionRecord.FILE),
+                        Forger.chained(kinds.get(i % kinds.size()), (line, node) -> {
                             if (line == 1) {
                                 node.put("session", name);
                             }

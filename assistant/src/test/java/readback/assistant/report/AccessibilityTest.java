@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -217,12 +218,16 @@ class AccessibilityTest {
         for (Map<String, Integer> colours : schemes) {
             for (String text : List.of("ink", "quiet", "alarm", "link")) {
                 for (String ground : List.of("paper", "shade")) {
-                    assertThat(contrast(colours.get(text), colours.get(ground)))
+                    assertThat(contrast(colour(colours, text), colour(colours, ground)))
                             .as(text + " on " + ground + " of " + colours)
                             .isGreaterThan(7);
                 }
             }
         }
+    }
+
+    private static int colour(Map<String, Integer> colours, String name) {
+        return Objects.requireNonNull(colours.get(name), name);
     }
 
     /** The colours by name, of each block that sets the paper. */

@@ -72,12 +72,17 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
     }
 
     static Figure microns(String name, long microns) {
-        return new Figure(name, BigDecimal.valueOf(microns), Unit.MICRON.symbol(), Unit.MICRON.toBase((double) microns), "Pa");
+        return new Figure(
+                name, BigDecimal.valueOf(microns), Unit.MICRON.symbol(), Unit.MICRON.toBase((double) microns), "Pa");
     }
 
     static Figure micronsPerMinute(String name, long microns) {
         return new Figure(
-                name, BigDecimal.valueOf(microns), Unit.MICRON.symbol() + "/min", (double) microns * MICRON_PER_MINUTE, "Pa/s");
+                name,
+                BigDecimal.valueOf(microns),
+                Unit.MICRON.symbol() + "/min",
+                (double) microns * MICRON_PER_MINUTE,
+                "Pa/s");
     }
 
     static Figure airflowPerTon(String name, long cubicFeetPerMinute) {
@@ -90,7 +95,8 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
     }
 
     static Figure minutes(String name, Duration time) {
-        return new Figure(name, rounded(time.toSeconds() / 60.0, 1), Unit.MINUTE.symbol(), (double) time.toSeconds(), "s");
+        return new Figure(
+                name, rounded(time.toSeconds() / 60.0, 1), Unit.MINUTE.symbol(), (double) time.toSeconds(), "s");
     }
 
     private static BigDecimal rounded(double value, int places) {
