@@ -9,9 +9,11 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import org.junit.jupiter.api.Tag;
 
 /** The rules of the house that the compiler cannot hold. */
 @AnalyzeClasses(packages = "readback", importOptions = ImportOption.DoNotIncludeTests.class)
+@Tag("slow")
 class HouseRulesTest {
 
     @ArchTest

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
@@ -25,6 +26,9 @@ final class Amounts {
 
     private static final Map<Unit, Unit> SMALLER =
             Map.of(Unit.POUND, Unit.OUNCE, Unit.KILOGRAM, Unit.GRAM, Unit.HOUR, Unit.MINUTE, Unit.MINUTE, Unit.SECOND);
+
+    /** Units after which the smaller one need not be said. Nobody says so of grams. */
+    private static final Set<Unit> HALF_SAID = Set.of(Unit.POUND, Unit.HOUR, Unit.MINUTE);
 
     /**
      * A reading of the words from a place on.
@@ -177,7 +181,7 @@ final class Amounts {
         return smaller == Unit.OUNCE ? Reading.poundsAndOunces(quantity, sum) : new Reading(quantity, sum, smaller);
     }
 
-    /** The number of the next smaller unit that follows a unit, or null. */
+    /** The number of the next smaller unit that follows a unit, whether or not that unit is said too, or null. */
     private @Nullable Small smaller(int at, Unit unit) {
         Unit smaller = SMALLER.get(unit);
         if (smaller == null || at >= utterance.length()) {
@@ -193,6 +197,18 @@ final class Amounts {
                 return new Small(number.get().values(), smaller, match.end());
             }
         }
-        return null;
+        boolean alone = units(number.get().end()).isEmpty() && HALF_SAID.contains(unit);
+        List<SpokenNumber.Value> rest = alone ? rest(number.get(), unit, smaller) : List.of();
+        return rest.isEmpty() ? null : new Small(rest, smaller, number.get().end());
+    }
+
+    /** What a number without a unit of its own can be of the smaller one: "seven pounds eight", "one hour thirty". */
+    private static List<SpokenNumber.Value> rest(ParseChart.NumberAt number, Unit unit, Unit smaller) {
+        BigDecimal whole = BigDecimal.valueOf(Math.round(unit.toBase(1) / smaller.toBase(1)));
+        return number.values().stream()
+                .filter(value -> value.value().scale() <= 0
+                        && value.value().signum() > 0
+                        && value.value().compareTo(whole) < 0)
+                .toList();
     }
 }

@@ -160,7 +160,13 @@ class GrammarTest {
         "charge is seven pounds and four and a half ounces, NAMEPLATE_CHARGE, 7.28125, POUND_AND_OUNCES",
         "charge two point one kilos, NAMEPLATE_CHARGE, 2.1, KILOGRAM",
         "charge two kilograms three hundred grams, NAMEPLATE_CHARGE, 2300, GRAM",
+        "charge is seven pounds four, NAMEPLATE_CHARGE, 7.25, POUND_AND_OUNCES",
+        "plate says seven pounds eight, NAMEPLATE_CHARGE, 7.5, POUND_AND_OUNCES",
+        "the tag says six pounds, NAMEPLATE_CHARGE, 6, POUND",
+        "it calls for ninety six ounces, NAMEPLATE_CHARGE, 96, OUNCE",
+        "i added one pound two, REFRIGERANT_ADDED, 1.125, POUND_AND_OUNCES",
         "run time one hour and thirty minutes, RUN_TIME, 90, MINUTE",
+        "run time one hour thirty, RUN_TIME, 90, MINUTE",
         "seven pounds four ounces nameplate charge, NAMEPLATE_CHARGE, 7.25, POUND_AND_OUNCES",
         "charge is seven pounds zero ounces, NAMEPLATE_CHARGE, 7, POUND_AND_OUNCES",
         "charge is one hundred sixteen ounces, NAMEPLATE_CHARGE, 116, OUNCE",
@@ -173,6 +179,14 @@ class GrammarTest {
     })
     void aSpokenUnitWinsOverTheSetting(String words, Quantity quantity, String value, Unit unit) {
         assertThat(only(words, OPEN)).isEqualTo(values(in(quantity, value, unit)));
+    }
+
+    @Test
+    void whatCannotBeOuncesIsAValueOfItsOwn() {
+        assertThat(only("charge is seven pounds suction one eighteen", OPEN))
+                .isEqualTo(values(in(NAMEPLATE_CHARGE, "7", Unit.POUND), Reading.of(SUCTION_PRESSURE, "118")));
+        assertThat(only("charge two kilograms three hundred grams suction eight bar", OPEN))
+                .isEqualTo(values(in(NAMEPLATE_CHARGE, "2300", Unit.GRAM), in(SUCTION_PRESSURE, "8", Unit.BAR_GAUGE)));
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.charge.Judgement;
+import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Estimate;
@@ -154,14 +155,7 @@ final class Answers {
     }
 
     private static Message split(Assessment assessment) {
-        Optional<TemperatureDifference> split = assessment
-                .readings()
-                .temperature(Quantity.RETURN_DRY_BULB)
-                .flatMap(back -> assessment
-                        .readings()
-                        .temperature(Quantity.SUPPLY_DRY_BULB)
-                        .map(back::minus))
-                .or(() -> assessment.readings().difference(Quantity.TEMPERATURE_SPLIT));
+        Optional<TemperatureDifference> split = TemperatureSplit.actual(assessment.readings());
         return difference("split", split, assessment, Quantity.RETURN_DRY_BULB, Quantity.SUPPLY_DRY_BULB);
     }
 

@@ -12,7 +12,9 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.Unit;
 
 /**
- * The relative humidity of the return air, said where a wet bulb is wanted.
+ * The relative humidity of the return air, said where a wet bulb is wanted. What it comes to counts as a wet bulb that
+ * was read: with a hygrometer good to 3 % and an ordinary dry-bulb probe it is off by hardly more than an ordinary
+ * wet-bulb probe ({@link readback.calc.measurement.InstrumentAccuracy#STANDARD}).
  *
  * @param dryBulbKnown whether the dry bulb that it is of was said too
  * @param wetBulb what both come to, to a tenth of a degree in the unit of the settings; empty where they cannot be

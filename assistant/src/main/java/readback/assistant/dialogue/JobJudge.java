@@ -13,6 +13,7 @@ import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.assistant.dialogue.outcome.Telling;
 import readback.calc.charge.Correction;
 import readback.calc.condition.AirflowPerTon;
+import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RestingPressure;
@@ -26,6 +27,7 @@ import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Judged;
@@ -101,12 +103,12 @@ final class JobJudge {
         }
         Optional<Temperature> dry = assessment.readings().temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wet = assessment.readings().temperature(Quantity.RETURN_WET_BULB);
-        Optional<Temperature> supply = assessment.readings().temperature(Quantity.SUPPLY_DRY_BULB);
-        if (dry.isEmpty() || wet.isEmpty() || supply.isEmpty()) {
+        Optional<TemperatureDifference> actual = TemperatureSplit.actual(assessment.readings());
+        if (dry.isEmpty() || wet.isEmpty() || actual.isEmpty()) {
             return Optional.empty();
         }
         Optional<SplitCheck.Result> split = SplitCheck.judge(
-                dry.get(), wet.get(), supply.get(), assessment.settings().limits());
+                dry.get(), wet.get(), actual.get(), assessment.settings().limits());
         if (split.isEmpty()) {
             return Optional.of(
                     new Announcement(new JobOutcome.Airflow(Optional.empty()), Message.of("airflow.outside-table")));

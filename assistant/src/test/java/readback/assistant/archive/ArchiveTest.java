@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.record.About;
@@ -204,6 +205,7 @@ class ArchiveTest {
     }
 
     @Test
+    @Tag("slow")
     void wherever_a_byte_of_the_index_is_damaged_the_list_is_the_same() throws Exception {
         List<String> honest = lines();
         Path index = sessions.resolve(SummaryIndex.FILE);

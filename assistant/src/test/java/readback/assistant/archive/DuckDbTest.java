@@ -11,6 +11,7 @@ import java.sql.ResultSet;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.record.About;
@@ -20,6 +21,7 @@ import readback.assistant.recorded.Scripted;
 class DuckDbTest {
 
     @Test
+    @Tag("slow")
     void exported_sessions_are_summed_by_sql_without_any_conversion(@TempDir Path folder) throws Exception {
         Path sessions = Files.createDirectory(folder.resolve("sessions"));
         for (int i = 0; i < 3; i++) {

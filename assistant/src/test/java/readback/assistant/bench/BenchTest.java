@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -26,6 +27,7 @@ class BenchTest {
 
     @ParameterizedTest
     @EnumSource(Level.class)
+    @Tag("slow")
     void the_same_calls_end_the_same_and_none_is_without_end(Level level) {
         List<String> lines = bench(level).measure(CALLS, made -> {});
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -151,6 +152,7 @@ class CommandLineTest {
     }
 
     @Test
+    @Tag("slow")
     void a_live_session_that_was_left_goes_on_at_the_same_step() throws IOException, RecordUnavailableException {
         Ran left = live("four ten a\n");
         Path session;
@@ -322,6 +324,7 @@ class CommandLineTest {
     }
 
     @Test
+    @Tag("slow")
     void measure_counts_what_was_heard_against_the_list() throws IOException {
         Files.write(folder.resolve("quiet.wav"), silence());
         Files.writeString(
@@ -352,6 +355,7 @@ class CommandLineTest {
     }
 
     @Test
+    @Tag("slow")
     void nothing_is_taken_from_silence_and_a_fan_and_missing_talk_is_told() throws IOException {
         Files.write(folder.resolve("quiet.wav"), silence());
         Files.writeString(folder.resolve("expected.tsv"), "file\tkind\twords\nquiet.wav\tnumber\tone\n");

@@ -6,7 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import readback.calc.air.MoistAir;
+import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Temperature;
 
 class HumidityTest {
 
@@ -54,5 +58,28 @@ class HumidityTest {
         assertThat(rehearsal.keys()).contains("humidity.needs-dry-bulb");
         assertThat(rehearsal.assessment().readings().has(Quantity.RETURN_WET_BULB))
                 .isFalse();
+    }
+
+    /** A hygrometer good to 3 %: common practice, no source. Limits combine as JCGM 100:2008, 5.1.2, has it. */
+    @Test
+    void a_wet_bulb_worked_out_is_off_by_a_tenth_of_a_degree_more_than_one_that_is_read_at_most() {
+        double probe = InstrumentAccuracy.STANDARD.airProbe().fahrenheit();
+        for (int dryBulb = 70; dryBulb <= 84; dryBulb += 2) {
+            for (int humidity = 30; humidity <= 70; humidity += 5) {
+                double byHumidity = (wetBulb(dryBulb, humidity + 3) - wetBulb(dryBulb, humidity - 3)) / 2;
+                double byDryBulb = (wetBulb(dryBulb + probe, humidity) - wetBulb(dryBulb - probe, humidity)) / 2;
+
+                assertThat(Math.hypot(byHumidity, byDryBulb))
+                        .as("%d °F and %d %%", dryBulb, humidity)
+                        .isLessThanOrEqualTo(
+                                InstrumentAccuracy.STANDARD.wetBulbProbe().fahrenheit() + 0.1);
+            }
+        }
+    }
+
+    private static double wetBulb(double dryBulb, double percent) {
+        return MoistAir.fromRelativeHumidity(Temperature.fahrenheit(dryBulb), percent / 100, Atmosphere.SEA_LEVEL)
+                .wetBulb()
+                .fahrenheit();
     }
 }

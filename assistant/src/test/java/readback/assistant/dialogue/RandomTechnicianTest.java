@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.diagnosis.Advice;
@@ -33,6 +34,7 @@ import readback.prompts.checklist.Judged;
  * back. Whatever he does, the session must end with the verdict that his readings deserve, and no caution may be
  * missed. Run with {@code -Drandom.conversations=20000} for the long run.
  */
+@Tag("slow")
 class RandomTechnicianTest {
 
     private static final int CONVERSATIONS = Integer.getInteger("random.conversations", 150);

@@ -21,6 +21,7 @@ import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 
+@Tag("slow")
 class VoskEarTest extends EarContract {
     @TempDir
     Path folder;
@@ -30,7 +31,6 @@ class VoskEarTest extends EarContract {
         return BundledEar.open();
     }
 
-    @Tag("slow")
     @ParameterizedTest
     @ValueSource(ints = {200, 1500, 6000})
     void noiseAloneIsNothingOrUnknown(int amplitude) throws EarUnavailableException {
@@ -66,7 +66,6 @@ class VoskEarTest extends EarContract {
     }
 
     /** The pause is as long as somebody takes who looks at the next digit; the noise of the call goes on in it. */
-    @Tag("slow")
     @ParameterizedTest
     @ValueSource(doubles = {0.5, 0.9})
     void aPauseInsideAValueDoesNotCutIt(double seconds) throws EarUnavailableException {
@@ -113,7 +112,6 @@ class VoskEarTest extends EarContract {
         throw new IllegalStateException("the call does not say " + words);
     }
 
-    @Tag("slow")
     @Test
     void aDamagedModelIsSaidInOneSentence() throws IOException, EarUnavailableException {
         BundledEar.copyTo(folder);

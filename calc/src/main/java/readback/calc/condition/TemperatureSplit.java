@@ -37,15 +37,22 @@ public final class TemperatureSplit {
                 -70.0386 + 0.544231 * dryBulb + 2.1969 * wetBulb - 0.0228199 * wetBulb * wetBulb));
     }
 
-    /** Actual minus target split, where the readings of return and supply air give one. */
+    /** Return less supply air where both were read, otherwise as it was stated. */
+    public static Optional<TemperatureDifference> actual(Readings readings) {
+        Optional<Temperature> dryBulb = readings.temperature(Quantity.RETURN_DRY_BULB);
+        return dryBulb.flatMap(
+                        air -> readings.temperature(Quantity.SUPPLY_DRY_BULB).map(air::minus))
+                .or(() -> readings.difference(Quantity.TEMPERATURE_SPLIT));
+    }
+
+    /** Actual minus target split, where there is one and the return air gives a target. */
     public static Optional<TemperatureDifference> deviation(Readings readings) {
         Optional<Temperature> dryBulb = readings.temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wetBulb = readings.temperature(Quantity.RETURN_WET_BULB);
-        Optional<Temperature> supply = readings.temperature(Quantity.SUPPLY_DRY_BULB);
-        if (dryBulb.isEmpty() || wetBulb.isEmpty() || supply.isEmpty()) {
+        if (dryBulb.isEmpty() || wetBulb.isEmpty()) {
             return Optional.empty();
         }
-        return target(dryBulb.get(), wetBulb.get())
-                .map(target -> dryBulb.get().minus(supply.get()).minus(target));
+        return actual(readings)
+                .flatMap(split -> target(dryBulb.get(), wetBulb.get()).map(split::minus));
     }
 }

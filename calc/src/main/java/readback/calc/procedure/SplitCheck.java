@@ -33,10 +33,9 @@ public final class SplitCheck {
      */
     public record Result(Outcome outcome, TemperatureDifference actual, TemperatureDifference target) {}
 
-    /** Compares the split with its target; empty where there is no target for such return air. */
+    /** Compares a split with its target; empty where there is no target for such return air. */
     public static Optional<Result> judge(
-            Temperature returnDryBulb, Temperature returnWetBulb, Temperature supplyDryBulb, Limits limits) {
-        TemperatureDifference actual = returnDryBulb.minus(supplyDryBulb);
+            Temperature returnDryBulb, Temperature returnWetBulb, TemperatureDifference actual, Limits limits) {
         return TemperatureSplit.target(returnDryBulb, returnWetBulb)
                 .map(target -> new Result(outcome(actual.minus(target), limits.temperatureSplit()), actual, target));
     }

@@ -76,6 +76,23 @@ class TemperatureSplitTest {
         }
     }
 
+    /** The table gives 18.6 at 75/63. */
+    @Test
+    void a_stated_split_counts_where_supply_air_was_not_read() {
+        Readings stated = Readings.of(
+                reading(Quantity.RETURN_DRY_BULB, 75),
+                reading(Quantity.RETURN_WET_BULB, 63),
+                reading(Quantity.TEMPERATURE_SPLIT, 24));
+
+        assertThat(TemperatureSplit.deviation(stated).orElseThrow().fahrenheit())
+                .isCloseTo(5.4, within(0.06));
+        assertThat(TemperatureSplit.deviation(stated.with(reading(Quantity.SUPPLY_DRY_BULB, 56)))
+                        .orElseThrow()
+                        .fahrenheit())
+                .as("what was read at both ends counts more")
+                .isCloseTo(0.4, within(0.06));
+    }
+
     private static Optional<TemperatureDifference> target(double dryBulb, double wetBulb) {
         return TemperatureSplit.target(Temperature.fahrenheit(dryBulb), Temperature.fahrenheit(wetBulb));
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The second way of each solver must find what the first one finds. */
@@ -13,6 +14,7 @@ class SolversTest {
     private final List<Refrigerant> all = Catalogue.standard().all();
 
     @Test
+    @Tag("slow")
     void continuationFindsTheSameMixturePressuresAsTheDirectStart() {
         for (Refrigerant refrigerant : all) {
             if (refrigerant.model() instanceof MixtureSaturation mixture) {
@@ -30,6 +32,7 @@ class SolversTest {
     }
 
     @Test
+    @Tag("slow")
     void continuationFindsTheSameMixtureTemperaturesAsTheDirectStart() {
         for (Refrigerant refrigerant : all) {
             if (refrigerant.model() instanceof MixtureSaturation mixture) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -112,6 +113,7 @@ class OperatingPointTest {
     }
 
     @Test
+    @Tag("slow")
     void random_units_run_in_order_or_tell_why_not() {
         // another start is a search for new cases, not a condition for everybody's build
         long start = Long.getLong("random.start", 20_261_128L);

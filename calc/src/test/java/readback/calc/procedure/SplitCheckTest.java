@@ -44,7 +44,7 @@ class SplitCheckTest {
         return SplitCheck.judge(
                 Temperature.fahrenheit(dryBulb),
                 Temperature.fahrenheit(wetBulb),
-                Temperature.fahrenheit(supply),
+                Temperature.fahrenheit(dryBulb).minus(Temperature.fahrenheit(supply)),
                 limits);
     }
 }

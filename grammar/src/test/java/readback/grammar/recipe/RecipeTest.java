@@ -11,10 +11,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The recipe's own tests pass; what a machine lacks for them is said in a line that begins with "skipped:". */
+@Tag("slow")
 class RecipeTest {
 
     private static final Path RECIPE = Path.of("recipe");

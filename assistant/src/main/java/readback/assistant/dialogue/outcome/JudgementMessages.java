@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
@@ -88,16 +90,25 @@ public final class JudgementMessages {
                 return () -> {
                     boolean open = stopped.reasons().equals(Set.of(Verdict.DoNotCharge.Reason.CAUSE_OPEN));
                     telling.headline(Message.of(open ? "verdict.cannot-tell" : "verdict.do-not-charge"));
+                    // air that is known to be too little comes before any suspicion, but for the ice that it made
+                    boolean airFirst = fails(judgement, Condition.AIRFLOW_SUFFICIENT)
+                            && !fails(judgement, Condition.COIL_FREE_OF_ICE);
+                    List<List<Message>> why = new ArrayList<>();
+                    if (airFirst) {
+                        failing(judgement, Condition.AIRFLOW_SUFFICIENT::equals).forEach(why::add);
+                    }
                     // the suspicion tells more than the reason; without one the reason must do
-                    List<List<Message>> why = new ArrayList<>(List.of(suspects));
+                    why.add(suspects);
                     stopped.reasons().stream()
+                            .filter(reason -> !airFirst || reason != Verdict.DoNotCharge.Reason.AIRFLOW_TOO_LOW)
                             .sorted()
                             .map(reason -> List.of(Message.of("reason." + ConstantName.of(reason))))
                             .forEach(why::add);
-                    judgement.conditions().stream()
-                            // nothing is moved anyhow
-                            .filter(each -> each.condition() != Condition.AIRFLOW_SHOWN)
-                            .map(JudgementMessages::failed)
+                    // nothing is moved anyhow, so airflow need not be shown
+                    failing(
+                                    judgement,
+                                    each -> each != Condition.AIRFLOW_SHOWN
+                                            && !(airFirst && each == Condition.AIRFLOW_SUFFICIENT))
                             .forEach(why::add);
                     firstOf(why, telling);
                     judgement.valveCheck().ifPresent(check -> valve(check, telling::number));
@@ -209,6 +220,16 @@ public final class JudgementMessages {
                 .with("value", difference(check.superheat().value()))
                 .with("low", difference(check.superheat().limits().low()))
                 .with("high", difference(check.superheat().limits().high())));
+    }
+
+    private static boolean fails(Judgement judgement, Condition condition) {
+        return judgement.conditions().stream().anyMatch(each -> each.condition() == condition);
+    }
+
+    private static Stream<List<Message>> failing(Judgement judgement, Predicate<Condition> which) {
+        return judgement.conditions().stream()
+                .filter(each -> which.test(each.condition()))
+                .map(JudgementMessages::failed);
     }
 
     /** What fails, then what can be done about it. */
