@@ -115,6 +115,13 @@ public final class MeasureCommand implements Callable<Integer> {
     private int joined;
 
     @Option(
+            names = "--pauses",
+            split = ",",
+            paramLabel = "SECONDS",
+            description = "With --joined: the pauses between two digits. Default: 0 to 0.5 in steps of 0.1.")
+    private List<Double> pauses = new ArrayList<>(JoinedDigits.PAUSES);
+
+    @Option(
             names = "--plant",
             paramLabel = "N",
             description =
@@ -166,8 +173,8 @@ public final class MeasureCommand implements Callable<Integer> {
         }
         Optional<OutputFile> detailsFile = details.map(file -> OutputFile.at(file, overwrite.force()));
         List<Clip> clips = clips();
-        if (every < 1 || from < 0 || idle < 0 || joined < 0) {
-            throw new CommandFailure("--every is 1 or more, --from, --idle and --joined are 0 or more.");
+        if (every < 1 || from < 0 || idle < 0 || joined < 0 || pauses.stream().anyMatch(pause -> !(pause >= 0))) {
+            throw new CommandFailure("--every is 1 or more; --from, --idle, --joined and --pauses are 0 or more.");
         }
         clips = IntStream.range(0, clips.size())
                 .filter(i -> i >= from && (i - from) % every == 0)
@@ -229,7 +236,7 @@ public final class MeasureCommand implements Callable<Integer> {
             if (!digits.complete()) {
                 throw new CommandFailure("'" + folder() + "' lacks a recording of some digit, zero to nine.");
             }
-            digits.lines(joined, JoinedDigits.PAUSES).forEach(console.out()::println);
+            digits.lines(joined, pauses).forEach(console.out()::println);
         }
     }
 
