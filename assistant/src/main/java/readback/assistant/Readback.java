@@ -3,6 +3,7 @@ package readback.assistant;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
 import picocli.CommandLine;
@@ -48,7 +49,7 @@ public final class Readback {
         CommandLine line = new CommandLine(new Overview(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new DemoCommand(console))
-                .addSubcommand(new DrillCommand(console, Clock.systemDefaultZone()))
+                .addSubcommand(new DrillCommand(console, Clock.system(ZoneId.systemDefault())))
                 .addSubcommand(new HearCommand(console))
                 .addSubcommand(new UnderstandCommand(console))
                 .addSubcommand(new SaturationCommand(console))

@@ -56,12 +56,17 @@ interface DrillAnswers {
         /** About ten seconds of sound; where the ear is slower than that something else is wrong. */
         private static final int MOST_CHUNKS = 1000;
 
-        /**
-         * One piece of input.
-         *
-         * @param over whether nothing will come any more
-         */
-        private record Input(short[] sound, Optional<String> line, boolean over) {
+        /** One piece of input. */
+        private static final class Input {
+            private final short[] sound;
+            private final Optional<String> line;
+            private final boolean over;
+
+            private Input(short[] sound, Optional<String> line, boolean over) {
+                this.sound = sound;
+                this.line = line;
+                this.over = over;
+            }
 
             static Input heard(short[] sound) {
                 return new Input(sound, Optional.empty(), false);
@@ -71,6 +76,7 @@ interface DrillAnswers {
                 return new Input(new short[0], Optional.of(line), false);
             }
 
+            /** Nothing will come any more. */
             static Input end() {
                 return new Input(new short[0], Optional.of(""), true);
             }
@@ -123,20 +129,20 @@ interface DrillAnswers {
         public Optional<Heard> next(Expectation expectation) {
             long asked = System.nanoTime();
             lines.prompt();
-            inputs.removeIf(input -> input.line().isEmpty());
+            inputs.removeIf(input -> input.line.isEmpty());
             try (Listening listening = ear.listen(grammar.vocabulary(expectation))) {
                 while (true) {
                     Input input = inputs.take();
-                    if (input.over()) {
+                    if (input.over) {
                         return Optional.empty();
                     }
-                    if (input.line().filter(line -> !line.isBlank()).isPresent()) {
-                        return input.line()
+                    if (input.line.filter(line -> !line.isBlank()).isPresent()) {
+                        return input.line
                                 .map(line ->
                                         new Heard(List.of(Hypothesis.typed(line)), (System.nanoTime() - asked) / 1e9));
                     }
                     Optional<Utterance> utterance =
-                            listening.hear(input.sound()).filter(heard -> !heard.onlyUnknown());
+                            listening.hear(input.sound).filter(heard -> !heard.onlyUnknown());
                     if (utterance.isPresent()) {
                         lines.line("screen.plain.technician", utterance.get().words());
                         return utterance.map(heard -> new Heard(heard.alternatives(), heard.startSeconds()));
@@ -152,7 +158,7 @@ interface DrillAnswers {
         public void sound(short[] chunk) {
             // a full queue means that a question is being spoken: what comes then is not wanted
             if (!inputs.offer(Input.heard(chunk))) {
-                inputs.removeIf(input -> input.line().isEmpty());
+                inputs.removeIf(input -> input.line.isEmpty());
             }
         }
 
