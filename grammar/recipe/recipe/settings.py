@@ -1,52 +1,57 @@
-"""What can be set for a training."""
+"""What can be set for a training, with the default and the explanation of each setting: the one place for both."""
 
-from dataclasses import dataclass
+import argparse
+from dataclasses import MISSING, Field, dataclass, field, fields
+from typing import Any
+
+
+def setting(default: Any, told: str, flag: str = "") -> Any:
+    """A field with its default, what it is for, and the option that sets it where that is not its name."""
+    return field(default=default, metadata={"told": told, "flag": flag})
 
 
 @dataclass
 class Settings:
-    packs: list
-    out: str
-    minutes: float = 8.0
-    run_minutes: float = 0.0
-    layout: str = "broad"
-    width: int = 512
-    bottleneck: int = 128
-    rate: float = 2e-3
-    seed: int = 1
-    weights: str = ""
-    joined: int = 0
-    frozen: float = 0.35
-    batch_seconds: float = 320.0
-    silent: float = 0.04
-    dropout: float = 0.1
-    start: str = ""
-    dictionary: str = ""
-    disturbed: bool = True
-    steps: int = 0
+    packs: list[str] = field(metadata={"told": "folders that `pack` wrote"})
+    out: str = field(metadata={"told": "folder for the network, checkpoints and the log"})
+    minutes: float = setting(8.0, "length of the whole training")
+    run_minutes: float = setting(0.0, "stop after so many; call again to go on")
+    layout: str = setting("broad", "pdf layout: mono, broad or full")
+    width: int = setting(512, "outputs of a layer")
+    bottleneck: int = setting(128, "numbers that a layer squeezes its inputs through")
+    rate: float = setting(2e-3, "highest learning rate")
+    seed: int = setting(1, "another number, other dice")
+    weights: str = setting("", "how often clips of a corpus are drawn: 'AN4=4,LJSpeech=0.6'")
+    joined: int = setting(0, "utterances made by joining single-word clips")
+    frozen: float = setting(0.35, "last share of the run with held normalisation")
+    batch_seconds: float = setting(320.0, "sound in one batch of one card")
+    silent: float = setting(0.04, "share of noise without speech")
+    dropout: float = setting(0.1, "share of a layer that is left out while training")
+    start: str = setting("", "go on from network.pt, a model folder, or its second network: FOLDER@2")
+    unheld: bool = setting(False, "with --start: its normalisation is not held yet")
+    dictionary: str = setting("", "CMU dictionary, for words that a pack does not pronounce")
+    disturbed: bool = setting(True, "as recorded (tests)", flag="--undisturbed")
+    steps: int = setting(0, "stop after so many steps instead (tests)")
 
     @staticmethod
-    def arguments(parser):
-        parser.add_argument("packs", nargs="+", help="folders that `pack` wrote")
-        parser.add_argument("--out", required=True, help="folder for the network, checkpoints and the log")
-        parser.add_argument("--minutes", type=float, default=8.0, help="length of the whole training")
-        parser.add_argument("--run-minutes", type=float, default=0.0, help="stop after so many; call again to go on")
-        parser.add_argument("--layout", default="broad", help="pdf layout: mono, broad or full")
-        parser.add_argument("--width", type=int, default=512)
-        parser.add_argument("--bottleneck", type=int, default=128)
-        parser.add_argument("--rate", type=float, default=2e-3, help="highest learning rate")
-        parser.add_argument("--seed", type=int, default=1)
-        parser.add_argument("--weights", default="", help="how often clips of a corpus are drawn: 'AN4=4,LJSpeech=0.6'")
-        parser.add_argument("--joined", type=int, default=0, help="utterances made by joining single-word clips")
-        parser.add_argument("--frozen", type=float, default=0.35, help="last share of the run with held normalisation")
-        parser.add_argument("--batch-seconds", type=float, default=320.0, help="sound in one batch")
-        parser.add_argument("--silent", type=float, default=0.04, help="share of noise without speech")
-        parser.add_argument("--dropout", type=float, default=0.1)
-        parser.add_argument("--start", default="", help="go on from network.pt, a model folder, or its second network: FOLDER@2")
-        parser.add_argument("--dictionary", default="", help="CMU dictionary, for words that a pack does not pronounce")
-        parser.add_argument("--undisturbed", dest="disturbed", action="store_false", help="as recorded (tests)")
-        parser.add_argument("--steps", type=int, default=0, help="stop after so many steps instead (tests)")
+    def arguments(parser: argparse.ArgumentParser) -> None:
+        for each in fields(Settings):
+            if each.name == "packs":
+                parser.add_argument("packs", nargs="+", help=each.metadata["told"])
+            else:
+                option(parser, each)
 
     @staticmethod
-    def of(arguments):
-        return Settings(**{name: getattr(arguments, name) for name in Settings.__dataclass_fields__})
+    def of(arguments: argparse.Namespace) -> "Settings":
+        return Settings(**{each.name: getattr(arguments, each.name) for each in fields(Settings)})
+
+
+def option(parser: argparse.ArgumentParser, each: Field) -> None:
+    flag = each.metadata.get("flag") or "--" + each.name.replace("_", "-")
+    if isinstance(each.default, bool):
+        action = "store_false" if each.default else "store_true"
+        parser.add_argument(flag, dest=each.name, action=action, help=each.metadata["told"])
+    elif each.default is MISSING:
+        parser.add_argument(flag, required=True, help=each.metadata["told"])
+    else:
+        parser.add_argument(flag, type=type(each.default), default=each.default, help=each.metadata["told"])

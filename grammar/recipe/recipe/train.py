@@ -14,7 +14,7 @@ import time
 import numpy as np
 import torch
 
-from recipe import augment, features, kaldi, lexicon, lfmmi, lfmmi_cuda, network, packing, phones
+from recipe import augment, cards, features, kaldi, lexicon, lfmmi, lfmmi_cuda, network, packing, phones
 
 WARPS = (0.88, 0.92, 0.96, 1.0, 1.04, 1.08, 1.12)
 PLAIN = WARPS.index(1.0)
@@ -61,8 +61,8 @@ def join_words(audio, clips, count, rng):
 class Material:
     """The clips, how often each is drawn, and batches of them."""
 
-    def __init__(self, settings, device):
-        rng = np.random.default_rng(settings.seed)
+    def __init__(self, settings, device, own=cards.ONE):
+        rng = np.random.default_rng(own.seed(settings.seed))
         audio, clips, brought = packing.unpack(settings.packs)
         self.lexicon = {**brought, **lexicon.read(lexicon.WORDS)}
         for more in (settings.dictionary and lexicon.read_cmudict(settings.dictionary), lexicon.read(lexicon.COMMON)):
@@ -85,10 +85,11 @@ class Material:
         self.audio = torch.from_numpy(audio).to(device)
         self.layout = phones.layout(settings.layout)
         self.graphs = {}
-        trigram = lfmmi.phone_trigram([c.words for c in clips], self.lexicon, rng)
+        # of what every card has, and drawn alike, so that all of them compute the same criterion
+        trigram = lfmmi.phone_trigram([c.words for c in known], self.lexicon, np.random.default_rng(settings.seed))
         self.denominator = lfmmi.Denominator(trigram, self.layout, device)
         self.kernels = self.checked_kernels() if device == "cuda" and lfmmi_cuda.cupy else None
-        self.dice = augment.Dice.seeded(device, settings.seed)
+        self.dice = augment.Dice.seeded(device, own.seed(settings.seed))
         self.features = features.Mfcc(WARPS).to(device)
         heard = {}
         for clip, p in zip(clips, self.probability):
@@ -178,13 +179,13 @@ def hold_normalisation(model, material, batches=160):
 
 
 class Trainer:
-    def __init__(self, settings, device):
+    def __init__(self, settings, device, own=cards.ONE):
         torch.manual_seed(settings.seed)
         random.seed(settings.seed)
-        self.settings, self.device = settings, device
+        self.settings, self.device, self.own = settings, device, own
         self.out = pathlib.Path(settings.out)
         self.out.mkdir(parents=True, exist_ok=True)
-        self.material = Material(settings, device)
+        self.material = Material(settings, device, own)
         sizes = dict(width=settings.width, bottleneck=settings.bottleneck, dropout=settings.dropout)
         self.model = network.Network(self.material.layout.pdfs, **sizes).to(device)
         self.step, self.elapsed, self.held = 0, 0.0, False
@@ -194,6 +195,7 @@ class Trainer:
             self.model.parameters(), lr=settings.rate, weight_decay=1e-2, betas=(0.9, 0.98)
         )
         self.resume()
+        torch.manual_seed(own.seed(settings.seed))
         count = sum(p.numel() for p in self.model.parameters())
         print(f"{count} parameters, hears {self.model.left} frames back and {self.model.right} ahead", flush=True)
 
@@ -204,7 +206,7 @@ class Trainer:
         else:
             started, _ = network.load(pathlib.Path(start), self.device)
             self.model.load_state_dict(started.state_dict())
-        self.held = True
+        self.held = not self.settings.unheld
 
     @property
     def checkpoint(self):
@@ -258,6 +260,7 @@ class Trainer:
         loss = loss - 0.05 * (found.aligned * torch.log_softmax(aligned, -1)).sum() / count
         self.optimiser.zero_grad()
         loss.backward()
+        self.own.average([p.grad for p in self.model.parameters()])
         torch.nn.utils.clip_grad_norm_(self.model.parameters(), 5.0)
         self.optimiser.step()
         self.step += 1
@@ -269,13 +272,13 @@ class Trainer:
         limit = self.settings.run_minutes * 60
         told, sums = time.time(), [0.0, 0, 0, 0]
         self.train_mode()
-        with open(self.out / "train.log", "a", encoding="utf-8") as log:
+        with open(self.out / self.own.named("train.log"), "a", encoding="utf-8") as log:
             while self.progress() < 1:
                 for chosen in self.material.batches():
                     if not self.held and self.progress() >= 1 - self.settings.frozen:
                         self.hold(log)
                     found = self.learn(chosen)
-                    self.elapsed = before + time.time() - began
+                    self.elapsed = self.own.latest(before + time.time() - began)
                     sums = [a + b for a, b in zip(sums, (found.objective * found.frames, found.frames, 1, found.impossible))]
                     if time.time() - told > 20 or (self.settings.steps and self.step % 20 == 0):
                         line = dict(
@@ -285,22 +288,27 @@ class Trainer:
                             impossible=sums[3],
                             milliseconds=round((time.time() - told) / sums[2] * 1000),
                         )
-                        print(json.dumps(line), flush=True)
+                        if self.own.writes:
+                            print(json.dumps(line), flush=True)
                         log.write(json.dumps(line) + "\n")
                         told, sums = time.time(), [0.0, 0, 0, 0]
                     if self.progress() >= 1:
                         break
-                    if limit and time.time() - began > limit:
-                        self.store()
+                    if limit and self.elapsed - before > limit:
+                        if self.own.writes:
+                            self.store()
                         return False
             if not self.held:
                 self.hold(log)
-        network.save(self.model, self.out / "network.pt", self.settings.layout)
+        if self.own.writes:
+            network.save(self.model, self.out / "network.pt", self.settings.layout)
         return True
 
     def hold(self, log):
         batches = 160 if not self.settings.steps else 5
         hold_normalisation(self.model, self.material, batches)
+        norms = [m for m in self.model.modules() if isinstance(m, torch.nn.BatchNorm1d)]
+        self.own.average([buffer for norm in norms for buffer in (norm.running_mean, norm.running_var)])
         self.held = True
         log.write(json.dumps({"step": self.step, "normalisation": "held"}) + "\n")
 
@@ -308,6 +316,7 @@ class Trainer:
 def main(settings):
     device = "cuda" if torch.cuda.is_available() else "cpu"
     torch.backends.cuda.matmul.allow_tf32 = True
-    complete = Trainer(settings, device).run()
+    own = cards.joined(device)
+    complete = Trainer(settings, device, own).run()
     print("trained" if complete else "stopped before the end: run the same command again to go on", flush=True)
     return complete

@@ -2,6 +2,7 @@ package readback.assistant;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
 import picocli.CommandLine;
@@ -10,6 +11,7 @@ import readback.assistant.command.CheckCommand;
 import readback.assistant.command.CommandFailure;
 import readback.assistant.command.Console;
 import readback.assistant.command.DemoCommand;
+import readback.assistant.command.DrillCommand;
 import readback.assistant.command.HearCommand;
 import readback.assistant.command.HistoryCommand;
 import readback.assistant.command.MeasureCommand;
@@ -46,6 +48,7 @@ public final class Readback {
         CommandLine line = new CommandLine(new Overview(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new DemoCommand(console))
+                .addSubcommand(new DrillCommand(console, Clock.systemDefaultZone()))
                 .addSubcommand(new HearCommand(console))
                 .addSubcommand(new UnderstandCommand(console))
                 .addSubcommand(new SaturationCommand(console))

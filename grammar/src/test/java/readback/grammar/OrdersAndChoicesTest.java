@@ -344,4 +344,15 @@ class OrdersAndChoicesTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("R-1");
     }
+
+    /**
+     * "No" and "know" sound alike (CMUdict: N OW both), and the recogniser, which has "don't know" in its lists too,
+     * writes either.
+     */
+    @Test
+    void aLoneKnowIsANo() {
+        assertThat(best("know", OPEN)).isEqualTo(new Meaning.Ordered(Command.NO));
+        assertThat(best("know", asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Ordered(Command.NO));
+        assertThat(best("don't know", asked(SUCTION_PRESSURE))).isEqualTo(new Meaning.Ordered(Command.UNKNOWN));
+    }
 }

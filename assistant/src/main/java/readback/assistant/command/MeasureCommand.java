@@ -19,6 +19,7 @@ import readback.assistant.ear.Ear;
 import readback.assistant.measure.Clip;
 import readback.assistant.measure.Detail;
 import readback.assistant.measure.Idle;
+import readback.assistant.measure.JoinedDigits;
 import readback.assistant.measure.Measurement;
 import readback.assistant.measure.PhraseList;
 import readback.assistant.sound.Recording;
@@ -44,6 +45,9 @@ import readback.grammar.Grammar;
             "",
             "With --idle, instead: so many minutes each of silence, a fan and the unrelated speech of FOLDER go through a",
             "session to which nobody speaks; what it answers and takes is counted.",
+            "",
+            "With --joined, instead: so many readings at each pause of 0 to 0.5 s are joined from the single digits of",
+            "FOLDER; how many are cut, taken at once, asked about and taken wrong.",
             "",
             "With --plant, instead: so many service calls at simulated air-conditioners whose trouble is",
             "known: half have 5 to 30 percent too little or too much charge, a quarter are sound, a quarter",
@@ -103,6 +107,21 @@ public final class MeasureCommand implements Callable<Integer> {
     private double idle;
 
     @Option(
+            names = "--joined",
+            paramLabel = "N",
+            description =
+                    "Instead: N readings at each pause of 0 to 0.5 s, joined from the single digits of FOLDER, clean and"
+                            + " beside a fan.")
+    private int joined;
+
+    @Option(
+            names = "--pauses",
+            split = ",",
+            paramLabel = "SECONDS",
+            description = "With --joined: the pauses between two digits. Default: 0 to 0.5 in steps of 0.1.")
+    private List<Double> pauses = new ArrayList<>(JoinedDigits.PAUSES);
+
+    @Option(
             names = "--plant",
             paramLabel = "N",
             description =
@@ -144,7 +163,7 @@ public final class MeasureCommand implements Callable<Integer> {
         if (plant.isPresent()) {
             if (named.isPresent() || aboutRecordings()) {
                 throw new CommandFailure("--plant simulates the units and needs no recordings: leave out the folder and"
-                        + " --noise, --details, --lists, --every, --from and --idle.");
+                        + " --noise, --details, --lists, --every, --from, --idle and --joined.");
             }
             new PlantCalls(console, plant.get(), seed, level, one).make();
             return 0;
@@ -154,8 +173,8 @@ public final class MeasureCommand implements Callable<Integer> {
         }
         Optional<OutputFile> detailsFile = details.map(file -> OutputFile.at(file, overwrite.force()));
         List<Clip> clips = clips();
-        if (every < 1 || from < 0 || idle < 0) {
-            throw new CommandFailure("--every is 1 or more, --from and --idle are 0 or more.");
+        if (every < 1 || from < 0 || idle < 0 || joined < 0 || pauses.stream().anyMatch(pause -> !(pause >= 0))) {
+            throw new CommandFailure("--every is 1 or more; --from, --idle, --joined and --pauses are 0 or more.");
         }
         clips = IntStream.range(0, clips.size())
                 .filter(i -> i >= from && (i - from) % every == 0)
@@ -165,6 +184,10 @@ public final class MeasureCommand implements Callable<Integer> {
         Grammar grammar = desk.grammar();
         if (idle > 0) {
             idle(desk, clips);
+            return 0;
+        }
+        if (joined > 0) {
+            joined(grammar, clips);
             return 0;
         }
         List<Double> levels = new ArrayList<>(List.of(Measurement.NO_NOISE));
@@ -185,7 +208,8 @@ public final class MeasureCommand implements Callable<Integer> {
                 || lists.size() < PhraseList.values().length
                 || every != 1
                 || from != 0
-                || idle != 0;
+                || idle != 0
+                || joined != 0;
     }
 
     private void idle(Desk desk, List<Clip> clips) {
@@ -202,6 +226,17 @@ public final class MeasureCommand implements Callable<Integer> {
                     .ifPresentOrElse(
                             lines -> lines.forEach(console.out()::println),
                             () -> console.complain("'" + folder() + "' lists no unrelated speech: none was measured."));
+        }
+    }
+
+    private void joined(Grammar grammar, List<Clip> clips) {
+        try (Ear listening = ear.open(grammar, console)) {
+            JoinedDigits digits = new JoinedDigits(listening, grammar);
+            digits.read(clips, this::sound);
+            if (!digits.complete()) {
+                throw new CommandFailure("'" + folder() + "' lacks a recording of some digit, zero to nine.");
+            }
+            digits.lines(joined, pauses).forEach(console.out()::println);
         }
     }
 

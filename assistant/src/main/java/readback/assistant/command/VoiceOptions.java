@@ -127,6 +127,11 @@ final class VoiceOptions {
 
     /** The voice of a live session: the one asked for, else the best there is. */
     Voice live() {
+        return live(voice);
+    }
+
+    /** The same for the name of one, or the best there is where none is named. */
+    static Voice live(@Nullable String voice) {
         try {
             return voice == null ? VoiceChoice.best(home()) : choice(voice).open(home());
         } catch (VoiceFailedException e) {

@@ -30,9 +30,9 @@ import readback.grammar.Vocabulary;
 
 /**
  * Hears clips with the phrase lists that suit them, at several noise levels, and compares with what was said: values as
- * the dialogue hears them where a suction pressure is asked for and with short lists, commands with a short list,
- * unrelated speech with every list. Words count as heard when the {@linkplain Acceptance acceptance rule} grants the
- * utterance. One thread, that of the ear.
+ * the dialogue hears them where a suction pressure is asked for and with short lists, commands likewise, unrelated
+ * speech with every list. Words count as heard when the {@linkplain Acceptance acceptance rule} grants the utterance.
+ * One thread, that of the ear.
  */
 public final class Measurement {
 
@@ -101,6 +101,12 @@ public final class Measurement {
                 ? Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US)
                 : Expectation.of(Quantity.valueOf(clip.step()), UnitSetting.US);
         Vocabulary vocabulary = list.vocabulary(grammar, expectation, commands);
+        if (list == PhraseList.STEP
+                && !clip.unrelated()
+                && !clip.value()
+                && !vocabulary.phrases().contains(clip.words())) {
+            return;
+        }
         Samples sound = level == NO_NOISE ? clean : FanNoise.mixed(clean, level, SEED);
         long start = System.nanoTime();
         List<Utterance> utterances = new ArrayList<>();
@@ -170,12 +176,12 @@ public final class Measurement {
                 }
             }
         }
-        if (clip.value() && list == PhraseList.STEP) {
+        if (list == PhraseList.STEP) {
             judge(tally, clip, utterances, expectation, level);
         }
     }
 
-    /** How the value would have gone into the sheet with nobody listening to the read-back. */
+    /** How the value or order would have been taken with nobody listening to the read-back. */
     private void judge(Tally tally, Clip clip, List<Utterance> utterances, Expectation expectation, double level) {
         Decision decision = first(utterances, expectation);
         String outcome = decision.fold(outcome(tally, clip, expectation));
@@ -187,7 +193,7 @@ public final class Measurement {
         return new Decision.Cases<>() {
             @Override
             public String accept(Decision.Accept accept) {
-                if (!value(accept.meaning())) {
+                if (clip.value() && !value(accept.meaning())) {
                     // an order in place of a value: nothing goes into the sheet
                     return again();
                 }

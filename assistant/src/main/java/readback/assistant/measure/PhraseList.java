@@ -12,7 +12,7 @@ import readback.grammar.Vocabulary;
 
 /** What is listened for while a clip is heard: the phrases of a dialogue step, or a short list of words. */
 public enum PhraseList {
-    /** What the dialogue listens for where a value is asked for. */
+    /** What the dialogue listens for where a value is asked for; a command only where it is one of these phrases. */
     STEP,
     /** Zero to nine. */
     DIGITS,
@@ -81,7 +81,7 @@ public enum PhraseList {
             return List.of(values());
         }
         if (!clip.value()) {
-            return List.of(COMMANDS);
+            return List.of(COMMANDS, STEP);
         }
         return switch (clip.kind()) {
             case "digit" -> List.of(DIGITS);

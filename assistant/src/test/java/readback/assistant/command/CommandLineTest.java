@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -352,6 +354,48 @@ class CommandLineTest {
         Ran ran = Ran.of("", "measure", folder.toString(), "--lists", "NUMBERS");
 
         assertThat(ran.out()).contains("number, numbers, clean").doesNotContain("number, step");
+    }
+
+    /** "Yes" is listened for where a pressure is asked for, "cancel left" is not. */
+    @Test
+    void measure_hears_a_command_at_a_step_where_it_can_be_said() throws IOException {
+        Files.write(folder.resolve("quiet.wav"), silence());
+        Path list = folder.resolve("expected.tsv");
+        Files.writeString(list, "file\tkind\twords\nquiet.wav\tcommand\tyes\n");
+
+        assertThat(Ran.of("", "measure", folder.toString(), "--lists", "STEP").out())
+                .contains("command, step, clean");
+
+        Files.writeString(list, "file\tkind\twords\nquiet.wav\tcommand\tcancel left\n");
+
+        assertThat(Ran.of("", "measure", folder.toString(), "--lists", "STEP").out())
+                .doesNotContain("command, step");
+    }
+
+    @Test
+    @Tag("slow")
+    void measure_joins_readings_from_single_digits() throws IOException {
+        Files.write(folder.resolve("quiet.wav"), silence());
+        Path list = folder.resolve("expected.tsv");
+        Files.writeString(list, "file\tkind\twords\nquiet.wav\tdigit\tone\n");
+
+        assertThat(Ran.of("", "measure", folder.toString(), "--joined", "1").err())
+                .contains("lacks a recording of some digit");
+
+        Files.writeString(
+                list,
+                "file\tkind\twords\n"
+                        + Stream.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+                                .map(digit -> "quiet.wav\tdigit\t" + digit + "\n")
+                                .collect(Collectors.joining()));
+
+        Ran ran = Ran.of("", "measure", folder.toString(), "--joined", "1");
+
+        assertThat(ran.out().lines()).hasSize(14);
+        assertThat(ran.out())
+                .contains("10 dB, pauses of 0.5 s,    1 readings")
+                .contains("clean, all pauses,          6 readings: cut   0.0 %, at once   0.0 %")
+                .contains("nothing 100.0 %");
     }
 
     @Test

@@ -42,6 +42,15 @@ class RecipeTest {
     }
 
     @Test
+    void severalCardsTrainOneNetworkAndSeveralNetworksHaveAnAverage() throws Exception {
+        String python = interpreterWith("torch").orElse("");
+        skipUnless(
+                !python.isEmpty(), "the tests of cards and averages need python3 with PyTorch (Debian: python3-torch)");
+        assertPasses(python, "tests.test_cards");
+        assertPasses(python, "tests.test_average");
+    }
+
+    @Test
     void aTinyRunGoesFromClipsToARecogniser() throws Exception {
         String python = interpreterWith("torch").orElse("");
         skipUnless(!python.isEmpty(), "the tiny run needs python3 with PyTorch (Debian: python3-torch)");

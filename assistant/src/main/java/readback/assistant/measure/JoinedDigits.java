@@ -1,9 +1,6 @@
 package readback.assistant.measure;
 
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -13,11 +10,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import readback.assistant.ear.BundledEar;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
-import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -32,13 +27,12 @@ import readback.grammar.Vocabulary;
  * Measures readings that are joined from recorded single digits, with pauses between the digits: how many are cut by
  * the pauses, taken at once, asked about and taken wrong, and how long after the last digit they are decided. Values
  * and clips are drawn, the same each time; a reading is made of the digits of several people, made equally loud. Pauses
- * hold the noise of the recording before them.
- *
- * <p>Arguments: a folder of WAV files with expected.tsv, tab separated with a header line that names file and words, of
- * which those count that are one digit; how many readings, 100 if left out; which pauses in seconds, as "0,0.3". Runs
- * in the folder of this module.
+ * hold the noise of the recording before them. One thread, that of the ear.
  */
-final class JoinedDigits {
+public final class JoinedDigits {
+
+    /** The pauses between two digits that are measured, in seconds. */
+    public static final List<Double> PAUSES = List.of(0.0, 0.1, 0.2, 0.3, 0.4, 0.5);
 
     private static final List<String> DIGITS =
             List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
@@ -114,44 +108,53 @@ final class JoinedDigits {
         }
     }
 
-    private final Grammar grammar = Grammar.standard();
+    private final Ear ear;
+    private final Grammar grammar;
     private final List<List<Digit>> digits =
             DIGITS.stream().<List<Digit>>map(any -> new ArrayList<>()).toList();
 
-    public static void main(String[] arguments) throws Exception {
-        JoinedDigits measuring = new JoinedDigits();
-        measuring.read(Path.of(arguments[0]));
-        int readings = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 100;
-        String[] pauses = (arguments.length > 2 ? arguments[2] : "0,0.1,0.2,0.3,0.4,0.5").split(",", -1);
-        try (Ear ear = BundledEar.open()) {
-            for (boolean noisy : new boolean[] {false, true}) {
-                Row all = new Row();
-                for (String pause : pauses) {
-                    Row row = new Row();
-                    measuring.measure(ear, readings, Double.parseDouble(pause), noisy, List.of(row, all));
-                    System.out.println((noisy ? "10 dB" : "clean") + ", pauses of " + pause + " s, " + row.line());
-                }
-                System.out.println((noisy ? "10 dB" : "clean") + ", all pauses,     " + all.line());
+    public JoinedDigits(Ear ear, Grammar grammar) {
+        this.ear = ear;
+        this.grammar = grammar;
+    }
+
+    /** Takes the single digits among the clips; the others do not count. */
+    public void read(List<Clip> clips, Measurement.Source source) {
+        for (Clip clip : clips) {
+            int digit = DIGITS.indexOf(clip.words());
+            if (digit >= 0) {
+                source.sound(clip)
+                        .ifPresent(sound ->
+                                digits.get(digit).add(digit(sound.at(Ear.RATE).pcm())));
             }
         }
     }
 
-    private void read(Path folder) throws IOException {
-        List<String> lines = Files.readAllLines(folder.resolve("expected.tsv"));
-        List<String> header = Arrays.asList(lines.get(0).split("\t", -1));
-        for (String line : lines.subList(1, lines.size())) {
-            String[] fields = line.split("\t", -1);
-            int digit = DIGITS.indexOf(fields[header.indexOf("words")]);
-            if (digit >= 0) {
-                Path file = folder.resolve(fields[header.indexOf("file")]);
-                short[] pcm = Recording.read(file)
-                        .samples()
-                        .orElseThrow()
-                        .at(Ear.RATE)
-                        .pcm();
-                digits.get(digit).add(digit(pcm));
+    /** Whether each digit was read at least once, so that any reading can be joined. */
+    public boolean complete() {
+        return digits.stream().noneMatch(List::isEmpty);
+    }
+
+    /**
+     * A line for each pause, clean and beside a fan, and one for all pauses.
+     *
+     * @param readings so many at each pause
+     * @param pauses in seconds
+     */
+    public List<String> lines(int readings, List<Double> pauses) {
+        List<String> lines = new ArrayList<>();
+        for (boolean noisy : new boolean[] {false, true}) {
+            String name = noisy ? String.format(Locale.ROOT, "%.0f dB", DECIBELS) : "clean";
+            Row all = new Row();
+            for (double pause : pauses) {
+                Row row = new Row();
+                measure(readings, pause, noisy, List.of(row, all));
+                lines.add(
+                        String.format(Locale.ROOT, "joined digits, %s, pauses of %.1f s, %s", name, pause, row.line()));
             }
+            lines.add(String.format(Locale.ROOT, "joined digits, %s, all pauses,      %s", name, all.line()));
         }
+        return lines;
     }
 
     private static Digit digit(short[] pcm) {
@@ -231,7 +234,7 @@ final class JoinedDigits {
         return Samples.of(noise, Ear.RATE);
     }
 
-    private void measure(Ear ear, int readings, double pause, boolean noisy, List<Row> rows) {
+    private void measure(int readings, double pause, boolean noisy, List<Row> rows) {
         Random random = new Random(START);
         Map<Quantity, Vocabulary> vocabularies = new EnumMap<>(Quantity.class);
         for (int n = 0; n < readings; n++) {
@@ -247,7 +250,7 @@ final class JoinedDigits {
             Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
             Vocabulary vocabulary =
                     vocabularies.computeIfAbsent(span.quantity(), any -> grammar.vocabulary(expectation));
-            hear(ear, vocabulary, expectation, value, joined, sound, rows);
+            hear(vocabulary, expectation, value, joined, sound, rows);
         }
     }
 
@@ -270,13 +273,7 @@ final class JoinedDigits {
 
     /** What the dialogue does at the first utterance that is not passed over. */
     private void hear(
-            Ear ear,
-            Vocabulary vocabulary,
-            Expectation expectation,
-            int value,
-            Joined joined,
-            Samples sound,
-            List<Row> rows) {
+            Vocabulary vocabulary, Expectation expectation, int value, Joined joined, Samples sound, List<Row> rows) {
         Outcome outcome = Outcome.NOTHING;
         double decidedAt = Double.NaN;
         boolean cut = false;
