@@ -29,7 +29,7 @@ public final class ProgressPage {
         Markup page = new Markup();
         ReportPage.begin(page, texts.tag(), word("title"));
         page.open("header").element("h1", word("title"));
-        page.element("p", word("made") + " " + texts.moment(now) + ".", "class", "quiet");
+        page.element("p", word("made") + " " + texts.moment(now, ZoneId.systemDefault()) + ".", "class", "quiet");
         page.closeLine().open("main").open("section");
         page.open("ul");
         progress.retention()
