@@ -141,7 +141,8 @@ final class Technician {
                     "clue-supply" -> value(expectation);
             case "amount-added", "amount-recovered" -> moves(state);
             // the verdict cannot be given, or everything is done
-            case "orifice-verdict", "valve-verdict", "air-verdict", "caps-and-leaks", "sign-off" -> "finish";
+            case "orifice-verdict", "valve-verdict", "air-verdict", "caps-and-leaks", "recovered-to", "sign-off" ->
+                "finish";
             default -> looks(step);
         };
     }

@@ -137,12 +137,10 @@ interface DrillAnswers {
                         return Optional.empty();
                     }
                     if (input.line.filter(line -> !line.isBlank()).isPresent()) {
-                        return input.line
-                                .map(line ->
-                                        new Heard(List.of(Hypothesis.typed(line)), (System.nanoTime() - asked) / 1e9));
+                        return input.line.map(
+                                line -> new Heard(List.of(Hypothesis.typed(line)), (System.nanoTime() - asked) / 1e9));
                     }
-                    Optional<Utterance> utterance =
-                            listening.hear(input.sound).filter(heard -> !heard.onlyUnknown());
+                    Optional<Utterance> utterance = listening.hear(input.sound).filter(heard -> !heard.onlyUnknown());
                     if (utterance.isPresent()) {
                         lines.line("screen.plain.technician", utterance.get().words());
                         return utterance.map(heard -> new Heard(heard.alternatives(), heard.startSeconds()));
