@@ -80,23 +80,28 @@ public final class JoinedDigits {
 
         private double after(double share) {
             Collections.sort(seconds);
-            return seconds.isEmpty() ? Double.NaN : seconds.get((int) (share * (seconds.size() - 1)));
+            return seconds.get((int) (share * (seconds.size() - 1)));
         }
 
         private String line() {
-            return String.format(
+            String counts = String.format(
                     Locale.ROOT,
-                    "%4d readings: cut %5.1f %%, at once %5.1f %%, asked %5.1f %%, wrong %4.1f %% (%d), nothing %4.1f %%;"
-                            + " at once after %.2f s median, %.2f s 90th percentile",
+                    "%4d readings: cut %5.1f %%, at once %5.1f %%, asked %5.1f %%, wrong %4.1f %% (%d), nothing %5.1f %%",
                     all,
                     share(cut),
                     share(Outcome.AT_ONCE),
                     share(Outcome.ASKED),
                     share(Outcome.WRONG),
                     outcomes.getOrDefault(Outcome.WRONG, 0),
-                    share(Outcome.NOTHING),
-                    after(0.5),
-                    after(0.9));
+                    share(Outcome.NOTHING));
+            return seconds.isEmpty()
+                    ? counts
+                    : counts
+                            + String.format(
+                                    Locale.ROOT,
+                                    "; at once after %.2f s median, %.2f s 90th percentile",
+                                    after(0.5),
+                                    after(0.9));
         }
 
         private double share(Outcome outcome) {
