@@ -73,26 +73,26 @@ final class Draw {
     }
 
     /** The answer to a question for a temperature, right within so many °F. */
-    Wanted.Number temperature(Quantity quantity, Temperature right, double fahrenheit) {
+    Wanted.Amount temperature(Quantity quantity, Temperature right, double fahrenheit) {
         return number(quantity, right.kelvin(), units.temperature(), degrees(fahrenheit));
     }
 
     /** The answer to a question for a difference, right within so many °F. */
-    Wanted.Number difference(Quantity quantity, TemperatureDifference right, double fahrenheit) {
+    Wanted.Amount difference(Quantity quantity, TemperatureDifference right, double fahrenheit) {
         return number(quantity, right.kelvins(), units.temperatureDifference(), degrees(fahrenheit));
     }
 
     /** The answer to a question for a pressure, right within so many psi. */
-    Wanted.Number pressure(Quantity quantity, GaugePressure right, double psi) {
+    Wanted.Amount pressure(Quantity quantity, GaugePressure right, double psi) {
         double tolerance = GaugePressure.psig(psi).pascals()
                 / (units.pressure().toBase(1) - units.pressure().toBase(0));
         return number(quantity, right.pascals(), units.pressure(), tolerance);
     }
 
     /** The answer to a question for a mass in ounces. */
-    static Wanted.Number ounces(Quantity quantity, double right, double tolerance) {
+    static Wanted.Amount ounces(Quantity quantity, double right, double tolerance) {
         BigDecimal value = BigDecimal.valueOf(right).setScale(1, RoundingMode.HALF_UP);
-        return new Wanted.Number(new Reading(quantity, value, Unit.OUNCE), tolerance);
+        return new Wanted.Amount(new Reading(quantity, value, Unit.OUNCE), tolerance);
     }
 
     private double degrees(double fahrenheit) {
@@ -100,8 +100,8 @@ final class Draw {
                 .fromBase(TemperatureDifference.fahrenheit(fahrenheit).kelvins());
     }
 
-    private static Wanted.Number number(Quantity quantity, double base, Unit unit, double tolerance) {
+    private static Wanted.Amount number(Quantity quantity, double base, Unit unit, double tolerance) {
         BigDecimal value = BigDecimal.valueOf(unit.fromBase(base)).setScale(1, RoundingMode.HALF_UP);
-        return new Wanted.Number(new Reading(quantity, value, unit), tolerance);
+        return new Wanted.Amount(new Reading(quantity, value, unit), tolerance);
     }
 }

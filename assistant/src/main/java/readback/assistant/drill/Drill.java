@@ -129,7 +129,7 @@ public final class Drill {
         }
         return question.wanted().fold(new Wanted.Cases<>() {
             @Override
-            public Expectation number(Wanted.Number number) {
+            public Expectation number(Wanted.Amount number) {
                 return Expectation.of(number.value().quantity(), units);
             }
 
@@ -235,7 +235,7 @@ public final class Drill {
     private Reply answered(Meaning meaning, double seconds) {
         return asked().wanted().fold(new Wanted.Cases<>() {
             @Override
-            public Reply number(Wanted.Number number) {
+            public Reply number(Wanted.Amount number) {
                 Optional<Reading> said = meaning.readings().stream()
                         .filter(reading -> reading.quantity() == number.value().quantity())
                         .findFirst();
@@ -261,7 +261,7 @@ public final class Drill {
         });
     }
 
-    private Reply judged(Wanted.Number number, Reading said, double seconds) {
+    private Reply judged(Wanted.Amount number, Reading said, double seconds) {
         double off =
                 Math.abs(said.in(number.value().unit()) - number.value().value().doubleValue()) / number.tolerance();
         String answer = Fact.amount(said).shown();
@@ -291,7 +291,7 @@ public final class Drill {
     private Message solution(String key) {
         return asked().wanted().fold(new Wanted.Cases<>() {
             @Override
-            public Message number(Wanted.Number number) {
+            public Message number(Wanted.Amount number) {
                 return Message.of(key).with("value", Fact.amount(number.value()));
             }
 
@@ -310,7 +310,7 @@ public final class Drill {
     private Message hint() {
         return asked().wanted().fold(new Wanted.Cases<>() {
             @Override
-            public Message number(Wanted.Number number) {
+            public Message number(Wanted.Amount number) {
                 return Message.of("drill.hint.number");
             }
 

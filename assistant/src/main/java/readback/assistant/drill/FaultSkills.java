@@ -55,12 +55,12 @@ final class FaultSkills {
         while (true) {
             AirConditioner unit = BUILT.computeIfAbsent(draw.any(units), TrainingUnit::built);
             PlantFault fault = draw.any(FAULTS);
+            double size = CLEAR.getOrDefault(fault, fault.largest());
             int dryBulb = draw.whole(73, 80);
             Weather weather = Weather.fahrenheit(draw.whole(80, 100), dryBulb, dryBulb - draw.whole(10, 14));
             Optional<OperatingPoint.Running> sound =
                     OperatingPoint.solve(unit, weather, FaultSet.none()).running();
-            Optional<OperatingPoint.Running> running = OperatingPoint.solve(
-                            unit, weather, FaultSet.of(fault, CLEAR.get(fault)))
+            Optional<OperatingPoint.Running> running = OperatingPoint.solve(unit, weather, FaultSet.of(fault, size))
                     .running();
             if (sound.isPresent() && running.isPresent()) {
                 return question(

@@ -3,17 +3,23 @@ package readback.assistant.drill;
 /** How well an answer was known, the worst first. */
 public enum Grade {
     /** Not known. */
-    AGAIN,
+    AGAIN(1),
     /** Known with trouble: slowly, nearly, or after help. */
-    HARD,
+    HARD(2),
     /** Known. */
-    GOOD,
+    GOOD(3),
     /** Known at once. */
-    EASY;
+    EASY(4);
+
+    private final int number;
+
+    Grade(int number) {
+        this.number = number;
+    }
 
     /** The number that the formulas have for it, 1 to 4. */
     int number() {
-        return ordinal() + 1;
+        return number;
     }
 
     /** Whether it was recalled at all. */

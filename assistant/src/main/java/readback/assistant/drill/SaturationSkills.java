@@ -70,7 +70,7 @@ final class SaturationSkills {
         Refrigerant refrigerant = Draw.refrigerant(name);
         Reading coil = draw.temperature(Quantity.SUCTION_LINE_TEMPERATURE, 32, 52);
         GaugePressure right = refrigerant.dewPressure(coil.temperature()).gaugeIn(Atmosphere.SEA_LEVEL);
-        Wanted.Number wanted = draw.pressure(Quantity.SUCTION_PRESSURE, right, PSI);
+        Wanted.Amount wanted = draw.pressure(Quantity.SUCTION_PRESSURE, right, PSI);
         return new Question(
                 Message.of("drill.ask.pressure")
                         .with("refrigerant", new Fact.Refrigerant(name))

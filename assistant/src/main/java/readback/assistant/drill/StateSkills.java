@@ -98,7 +98,7 @@ final class StateSkills {
             Temperature saturation,
             TemperatureDifference right,
             Quantity quantity) {
-        Wanted.Number wanted = draw.difference(quantity, right, DEGREES);
+        Wanted.Amount wanted = draw.difference(quantity, right, DEGREES);
         return new Question(
                 Message.of("drill.ask." + what)
                         .with("refrigerant", new Fact.Refrigerant(name))
@@ -119,7 +119,7 @@ final class StateSkills {
                     .target(wetBulb.temperature(), outdoor.temperature())
                     .usable();
             if (target.isPresent()) {
-                Wanted.Number wanted =
+                Wanted.Amount wanted =
                         draw.difference(Quantity.PLATE_SUPERHEAT, target.get().target(), TARGET_DEGREES);
                 return new Question(
                         Message.of("drill.ask.target-superheat")
@@ -134,7 +134,7 @@ final class StateSkills {
     private static Question split(Draw draw) {
         Reading back = draw.temperature(Quantity.RETURN_DRY_BULB, 70, 82);
         Reading supply = draw.temperature(Quantity.SUPPLY_DRY_BULB, 50, 62);
-        Wanted.Number wanted = draw.difference(
+        Wanted.Amount wanted = draw.difference(
                 Quantity.TEMPERATURE_SPLIT, back.temperature().minus(supply.temperature()), TARGET_DEGREES);
         return new Question(
                 Message.of("drill.ask.split").with("back", Fact.amount(back)).with("supply", Fact.amount(supply)),
@@ -150,7 +150,7 @@ final class StateSkills {
         Reading wetBulb = draw.temperature(Quantity.RETURN_WET_BULB, 58, 68);
         TemperatureDifference target = TemperatureSplit.target(dryBulb.temperature(), wetBulb.temperature())
                 .orElseThrow();
-        Wanted.Number wanted = draw.difference(Quantity.TEMPERATURE_SPLIT, target, DEGREES);
+        Wanted.Amount wanted = draw.difference(Quantity.TEMPERATURE_SPLIT, target, DEGREES);
         return new Question(
                 Message.of("drill.ask.target-split")
                         .with("back", Fact.amount(dryBulb))
@@ -164,7 +164,7 @@ final class StateSkills {
         int humidity = 5 * draw.whole(7, 13);
         Temperature right = MoistAir.fromRelativeHumidity(dryBulb.temperature(), humidity / 100.0, Atmosphere.SEA_LEVEL)
                 .wetBulb();
-        Wanted.Number wanted = draw.temperature(Quantity.RETURN_WET_BULB, right, DEGREES);
+        Wanted.Amount wanted = draw.temperature(Quantity.RETURN_WET_BULB, right, DEGREES);
         return new Question(
                 Message.of("drill.ask.wet-bulb")
                         .with("back", Fact.amount(dryBulb))

@@ -12,7 +12,7 @@ public sealed interface Wanted {
     /** What is to be made of each kind of answer. */
     interface Cases<T> {
 
-        T number(Number number);
+        T number(Amount number);
 
         T option(Option option);
 
@@ -25,7 +25,7 @@ public sealed interface Wanted {
      * @param value as calc has it, in the unit in which it is asked for
      * @param tolerance how far an answer may be off and still be right, in the same unit; over zero
      */
-    record Number(Reading value, double tolerance) implements Wanted {
+    record Amount(Reading value, double tolerance) implements Wanted {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.number(this);

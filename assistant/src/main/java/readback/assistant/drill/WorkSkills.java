@@ -96,7 +96,7 @@ final class WorkSkills {
                 Message.of("drill.ask.airflow-per-ton")
                         .with("flow", cubicFeet(flow))
                         .with("tons", new Fact.Count(tons)),
-                new Wanted.Number(
+                new Wanted.Amount(
                         new Reading(
                                 Quantity.AIRFLOW, BigDecimal.valueOf(Math.round(right)), Unit.CUBIC_FOOT_PER_MINUTE),
                         5),
@@ -196,7 +196,7 @@ final class WorkSkills {
         Reading start = draw.shown(Quantity.LIQUID_PRESSURE, GaugePressure.psig(10 * draw.whole(20, 45)));
         Reading before = draw.temperature(Quantity.OUTDOOR_TEMPERATURE, 75, 95);
         Reading after = draw.temperature(Quantity.OUTDOOR_TEMPERATURE, 50, 70);
-        Wanted.Number wanted = draw.pressure(
+        Wanted.Amount wanted = draw.pressure(
                 Quantity.LIQUID_PRESSURE,
                 StandingPressure.expected(
                         start.gaugePressure(), before.temperature(), after.temperature(), Atmosphere.SEA_LEVEL),
@@ -227,7 +227,7 @@ final class WorkSkills {
                     after.temperature(),
                     Atmosphere.SEA_LEVEL);
             if (result.outcome() != StandingPressure.Outcome.NOT_SETTLED) {
-                Wanted.Number right = draw.pressure(Quantity.LIQUID_PRESSURE, result.expected(), PSI);
+                Wanted.Amount right = draw.pressure(Quantity.LIQUID_PRESSURE, result.expected(), PSI);
                 return new Question(
                         Message.of("drill.ask.leak-test")
                                 .with("start", Fact.amount(start))
@@ -274,7 +274,7 @@ final class WorkSkills {
                         .with("refrigerant", name(refrigerant))
                         .with("water", pounds(water))
                         .with("tare", pounds(tare)),
-                new Wanted.Number(value, 1),
+                new Wanted.Amount(value, 1),
                 Message.of("drill.because.cylinder-limit").with("value", Fact.amount(value)));
     }
 

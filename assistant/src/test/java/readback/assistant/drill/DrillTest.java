@@ -41,7 +41,7 @@ class DrillTest {
     }
 
     private double right(int review) {
-        return ((Wanted.Number) saturation.question(review, UnitSetting.US).wanted())
+        return ((Wanted.Amount) saturation.question(review, UnitSetting.US).wanted())
                 .value()
                 .value()
                 .doubleValue();

@@ -6,10 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class MemoryTest {
+
+    private static final List<Grade> GRADES = List.of(Grade.values());
 
     private static Grade grade(char letter) {
         return switch (letter) {
@@ -63,9 +66,9 @@ class MemoryTest {
     void more_is_forgotten_with_time_and_better_answers_last_longer() {
         SplittableRandom chance = new SplittableRandom(6);
         for (int i = 0; i < 500; i++) {
-            Memory any = Memory.first(Grade.values()[chance.nextInt(4)]);
+            Memory any = Memory.first(GRADES.get(chance.nextInt(4)));
             for (int j = chance.nextInt(6); j > 0; j--) {
-                any = any.after(Grade.values()[chance.nextInt(4)], chance.nextInt(60));
+                any = any.after(GRADES.get(chance.nextInt(4)), chance.nextInt(60));
             }
             double days = chance.nextDouble(0, 200);
 

@@ -53,7 +53,7 @@ class SkillTest {
         for (int review = 0; review < 40; review++) {
             right.add(skill.question(review, UnitSetting.US).wanted().fold(new Wanted.Cases<Object>() {
                 @Override
-                public Object number(Wanted.Number number) {
+                public Object number(Wanted.Amount number) {
                     return number.value().value();
                 }
 
