@@ -28,12 +28,12 @@ import readback.prompts.text.Message;
  */
 public final class Drill {
 
-    /** An answer within so many seconds is known at once, one within the others without trouble. Ours. */
+    /** An answer within so many seconds is known at once, one within the others without trouble. Decision 0021. */
     private static final double AT_ONCE = 6;
 
     private static final double WITHOUT_TROUBLE = 20;
 
-    /** So many tolerances off is nearly right. Ours. */
+    /** So many tolerances off is nearly right. Decision 0021. */
     private static final double NEAR = 2;
 
     private final Grammar grammar;

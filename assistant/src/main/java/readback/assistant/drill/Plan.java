@@ -7,10 +7,10 @@ import java.util.List;
 /** Which skills a drill asks for, in which order. */
 final class Plan {
 
-    /** Due skills in a drill at most. Ours. */
+    /** Due skills in a drill at most. Decision 0021. */
     static final int MOST_DUE = 12;
 
-    /** Skills never asked before in a drill at most. Ours. */
+    /** Skills never asked before in a drill at most. Decision 0021. */
     static final int MOST_NEW = 3;
 
     /** A drill begins with so many that are likely known. */
