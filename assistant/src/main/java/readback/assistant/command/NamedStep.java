@@ -1,7 +1,10 @@
 package readback.assistant.command;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.UnitSetting;
@@ -10,6 +13,9 @@ import readback.grammar.Grammar;
 
 /** Steps named on the command line. */
 final class NamedStep {
+
+    /** So many names are offered for one that there is not. */
+    private static final int NEAREST = 4;
 
     private NamedStep() {}
 
@@ -25,10 +31,24 @@ final class NamedStep {
         if (grammar.choices().sets().contains(name)) {
             return new Expectation(name, Optional.empty(), Optional.of(name), Optional.empty(), units);
         }
-        throw new CommandFailure("There is no step '" + name + "'. Quantities: "
+        throw new CommandFailure("There is no step '" + name + "'. A step is a quantity, as in "
                 + String.join(
-                        ", ",
-                        Arrays.stream(Quantity.values()).map(ConstantName::of).toList())
-                + ". Choices: " + String.join(", ", grammar.choices().sets()) + ".");
+                        ", ", nearest(name, Arrays.stream(Quantity.values()).map(ConstantName::of)))
+                + ", or a choice: " + String.join(", ", grammar.choices().sets()) + ".");
+    }
+
+    /** The names that share most of their beginning with a word, a few of them. */
+    private static List<String> nearest(String word, Stream<String> names) {
+        return names.sorted(Comparator.comparingInt((String name) -> -shared(word, name)))
+                .limit(NEAREST)
+                .toList();
+    }
+
+    private static int shared(String word, String name) {
+        int same = 0;
+        while (same < Math.min(word.length(), name.length()) && word.charAt(same) == name.charAt(same)) {
+            same++;
+        }
+        return same;
     }
 }

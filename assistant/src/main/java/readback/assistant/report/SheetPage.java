@@ -19,8 +19,8 @@ import readback.prompts.text.Language;
  */
 public final class SheetPage {
 
-    private static final int LONGEST = 110;
-    private static final int LONGEST_NOTE = 220;
+    private static final int LONGEST = 64;
+    private static final int LONGEST_NOTE = 160;
     private static final int MOST_FIGURES = 12;
     private static final int MOST_REASONS = 3;
     private static final int MOST_NOTES = 2;
