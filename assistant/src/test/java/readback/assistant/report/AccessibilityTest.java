@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ import org.w3c.dom.Element;
 import readback.assistant.archive.Archive;
 import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Sums;
+import readback.assistant.drill.Progress;
 import readback.assistant.record.About;
 import readback.assistant.recorded.Scripted;
 import readback.prompts.text.Language;
@@ -68,7 +70,9 @@ class AccessibilityTest {
                 ReportPages.page(report),
                 ReportPages.page(vacuum),
                 SheetPage.of(report, Language.english(), Scripted.START),
-                index.page(SessionFilter.ALL, sums, listing, Scripted.START))) {
+                index.page(SessionFilter.ALL, sums, listing, Scripted.START),
+                new ProgressPage(Language.english())
+                        .page(Progress.of(List.of(), ZoneOffset.UTC), Scripted.START, ZoneOffset.UTC))) {
             for (int width : List.of(360, 768, 1280)) {
                 for (boolean dark : List.of(false, true)) {
                     JsonNode result = checked(page, folder, browser, width, dark);
