@@ -1,9 +1,9 @@
 package readback.assistant.record;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -28,15 +28,15 @@ public final class FolderLedger {
     private static final int TRIES = 40;
     private static final long BETWEEN_TRIES_MILLIS = 50;
 
-    private final Path sessions;
+    private final ChainedFile<Anchor> file;
 
-    private FolderLedger(Path sessions) {
-        this.sessions = sessions;
+    private FolderLedger(ChainedFile<Anchor> file) {
+        this.file = file;
     }
 
     /** The ledger of a folder of sessions, whether or not there is one yet. */
     public static FolderLedger in(Path sessions) {
-        return new FolderLedger(sessions);
+        return new FolderLedger(new ChainedFile<>(sessions.resolve(FILE), FolderLedger::anchor));
     }
 
     /**
@@ -67,8 +67,7 @@ public final class FolderLedger {
      * @throws IOException when it cannot be read
      */
     public Content read() throws IOException {
-        Path file = sessions.resolve(FILE);
-        ChainedLines<Anchor> lines = lines(Files.exists(file) ? WholeFile.read(file) : new byte[0]);
+        ChainedLines<Anchor> lines = file.read();
         Map<Named, Anchor> latest = new LinkedHashMap<>();
         lines.items().forEach(anchor -> latest.put(new Named(anchor.session(), anchor.of()), anchor));
         return new Content(List.copyOf(latest.values()), lines.fault());
@@ -99,23 +98,13 @@ public final class FolderLedger {
     }
 
     private Optional<String> noted(Instant at, Anchor anchor) throws IOException {
-        Path file = sessions.resolve(FILE);
-        try (LineFile ledger =
-                Files.exists(file) ? LineFile.OnDisk.open(file) : LineFile.OnDisk.create(file, OwnerOnly.file(file))) {
-            ChainedLines<Anchor> lines = lines(WholeFile.read(file));
-            Optional<RecordFault> fault = lines.fault();
-            if (fault.isPresent() && fault.get().kind() != RecordFault.Kind.TORN) {
-                return fault.map(RecordFault::toString);
-            }
-            ObjectNode node = JsonNodeFactory.instance.objectNode();
-            node.put("type", TYPES.get(anchor.of()));
-            node.put("at", at.toString());
-            node.put("session", anchor.session());
-            node.put("events", anchor.events());
-            node.put("head", anchor.hash());
-            lines.append(ledger, node);
-            return Optional.empty();
-        }
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("type", TYPES.get(anchor.of()));
+        node.put("at", at.toString());
+        node.put("session", anchor.session());
+        node.put("events", anchor.events());
+        node.put("head", anchor.hash());
+        return file.append(node).map(RecordFault::toString);
     }
 
     private static Anchor.Subject subject(String type) {
@@ -126,15 +115,11 @@ public final class FolderLedger {
                 .orElseThrow(() -> new IllegalArgumentException("no line of a ledger: \"" + type + "\""));
     }
 
-    private static ChainedLines<Anchor> lines(byte[] bytes) {
-        return ChainedLines.read(
-                bytes,
-                node -> new Anchor(
-                        RecordJson.text(node, "session"),
-                        subject(RecordJson.text(node, "type")),
-                        node.path("events").asInt(),
-                        RecordJson.text(node, "head")),
-                any -> true,
-                "does not follow the line before it");
+    private static Anchor anchor(JsonNode node) {
+        return new Anchor(
+                RecordJson.text(node, "session"),
+                subject(RecordJson.text(node, "type")),
+                node.path("events").asInt(),
+                RecordJson.text(node, "head"));
     }
 }

@@ -1,5 +1,6 @@
 package readback.assistant.record;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -12,15 +13,15 @@ import java.util.Optional;
 /** The answers that an apprentice gave in drills, oldest first, sealed and chained as a record is. */
 public final class ReviewLog {
 
-    private final Path file;
+    private final ChainedFile<Review> file;
 
-    private ReviewLog(Path file) {
+    private ReviewLog(ChainedFile<Review> file) {
         this.file = file;
     }
 
     /** The log in a file, whether or not there is one yet. */
     public static ReviewLog in(Path file) {
-        return new ReviewLog(file);
+        return new ReviewLog(new ChainedFile<>(file, ReviewLog::review));
     }
 
     /**
@@ -51,7 +52,7 @@ public final class ReviewLog {
      * @throws IOException when it cannot be read
      */
     public Content read() throws IOException {
-        ChainedLines<Review> lines = lines(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+        ChainedLines<Review> lines = file.read();
         return new Content(lines.items(), lines.fault());
     }
 
@@ -61,40 +62,31 @@ public final class ReviewLog {
      * @throws IOException when it cannot be written, or the log was altered
      */
     public void add(Review review) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
+        Path folder = file.file().toAbsolutePath().getParent();
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        try (LineFile open =
-                Files.exists(file) ? LineFile.OnDisk.open(file) : LineFile.OnDisk.create(file, OwnerOnly.file(file))) {
-            ChainedLines<Review> lines = lines(Files.readAllBytes(file));
-            Optional<RecordFault> fault = lines.fault();
-            if (fault.isPresent() && fault.get().kind() != RecordFault.Kind.TORN) {
-                throw new IOException(fault.get().toString());
-            }
-            ObjectNode node = JsonNodeFactory.instance.objectNode();
-            node.put("type", "review");
-            node.put("at", review.at().toString());
-            node.put("skill", review.skill());
-            node.put("review", review.review());
-            node.put("grade", review.grade());
-            node.put("answer", review.answer());
-            node.put("seconds", review.seconds());
-            lines.append(open, node);
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("type", "review");
+        node.put("at", review.at().toString());
+        node.put("skill", review.skill());
+        node.put("review", review.review());
+        node.put("grade", review.grade());
+        node.put("answer", review.answer());
+        node.put("seconds", review.seconds());
+        Optional<RecordFault> fault = file.append(node);
+        if (fault.isPresent()) {
+            throw new IOException(fault.get().toString());
         }
     }
 
-    private static ChainedLines<Review> lines(byte[] bytes) {
-        return ChainedLines.read(
-                bytes,
-                node -> new Review(
-                        Instant.parse(RecordJson.text(node, "at")),
-                        RecordJson.text(node, "skill"),
-                        node.path("review").asInt(),
-                        RecordJson.text(node, "grade"),
-                        RecordJson.text(node, "answer"),
-                        node.path("seconds").asDouble()),
-                any -> true,
-                "does not follow the line before it");
+    private static Review review(JsonNode node) {
+        return new Review(
+                Instant.parse(RecordJson.text(node, "at")),
+                RecordJson.text(node, "skill"),
+                node.path("review").asInt(),
+                RecordJson.text(node, "grade"),
+                RecordJson.text(node, "answer"),
+                node.path("seconds").asDouble());
     }
 }
