@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import readback.calc.name.ConstantName;
+import readback.calc.name.EditDistance;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
@@ -37,18 +38,9 @@ final class NamedStep {
                 + ", or a choice: " + String.join(", ", grammar.choices().sets()) + ".");
     }
 
-    /** The names that share most of their beginning with a word, a few of them. */
     private static List<String> nearest(String word, Stream<String> names) {
-        return names.sorted(Comparator.comparingInt((String name) -> -shared(word, name)))
+        return names.sorted(Comparator.comparingInt((String name) -> EditDistance.between(word, name)))
                 .limit(NEAREST)
                 .toList();
-    }
-
-    private static int shared(String word, String name) {
-        int same = 0;
-        while (same < Math.min(word.length(), name.length()) && word.charAt(same) == name.charAt(same)) {
-            same++;
-        }
-        return same;
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import readback.calc.name.EditDistance;
 
 /** The refrigerants that Readback knows. Immutable; {@link #standard()} is the way in. */
 public final class Catalogue {
@@ -78,7 +79,8 @@ public final class Catalogue {
 
     private List<String> nearest(String key) {
         List<Map.Entry<String, Refrigerant>> names = new ArrayList<>(byName.entrySet());
-        names.sort(Comparator.comparingInt((Map.Entry<String, Refrigerant> entry) -> editDistance(key, entry.getKey()))
+        names.sort(Comparator.comparingInt(
+                        (Map.Entry<String, Refrigerant> entry) -> EditDistance.between(key, entry.getKey()))
                 .thenComparing(entry -> all.indexOf(entry.getValue())));
         Set<String> nearest = new LinkedHashSet<>();
         for (Map.Entry<String, Refrigerant> name : names) {
@@ -98,24 +100,6 @@ public final class Catalogue {
             }
         }
         return !key.isEmpty() && key.charAt(0) == 'r' ? key.substring(1) : key.toString();
-    }
-
-    /** How many letters must be inserted, removed or replaced: Levenshtein's distance. */
-    private static int editDistance(String a, String b) {
-        int[] previous = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            previous[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int[] row = new int[b.length() + 1];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int replaced = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                row[j] = Math.min(replaced, Math.min(previous[j], row[j - 1]) + 1);
-            }
-            previous = row;
-        }
-        return previous[b.length()];
     }
 
     /** Reads the catalogue from the installation. */
