@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
@@ -33,20 +34,26 @@ interface DrillAnswers {
         @Override
         public Optional<Heard> next(Expectation expectation) {
             long asked = System.nanoTime();
-            lines.prompt();
             try {
-                String line = console.in().readLine();
-                if (line == null) {
-                    return Optional.empty();
+                String line = typed();
+                while (line != null && line.isBlank()) {
+                    line = typed();
                 }
-                lines.entered();
-                double seconds = (System.nanoTime() - asked) / 1e9;
-                return line.isBlank()
-                        ? next(expectation)
-                        : Optional.of(new Heard(List.of(Hypothesis.typed(line.strip())), seconds));
+                return Optional.ofNullable(line)
+                        .map(words ->
+                                new Heard(List.of(Hypothesis.typed(words.strip())), (System.nanoTime() - asked) / 1e9));
             } catch (IOException e) {
                 throw new CommandFailure("Standard input could not be read: " + e.getMessage() + ".");
             }
+        }
+
+        private @Nullable String typed() throws IOException {
+            lines.prompt();
+            String line = console.in().readLine();
+            if (line != null) {
+                lines.entered();
+            }
+            return line;
         }
     }
 
