@@ -16,7 +16,6 @@ import readback.assistant.drill.Drill;
 import readback.assistant.drill.Progress;
 import readback.assistant.drill.Skill;
 import readback.assistant.ear.Ear;
-import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.microphone.MicrophoneReader;
 import readback.assistant.record.ReviewLog;
 import readback.assistant.report.ProgressPage;
@@ -84,11 +83,8 @@ public final class DrillCommand implements Callable<Integer> {
             description = "What speaks. Default: the first of flite, system, embedded that is there.")
     private @Nullable String voice;
 
-    @Option(
-            names = "--microphone",
-            paramLabel = "NAME",
-            description = "Part of the microphone's name. Default: the system's choice.")
-    private @Nullable String microphone;
+    @Mixin
+    private MicrophoneOption microphone = new MicrophoneOption();
 
     @Mixin
     private LoudspeakerOption loudspeaker = new LoudspeakerOption();
@@ -108,7 +104,7 @@ public final class DrillCommand implements Callable<Integer> {
         if (html != null) {
             OutputFile.at(html, overwrite.force())
                     .write(new ProgressPage(Language.english()).page(progress, clock.instant(), clock.getZone()));
-            console.out().println("Page: " + html);
+            console.out().println("Written: " + html);
         } else if (list) {
             list(progress);
         } else {
@@ -121,8 +117,7 @@ public final class DrillCommand implements Callable<Integer> {
         if (reviews != null) {
             return reviews;
         }
-        return SessionOptions.dataFolder(System.getenv(), System.getProperty("user.home", "."))
-                .resolveSibling(FILE);
+        return SessionOptions.dataFolder().resolveSibling(FILE);
     }
 
     private Progress progress(ReviewLog log) {
@@ -167,10 +162,9 @@ public final class DrillCommand implements Callable<Integer> {
                 Loudspeaker out = loudspeaker.loudspeaker();
                 Ear listening = ear.open(desk.grammar(), console)) {
             DrillAnswers.Spoken answers = new DrillAnswers.Spoken(listening, desk.grammar(), console, lines);
-            try (MicrophoneReader reader =
-                    new MicrophoneReader(MicrophoneFinder.named(Optional.ofNullable(microphone)), answers)) {
+            try (MicrophoneReader reader = new MicrophoneReader(microphone.socket(), answers)) {
                 reader.start();
-                answers.readLines(() -> MicrophoneFinder.there(Optional.ofNullable(microphone)));
+                answers.readLines(microphone::there);
                 Talk talk = new Talk(desk, setting, lines, text -> say(speaking, out, text), log);
                 talk.run(drill, answers);
             }

@@ -1,7 +1,6 @@
 package readback.assistant.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -14,9 +13,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import readback.assistant.archive.Equipment;
-import readback.assistant.archive.Gathering;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.Visits;
 import readback.assistant.replay.Visible;
@@ -45,11 +42,8 @@ public final class HistoryCommand implements Callable<Integer> {
     private final Language language = Language.english();
     private final HistoryTexts texts = new HistoryTexts(language);
 
-    @Parameters(
-            arity = "0..*",
-            paramLabel = "DIR",
-            description = "Folders of sessions, or trees with such folders in them. Default: the user's data folder.")
-    private List<Path> named = new ArrayList<>();
+    @Mixin
+    private SessionFolders folders = new SessionFolders();
 
     @Option(
             names = "--appliance",
@@ -98,23 +92,14 @@ public final class HistoryCommand implements Callable<Integer> {
     }
 
     private List<Summary> sessions() {
-        List<Path> folders = named.isEmpty()
-                ? List.of(SessionOptions.dataFolder(System.getenv(), System.getProperty("user.home", ".")))
-                : named;
-        for (Path each : folders) {
-            if (!Files.isDirectory(each)) {
-                throw new CommandFailure("There is no folder '" + each + "': name the folder that holds the sessions.");
-            }
-        }
         List<Summary> sessions = new ArrayList<>();
         try {
-            Gathering.below(folders)
+            folders.gathering()
                     .each((summary, place) -> sessions.add(summary))
                     .troubles()
                     .forEach(each -> console.complain(Visible.text(each)));
         } catch (IOException e) {
-            throw new CommandFailure(
-                    "The sessions in '" + folders.get(0) + "' cannot be listed: " + e.getMessage() + ".");
+            throw folders.unlisted(e);
         }
         return sessions;
     }

@@ -2,7 +2,6 @@ package readback.assistant.command;
 
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,11 +19,8 @@ import readback.calc.name.ConstantName;
 /** How a live session listens, speaks and looks. */
 final class LiveOptions {
 
-    @Option(
-            names = "--microphone",
-            paramLabel = "NAME",
-            description = "Part of the microphone's name. Default: the system's choice.")
-    private @Nullable String microphone;
+    @Mixin
+    private MicrophoneOption microphone = new MicrophoneOption();
 
     @Mixin
     private LoudspeakerOption loudspeaker = new LoudspeakerOption();
@@ -91,11 +87,11 @@ final class LiveOptions {
     private @Nullable Path settings;
 
     MicrophoneFinder.Socket microphone() {
-        return MicrophoneFinder.named(Optional.ofNullable(microphone));
+        return microphone.socket();
     }
 
     boolean hasMicrophone() {
-        return MicrophoneFinder.there(Optional.ofNullable(microphone));
+        return microphone.there();
     }
 
     Loudspeaker loudspeaker() {

@@ -148,7 +148,12 @@ final class SessionOptions {
     }
 
     Path sessions() {
-        return sessions == null ? dataFolder(System.getenv(), System.getProperty("user.home", ".")) : sessions;
+        return sessions == null ? dataFolder() : sessions;
+    }
+
+    /** Where the sessions of this user lie when no other folder is named. */
+    static Path dataFolder() {
+        return dataFolder(System.getenv(), System.getProperty("user.home", "."));
     }
 
     static Path dataFolder(Map<String, String> environment, String home) {

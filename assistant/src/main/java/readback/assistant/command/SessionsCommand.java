@@ -2,7 +2,6 @@ package readback.assistant.command;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -22,7 +21,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import readback.assistant.archive.AnchorLines;
 import readback.assistant.archive.Archive;
 import readback.assistant.archive.Gathering;
@@ -61,12 +59,8 @@ public final class SessionsCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
 
-    @Parameters(
-            arity = "0..*",
-            paramLabel = "DIR",
-            description = "Folders of sessions, or trees with such folders in them, as of several tablets; each session"
-                    + " counts once. Default: the user's data folder.")
-    private List<Path> named = new ArrayList<>();
+    @Mixin
+    private SessionFolders folders = new SessionFolders();
 
     @Option(
             names = "--from",
@@ -182,7 +176,7 @@ public final class SessionsCommand implements Callable<Integer> {
         List<Anchor> now = new ArrayList<>();
         List<Anchor> remarks = new ArrayList<>();
         try {
-            Gathering everything = Gathering.below(folders());
+            Gathering everything = folders.gathering();
             SessionCheck checking = new SessionCheck(console, everything);
             Gathering gathering = check || anchors != null
                     ? everything.checked(recorded -> {
@@ -219,21 +213,8 @@ public final class SessionsCommand implements Callable<Integer> {
             });
             return holds(checking, now) ? 0 : 1;
         } catch (IOException e) {
-            throw new CommandFailure(
-                    "The sessions in '" + folders().get(0) + "' cannot be listed: " + e.getMessage() + ".");
+            throw folders.unlisted(e);
         }
-    }
-
-    private List<Path> folders() {
-        List<Path> folders = named.isEmpty()
-                ? List.of(SessionOptions.dataFolder(System.getenv(), System.getProperty("user.home", ".")))
-                : named;
-        for (Path each : folders) {
-            if (!Files.isDirectory(each)) {
-                throw new CommandFailure("There is no folder '" + each + "': name the folder that holds the sessions.");
-            }
-        }
-        return folders;
     }
 
     /** Whether every record holds what the ledger, and the anchors given, know of it; tells of those that do not. */
