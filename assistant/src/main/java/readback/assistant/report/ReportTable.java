@@ -68,13 +68,7 @@ public final class ReportTable {
     private static void outcome(Csv csv, JobReport report, Entry entry, JobOutcome outcome) {
         String judged = ConstantName.of(outcome.judged());
         boolean superseded = report.latestOutcomeEvents().stream().noneMatch(event -> event == entry.number());
-        begin(csv, report, entry, "outcome", judged, outcome.name())
-                .number("")
-                .text("")
-                .number("")
-                .text("")
-                .text(String.valueOf(superseded))
-                .end();
+        words(begin(csv, report, entry, "outcome", judged, outcome.name()), superseded);
         for (Figure figure : report.figures(entry.number(), outcome)) {
             begin(csv, report, entry, "figure", judged + "." + figure.name(), figure.shown())
                     .number(figure.value().toPlainString())
@@ -101,8 +95,12 @@ public final class ReportTable {
                 && report.finalRound()
                         .filter(last -> last.event() != entry.number())
                         .isPresent();
-        begin(csv, report, entry, kind, name, content)
-                .number("")
+        words(begin(csv, report, entry, kind, name, content), superseded);
+    }
+
+    /** Ends a row whose content is no number. */
+    private static void words(Csv.Row row, boolean superseded) {
+        row.number("")
                 .text("")
                 .number("")
                 .text("")
