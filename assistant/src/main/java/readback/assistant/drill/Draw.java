@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
+import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -59,7 +61,7 @@ final class Draw {
                 TemperatureDifference.fahrenheit(chance.nextDouble(least, most)).kelvins());
     }
 
-    /** A value of a quantity as it is read off: whole psi and °F, tenths of bar, halves would be too fine in °C. */
+    /** A value of a quantity as it is read off: whole psi and degrees, tenths of bar. */
     Reading shown(Quantity quantity, double base) {
         Unit unit = units.unitOf(quantity);
         return new Reading(
@@ -70,6 +72,16 @@ final class Draw {
 
     Reading shown(Quantity quantity, GaugePressure pressure) {
         return shown(quantity, pressure.pascals());
+    }
+
+    /** What a gauge at sea level shows of a refrigerant that boils or condenses at a temperature. */
+    Reading gauge(Quantity gauge, Refrigerant refrigerant, Side side, Temperature saturation) {
+        return shown(gauge, refrigerant.saturationPressure(side, saturation).gaugeIn(Atmosphere.SEA_LEVEL));
+    }
+
+    /** The saturation temperature that belongs to what a gauge at sea level shows. */
+    static Temperature saturation(Refrigerant refrigerant, Side side, Reading gauge) {
+        return refrigerant.saturationTemperature(side, gauge.gaugePressure().absoluteIn(Atmosphere.SEA_LEVEL));
     }
 
     /** The answer to a question for a temperature, right within so many °F. */

@@ -120,12 +120,12 @@ public final class Drill {
 
     /** What is being listened for. */
     public Expectation expectation() {
-        Expectation open = Expectation.open(units);
+        Expectation anything = Expectation.open(units);
         if (question == null) {
-            return open;
+            return anything;
         }
         if (doubted != null) {
-            return open.answeredBy(Command.YES, Command.NO);
+            return anything.answeredBy(Command.YES, Command.NO);
         }
         return question.wanted().fold(new Wanted.Cases<>() {
             @Override
@@ -141,7 +141,7 @@ public final class Drill {
 
             @Override
             public Expectation agreement(Wanted.Agreement agreement) {
-                return open.answeredBy(Command.YES, Command.NO);
+                return anything.answeredBy(Command.YES, Command.NO);
             }
         });
     }

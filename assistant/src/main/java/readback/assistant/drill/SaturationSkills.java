@@ -16,8 +16,7 @@ import readback.prompts.text.Message;
 /** From pressure to saturation temperature and back, on either side. Tolerances: what the trade needs, ours. */
 final class SaturationSkills {
 
-    private static final List<String> LOW_SIDE = List.of("R-410A", "R-22", "R-32", "R-454B", "R-407C", "R-134a");
-    private static final List<String> HIGH_SIDE = List.of("R-410A", "R-22", "R-32", "R-454B", "R-407C", "R-134a");
+    private static final List<String> FORTH = List.of("R-410A", "R-22", "R-32", "R-454B", "R-407C", "R-134a");
     private static final List<String> BACK = List.of("R-410A", "R-22", "R-454B");
 
     private static final double DEGREES = 1;
@@ -27,8 +26,8 @@ final class SaturationSkills {
 
     static List<Skill> all() {
         List<Skill> skills = new ArrayList<>();
-        LOW_SIDE.forEach(name -> skills.add(Skill.of("saturation-" + id(name), draw -> evaporating(draw, name))));
-        HIGH_SIDE.forEach(name -> skills.add(Skill.of("condensing-" + id(name), draw -> condensing(draw, name))));
+        FORTH.forEach(name -> skills.add(Skill.of("saturation-" + id(name), draw -> evaporating(draw, name))));
+        FORTH.forEach(name -> skills.add(Skill.of("condensing-" + id(name), draw -> condensing(draw, name))));
         BACK.forEach(name -> skills.add(Skill.of("pressure-" + id(name), draw -> pressure(draw, name))));
         return skills;
     }
@@ -48,13 +47,8 @@ final class SaturationSkills {
     private static Question saturation(
             Draw draw, String name, Side side, Quantity gauge, double fahrenheit, String where) {
         Refrigerant refrigerant = Draw.refrigerant(name);
-        Reading shown = draw.shown(
-                gauge,
-                refrigerant
-                        .saturationPressure(side, Temperature.fahrenheit(fahrenheit))
-                        .gaugeIn(Atmosphere.SEA_LEVEL));
-        Temperature right =
-                refrigerant.saturationTemperature(side, shown.gaugePressure().absoluteIn(Atmosphere.SEA_LEVEL));
+        Reading shown = draw.gauge(gauge, refrigerant, side, Temperature.fahrenheit(fahrenheit));
+        Temperature right = Draw.saturation(refrigerant, side, shown);
         return new Question(
                 Message.of("drill.ask.saturation." + where)
                         .with("refrigerant", new Fact.Refrigerant(name))

@@ -44,10 +44,8 @@ final class StateSkills {
     private static Question superheat(Draw draw, String name) {
         Refrigerant refrigerant = Draw.refrigerant(name);
         Temperature coil = Temperature.fahrenheit(draw.whole(30, 50));
-        Reading pressure = draw.shown(
-                Quantity.SUCTION_PRESSURE, refrigerant.dewPressure(coil).gaugeIn(Atmosphere.SEA_LEVEL));
-        Temperature saturation =
-                refrigerant.dewTemperature(pressure.gaugePressure().absoluteIn(Atmosphere.SEA_LEVEL));
+        Reading pressure = draw.gauge(Quantity.SUCTION_PRESSURE, refrigerant, Side.DEW, coil);
+        Temperature saturation = Draw.saturation(refrigerant, Side.DEW, pressure);
         Reading line = draw.shown(
                 Quantity.SUCTION_LINE_TEMPERATURE,
                 saturation
@@ -67,11 +65,8 @@ final class StateSkills {
     private static Question subcooling(Draw draw, String name) {
         Refrigerant refrigerant = Draw.refrigerant(name);
         Temperature condensing = Temperature.fahrenheit(draw.whole(85, 125));
-        Reading pressure = draw.shown(
-                Quantity.LIQUID_PRESSURE,
-                refrigerant.saturationPressure(Side.BUBBLE, condensing).gaugeIn(Atmosphere.SEA_LEVEL));
-        Temperature saturation =
-                refrigerant.bubbleTemperature(pressure.gaugePressure().absoluteIn(Atmosphere.SEA_LEVEL));
+        Reading pressure = draw.gauge(Quantity.LIQUID_PRESSURE, refrigerant, Side.BUBBLE, condensing);
+        Temperature saturation = Draw.saturation(refrigerant, Side.BUBBLE, pressure);
         Reading line = draw.shown(
                 Quantity.LIQUID_LINE_TEMPERATURE,
                 saturation

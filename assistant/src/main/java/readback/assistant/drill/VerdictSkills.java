@@ -5,13 +5,13 @@ import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Limits;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
 import readback.calc.name.ConstantName;
-import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
@@ -92,8 +92,7 @@ final class VerdictSkills {
             Reading outdoor = draw.temperature(Quantity.OUTDOOR_TEMPERATURE, 75, 100);
             Reading wetBulb = draw.temperature(Quantity.RETURN_WET_BULB, 60, 70);
             Temperature coil = Temperature.fahrenheit(draw.whole(34, 48));
-            Reading pressure = draw.shown(
-                    Quantity.SUCTION_PRESSURE, refrigerant.dewPressure(coil).gaugeIn(Atmosphere.SEA_LEVEL));
+            Reading pressure = draw.gauge(Quantity.SUCTION_PRESSURE, refrigerant, Side.DEW, coil);
             Reading line = draw.shown(
                     Quantity.SUCTION_LINE_TEMPERATURE,
                     coil.plus(TemperatureDifference.fahrenheit(draw.whole(6, 34)))
@@ -122,9 +121,7 @@ final class VerdictSkills {
             Reading outdoor = draw.temperature(Quantity.OUTDOOR_TEMPERATURE, 75, 100);
             Reading plate = draw.difference(Quantity.PLATE_SUBCOOLING, 7, 13);
             Temperature condensing = outdoor.temperature().plus(TemperatureDifference.fahrenheit(draw.whole(15, 25)));
-            Reading pressure = draw.shown(
-                    Quantity.LIQUID_PRESSURE,
-                    refrigerant.bubblePressure(condensing).gaugeIn(Atmosphere.SEA_LEVEL));
+            Reading pressure = draw.gauge(Quantity.LIQUID_PRESSURE, refrigerant, Side.BUBBLE, condensing);
             Reading line = draw.shown(
                     Quantity.LIQUID_LINE_TEMPERATURE,
                     condensing

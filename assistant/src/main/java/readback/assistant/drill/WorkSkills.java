@@ -10,6 +10,7 @@ import readback.calc.caution.Situation;
 import readback.calc.charge.Correction;
 import readback.calc.condition.AirflowPerTon;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
 import readback.calc.measurement.Band;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Readings;
@@ -321,9 +322,8 @@ final class WorkSkills {
     private static Question freezing(Draw draw) {
         Refrigerant refrigerant = Draw.refrigerant(draw.any(List.of("R-410A", "R-22", "R-454B")));
         Temperature coil = Temperature.fahrenheit(draw.heads() ? draw.whole(20, 29) : draw.whole(36, 46));
-        Reading pressure = draw.shown(
-                Quantity.SUCTION_PRESSURE, refrigerant.dewPressure(coil).gaugeIn(Atmosphere.SEA_LEVEL));
-        Temperature right = refrigerant.dewTemperature(pressure.gaugePressure().absoluteIn(Atmosphere.SEA_LEVEL));
+        Reading pressure = draw.gauge(Quantity.SUCTION_PRESSURE, refrigerant, Side.DEW, coil);
+        Temperature right = Draw.saturation(refrigerant, Side.DEW, pressure);
         return new Question(
                 Message.of("drill.ask.freezing-coil")
                         .with("refrigerant", name(refrigerant))
