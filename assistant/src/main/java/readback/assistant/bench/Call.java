@@ -130,6 +130,7 @@ final class Call {
                 asked,
                 site.moves(),
                 site.wrongOunces(),
+                site.recharged(),
                 site.charge(),
                 threatened,
                 unwarned,

@@ -24,12 +24,16 @@ final class Site {
     /** The compressor has run this long when the technician puts his gauges on. */
     private static final Duration RAN_BEFORE = Duration.ofMinutes(15);
 
+    /** What a charging scale may be off by; common practice, no source. */
+    private static final Mass SCALE = Mass.ounces(0.5);
+
     private final Case drawn;
     private final RandomGenerator scatter;
     private Transient unit;
     private double charge;
     private int moves;
     private double wrong;
+    private boolean recharged;
 
     Site(Case drawn) {
         this.drawn = drawn;
@@ -75,6 +79,19 @@ final class Site {
         charge += refrigerant.kilograms() / drawn.unit().plate().charge().kilograms();
         moves++;
         unit = unit.moved(refrigerant);
+    }
+
+    /** Empties the unit and weighs a charge in, as well as the scale can. */
+    void recharges(Mass refrigerant) {
+        double weighedIn = refrigerant.ounces() + SCALE.ounces() * scatter.nextDouble(-1, 1);
+        Mass in = Mass.ounces(weighedIn - charge * drawn.unit().plate().charge().ounces());
+        charge += in.kilograms() / drawn.unit().plate().charge().kilograms();
+        unit = unit.moved(in);
+        recharged = true;
+    }
+
+    boolean recharged() {
+        return recharged;
     }
 
     /** How often refrigerant was moved. */
