@@ -1,5 +1,7 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;

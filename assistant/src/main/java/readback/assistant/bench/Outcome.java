@@ -1,5 +1,7 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Truth;
 import java.util.Set;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;

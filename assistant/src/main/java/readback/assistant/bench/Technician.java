@@ -1,5 +1,7 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.Deque;
