@@ -31,7 +31,7 @@ final class ViewsForTests {
                 List.of(),
                 false,
                 STATUS,
-                "");
+                "", Optional.empty());
     }
 
     static View heard(String words, boolean partial) {
@@ -47,7 +47,7 @@ final class ViewsForTests {
                 List.of(),
                 false,
                 STATUS,
-                "");
+                "", Optional.empty());
     }
 
     /** As much as can be there at once. */
@@ -72,6 +72,6 @@ final class ViewsForTests {
                 List.of("steady running 12:05"),
                 false,
                 STATUS,
-                "Too loud here to hear well.");
+                "Too loud here to hear well.", Optional.empty());
     }
 }

@@ -39,7 +39,7 @@ public final class Language {
 
     /** Files of a language, and what their keys begin with inside. */
     private static final Map<String, String> FILES =
-            new TreeMap<>(Map.of("texts", "", "screen", "screen.", "report", "", "drill", "drill."));
+            new TreeMap<>(Map.of("texts", "", "screen", "screen.", "report", "", "drill", "drill.", "practice", "practice."));
 
     private static final String ENGLISH = "en";
 
