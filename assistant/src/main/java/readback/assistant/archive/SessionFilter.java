@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.function.Predicate;
 
 /**
- * Which sessions are wanted: all conditions together. Practice at simulated units is never among real work; it is wanted
- * alone or not at all. Immutable.
+ * Which sessions are wanted: all conditions together. Practice at simulated units is never among real work; it is
+ * wanted alone or not at all. Immutable.
  */
 public final class SessionFilter {
 

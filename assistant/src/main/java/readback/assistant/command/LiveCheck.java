@@ -216,8 +216,9 @@ final class LiveCheck {
                         desk.checklists(),
                         desk.language(),
                         ready.settings().units(),
-                        asked -> ready.wishes().practice().map(call -> call.outlook()
-                                .seen(asked))),
+                        asked -> ready.wishes()
+                                .practice()
+                                .map(call -> call.outlook().seen(asked))),
                 texts,
                 standing(ready.settings()));
         boolean keepsSound = ready.wishes().keeping().sound();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,6 +45,7 @@ public final class PracticeCommand implements Callable<Integer> {
     private static final String FOLDER = "practice";
 
     private final Console console;
+    private final Supplier<PracticeTime> times;
 
     @Option(names = "--list", description = "Print the scenarios that have a learning goal, and end.")
     private boolean list;
@@ -93,7 +95,13 @@ public final class PracticeCommand implements Callable<Integer> {
     record Call(World world, PracticeTime time, Outlook outlook) {}
 
     public PracticeCommand(Console console) {
+        this(console, PracticeTime::system);
+    }
+
+    /** @param times makes the time that a call goes by */
+    PracticeCommand(Console console, Supplier<PracticeTime> times) {
         this.console = console;
+        this.times = times;
     }
 
     @Override
@@ -106,7 +114,7 @@ public final class PracticeCommand implements Callable<Integer> {
         voice.check();
         World world = new World(chosen());
         UnitSetting units = session.settings().units();
-        PracticeTime time = PracticeTime.system();
+        PracticeTime time = times.get();
         Call call = new Call(world, time, new Outlook(world, !exam, Language.english(), units));
         Desk desk = Desk.standard();
         opening(world).forEach(console.out()::println);
@@ -155,8 +163,7 @@ public final class PracticeCommand implements Callable<Integer> {
         Difficulty difficulty = level == null
                 ? Difficulty.EASY
                 : ConstantName.find(Difficulty.class, level.toLowerCase(Locale.ROOT))
-                        .orElseThrow(() ->
-                                new CommandFailure("--level is easy, middle or hard, not '" + level + "'."));
+                        .orElseThrow(() -> new CommandFailure("--level is easy, middle or hard, not '" + level + "'."));
         long number = start == null ? new SecureRandom().nextInt(1_000_000) : start;
         return Scenario.drawn(difficulty, number);
     }
@@ -167,10 +174,7 @@ public final class PracticeCommand implements Callable<Integer> {
         String complaint = world.scenario().complaint();
         List<String> lines = new ArrayList<>();
         lines.add(language.wording()
-                .shown(
-                        Message.of("practice.opening")
-                                .with("complaint", new Fact.Text(Message.of(complaint))),
-                        units));
+                .shown(Message.of("practice.opening").with("complaint", new Fact.Text(Message.of(complaint))), units));
         lines.add(language.label(exam ? "practice.opening.exam" : "practice.opening.guide"));
         lines.add(language.label(typed ? "practice.opening.time.typed" : "practice.opening.time"));
         return lines;
@@ -190,7 +194,12 @@ public final class PracticeCommand implements Callable<Integer> {
                                     speaker.map(VoiceOptions.Speaker::name),
                                     Optional.empty(),
                                     false),
-                            new InputCourse(console, speaker, false, new PracticeInput(console, clock, call), List.of(call.world())),
+                            new InputCourse(
+                                    console,
+                                    speaker,
+                                    false,
+                                    new PracticeInput(console, clock, call),
+                                    List.of(call.world())),
                             console.out()::println);
         } finally {
             speaker.ifPresent(VoiceOptions.Speaker::close);
@@ -218,13 +227,14 @@ public final class PracticeCommand implements Callable<Integer> {
         Language language = Language.english();
         world.debrief()
                 .messages()
-                .forEach(message ->
-                        console.out().println(language.wording().shown(message, units)));
+                .forEach(message -> console.out().println(language.wording().shown(message, units)));
         console.out()
                 .println(language.wording()
                         .shown(
                                 Message.of("practice.repeat")
-                                        .with("name", new Fact.Quoted(world.scenario().name())),
+                                        .with(
+                                                "name",
+                                                new Fact.Quoted(world.scenario().name())),
                                 units));
     }
 }

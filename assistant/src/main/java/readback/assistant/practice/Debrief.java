@@ -137,7 +137,10 @@ public record Debrief(
                 truth.sound()
                         ? Message.of("practice.truth.sound")
                         : Message.of("practice.truth.fault")
-                                .with("fault", new Fact.Term("plant." + ConstantName.of(truth.fault().orElseThrow())))
+                                .with(
+                                        "fault",
+                                        new Fact.Term("plant."
+                                                + ConstantName.of(truth.fault().orElseThrow())))
                                 .with("percent", count(100 * truth.size())));
         says.add(
                 concluded.isEmpty()

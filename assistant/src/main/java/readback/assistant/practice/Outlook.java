@@ -38,8 +38,8 @@ public final class Outlook {
             Quantity.RETURN_WET_BULB);
 
     /** Those that are put where they are asked for. */
-    private static final List<Quantity> TAKEN_OUT = List.of(
-            Quantity.RETURN_DRY_BULB, Quantity.SUPPLY_DRY_BULB, Quantity.DISCHARGE_LINE_TEMPERATURE);
+    private static final List<Quantity> TAKEN_OUT =
+            List.of(Quantity.RETURN_DRY_BULB, Quantity.SUPPLY_DRY_BULB, Quantity.DISCHARGE_LINE_TEMPERATURE);
 
     private static final Set<String> LINE_SET =
             Set.of("liquid-tube-size", "included-tube-size", "line-length", "included-line-length");
@@ -148,7 +148,8 @@ public final class Outlook {
 
     private Fact charge() {
         return world.shown(Quantity.NAMEPLATE_CHARGE)
-                .map(reading -> (Fact) Fact.amount(reading))
+                .<Fact>map(
+                        reading -> new Fact.Amount(reading.value().setScale(0, RoundingMode.HALF_EVEN), reading.unit()))
                 .orElseThrow();
     }
 
@@ -157,8 +158,8 @@ public final class Outlook {
                 || expectation.choice().filter("metering-device"::equals).isPresent()
                 || expectation
                         .quantity()
-                        .filter(quantity -> quantity == Quantity.NAMEPLATE_CHARGE
-                                || quantity == Quantity.PLATE_SUBCOOLING)
+                        .filter(quantity ->
+                                quantity == Quantity.NAMEPLATE_CHARGE || quantity == Quantity.PLATE_SUBCOOLING)
                         .isPresent();
     }
 
@@ -183,7 +184,8 @@ public final class Outlook {
         }
         return step.startsWith(LOOK)
                 ? ConstantName.find(Finding.class, step.substring(LOOK.length()))
-                        .map(finding -> text(Message.of(world.found(finding) ? "practice.sight.yes" : "practice.sight.no")))
+                        .map(finding ->
+                                text(Message.of(world.found(finding) ? "practice.sight.yes" : "practice.sight.no")))
                 : Optional.empty();
     }
 

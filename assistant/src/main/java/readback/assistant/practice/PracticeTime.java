@@ -47,22 +47,24 @@ public final class PracticeTime {
 
     /** The clock that a session goes by. */
     public SteadyClock clock() {
-        return SteadyClock.from(new Clock() {
-            @Override
-            public Instant instant() {
-                return start.plusNanos((long) nanos());
-            }
+        return SteadyClock.from(
+                new Clock() {
+                    @Override
+                    public Instant instant() {
+                        return start.plusNanos((long) nanos());
+                    }
 
-            @Override
-            public ZoneId getZone() {
-                return wall.getZone();
-            }
+                    @Override
+                    public ZoneId getZone() {
+                        return wall.getZone();
+                    }
 
-            @Override
-            public Clock withZone(ZoneId zone) {
-                return PracticeTime.this.wall.withZone(zone);
-            }
-        }, () -> (long) nanos());
+                    @Override
+                    public Clock withZone(ZoneId zone) {
+                        return PracticeTime.this.wall.withZone(zone);
+                    }
+                },
+                () -> (long) nanos());
     }
 
     private synchronized double nanos() {

@@ -28,8 +28,7 @@ public record Scenario(String name, Difficulty difficulty, boolean listed, Case 
         for (int number = 1; number <= MOST_DRAWN; number++) {
             Case next = Case.draw(start, number, units);
             if (suits(next.truth(), difficulty)) {
-                return new Scenario(
-                        DRAWN + ConstantName.of(difficulty) + "-" + start, difficulty, false, next);
+                return new Scenario(DRAWN + ConstantName.of(difficulty) + "-" + start, difficulty, false, next);
             }
         }
         throw new IllegalStateException("no call of " + difficulty + " among " + MOST_DRAWN + " from " + start);

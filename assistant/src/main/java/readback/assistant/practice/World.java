@@ -7,14 +7,19 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.record.About;
+import readback.assistant.record.Entry;
+import readback.assistant.record.RecordedSession;
 import readback.assistant.session.Audience;
 import readback.assistant.session.Timers;
 import readback.assistant.simulated.Site;
@@ -51,6 +56,24 @@ public final class World implements Audience {
     public World(Scenario scenario) {
         this.scenario = scenario;
         this.site = new Site(scenario.drawn());
+    }
+
+    /** The world of a recorded call at its end; empty where it was no practice, or on a unit that is not known. */
+    public static Optional<World> after(RecordedSession recorded, Dialogue dialogue) {
+        Optional<World> known = Optional.ofNullable(recorded.header().about().get(About.PRACTICE))
+                .flatMap(Scenario::named)
+                .map(World::new);
+        known.ifPresent(world -> {
+            @Nullable State state = null;
+            for (Entry entry : recorded.entries()) {
+                Turn turn = state == null && entry.event() instanceof Event.Started started
+                        ? dialogue.begin(started)
+                        : dialogue.on(Objects.requireNonNull(state), entry.event());
+                world.happened(entry.event(), turn);
+                state = turn.state();
+            }
+        });
+        return known.filter(world -> world.state != null);
     }
 
     @Override

@@ -108,7 +108,8 @@ class LayoutTest {
                 view.timers(),
                 false,
                 view.status(),
-                "", Optional.empty());
+                "",
+                Optional.empty());
         Frame frame = layout.frame(calm, typing, columns, rows);
 
         for (String number : List.of("34.2", "12")) {

@@ -33,7 +33,8 @@ class PlainFaceTest {
                 List.of(),
                 false,
                 new View.Status("headset", true, listening, 4, overruns, "voice flite"),
-                hint, Optional.empty());
+                hint,
+                Optional.empty());
     }
 
     private List<String> lines() {
