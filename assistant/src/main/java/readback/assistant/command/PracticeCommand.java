@@ -115,7 +115,7 @@ public final class PracticeCommand implements Callable<Integer> {
         World world = new World(chosen());
         UnitSetting units = session.settings().units();
         PracticeTime time = times.get();
-        Call call = new Call(world, time, new Outlook(world, !exam, Language.english(), units));
+        Call call = new Call(world, time, new Outlook(world, !exam, Language.english(), units, time.clock()));
         Desk desk = Desk.standard();
         opening(world).forEach(console.out()::println);
         if (typed) {

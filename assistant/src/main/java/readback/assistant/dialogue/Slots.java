@@ -51,7 +51,8 @@ public final class Slots {
     /** Filled with what was seen. */
     static final Slot ICE_ON_COIL = look(Finding.ICE_ON_COIL);
 
-    static final Slot THAWING = new Slot("thaw-wait");
+    public static final Slot THAWING = new Slot("thaw-wait");
+
     static final Slot COIL_FREE_OF_ICE = new Slot("thaw-clear");
 
     static final List<Slot> ALL = List.of(

@@ -2,6 +2,7 @@ package readback.assistant.practice;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,6 +45,8 @@ public final class Outlook {
     private static final Set<String> LINE_SET =
             Set.of("liquid-tube-size", "included-tube-size", "line-length", "included-line-length");
 
+    private static final Set<String> AIR_PATH = Set.of("air-path", "thaw-air");
+
     private static final String LOOK = "look-";
 
     /** So often the numbers on the instruments change. */
@@ -53,12 +56,17 @@ public final class Outlook {
     private final boolean guide;
     private final Language language;
     private final UnitSetting units;
+    private final Clock clock;
     private Map<Quantity, View.Figure> shown = Map.of();
     private long shownAt = Long.MIN_VALUE;
     private String shownFor = "";
 
-    /** @param guide whether the instrument that is asked for is marked */
-    public Outlook(World world, boolean guide, Language language, UnitSetting units) {
+    /**
+     * @param guide whether the instrument that is asked for is marked
+     * @param clock of the session
+     */
+    public Outlook(World world, boolean guide, Language language, UnitSetting units, Clock clock) {
+        this.clock = clock;
         this.world = world;
         this.guide = guide;
         this.language = language;
@@ -81,6 +89,7 @@ public final class Outlook {
 
     /** The same in lines, for those who work without a screen. */
     public List<String> lines(Expectation expectation) {
+        world.passes(clock.instant());
         List<String> lines = new ArrayList<>();
         if (asksForPlate(expectation)) {
             lines.addAll(standing());
@@ -106,6 +115,7 @@ public final class Outlook {
     }
 
     private Map<Quantity, View.Figure> instruments(Expectation expectation) {
+        world.passes(clock.instant());
         Map<Quantity, View.Figure> figures = new LinkedHashMap<>();
         List<Quantity> all = new ArrayList<>(HANGING);
         expectation.quantity().filter(TAKEN_OUT::contains).ifPresent(all::add);
@@ -169,7 +179,11 @@ public final class Outlook {
         if (!world.runs()) {
             return Optional.of(text(Message.of("practice.sight.stopped")));
         }
-        if (step.equals("air-path")) {
+        if (step.equals("thaw-clear")) {
+            return Optional.of(
+                    text(Message.of(world.found(Finding.ICE_ON_COIL) ? "practice.sight.no" : "practice.sight.yes")));
+        }
+        if (AIR_PATH.contains(step)) {
             String what = world.found(Finding.FILTER_OR_INDOOR_COIL_DIRTY)
                     ? "filter"
                     : world.found(Finding.CONDENSER_DIRTY_OR_AIR_BLOCKED) ? "condenser" : "clear";

@@ -1,11 +1,10 @@
 package readback.assistant.practice;
 
 import java.util.Optional;
-import java.util.Set;
 import readback.calc.name.ConstantName;
 import readback.calc.plant.PlantFault;
 
-/** What can be done at the unit besides moving refrigerant, as it is said, and which faults it mends. */
+/** What can be done at the unit besides moving refrigerant, as it is said, and which fault it mends. */
 enum Work {
     FILTER(PlantFault.LOW_INDOOR_AIR),
     CONDENSER(PlantFault.DIRTY_OUTDOOR_COIL),
@@ -21,7 +20,7 @@ enum Work {
         return ConstantName.find(Work.class, option);
     }
 
-    Set<PlantFault> mends() {
-        return Set.of(fault);
+    PlantFault mends() {
+        return fault;
     }
 }

@@ -50,6 +50,7 @@ public final class World implements Audience {
     private Mass moved = Mass.NONE;
     private @Nullable Instant began;
     private @Nullable Instant now;
+    private Instant nextGlance = Instant.MAX;
     private @Nullable State state;
     private @Nullable State concluded;
 
@@ -78,7 +79,11 @@ public final class World implements Audience {
 
     @Override
     public void happened(Event event, Turn turn) {
-        pass(event.at());
+        if (now == null) {
+            begin(event.at());
+        }
+        passes(event.at());
+        timers.elapsed(event.at());
         timers.follow(event, turn);
         told.addAll(turn.outcome().cautions());
         state = turn.state();
@@ -92,7 +97,13 @@ public final class World implements Audience {
                 .filter(Content.Option.class::isInstance)
                 .map(content -> ((Content.Option) content).option())
                 .flatMap(Work::named)
-                .ifPresent(this::repair);
+                .ifPresent(work -> repair(work.mends()));
+        turn.outcome()
+                .change(Slots.THAWING)
+                .flatMap(change -> change.after())
+                .filter(content -> content instanceof Content.Passed passed
+                        && passed.missing().isZero())
+                .ifPresent(thawed -> repair(PlantFault.FROSTED_COIL));
     }
 
     /** Whether time is only waited out now: by the dialogue, or on hold. */
@@ -112,24 +123,30 @@ public final class World implements Audience {
         return waits ? left.values().stream().min(Duration::compareTo) : Optional.empty();
     }
 
-    private void pass(Instant at) {
+    /** Lets time pass at the unit until then; it does not go back. */
+    void passes(Instant until) {
         Instant before = now;
-        if (before == null) {
-            began = at;
-            now = at;
+        if (before == null || until.isBefore(before)) {
             return;
         }
-        timers.elapsed(at);
-        Duration left = Duration.between(before, at);
-        while (left.compareTo(Duration.ZERO) > 0) {
-            Duration step = left.compareTo(GLANCE) < 0 ? left : GLANCE;
-            site.passes(step);
+        // glances at fixed moments, so that it does not matter who lets the time pass in which steps
+        while (!nextGlance.isAfter(until)) {
+            Instant glance = nextGlance;
+            site.passes(Duration.between(before, glance));
+            before = glance;
             if (site.runs()) {
-                site.threatens().forEach(rule -> threatened.merge(rule, step, Duration::plus));
+                site.threatens().forEach(rule -> threatened.merge(rule, GLANCE, Duration::plus));
             }
-            left = left.minus(step);
+            nextGlance = glance.plus(GLANCE);
         }
+        site.passes(Duration.between(before, until));
+        now = until;
+    }
+
+    private void begin(Instant at) {
+        began = at;
         now = at;
+        nextGlance = at.plus(GLANCE);
     }
 
     /** What was told to be moved was moved; a charge weighed in replaces what was there. */
@@ -147,14 +164,10 @@ public final class World implements Audience {
         }
     }
 
-    private void repair(Work work) {
-        work.mends().stream()
-                .filter(fault -> scenario.drawn().truth().fault().equals(Optional.of(fault)))
-                .forEach(fault -> {
-                    if (repaired.add(fault)) {
-                        site.mends(fault);
-                    }
-                });
+    private void repair(PlantFault fault) {
+        if (scenario.drawn().truth().fault().equals(Optional.of(fault)) && repaired.add(fault)) {
+            site.mends(fault);
+        }
     }
 
     public Scenario scenario() {
