@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -142,10 +143,10 @@ public final class MeasureCommand implements Callable<Integer> {
     private List<Strength> suppress = new ArrayList<>();
 
     @Option(
-            names = "--both-levels",
-            description =
-                    "With --suppress: look for the end of an utterance also in the level of the suppressed sound.")
-    private boolean bothLevels;
+            names = "--levels",
+            description = "With --suppress: look for the end of an utterance in the level of the suppressed sound too,"
+                    + " with the words heard in it (both) and in the sound as it was recorded (level).")
+    private boolean levels;
 
     @Option(
             names = "--noises",
@@ -292,10 +293,11 @@ public final class MeasureCommand implements Callable<Integer> {
             List<SuppressionTrial.Way> ways = new ArrayList<>();
             for (Strength strength : suppress) {
                 String name = ConstantName.of(strength);
-                ways.add(new SuppressionTrial.Way(name, sound -> suppressed(strength, sound), true));
-                if (bothLevels) {
-                    ways.add(new SuppressionTrial.Way(
-                            name + ", own level", sound -> suppressed(strength, sound), false));
+                UnaryOperator<Samples> suppressed = sound -> suppressed(strength, sound);
+                ways.add(new SuppressionTrial.Way(name, suppressed, true, false));
+                if (levels) {
+                    ways.add(new SuppressionTrial.Way(name + ", both", suppressed, true, true));
+                    ways.add(new SuppressionTrial.Way(name + ", level", suppressed, false, true));
                 }
             }
             SuppressionTrial trial = new SuppressionTrial(listening, grammar, ways, table::add, line -> {

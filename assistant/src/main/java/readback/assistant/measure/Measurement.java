@@ -106,7 +106,7 @@ public final class Measurement {
                                         Ear.RATE),
                                 lead,
                                 0,
-                                Double.NaN,
+                                sound.seconds(),
                                 expectation,
                                 meaning -> right(meaning, clip, expectation))));
             }

@@ -12,7 +12,7 @@ import readback.grammar.Meaning;
  * @param lead seconds at the beginning of the sound that are not listened to; whatever follows the noise gets used to
  *     it
  * @param lastHalfSaid when the last word is half said; zero where it is not known
- * @param ends when the last word is over; not a number where it is not known
+ * @param ends when the last word is over; of a clip whose words are not known in time, when the clip is
  * @param right whether this is what was said
  */
 public record Said(

@@ -38,11 +38,12 @@ public final class SuppressionTrial {
      * What is done to the sound.
      *
      * @param suppressed the stream with less noise in it, as long as it was
-     * @param levelAsRecorded whether the end of an utterance is looked for in the sound as it was recorded
+     * @param forWords whether the words are heard in that, and not in the sound as it was recorded
+     * @param forLevel whether the end of an utterance is looked for in that
      */
-    public record Way(String name, UnaryOperator<Samples> suppressed, boolean levelAsRecorded) {
+    public record Way(String name, UnaryOperator<Samples> suppressed, boolean forWords, boolean forLevel) {
         /** Nothing is done. */
-        static final Way NONE = new Way("none", sound -> sound, true);
+        static final Way NONE = new Way("none", sound -> sound, false, false);
     }
 
     /** The columns of what is told of each value, tab separated. */
@@ -119,7 +120,7 @@ public final class SuppressionTrial {
         List<Heard> heard = new ArrayList<>();
         for (Way way : ways) {
             Samples suppressed = way.suppressed().apply(sound);
-            Heard each = hear(said, suppressed, way.levelAsRecorded() ? sound : suppressed);
+            Heard each = hear(said, way.forWords() ? suppressed : sound, way.forLevel() ? suppressed : sound);
             details.accept(String.join("\t", said.name(), noise, way.name(), ConstantName.of(each.outcome())));
             heard.add(each);
         }
@@ -149,12 +150,11 @@ public final class SuppressionTrial {
         double[] seconds = heard.stream()
                 .filter(each -> each.outcome() == Outcome.AT_ONCE)
                 .mapToDouble(Heard::seconds)
-                .filter(each -> !Double.isNaN(each))
                 .sorted()
                 .toArray();
         return String.format(
                         Locale.ROOT,
-                        "%-8s %-16s %4d: at once %s %%, asked %.1f, nothing %.1f, wrong %d, cut %d",
+                        "%-8s %-12s %4d: at once %s %%, asked %.1f, nothing %.1f, wrong %d, cut %d",
                         name,
                         way,
                         heard.size(),
@@ -185,12 +185,12 @@ public final class SuppressionTrial {
     }
 
     /** What the dialogue does at the first utterance that is not passed over. */
-    private Heard hear(Said said, Samples sound, Samples recorded) {
+    private Heard hear(Said said, Samples sound, Samples forLevel) {
         Talk talk = Talk.asInDialogue();
         boolean cut = false;
         try (Listening listening = ear.listen(grammar.vocabulary(said.expectation()))) {
             for (int at = (int) Math.round(said.lead() * Ear.RATE); at < sound.length(); at += PIECE) {
-                Optional<Utterance> heard = listening.hear(sound.slice(at, at + PIECE), recorded.slice(at, at + PIECE));
+                Optional<Utterance> heard = listening.hear(sound.slice(at, at + PIECE), forLevel.slice(at, at + PIECE));
                 if (heard.isPresent() && !heard.get().onlyUnknown()) {
                     cut |= listening.seconds() < said.lastHalfSaid();
                     Decision decision = grammar.decide(

@@ -17,8 +17,11 @@ import readback.grammar.Grammar;
 
 class SuppressionTrialTest {
 
+    private static final SuppressionTrial.Way LEVEL_ONLY =
+            new SuppressionTrial.Way("level", sound -> Samples.silence(sound.seconds(), Ear.RATE), false, true);
+
     private static final SuppressionTrial.Way DEAFENING =
-            new SuppressionTrial.Way("deafening", sound -> Samples.silence(sound.seconds(), Ear.RATE), true);
+            new SuppressionTrial.Way("deafening", sound -> Samples.silence(sound.seconds(), Ear.RATE), true, false);
 
     private static Said said(String value) {
         short[] tone = new short[Ear.RATE];
@@ -40,9 +43,9 @@ class SuppressionTrialTest {
 
     private static List<String> measured(List<String> details, String... values) {
         List<String> lines = new ArrayList<>();
-        try (Ear ear = new ScriptedEar(Collections.nCopies(20, "one one eight"), List.of("one", "eight"))) {
-            SuppressionTrial trial =
-                    new SuppressionTrial(ear, Grammar.standard(), List.of(DEAFENING), details::add, lines::add);
+        try (Ear ear = new ScriptedEar(Collections.nCopies(30, "one one eight"), List.of("one", "eight"))) {
+            SuppressionTrial trial = new SuppressionTrial(
+                    ear, Grammar.standard(), List.of(DEAFENING, LEVEL_ONLY), details::add, lines::add);
             trial.measure(
                     List.of(values).stream().map(SuppressionTrialTest::said).toList(),
                     List.of(Noise.FAN, Noise.WIND),
@@ -68,6 +71,14 @@ class SuppressionTrialTest {
     }
 
     @Test
+    void words_are_heard_as_recorded_where_only_the_level_is_told_by_the_suppressed_sound() {
+        assertThat(measured(new ArrayList<>(), "118"))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("clean    level")
+                        .contains("  1: at once 100.0", "at once: 0 only without, 0 only with"));
+    }
+
+    @Test
     void noises_take_turns_and_each_value_is_told_in_each_way() {
         List<String> details = new ArrayList<>();
         List<String> lines = measured(details, "118", "118", "119");
@@ -77,7 +88,7 @@ class SuppressionTrialTest {
                 .anySatisfy(line -> assertThat(line).startsWith("fan      none").contains("  2: at once 50.0"))
                 .anySatisfy(line -> assertThat(line).startsWith("wind     none").contains("  1: at once 100.0"));
         assertThat(details)
-                .hasSize(12)
+                .hasSize(18)
                 .contains("118\tfan 40 dB\tnone\tat-once", "119\tclean\tnone\twrong", "118\tclean\tdeafening\tnothing");
     }
 }
