@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
@@ -276,6 +277,10 @@ public final class JoinedDigits {
             Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
             all.add(new Said(
                     String.valueOf(value),
+                    String.valueOf(value)
+                            .chars()
+                            .mapToObj(digit -> DIGITS.get(digit - '0'))
+                            .collect(Collectors.joining(" ")),
                     joined.sound(),
                     lead,
                     joined.lastHalfSaid() - lead,

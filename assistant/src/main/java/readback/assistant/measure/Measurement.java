@@ -101,6 +101,7 @@ public final class Measurement {
                 source.sound(clip)
                         .ifPresent(sound -> said.add(new Said(
                                 clip.file().getFileName().toString(),
+                                clip.words(),
                                 Samples.joined(
                                         List.of(Samples.silence(lead, Ear.RATE), sound, Samples.silence(1.5, Ear.RATE)),
                                         Ear.RATE),

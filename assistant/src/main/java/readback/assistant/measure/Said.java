@@ -8,7 +8,8 @@ import readback.grammar.Meaning;
 /**
  * A value that is said at a step. Times are in seconds from where its sound is listened to.
  *
- * @param name of the clip, or what is said
+ * @param name of the clip, or the value
+ * @param words what is said
  * @param lead seconds at the beginning of the sound that are not listened to; whatever follows the noise gets used to
  *     it
  * @param lastHalfSaid when the last word is half said; zero where it is not known
@@ -17,6 +18,7 @@ import readback.grammar.Meaning;
  */
 public record Said(
         String name,
+        String words,
         Samples sound,
         double lead,
         double lastHalfSaid,

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import readback.assistant.ear.Ear;
@@ -47,7 +48,7 @@ public final class SuppressionTrial {
     }
 
     /** The columns of what is told of each value, tab separated. */
-    public static final String HEADER = "said\tnoise\tsuppression\toutcome";
+    public static final String HEADER = "said\tnoise\tsuppression\toutcome\twhole";
 
     private enum Outcome {
         AT_ONCE,
@@ -56,7 +57,12 @@ public final class SuppressionTrial {
         NOTHING
     }
 
-    private record Heard(Outcome outcome, boolean cut, double seconds) {}
+    /**
+     * What came of a value.
+     *
+     * @param whole whether all of its words were heard, and no other
+     */
+    private record Heard(Outcome outcome, boolean whole, boolean cut, double seconds) {}
 
     private final Ear ear;
     private final Grammar grammar;
@@ -121,7 +127,13 @@ public final class SuppressionTrial {
         for (Way way : ways) {
             Samples suppressed = way.suppressed().apply(sound);
             Heard each = hear(said, way.forWords() ? suppressed : sound, way.forLevel() ? suppressed : sound);
-            details.accept(String.join("\t", said.name(), noise, way.name(), ConstantName.of(each.outcome())));
+            details.accept(String.join(
+                    "\t",
+                    said.name(),
+                    noise,
+                    way.name(),
+                    ConstantName.of(each.outcome()),
+                    String.valueOf(each.whole())));
             heard.add(each);
         }
         return heard;
@@ -138,9 +150,11 @@ public final class SuppressionTrial {
                     + (way == 0
                             ? ""
                             : "; at once: "
-                                    + pairs(without, with, Outcome.AT_ONCE)
+                                    + pairs(without, with, each -> each.outcome() == Outcome.AT_ONCE)
                                     + "; wrong: "
-                                    + pairs(without, with, Outcome.WRONG)));
+                                    + pairs(without, with, each -> each.outcome() == Outcome.WRONG)
+                                    + "; whole: "
+                                    + pairs(without, with, Heard::whole)));
         }
     }
 
@@ -154,7 +168,7 @@ public final class SuppressionTrial {
                 .toArray();
         return String.format(
                         Locale.ROOT,
-                        "%-8s %-12s %4d: at once %s %%, asked %.1f, nothing %.1f, wrong %d, cut %d",
+                        "%-8s %-12s %4d: at once %s %%, asked %.1f, nothing %.1f, wrong %d, whole %.1f, cut %d",
                         name,
                         way,
                         heard.size(),
@@ -162,6 +176,7 @@ public final class SuppressionTrial {
                         new Share(counts.getOrDefault(Outcome.ASKED, 0), heard.size()).percent(),
                         new Share(counts.getOrDefault(Outcome.NOTHING, 0), heard.size()).percent(),
                         counts.getOrDefault(Outcome.WRONG, 0),
+                        new Share((int) heard.stream().filter(Heard::whole).count(), heard.size()).percent(),
                         heard.stream().filter(Heard::cut).count())
                 + (seconds.length == 0
                         ? ""
@@ -172,14 +187,14 @@ public final class SuppressionTrial {
                                 seconds[(int) (0.9 * (seconds.length - 1))]));
     }
 
-    private static String pairs(List<Heard> without, List<Heard> with, Outcome outcome) {
-        return PairedTest.of(had(without, outcome), had(with, outcome)).line();
+    private static String pairs(List<Heard> without, List<Heard> with, Predicate<Heard> came) {
+        return PairedTest.of(had(without, came), had(with, came)).line();
     }
 
-    private static boolean[] had(List<Heard> heard, Outcome outcome) {
+    private static boolean[] had(List<Heard> heard, Predicate<Heard> came) {
         boolean[] had = new boolean[heard.size()];
         for (int i = 0; i < had.length; i++) {
-            had[i] = heard.get(i).outcome() == outcome;
+            had[i] = came.test(heard.get(i));
         }
         return had;
     }
@@ -200,12 +215,20 @@ public final class SuppressionTrial {
                             talk.sinceTalk(heard.get()));
                     talk.heard(heard.get(), !decision.ignored());
                     if (!decision.ignored()) {
-                        return new Heard(outcome(decision, said), cut, listening.seconds() - said.ends());
+                        return new Heard(
+                                outcome(decision, said),
+                                whole(said, heard.get()),
+                                cut,
+                                listening.seconds() - said.ends());
                     }
                 }
             }
         }
-        return new Heard(Outcome.NOTHING, cut, Double.NaN);
+        return new Heard(Outcome.NOTHING, false, cut, Double.NaN);
+    }
+
+    private static boolean whole(Said said, Utterance heard) {
+        return heard.words().equals(said.words());
     }
 
     private static Outcome outcome(Decision decision, Said said) {

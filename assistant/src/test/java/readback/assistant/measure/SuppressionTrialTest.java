@@ -33,6 +33,7 @@ class SuppressionTrialTest {
                 Ear.RATE);
         return new Said(
                 value,
+                "one one eight",
                 sound,
                 0.3,
                 0.7,
@@ -61,13 +62,14 @@ class SuppressionTrialTest {
         assertThat(lines)
                 .anySatisfy(line -> assertThat(line)
                         .startsWith("clean    none")
-                        .contains("  3: at once 66.7", "wrong 1")
+                        .contains("  3: at once 66.7", "wrong 1", "whole 100.0")
                         .contains("after 0.35 s median"))
                 .anySatisfy(line -> assertThat(line)
                         .startsWith("clean    deafening")
                         .contains("  3: at once 0.0", "nothing 100.0", "wrong 0")
                         .contains("at once: 2 only without, 0 only with, p 0.50")
-                        .contains("wrong: 1 only without, 0 only with"));
+                        .contains("wrong: 1 only without, 0 only with")
+                        .contains("whole: 3 only without, 0 only with"));
     }
 
     @Test
@@ -89,6 +91,9 @@ class SuppressionTrialTest {
                 .anySatisfy(line -> assertThat(line).startsWith("wind     none").contains("  1: at once 100.0"));
         assertThat(details)
                 .hasSize(18)
-                .contains("118\tfan 40 dB\tnone\tat-once", "119\tclean\tnone\twrong", "118\tclean\tdeafening\tnothing");
+                .contains(
+                        "118\tfan 40 dB\tnone\tat-once\ttrue",
+                        "119\tclean\tnone\twrong\ttrue",
+                        "118\tclean\tdeafening\tnothing\tfalse");
     }
 }
