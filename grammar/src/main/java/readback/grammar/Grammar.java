@@ -2,6 +2,7 @@ package readback.grammar;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -23,6 +24,9 @@ public final class Grammar {
 
     /** Any seed serves; this one is the date of the first phrases. */
     private static final long SEED = 20_261_125;
+
+    /** A second meaning with this share of the first one's score leaves no doubt. */
+    private static final double CLEARLY_LESS = 0.2;
 
     private final Lexicon lexicon;
     private final PhraseTree phrases;
@@ -53,6 +57,26 @@ public final class Grammar {
     public List<Interpretation> understand(String words, Expectation expectation) {
         List<String> tokens = Tokens.of(words, phrases);
         return new Understanding(lexicon, new ParseChart(tokens, expectation, phrases)).interpretations();
+    }
+
+    /**
+     * The readings among words of which a few are not known, where they can be told without a doubt: "suction gauge
+     * there reads one eighteen". Empty where a word may deny them.
+     */
+    Optional<Interpretation> amongOtherWords(String words, Expectation expectation) {
+        ParseChart utterance = new ParseChart(Tokens.of(words, phrases), expectation, phrases);
+        if (utterance.saysAny(lexicon.smallWords("deny"))) {
+            return Optional.empty();
+        }
+        List<Interpretation> found = new ArrayList<>();
+        ValueSearch.amongOtherWords(utterance, lexicon)
+                .meanings()
+                .forEach((meaning, score) -> found.add(new Interpretation(meaning, score)));
+        found.sort(Comparator.comparingDouble(Interpretation::score).reversed());
+        boolean clear = found.size() == 1
+                || (found.size() > 1
+                        && found.get(1).score() < CLEARLY_LESS * found.get(0).score());
+        return clear ? Optional.of(found.get(0)) : Optional.empty();
     }
 
     /**

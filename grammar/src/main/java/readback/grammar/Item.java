@@ -122,6 +122,7 @@ sealed interface Item {
     enum Word {
         CORRECTION,
         CHANGE,
+        INSTEAD,
         LINK,
         BEHIND,
         FILLER,

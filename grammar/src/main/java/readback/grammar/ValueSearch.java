@@ -1,10 +1,12 @@
 package readback.grammar;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.lexicon.Lexicon;
@@ -13,7 +15,8 @@ import readback.grammar.lexicon.QuantityWords;
 
 /**
  * Every way to understand a whole utterance as readings: names and numbers in either order, units, several in one
- * breath, corrections inside. A word that has no place refuses the way it is on; nothing is skipped but small words.
+ * breath, corrections inside. A word that has no place refuses the way it is on; nothing is skipped but small words,
+ * or, where words nobody knows are let pass, a few of them.
  *
  * <p>Used by one thread, for one call.
  */
@@ -23,6 +26,13 @@ final class ValueSearch {
     private static final double CORRECTED = 0.9;
     private static final double FILLER = 0.97;
     private static final double UNKNOWN_WORD = 0.4;
+    /** A word that nobody knows is let pass; whatever comes of it has to be confirmed. */
+    private static final double LET_PASS = 0.4;
+
+    private static final int MOST_LET_PASS = 5;
+
+    private static final Set<Item.Word> MEANS_LITTLE =
+            EnumSet.of(Item.Word.LINK, Item.Word.BEHIND, Item.Word.FILLER, Item.Word.TAIL, Item.Word.OVER);
     /** A name that is that of the asked quantity too, or more clearly that of another. */
     private static final double NOT_ASKED = 0.05;
     /** "Dry bulb" for the air outdoors although it is said beside the humidity indoors. */
@@ -38,13 +48,25 @@ final class ValueSearch {
     private final Troubles troubles;
     private final Amounts amounts;
     private final LineDisambiguation sides;
+    private final int mayPass;
     private final List<Reading> readings = new ArrayList<>(4);
     private final List<LineDisambiguation.Naming> namings = new ArrayList<>(4);
     private final Map<Meaning, Double> found = new LinkedHashMap<>();
     private int steps;
+    private int passed;
     private boolean correcting;
 
     ValueSearch(ParseChart utterance, Lexicon lexicon, Troubles troubles) {
+        this(utterance, lexicon, troubles, 0);
+    }
+
+    /** Finds readings among a few words that nobody knows, too. */
+    static ValueSearch amongOtherWords(ParseChart utterance, Lexicon lexicon) {
+        return new ValueSearch(utterance, lexicon, new Troubles(utterance), MOST_LET_PASS);
+    }
+
+    private ValueSearch(ParseChart utterance, Lexicon lexicon, Troubles troubles, int mayPass) {
+        this.mayPass = mayPass;
         this.utterance = utterance;
         this.quantities = lexicon.quantities();
         this.outdoors = lexicon.smallWords("outdoors");
@@ -78,7 +100,42 @@ final class ValueSearch {
         named(at, score, replacing);
         numberFirst(at, score, replacing);
         twoNumbers(at, score, replacing);
+        letPass(at, score, replacing);
         troubles.strange(at);
+    }
+
+    /** Passes over a word that means nothing anywhere, or a small one that has no place here. */
+    private void letPass(int at, double score, boolean replacing) {
+        if (passed < mayPass && meansNothing(at)) {
+            passed++;
+            explore(at + 1, score * LET_PASS, replacing);
+            passed--;
+        }
+    }
+
+    private boolean meansNothing(int at) {
+        List<ParseChart.Match> matches = utterance.matches(at);
+        return utterance.number(at).isEmpty()
+                && (matches.isEmpty()
+                        || matches.stream()
+                                .anyMatch(match -> match.item() instanceof Item.Small small
+                                        && MEANS_LITTLE.contains(small.word())));
+    }
+
+    /** "Suction is bouncing around one eighteen": the number behind words that are let pass. */
+    private void namedFarther(int at, ParseChart.Match match, Item.Name name, double score, boolean replacing) {
+        int place = match.end();
+        while (place < utterance.length() && place - match.end() <= mayPass - passed && meansNothing(place)) {
+            place++;
+        }
+        int between = place - match.end();
+        if (between > 0 && between <= mayPass - passed && place < utterance.length()) {
+            passed += between;
+            for (Amounts.Amount amount : amounts.of(clear(name), place)) {
+                take(amount, naming(at, match, name, amount), score * weight(at, match, name) * LET_PASS, replacing);
+            }
+            passed -= between;
+        }
     }
 
     private void emit(double score) {
@@ -112,6 +169,7 @@ final class ValueSearch {
             switch (item.word()) {
                 case FILLER -> explore(match.end(), score * FILLER, replacing);
                 case CORRECTION, CHANGE -> correct(match.end(), item.word(), score, replacing);
+                case INSTEAD -> instead(match.end(), score, replacing);
                 default -> {}
             }
         }
@@ -125,11 +183,26 @@ final class ValueSearch {
             if (word == Item.Word.CORRECTION) {
                 explore(end, score * CORRECTED, true);
             }
-        } else if (!correcting) {
+        } else if (!correcting || word == Item.Word.CHANGE) {
+            boolean before = correcting;
             correcting = true;
             explore(end, score, false);
-            correcting = false;
+            correcting = before;
         }
+    }
+
+    /** "Sixty eight, not sixty seven": the value that it replaces. */
+    private void instead(int end, double score, boolean replacing) {
+        if (readings.isEmpty() || replacing) {
+            return;
+        }
+        Quantity quantity = readings.get(readings.size() - 1).quantity();
+        boolean before = correcting;
+        correcting = true;
+        for (Amounts.Amount amount : amounts.of(new Item.Name(words(quantity), 1, false), end)) {
+            explore(amount.end(), score, false);
+        }
+        correcting = before;
     }
 
     private void named(int at, double score, boolean replacing) {
@@ -140,6 +213,7 @@ final class ValueSearch {
                         take(amount, naming(at, match, name, amount), score * weight(at, match, name), replacing);
                     }
                 }
+                namedFarther(at, match, name, score, replacing);
             }
         }
     }
@@ -192,7 +266,8 @@ final class ValueSearch {
      * "one eighteen over three forty", "one eighteen and three forty": what is read together and told apart by size.
      */
     private void twoNumbers(int at, double score, boolean replacing) {
-        if (replacing || correcting) {
+        // "between one ten and one twenty" is no pair
+        if (replacing || correcting || passed > 0) {
             return;
         }
         NumberPairs pairs = new NumberPairs(utterance);

@@ -130,8 +130,12 @@ final class Weighing {
     private void hear(Hypothesis hypothesis, double share) {
         String words = hypothesis.words();
         List<Interpretation> meanings = grammar.understand(words, expectation);
-        if (!typed && meanings.stream().noneMatch(each -> each.meaning().understood())) {
-            hearInstead(hypothesis, share);
+        if (meanings.stream().noneMatch(each -> each.meaning().understood())) {
+            if (typed) {
+                grammar.amongOtherWords(words, expectation).ifPresent(each -> add(each, share, true));
+            } else {
+                hearInstead(hypothesis, share);
+            }
         }
         double sum = 0;
         for (Interpretation interpretation : meanings) {

@@ -1,5 +1,7 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.BuiltUnits;
+import readback.assistant.simulated.Case;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,7 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -130,6 +132,7 @@ final class Call {
                 asked,
                 site.moves(),
                 site.wrongOunces(),
+                site.recharged(),
                 site.charge(),
                 threatened,
                 unwarned,

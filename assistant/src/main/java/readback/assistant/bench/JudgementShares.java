@@ -34,6 +34,10 @@ final class JudgementShares {
                 harm("wrong direction, charge off by over 10 %", Outcome::clearlyCharge, Outcome::wrongDirection),
                 good("sound units left alone", call -> call.truth().sound(), call -> !call.moved()),
                 good("charge faults that end within 3 %", call -> call.truth().isCharge(), Outcome::chargeRight),
+                good(
+                        "the same, where they were not charged by weight",
+                        call -> call.truth().isCharge() && !call.recharged(),
+                        Outcome::chargeRight),
                 good("first suspect right at the first verdict", call -> true, Outcome::suspectRight),
                 good("first suspect right after the looks advised", call -> true, Outcome::suspectAfterLookingRight),
                 good("among the first two suspects after looking", call -> true, Outcome::amongFirstTwo),

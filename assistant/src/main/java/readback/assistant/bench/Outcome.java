@@ -1,5 +1,7 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Truth;
 import java.util.Set;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
@@ -16,6 +18,7 @@ import readback.calc.diagnosis.Fault;
  * @param asked readings and looks asked for beyond the checklist before the first verdict
  * @param moves how often refrigerant was moved
  * @param wrongOunces moved away from the nameplate charge, or at all where the charge is not what is wrong
+ * @param recharged whether the unit was emptied and charged by weight, as it was told
  * @param charge at the end, as a share of the nameplate's
  * @param threatened by what the compressor or the coil was truly threatened at a verdict
  * @param unwarned the part of it that no caution told of by then
@@ -30,6 +33,7 @@ record Outcome(
         int asked,
         int moves,
         double wrongOunces,
+        boolean recharged,
         double charge,
         Set<CautionRule> threatened,
         Set<CautionRule> unwarned,

@@ -1,5 +1,6 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.Truth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,5 +1,7 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -8,9 +10,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.State;
 import readback.calc.charge.Correction;
+import readback.calc.charge.Verdict;
 import readback.calc.diagnosis.Finding;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.MeteringDevice;
@@ -140,9 +144,22 @@ final class Technician {
                     "clue-return-wet-bulb",
                     "clue-supply" -> value(expectation);
             case "amount-added", "amount-recovered" -> moves(state);
+            case "caps-and-leaks" -> sentToTheScale(state) ? "start weigh in" : "finish";
+            case "weigh-safety" -> "understood";
+            case "liquid-tube-size", "included-tube-size" -> "three eighths";
+            case "line-length", "included-line-length" -> "fifteen feet";
+            case "filter-drier-added" -> "no";
+            case "scale-before", "scale-after" -> "skip";
+            case "nameplate-charge" -> value(expectation);
+            case "amount-weighed" -> recharges();
             // the verdict cannot be given, or everything is done
-            case "orifice-verdict", "valve-verdict", "air-verdict", "caps-and-leaks", "recovered-to", "sign-off" ->
-                "finish";
+            case "orifice-verdict",
+                    "valve-verdict",
+                    "air-verdict",
+                    "weigh-verdict",
+                    "weighed-verdict",
+                    "recovered-to",
+                    "sign-off" -> "finish";
             default -> looks(step);
         };
     }
@@ -195,6 +212,22 @@ final class Technician {
         }
         double ounces = Math.max(LEAST_STEP, Math.floor(Math.abs(next) / LEAST_STEP + 1e-9) * LEAST_STEP);
         site.moves(Mass.ounces(Math.copySign(ounces, next)));
+        return plain(BigDecimal.valueOf(ounces)) + " ounces";
+    }
+
+    /**
+     * Told that too little charge is behind the ice or the cold coil, he finds the leak and charges by weight, once.
+     */
+    private boolean sentToTheScale(State state) {
+        Assessment assessment = state.assessment();
+        return !site.recharged()
+                && assessment.verdict().equals(Optional.of(Verdict.Kind.NO_VALID_TEST))
+                && assessment.reservation().isPresent();
+    }
+
+    private String recharges() {
+        double ounces = Math.rint(drawn.unit().plate().charge().ounces() / LEAST_STEP) * LEAST_STEP;
+        site.recharges(Mass.ounces(ounces));
         return plain(BigDecimal.valueOf(ounces)) + " ounces";
     }
 

@@ -286,25 +286,32 @@ public final class Assessment implements ConditionContext {
         return advice().flatMap(Advice::reservation);
     }
 
-    /** How much to move next; absent while the charge was not compared with a target. */
+    /**
+     * How much to move next; absent while the charge was not compared with a target, or where it is right but another
+     * fault is suspected: a charge is not trimmed beside one.
+     */
     public Optional<Correction> correction() {
-        return judgement().flatMap(latest -> {
-            List<Correction.Step> steps = new ArrayList<>();
-            Mass moved = Mass.NONE;
-            for (Round round : rounds) {
-                steps.add(new Correction.Step(moved, round.deviation()));
-                moved = round.moved();
-            }
-            Correction.Step.of(moved, latest).ifPresent(steps::add);
-            return Correction.after(
-                    steps,
-                    latest,
-                    readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base())),
-                    diagnosis()
-                            .map(each ->
-                                    each.charge().surelyOff(latest.verdict().kind()))
-                            .orElse(0.0));
-        });
+        return judgement()
+                .flatMap(this::correction)
+                .filter(each ->
+                        each.basis() != Correction.Basis.TRIM || reservation().isEmpty());
+    }
+
+    private Optional<Correction> correction(Judgement latest) {
+        List<Correction.Step> steps = new ArrayList<>();
+        Mass moved = Mass.NONE;
+        for (Round round : rounds) {
+            steps.add(new Correction.Step(moved, round.deviation()));
+            moved = round.moved();
+        }
+        Correction.Step.of(moved, latest).ifPresent(steps::add);
+        return Correction.after(
+                steps,
+                latest,
+                readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base())),
+                diagnosis()
+                        .map(each -> each.charge().surelyOff(latest.verdict().kind()))
+                        .orElse(0.0));
     }
 
     /** Refrigerant moved since the last measurement, positive when added. */

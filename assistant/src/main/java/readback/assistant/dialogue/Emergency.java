@@ -17,6 +17,7 @@ public enum Emergency {
     FROSTBITE,
     EYE,
     SHOCK,
+    SPARKS,
     BREATH,
     HURT;
 

@@ -7,6 +7,8 @@ import java.util.function.Predicate;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Situation;
+import readback.calc.charge.Correction;
+import readback.calc.charge.Verdict;
 import readback.calc.condition.AirflowPerTon;
 import readback.calc.measurement.Limits;
 import readback.calc.procedure.VacuumCriterion;
@@ -34,7 +36,11 @@ final class Holds {
             "airflow-to-show",
             Holds::airflowToShow,
             "airflow-stated",
-            Holds::airflowStated);
+            Holds::airflowStated,
+            "refrigerant-to-add",
+            assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.ADD)) || trim(assessment) > 0,
+            "refrigerant-to-recover",
+            assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.RECOVER)) || trim(assessment) < 0);
 
     private Holds() {}
 
@@ -71,6 +77,15 @@ final class Holds {
 
     private static boolean airflowStated(Assessment assessment) {
         return AirflowPerTon.of(assessment.readings()).isPresent();
+    }
+
+    /** Kilograms to trim the charge by, positive to add; zero where it is not trimmed. */
+    private static double trim(Assessment assessment) {
+        return assessment
+                .correction()
+                .filter(each -> each.basis() == Correction.Basis.TRIM)
+                .map(each -> each.next().kilograms())
+                .orElse(0.0);
     }
 
     private static boolean chargeToWeigh(Assessment assessment) {

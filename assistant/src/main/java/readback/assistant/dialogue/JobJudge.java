@@ -69,8 +69,12 @@ final class JobJudge {
                             .diagnosis()
                             .map(each -> findings.suspects(judgement, each, assessment.reservation()))
                             .orElse(List.of());
-                    findings.verdict(judgement, suspects, telling);
-                    assessment.correction().ifPresent(each -> {
+                    Optional<Correction> correction = assessment.correction();
+                    boolean trimmed = correction
+                            .filter(each -> each.basis() == Correction.Basis.TRIM)
+                            .isPresent();
+                    findings.verdict(judgement, suspects, trimmed, telling);
+                    correction.ifPresent(each -> {
                         findings.correction(each, !judgement.verdict().borderline(), telling);
                         if (each.basis() == Correction.Basis.BY_WEIGHT) {
                             Cylinders.depth(assessment).ifPresent(telling::reason);

@@ -85,8 +85,11 @@ final class WeighInJudge {
         double line = charge.adjustment().kilograms();
         Telling telling = new Telling();
         telling.headline(Message.of("weigh-in.total").with("amount", mass(charge.total())));
-        telling.number(Message.of("weigh-in.adjustment." + (line < 0 ? "less" : "more"))
-                .with("amount", mass(charge.adjustment().times(Math.signum(line)))));
+        telling.number(
+                line == 0
+                        ? Message.of("weigh-in.adjustment.none")
+                        : Message.of("weigh-in.adjustment." + (line < 0 ? "less" : "more"))
+                                .with("amount", mass(charge.adjustment().times(Math.signum(line)))));
         if (assessment
                 .option(Slots.FILTER_DRIER_ADDED)
                 .filter(Intake.YES::equals)

@@ -1,5 +1,9 @@
 package readback.assistant.bench;
 
+import readback.assistant.simulated.BuiltUnits;
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
+import readback.assistant.simulated.Truth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

@@ -36,7 +36,7 @@ class SayingsTest {
     /** The same for the list that was written later. */
     private static final double LEAST_MORE = 0.95;
 
-    /** The same for the last list, most of which is as it was understood when it was written. */
+    /** The same for the last lists, most of which is as it was understood when it was written. */
     private static final double LEAST_LAST = 0.7;
 
     /** One saying at one moment. */
@@ -47,7 +47,8 @@ class SayingsTest {
         "sayings.txt, " + LEAST,
         "more-sayings.txt, " + LEAST_MORE,
         "third-sayings.txt, " + LEAST_MORE,
-        "fourth-sayings.txt, " + LEAST_LAST
+        "fourth-sayings.txt, " + LEAST_LAST,
+        "fifth-sayings.txt, " + LEAST_LAST
     })
     void nearly_everything_that_technicians_say_becomes_what_was_meant(String list, double least) throws IOException {
         List<Saying> sayings = read(Files.readAllLines(FOLDER.resolve(list), StandardCharsets.UTF_8));

@@ -38,6 +38,15 @@ public record Correction(
 
     private static final double LARGEST_SHARE = 0.05;
 
+    /**
+     * A charge that was moved into its tolerance is brought nearer to the target while it is still this share of the
+     * tolerance away, once. Ours; decision 0005.
+     */
+    private static final double TRIM_BEYOND = 0.5;
+
+    /** Less cannot be metered with a charging scale; common practice, no source. */
+    private static final Mass LEAST_TRIM = Mass.ounces(0.5);
+
     /** 95 % two-sided for a normal distribution; JCGM 100:2008, table G.1. */
     private static final double COVERAGE = 1.96;
 
@@ -45,6 +54,8 @@ public record Correction(
     public enum Basis {
         /** The measured value lies within its limits. */
         NOTHING_TO_CORRECT,
+        /** What was moved brought the value just within its limits; this much more brings it to the target. */
+        TRIM,
         /** The system is charged by the scale alone; nothing is added to what is in it or taken from it. */
         BY_WEIGHT,
         /** No history: a plain careful step. */
@@ -166,8 +177,13 @@ public record Correction(
         double expectedSign = method == ChargeMethod.TOTAL_SUPERHEAT ? -1 : 1;
         TemperatureDifference now = steps.get(steps.size() - 1).deviation();
         Optional<Response> response = response(steps, standardUncertainty.kelvins());
-        if (Comparison.of(now, standardUncertainty, limits).position() == Comparison.Position.INSIDE) {
-            return without(Basis.NOTHING_TO_CORRECT, Mass.NONE, nameplate, response);
+        if (inside(now, standardUncertainty, limits)) {
+            Mass trim = arrived(steps, standardUncertainty, limits)
+                    ? bounded(trim(now, limits, expectedSign, response), nameplate)
+                    : Mass.NONE;
+            return trim.compareTo(LEAST_TRIM) < 0
+                    ? without(Basis.NOTHING_TO_CORRECT, Mass.NONE, nameplate, response)
+                    : without(Basis.TRIM, trim.times(-Math.signum(now.kelvins()) * expectedSign), nameplate, response);
         }
         double direction = -Math.signum(now.kelvins()) * expectedSign;
         Mass likely = nameplate.orElse(Mass.NONE).times(surelyOff);
@@ -200,6 +216,26 @@ public record Correction(
                 Optional.of(Mass.kilograms((wanted + error) / flattest).times(direction)),
                 bound(nameplate),
                 response);
+    }
+
+    /** Whether the last move brought the value within its limits, so that it is trimmed once at most. */
+    private static boolean arrived(List<Step> steps, TemperatureDifference standardUncertainty, Band limits) {
+        return steps.size() > 1 && !inside(steps.get(steps.size() - 2).deviation(), standardUncertainty, limits);
+    }
+
+    /** What brings a value within its limits to the target by the response so far; none where it is near enough. */
+    private static Mass trim(TemperatureDifference now, Band limits, double expectedSign, Optional<Response> response) {
+        double off = Math.abs(now.kelvins());
+        return off <= TRIM_BEYOND * Math.abs(limit(now, limits).kelvins())
+                ? Mass.NONE
+                : response.filter(each -> each.perKilogram() * expectedSign > COVERAGE * each.standardUncertainty())
+                        .map(each -> Mass.kilograms(off / Math.abs(each.perKilogram())))
+                        .orElse(Mass.NONE);
+    }
+
+    private static boolean inside(
+            TemperatureDifference deviation, TemperatureDifference standardUncertainty, Band limits) {
+        return Comparison.of(deviation, standardUncertainty, limits).position() == Comparison.Position.INSIDE;
     }
 
     private static Correction without(Basis basis, Mass next, Optional<Mass> nameplate, Optional<Response> response) {
@@ -235,8 +271,15 @@ public record Correction(
 
     /** A full step while the deviation is more than twice what is allowed, else a small one. */
     private static Mass plainStep(TemperatureDifference deviation, Band limits) {
-        TemperatureDifference limit = deviation.kelvins() < 0 ? limits.low() : limits.high();
-        return Math.abs(deviation.kelvins()) > 2 * Math.abs(limit.kelvins()) ? FIRST_STEP : SMALL_STEP;
+        return Math.abs(deviation.kelvins())
+                        > 2 * Math.abs(limit(deviation, limits).kelvins())
+                ? FIRST_STEP
+                : SMALL_STEP;
+    }
+
+    /** The limit on the side of the deviation. */
+    private static TemperatureDifference limit(TemperatureDifference deviation, Band limits) {
+        return deviation.kelvins() < 0 ? limits.low() : limits.high();
     }
 
     private static Mass larger(Mass one, Mass other) {

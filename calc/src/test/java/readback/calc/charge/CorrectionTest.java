@@ -46,11 +46,49 @@ class CorrectionTest {
 
     @Test
     void inside_the_limits_nothing_is_moved() {
-        Correction correction = superheat(PLATE, step(0, 10), step(4, 5));
+        Correction correction = superheat(PLATE, step(0, 7.5), step(4, 2.5));
 
         assertThat(correction.basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
         assertThat(correction.next()).isEqualTo(Mass.NONE);
         assertThat(correction.response().orElseThrow().fahrenheitPerOunce()).isCloseTo(-1.25, within(1e-9));
+        assertThat(superheat(PLATE, step(0, 4.9)).basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
+    }
+
+    @Test
+    void a_charge_brought_just_within_its_limits_is_trimmed_to_the_target() {
+        // 4 oz took 5 °F off: 1.25 °F an ounce, so 5 °F more take 4 oz
+        Correction adding = superheat(PLATE, step(0, 10), step(4, 5));
+        assertThat(adding.basis()).isEqualTo(Basis.TRIM);
+        assertThat(adding.next().ounces()).isCloseTo(4, within(1e-9));
+
+        // 4 oz too much were taken out of 2: 3 °F an ounce too far, so one goes back
+        Correction back = subcooling(step(0, 9), step(-4, -3));
+        assertThat(back.basis()).isEqualTo(Basis.TRIM);
+        assertThat(back.next().ounces()).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void a_trim_stays_within_the_bound_of_a_step() {
+        Correction trim = superheat(Optional.of(Mass.ounces(40)), step(0, 10), step(4, 5));
+
+        assertThat(trim.basis()).isEqualTo(Basis.TRIM);
+        assertThat(trim.next().ounces()).isCloseTo(2, within(1e-9));
+    }
+
+    @Test
+    void a_charge_is_trimmed_once_and_by_a_clear_response_the_right_way_only() {
+        assertThat(superheat(PLATE, step(0, 10), step(4, 5), step(2, 4)).basis())
+                .isEqualTo(Basis.NOTHING_TO_CORRECT);
+        // the response is 0.2 ± 0.35 °F an ounce
+        assertThat(superheat(PLATE, step(0, 5.2), step(4, 4.4)).basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
+        // superheat below target rose while charge went in
+        assertThat(superheat(PLATE, step(0, -10), step(4, -4)).basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
+    }
+
+    @Test
+    void less_than_a_scale_can_meter_is_no_trim() {
+        // 4 oz took 30 °F off: the 3 °F left are 0.4 oz
+        assertThat(superheat(PLATE, step(0, 33), step(4, 3)).basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
     }
 
     @Test

@@ -51,18 +51,20 @@ public final class JudgementMessages {
      * Tells the verdict: at once what it is, what is suspected and what to do first, the rest on request.
      *
      * @param suspects what is suspected beside or in place of the charge
+     * @param trimmed whether a charge within its limits is still brought to the target
      */
-    public void verdict(Judgement judgement, List<Message> suspects, Telling telling) {
+    public void verdict(Judgement judgement, List<Message> suspects, boolean trimmed, Telling telling) {
         values(judgement, telling);
-        judgement.verdict().fold(told(judgement, suspects, telling)).run();
+        judgement.verdict().fold(told(judgement, suspects, trimmed, telling)).run();
     }
 
-    private Verdict.Cases<Runnable> told(Judgement judgement, List<Message> suspects, Telling telling) {
+    private Verdict.Cases<Runnable> told(
+            Judgement judgement, List<Message> suspects, boolean trimmed, Telling telling) {
         return new Verdict.Cases<>() {
             @Override
             public Runnable compared(Verdict.Compared compared) {
                 return () -> {
-                    JudgementMessages.this.compared(judgement, compared, telling);
+                    JudgementMessages.this.compared(judgement, compared, trimmed, telling);
                     boolean right = judgement.verdict().kind() == Verdict.Kind.IN_TOLERANCE;
                     suspects.forEach(right ? telling::headline : telling::reason);
                     judgement.valveCheck().ifPresent(check -> {
@@ -159,19 +161,22 @@ public final class JudgementMessages {
                 .with("target", difference(target.value()));
     }
 
-    private void compared(Judgement judgement, Verdict.Compared verdict, Telling telling) {
+    private void compared(Judgement judgement, Verdict.Compared verdict, boolean trimmed, Telling telling) {
         TemperatureDifference by = verdict.deviation().value();
-        String side = verdict.deviation().position() == Comparison.Position.INSIDE
-                ? "on"
-                : by.kelvins() > 0 ? "above" : "below";
+        String side = verdict.deviation().position() == Comparison.Position.INSIDE ? "on" : side(by);
         String method = judgement.method() == ChargeMethod.TOTAL_SUPERHEAT ? "superheat" : "subcooling";
         String kind = ConstantName.of(verdict.kind());
         Fact.Amount far = difference(TemperatureDifference.kelvins(Math.abs(by.kelvins())));
-        if (verdict.borderline()) {
+        if (trimmed) {
+            telling.headline(Message.of("verdict.nearly")
+                    .with("kind", new Fact.Term(method))
+                    .with("by", far)
+                    .with("side", new Fact.Term("side." + side(by))));
+        } else if (verdict.borderline()) {
             telling.headline(Message.of("verdict.undecided." + (far.value().signum() == 0 ? "on-target" : kind))
                     .with("kind", new Fact.Term(method))
                     .with("by", far)
-                    .with("side", new Fact.Term("side." + (by.kelvins() > 0 ? "above" : "below"))));
+                    .with("side", new Fact.Term("side." + side(by))));
             verdict.undecided().map(this::blame).ifPresent(telling::reason);
         } else {
             telling.headline(Message.of("verdict." + method + "." + kind)
@@ -182,6 +187,10 @@ public final class JudgementMessages {
         judgement.conditions().stream()
                 .filter(each -> each.condition() != Condition.COIL_ABOVE_FREEZING)
                 .forEach(each -> failed(each).forEach(telling::reason));
+    }
+
+    private static String side(TemperatureDifference by) {
+        return by.kelvins() > 0 ? "above" : "below";
     }
 
     /** The instrument that leaves it open, and how good it would have to be. */
@@ -322,7 +331,8 @@ public final class JudgementMessages {
             return;
         }
         String way = correction.next().kilograms() < 0 ? "recover" : "add";
-        telling.headline(Message.of("correction." + (certain ? basis : "if-so-again"))
+        boolean stands = certain || correction.basis() == Correction.Basis.TRIM;
+        telling.headline(Message.of("correction." + (stands ? basis : "if-so-again"))
                 .with("way", new Fact.Term("way." + way))
                 .with("next", step(correction.next())));
         if (correction.total().isPresent()
@@ -332,6 +342,9 @@ public final class JudgementMessages {
                     .with("total", size(correction.total().get()))
                     .with("least", size(correction.least().get()))
                     .with("most", size(correction.most().get())));
+        }
+        if (correction.basis() == Correction.Basis.TRIM) {
+            telling.reason(Message.of("correction.trim.why"));
         }
         if (correction.bound() == Correction.Bound.SMALLEST_SYSTEM) {
             telling.reason(Message.of("correction.plate-unknown"));

@@ -1,4 +1,4 @@
-package readback.assistant.bench;
+package readback.assistant.simulated;
 
 import java.util.EnumMap;
 import java.util.Map;
@@ -6,11 +6,11 @@ import readback.calc.plant.AirConditioner;
 import readback.calc.plant.TrainingUnit;
 
 /** The training units, each built when it is first wanted. Owned by one thread. */
-final class BuiltUnits {
+public final class BuiltUnits {
 
     private final Map<TrainingUnit, AirConditioner> built = new EnumMap<>(TrainingUnit.class);
 
-    AirConditioner get(TrainingUnit unit) {
+    public AirConditioner get(TrainingUnit unit) {
         return built.computeIfAbsent(unit, TrainingUnit::built);
     }
 }

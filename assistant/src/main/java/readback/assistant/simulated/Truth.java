@@ -1,4 +1,4 @@
-package readback.assistant.bench;
+package readback.assistant.simulated;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -13,9 +13,9 @@ import readback.calc.plant.PlantFault;
  * @param fault empty for a sound unit
  * @param size as in {@link FaultSet}; zero for a sound unit
  */
-record Truth(Optional<PlantFault> fault, double size) {
+public record Truth(Optional<PlantFault> fault, double size) {
 
-    static final Truth SOUND = new Truth(Optional.empty(), 0);
+    public static final Truth SOUND = new Truth(Optional.empty(), 0);
 
     /** Shares of the nameplate charge that are missing or too much. */
     private static final double LEAST_CHARGE = 0.05;
@@ -28,7 +28,7 @@ record Truth(Optional<PlantFault> fault, double size) {
     private static final int THIRDS = 3;
 
     /** @param share where between its least and its largest size the fault lies, 0 to 1 */
-    static Truth of(PlantFault fault, double share) {
+    public static Truth of(PlantFault fault, double share) {
         return new Truth(Optional.of(fault), between(fault, share));
     }
 
@@ -38,35 +38,35 @@ record Truth(Optional<PlantFault> fault, double size) {
         return least + share * (most - least);
     }
 
-    static boolean isCharge(PlantFault fault) {
+    public static boolean isCharge(PlantFault fault) {
         return fault.fault().isCharge();
     }
 
-    FaultSet faults() {
+    public FaultSet faults() {
         return fault.map(known -> FaultSet.of(known, size)).orElse(FaultSet.none());
     }
 
-    boolean sound() {
+    public boolean sound() {
         return fault.isEmpty();
     }
 
     /** Whether moving refrigerant is the remedy. */
-    boolean isCharge() {
+    public boolean isCharge() {
         return fault.filter(Truth::isCharge).isPresent();
     }
 
     /** Something is wrong that refrigerant does not put right. */
-    boolean isOther() {
+    public boolean isOther() {
         return !sound() && !isCharge();
     }
 
     /** What the diagnosis should suspect. */
-    Fault suspect() {
+    public Fault suspect() {
         return fault.map(PlantFault::fault).orElse(Fault.NONE);
     }
 
     /** The charge as a share of the nameplate's. */
-    double charge() {
+    public double charge() {
         return fault.map(known -> switch (known) {
                     case UNDERCHARGE -> 1 - size;
                     case OVERCHARGE -> 1 + size;
@@ -76,7 +76,7 @@ record Truth(Optional<PlantFault> fault, double size) {
     }
 
     /** The fault with the third of its sizes that this one lies in, as in "undercharge 5-13 %". */
-    String row() {
+    public String row() {
         return fault.map(known -> {
                     double share = (size - between(known, 0)) / (between(known, 1) - between(known, 0));
                     int third = Math.max(0, Math.min(THIRDS - 1, (int) (share * THIRDS)));

@@ -1,4 +1,4 @@
-package readback.assistant.bench;
+package readback.assistant.simulated;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -19,10 +19,13 @@ import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 
 /** The unit of a case while the technician is there, with everything that he does to it. Owned by one thread. */
-final class Site {
+public final class Site {
 
     /** The compressor has run this long when the technician puts his gauges on. */
     private static final Duration RAN_BEFORE = Duration.ofMinutes(15);
+
+    /** What a charging scale may be off by; common practice, no source. */
+    private static final Mass SCALE = Mass.ounces(0.5);
 
     private final Case drawn;
     private final RandomGenerator scatter;
@@ -30,8 +33,9 @@ final class Site {
     private double charge;
     private int moves;
     private double wrong;
+    private boolean recharged;
 
-    Site(Case drawn) {
+    public Site(Case drawn) {
         this.drawn = drawn;
         this.scatter = new SplittableRandom(drawn.scatter());
         this.charge = drawn.truth().charge();
@@ -40,17 +44,17 @@ final class Site {
                 .after(RAN_BEFORE);
     }
 
-    void passes(Duration time) {
+    public void passes(Duration time) {
         unit = unit.after(time);
     }
 
     /** Whether it can still run with what is in it. */
-    boolean runs() {
+    public boolean runs() {
         return unit.steady().running().isPresent();
     }
 
     /** What stands on the plate, or what the instruments show now. */
-    Optional<Reading> reads(Quantity quantity) {
+    public Optional<Reading> reads(Quantity quantity) {
         return drawn.unit()
                 .plate()
                 .readings()
@@ -61,7 +65,7 @@ final class Site {
     }
 
     /** What someone who looks or tries would find. */
-    boolean finds(Finding finding) {
+    public boolean finds(Finding finding) {
         return unit.steady()
                 .running()
                 .filter(running -> Inspection.finds(finding, drawn.truth().faults(), running))
@@ -69,7 +73,7 @@ final class Site {
     }
 
     /** Adds refrigerant, or recovers it with a negative mass. */
-    void moves(Mass refrigerant) {
+    public void moves(Mass refrigerant) {
         boolean needed = drawn.truth().isCharge() && Math.signum(1 - charge) == Math.signum(refrigerant.kilograms());
         wrong += needed ? 0 : Math.abs(refrigerant.ounces());
         charge += refrigerant.kilograms() / drawn.unit().plate().charge().kilograms();
@@ -77,23 +81,36 @@ final class Site {
         unit = unit.moved(refrigerant);
     }
 
+    /** Empties the unit and weighs a charge in, as well as the scale can. */
+    public void recharges(Mass refrigerant) {
+        double weighedIn = refrigerant.ounces() + SCALE.ounces() * scatter.nextDouble(-1, 1);
+        Mass in = Mass.ounces(weighedIn - charge * drawn.unit().plate().charge().ounces());
+        charge += in.kilograms() / drawn.unit().plate().charge().kilograms();
+        unit = unit.moved(in);
+        recharged = true;
+    }
+
+    public boolean recharged() {
+        return recharged;
+    }
+
     /** How often refrigerant was moved. */
-    int moves() {
+    public int moves() {
         return moves;
     }
 
     /** Ounces moved away from the nameplate charge, or moved at all where the charge is not what is wrong. */
-    double wrongOunces() {
+    public double wrongOunces() {
         return wrong;
     }
 
     /** The charge as a share of the nameplate's. */
-    double charge() {
+    public double charge() {
         return charge;
     }
 
     /** Cautions that the true state of the unit calls for now, whatever the instruments show. */
-    List<CautionRule> threatens() {
+    public List<CautionRule> threatens() {
         Measurands now = unit.now();
         Temperature coil = drawn.unit().plate().refrigerant().dewTemperature(now.suctionPressure());
         TemperatureDifference superheat = now.suctionLine().minus(coil);

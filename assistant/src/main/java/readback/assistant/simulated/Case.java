@@ -1,4 +1,4 @@
-package readback.assistant.bench;
+package readback.assistant.simulated;
 
 import java.util.Arrays;
 import java.util.List;
@@ -27,7 +27,7 @@ import readback.calc.targets.SuperheatTable;
  * @param scatter where the generator of what the readings scatter by begins
  * @param drawnAgain units before this one that do not run at all
  */
-record Case(
+public record Case(
         int number,
         TrainingUnit training,
         AirConditioner unit,
@@ -44,7 +44,7 @@ record Case(
     private static final double CHARGE_FAULTS = 0.5;
     private static final double SOUND = 0.25;
 
-    static Case draw(long start, int number, BuiltUnits units) {
+    public static Case draw(long start, int number, BuiltUnits units) {
         RandomGenerator chance = new SplittableRandom(start * APART + number);
         InstrumentSet instruments = chance.nextDouble() < DIALS ? InstrumentSet.dial() : InstrumentSet.digital();
         double kind = chance.nextDouble();
