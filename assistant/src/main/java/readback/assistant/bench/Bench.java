@@ -1,7 +1,5 @@
 package readback.assistant.bench;
 
-import readback.assistant.simulated.BuiltUnits;
-import readback.assistant.simulated.Case;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +7,8 @@ import java.util.Set;
 import java.util.function.IntConsumer;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Effect;
+import readback.assistant.simulated.BuiltUnits;
+import readback.assistant.simulated.Case;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.text.Wording;

@@ -1,7 +1,5 @@
 package readback.assistant.bench;
 
-import readback.assistant.simulated.Case;
-import readback.assistant.simulated.Site;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -15,6 +13,8 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;

@@ -1,8 +1,8 @@
 package readback.assistant.bench;
 
+import java.util.Set;
 import readback.assistant.simulated.Case;
 import readback.assistant.simulated.Truth;
-import java.util.Set;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
 import readback.calc.diagnosis.Fault;

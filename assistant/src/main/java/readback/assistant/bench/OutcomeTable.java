@@ -1,6 +1,5 @@
 package readback.assistant.bench;
 
-import readback.assistant.simulated.Truth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -9,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import readback.assistant.simulated.Truth;
 import readback.calc.charge.Verdict;
 import readback.calc.plant.PlantFault;
 

@@ -1,7 +1,5 @@
 package readback.assistant.bench;
 
-import readback.assistant.simulated.Case;
-import readback.assistant.simulated.Site;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -13,6 +11,8 @@ import java.util.Set;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.State;
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Verdict;
 import readback.calc.diagnosis.Finding;

@@ -304,7 +304,7 @@ public final class MeasureCommand implements Callable<Integer> {
                 console.out().println(line);
                 console.out().flush();
             });
-            trial.measure(said, noises, noise.isEmpty() ? List.of(10.0) : noise);
+            trial.measure(said, noises, noise);
         }
         return table;
     }

@@ -94,8 +94,21 @@ public final class SuppressionTrial {
         return Samples.of(suppressed, Ear.RATE);
     }
 
-    /** Hears everything clean, and in one of the noises at one of the levels, in decibels, in turn. */
+    /**
+     * Hears everything in one of the noises at one of the levels, in decibels, in turn, if there are any; then clean.
+     */
     public void measure(List<Said> said, List<Noise> noises, List<Double> levels) {
+        if (!levels.isEmpty()) {
+            inNoise(said, noises, levels);
+        }
+        List<List<Heard>> clean = new ArrayList<>();
+        for (Said each : said) {
+            clean.add(hear(each, "clean", each.sound().at(Ear.RATE)));
+        }
+        tell("clean", clean, n -> true);
+    }
+
+    private void inNoise(List<Said> said, List<Noise> noises, List<Double> levels) {
         List<String> noisy = new ArrayList<>();
         List<String> loudness = new ArrayList<>();
         List<List<Heard>> heard = new ArrayList<>();
@@ -114,11 +127,6 @@ public final class SuppressionTrial {
         for (String level : new TreeSet<>(loudness)) {
             tell(level, heard, n -> loudness.get(n).equals(level));
         }
-        List<List<Heard>> clean = new ArrayList<>();
-        for (Said each : said) {
-            clean.add(hear(each, "clean", each.sound().at(Ear.RATE)));
-        }
-        tell("clean", clean, n -> true);
     }
 
     /** One value in all ways. */

@@ -1,9 +1,5 @@
 package readback.assistant.bench;
 
-import readback.assistant.simulated.BuiltUnits;
-import readback.assistant.simulated.Case;
-import readback.assistant.simulated.Site;
-import readback.assistant.simulated.Truth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -18,6 +14,10 @@ import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
+import readback.assistant.simulated.BuiltUnits;
+import readback.assistant.simulated.Case;
+import readback.assistant.simulated.Site;
+import readback.assistant.simulated.Truth;
 import readback.calc.plant.FaultSet;
 import readback.calc.plant.InstrumentSet;
 import readback.calc.plant.OperatingPoint;

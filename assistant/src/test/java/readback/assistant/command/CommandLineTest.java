@@ -405,6 +405,11 @@ class CommandLineTest {
                 .anyMatch(line -> line.startsWith("fan      high "))
                 .anyMatch(line -> line.startsWith("clean    low "))
                 .noneMatch(line -> line.contains("NaN"));
+        assertThat(Ran.of("", "measure", folder.toString(), "--joined", "1", "--suppress", "HIGH")
+                        .out()
+                        .lines())
+                .hasSize(2)
+                .allMatch(line -> line.startsWith("clean "));
     }
 
     @Test
