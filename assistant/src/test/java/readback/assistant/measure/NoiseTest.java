@@ -41,8 +41,10 @@ class NoiseTest {
 
     @Test
     void the_same_start_gives_the_same_noise_and_another_one_another() {
-        assertThat(Noise.CLATTER.alone(1, 1000, 4)).isEqualTo(Noise.CLATTER.alone(1, 1000, 4));
-        assertThat(Noise.CLATTER.alone(1, 1000, 4)).isNotEqualTo(Noise.CLATTER.alone(1, 1000, 5));
+        Samples clatter = Noise.CLATTER.alone(1, 1000, 4);
+
+        assertThat(Noise.CLATTER.alone(1, 1000, 4)).isEqualTo(clatter);
+        assertThat(Noise.CLATTER.alone(1, 1000, 5)).isNotEqualTo(clatter);
     }
 
     @Test
