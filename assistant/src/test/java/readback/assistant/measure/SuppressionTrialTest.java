@@ -39,7 +39,7 @@ class SuppressionTrialTest {
                 0.7,
                 1.2,
                 Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US),
-                meaning -> meaning.readings().get(0).value().equals(new BigDecimal(value)));
+                meaning -> meaning.readings().get(0).value().compareTo(new BigDecimal(value)) == 0);
     }
 
     private static List<String> measured(List<String> details, String... values) {
