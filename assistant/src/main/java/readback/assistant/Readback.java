@@ -17,6 +17,7 @@ import readback.assistant.command.HearCommand;
 import readback.assistant.command.HistoryCommand;
 import readback.assistant.command.MeasureCommand;
 import readback.assistant.command.Overview;
+import readback.assistant.command.PracticeCommand;
 import readback.assistant.command.RemarkCommand;
 import readback.assistant.command.ReplayCommand;
 import readback.assistant.command.ReportCommand;
@@ -49,6 +50,7 @@ public final class Readback {
         CommandLine line = new CommandLine(new Overview(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new DemoCommand(console))
+                .addSubcommand(new PracticeCommand(console))
                 .addSubcommand(new DrillCommand(console, Clock.system(ZoneId.systemDefault())))
                 .addSubcommand(new HearCommand(console))
                 .addSubcommand(new UnderstandCommand(console))

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
 
-/** Which sessions are wanted: all conditions together. Immutable. */
+/**
+ * Which sessions are wanted: all conditions together. Practice at simulated units is never among real work; it is
+ * wanted alone or not at all. Immutable.
+ */
 public final class SessionFilter {
 
-    /** Every session. */
+    /** All real work. */
     public static final SessionFilter ALL = new SessionFilter(List.of());
 
     /** What a condition is about. */
@@ -22,7 +25,8 @@ public final class SessionFilter {
         REFRIGERANT,
         TECHNICIAN,
         EQUIPMENT,
-        DAMAGED
+        DAMAGED,
+        PRACTICE
     }
 
     /**
@@ -93,13 +97,23 @@ public final class SessionFilter {
         return and(About.DAMAGED, "", summary -> !summary.fault().isEmpty());
     }
 
+    /** Practice in place of real work. */
+    public SessionFilter practice() {
+        return and(About.PRACTICE, "", summary -> !summary.practice().isEmpty());
+    }
+
+    private boolean wantsPractice() {
+        return wishes.stream().anyMatch(wish -> wish.condition().about() == About.PRACTICE);
+    }
+
     private static boolean contains(String text, String words) {
         return text.toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT));
     }
 
     /** Whether a session is wanted. */
     public boolean takes(Summary summary) {
-        return wishes.stream().allMatch(wish -> wish.holds().test(summary));
+        return (wantsPractice() || summary.practice().isEmpty())
+                && wishes.stream().allMatch(wish -> wish.holds().test(summary));
     }
 
     /** The conditions in the order they were named; none for every session. */

@@ -37,6 +37,7 @@ import readback.prompts.checklist.Slot;
  * @param minutes from the start to the last event
  * @param customer who gets the report
  * @param tablet whose record it is, as its owner calls it
+ * @param practice name of the scenario where it was practice at a simulated unit; empty for real work
  * @param fullChargeKilograms the full charge, as the rating plate was read; empty when nobody said
  * @param outcomes everything that stands at the end, the charge first
  * @param charge the last verdict on the charge that was announced, whether or not it stands; empty for none
@@ -60,6 +61,7 @@ public record Summary(
         String place,
         String customer,
         String tablet,
+        String practice,
         OptionalDouble fullChargeKilograms,
         List<Outcome> outcomes,
         String charge,
@@ -191,6 +193,7 @@ public record Summary(
                 answers.getOrDefault(About.PLACE, ""),
                 answers.getOrDefault(About.CUSTOMER, ""),
                 answers.getOrDefault(About.TABLET, ""),
+                answers.getOrDefault(About.PRACTICE, ""),
                 full == null ? OptionalDouble.empty() : OptionalDouble.of(milligrams(full.base())),
                 outcomes,
                 charge,

@@ -21,10 +21,11 @@ import readback.assistant.dialogue.outcome.Figure;
  * A summary as one line of JSON, the form that is exported and kept in the index. Its columns, in order:
  * {@code session}, {@code started} (ISO 8601, UTC), {@code zone}, {@code minutes}, {@code refrigerant},
  * {@code metering_device}, {@code technician}, {@code appliance}, {@code place}, {@code customer}, {@code tablet},
- * {@code full_charge_kg}, {@code verdict}, {@code borderline}, {@code charge}, {@code outcomes} (array of
- * {@code judged}, {@code verdict}, {@code borderline}, {@code figures}), {@code doubts}, {@code cautions} (array),
- * {@code added_kg}, {@code recovered_kg} (null when nobody said), {@code cylinders} (array of {@code cylinder},
- * {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash}, {@code fault}.
+ * {@code practice} (empty for real work), {@code full_charge_kg}, {@code verdict}, {@code borderline}, {@code charge},
+ * {@code outcomes} (array of {@code judged}, {@code verdict}, {@code borderline}, {@code figures}), {@code doubts},
+ * {@code cautions} (array), {@code added_kg}, {@code recovered_kg} (null when nobody said), {@code cylinders} (array of
+ * {@code cylinder}, {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash},
+ * {@code fault}.
  */
 public final class SummaryLine {
 
@@ -58,6 +59,7 @@ public final class SummaryLine {
         line.put("place", summary.place());
         line.put("customer", summary.customer());
         line.put("tablet", summary.tablet());
+        line.put("practice", summary.practice());
         line.put(
                 "full_charge_kg",
                 summary.fullChargeKilograms().isPresent()
@@ -116,6 +118,7 @@ public final class SummaryLine {
                     text(node, "place"),
                     text(node, "customer"),
                     text(node, "tablet"),
+                    node.path("practice").asText(),
                     node.path("full_charge_kg").isNumber()
                             ? OptionalDouble.of(node.path("full_charge_kg").asDouble())
                             : OptionalDouble.empty(),

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
@@ -81,6 +82,7 @@ public final class UnderstoodCautions {
             RecordedSession session = RecordedSession.read(folder);
             Instant start = session.header().startedAt();
             boolean counts = session.fault().isEmpty()
+                    && !session.header().about().containsKey(About.PRACTICE)
                     && start.isBefore(now)
                     && start.atZone(zone).toLocalDate().equals(today)
                     && session.settings()

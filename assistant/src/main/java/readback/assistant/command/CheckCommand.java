@@ -83,7 +83,16 @@ public final class CheckCommand implements Callable<Integer> {
         Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
             new LiveCheck(desk, console, SteadyClock.system())
-                    .run(new LiveCheck.Wishes(session, ear, voice, live, resumed(), json));
+                    .run(new LiveCheck.Wishes(
+                            session.settings(),
+                            session.sessions(),
+                            session.keeping(),
+                            ear,
+                            voice,
+                            live,
+                            resumed(),
+                            json,
+                            Optional.empty()));
             return 0;
         }
         SteadyClock clock = SteadyClock.system();

@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.archive.Equipment;
+import readback.assistant.archive.SessionFilter;
 import readback.assistant.archive.Summary;
 import readback.assistant.archive.Visits;
 import readback.assistant.replay.Visible;
@@ -95,7 +96,11 @@ public final class HistoryCommand implements Callable<Integer> {
         List<Summary> sessions = new ArrayList<>();
         try {
             folders.gathering()
-                    .each((summary, place) -> sessions.add(summary))
+                    .each((summary, place) -> {
+                        if (SessionFilter.ALL.takes(summary)) {
+                            sessions.add(summary);
+                        }
+                    })
                     .troubles()
                     .forEach(each -> console.complain(Visible.text(each)));
         } catch (IOException e) {

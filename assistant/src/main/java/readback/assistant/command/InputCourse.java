@@ -27,9 +27,17 @@ final class InputCourse implements SessionLauncher.Course {
     private final Optional<VoiceOptions.Speaker> speaker;
     private final boolean echo;
     private final Input input;
+    private final List<Audience> more;
 
     /** @param echo whether the technician's words are printed too */
     InputCourse(Console console, Optional<VoiceOptions.Speaker> speaker, boolean echo, Input input) {
+        this(console, speaker, echo, input, List.of());
+    }
+
+    /** @param more who follows the session besides */
+    InputCourse(
+            Console console, Optional<VoiceOptions.Speaker> speaker, boolean echo, Input input, List<Audience> more) {
+        this.more = List.copyOf(more);
         this.console = console;
         this.speaker = speaker;
         this.echo = echo;
@@ -41,6 +49,7 @@ final class InputCourse implements SessionLauncher.Course {
         Alarm alarm = new Alarm();
         List<Audience> audiences = new ArrayList<>();
         audiences.add(alarm);
+        audiences.addAll(more);
         PlainLines lines = console.lines(Language.english());
         audiences.add(new PlainAudience(lines, echo));
         speaker.ifPresent(each -> audiences.add(each.audience()));

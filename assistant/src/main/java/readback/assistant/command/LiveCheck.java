@@ -10,7 +10,9 @@ import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.dialogue.Turn;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
 import readback.assistant.record.SessionRecord;
@@ -37,6 +39,9 @@ final class LiveCheck {
     /** Texts outside the checklist that are said often. */
     private static final List<String> OFTEN = List.of("again.plain", "caution.heed", "held", "held.over");
 
+    /** A quarter of an hour of practice is over in as many seconds. */
+    private static final double WAITING_PACE = 60;
+
     private final Desk desk;
     private final Console console;
     private final SteadyClock clock;
@@ -52,15 +57,21 @@ final class LiveCheck {
     /**
      * What was asked for on the command line.
      *
+     * @param settings of a new session
+     * @param sessions folder of the records
      * @param resume a session to go on with, in place of a new one
+     * @param practice the simulated unit that the session is about, where it is practice
      */
     record Wishes(
-            SessionOptions session,
+            SessionSettings settings,
+            Path sessions,
+            SessionOptions.Keeping keeping,
             EarOptions ear,
             VoiceOptions voice,
             LiveOptions live,
             Optional<Path> resume,
-            boolean json) {}
+            boolean json,
+            Optional<PracticeCommand.Call> practice) {}
 
     /**
      * A session that is about to run.
@@ -88,9 +99,8 @@ final class LiveCheck {
                     resumption,
                     resumption
                             .map(old -> old.session().settings().orElse(SessionSettings.STANDARD))
-                            .orElseGet(() -> wishes.session()
-                                    .settings()
-                                    .delivered(wishes.live().delivery())),
+                            .orElseGet(() ->
+                                    wishes.settings().delivered(wishes.live().delivery())),
                     ear,
                     voice(opening),
                     last::add);
@@ -205,10 +215,13 @@ final class LiveCheck {
                         desk.grammar(),
                         desk.checklists(),
                         desk.language(),
-                        ready.settings().units()),
+                        ready.settings().units(),
+                        asked -> ready.wishes()
+                                .practice()
+                                .map(call -> call.outlook().seen(asked))),
                 texts,
                 standing(ready.settings()));
-        boolean keepsSound = ready.wishes().session().keeping().sound();
+        boolean keepsSound = ready.wishes().keeping().sound();
         return new LiveSession(parts, options.settings(keepsSound), clock);
     }
 
@@ -217,14 +230,31 @@ final class LiveCheck {
         launcher.launch(
                 new SessionLauncher.Plan(
                         ready.settings(),
-                        wishes.session().sessions(),
-                        wishes.session().keeping(),
+                        wishes.sessions(),
+                        wishes.keeping(),
                         Optional.of(ready.ear().name()),
                         Optional.of(ready.voice().name()),
                         ready.resumption(),
                         wishes.json()),
-                new LiveCourse(running, more),
+                new LiveCourse(running, withWorld(wishes, more)),
                 ready.out());
+    }
+
+    /** The unit of a practice call follows the session; time runs fast while it is only waited out. */
+    private static List<Audience> withWorld(Wishes wishes, List<Audience> more) {
+        if (wishes.practice().isEmpty()) {
+            return more;
+        }
+        PracticeCommand.Call call = wishes.practice().get();
+        List<Audience> audiences = new ArrayList<>(more);
+        audiences.add(call.world());
+        audiences.add(new Audience() {
+            @Override
+            public void happened(Event event, Turn turn) {
+                call.time().pace(call.world().waiting() ? WAITING_PACE : 1);
+            }
+        });
+        return audiences;
     }
 
     /** A session whose events come from microphone, keys and timers as they happen. */

@@ -2,6 +2,7 @@ package readback.assistant.command;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.practice.World;
+import readback.assistant.record.About;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
@@ -20,6 +24,7 @@ import readback.assistant.report.ReportPage;
 import readback.assistant.report.ReportTable;
 import readback.assistant.report.SheetPage;
 import readback.assistant.session.Fingerprints;
+import readback.calc.quantity.UnitSetting;
 
 /** Makes the report of a session. */
 @Command(
@@ -76,9 +81,14 @@ public final class ReportCommand implements Callable<Integer> {
         Optional<OutputFile> csvFile = file(csv);
         Optional<OutputFile> jsonFile = file(json);
         RecordedSession recorded = SessionFiles.readWithEvents(session);
+        if (sheet != null && recorded.header().about().containsKey(About.PRACTICE)) {
+            throw new CommandFailure("That session was practice: there is no customer to give a sheet to. The page of"
+                    + " --output tells how it went.");
+        }
         Desk desk = Desk.standard();
         JobReport report = report(desk, recorded);
-        pageFile.ifPresent(file -> write(file, ReportPage.of(report, desk.language(), clock.instant())));
+        pageFile.ifPresent(
+                file -> write(file, ReportPage.of(report, desk.language(), clock.instant(), debrief(desk, recorded))));
         sheetFile.ifPresent(file -> write(file, SheetPage.of(report, desk.language(), clock.instant())));
         csvFile.ifPresent(file -> write(file, ReportTable.csv(report)));
         jsonFile.ifPresent(file -> write(file, ReportJson.of(report) + "\n"));
@@ -90,6 +100,15 @@ public final class ReportCommand implements Callable<Integer> {
                         : "the replay differs first at " + found)
                 .ifPresent(found -> console.complain(Visible.text(found)));
         return 0;
+    }
+
+    /** What is said about a practice call; nothing about real work. */
+    private static List<String> debrief(Desk desk, RecordedSession recorded) {
+        UnitSetting units = recorded.settings().orElse(SessionSettings.STANDARD).units();
+        return World.after(recorded, desk.dialogue()).stream()
+                .flatMap(world -> world.debrief().messages().stream())
+                .map(message -> desk.wording().shown(message, units))
+                .toList();
     }
 
     private static JobReport report(Desk desk, RecordedSession recorded) {

@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import readback.assistant.archive.UnderstoodCautions;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.record.About;
 import readback.assistant.record.FolderLedger;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
@@ -107,7 +108,9 @@ final class SessionLauncher {
                                     start))));
             settled(record).ifPresent(out);
             anchor(record, clock.instant());
-            leftOpen(session, record).ifPresent(out);
+            if (!plan.keeping().about().containsKey(About.PRACTICE)) {
+                leftOpen(session, record).ifPresent(out);
+            }
             course.summary(session).forEach(out);
             if (plan.json()) {
                 out.accept(Result.json(session.state(), session.closed()));
@@ -147,6 +150,12 @@ final class SessionLauncher {
     SessionRecord.Resumption reopened(Path session) {
         try {
             SessionRecord.Resumption resumption = SessionRecord.resume(session);
+            if (resumption.session().header().about().containsKey(About.PRACTICE)) {
+                resumption.record().close();
+                throw new CommandFailure("That session was practice, and its unit is gone: begin it anew with readback"
+                        + " practice --scenario "
+                        + resumption.session().header().about().get(About.PRACTICE) + ".");
+            }
             Verification verification = Verification.of(
                     desk.dialogue(), desk.wording(), Fingerprints.of(desk.checklists()), resumption.session());
             verification.difference().ifPresent(found -> {

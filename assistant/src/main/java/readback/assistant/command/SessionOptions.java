@@ -148,7 +148,12 @@ final class SessionOptions {
     }
 
     Path sessions() {
-        return sessions == null ? dataFolder() : sessions;
+        return sessionsOr(dataFolder());
+    }
+
+    /** The folder that was named, else the other. */
+    Path sessionsOr(Path other) {
+        return sessions == null ? other : sessions;
     }
 
     /** Where the sessions of this user lie when no other folder is named. */

@@ -102,6 +102,11 @@ public final class SessionsCommand implements Callable<Integer> {
     private boolean damaged;
 
     @Option(
+            names = "--practice",
+            description = "Practice at simulated units, in place of real work. It is never counted among it.")
+    private boolean practice;
+
+    @Option(
             names = "--check",
             description =
                     "Read every record anew, check its chain, look for what no version writes, and compare records and"
@@ -154,6 +159,9 @@ public final class SessionsCommand implements Callable<Integer> {
     @Mixin
     private OverwriteOption overwrite = new OverwriteOption();
 
+    /** Practice that was left out. */
+    private int left;
+
     public SessionsCommand(Console console) {
         this.console = console;
         this.clock = Clock.systemUTC();
@@ -197,6 +205,9 @@ public final class SessionsCommand implements Callable<Integer> {
             listing.troubles().forEach(each -> console.complain(Visible.text(each)));
             console.out()
                     .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
+            if (left > 0) {
+                console.out().println(language.label("report.list.practice", left));
+            }
             if (sumsOnly) {
                 print(sums);
             }
@@ -257,6 +268,7 @@ public final class SessionsCommand implements Callable<Integer> {
                 (Optional<BufferedWriter> jsonLines) -> writing(table, (Optional<BufferedWriter> rows) -> {
                     ExportFiles exports = new ExportFiles(console, jsonLines, rows);
                     return gathering.each((summary, place) -> {
+                        left += practice || summary.practice().isEmpty() ? 0 : 1;
                         if (choice.takes(summary)) {
                             taker.accept(summary, place);
                             exports.add(summary, place);
@@ -326,6 +338,9 @@ public final class SessionsCommand implements Callable<Integer> {
         choice = refrigerant == null ? choice : choice.refrigerant(SessionOptions.designation(refrigerant));
         choice = technician == null ? choice : choice.technician(technician);
         choice = appliance == null ? choice : choice.appliance(appliance);
+        if (practice) {
+            choice = choice.practice();
+        }
         return damaged ? choice.damaged() : choice;
     }
 

@@ -21,6 +21,9 @@ public final class Slots {
     /** Told whenever another cylinder is taken; no step asks for it. */
     public static final Slot CYLINDER_IN_USE = new Slot("cylinder-in-use");
 
+    /** Told whenever something besides the charge was put right; no step asks for it. */
+    public static final Slot WORK_DONE = new Slot("work-done");
+
     /** Where recovered refrigerant goes. */
     public static final Slot RECOVERED_TO = new Slot("recovered-to");
 

@@ -26,9 +26,12 @@ public final class About {
     /** Name or number of the tablet, as its owner calls it. */
     public static final String TABLET = "tablet";
 
+    /** Name of the scenario where the session was practice at a simulated unit; absent for real work. */
+    public static final String PRACTICE = "practice";
+
     /** All names, in the order of a report. */
     public static final List<String> ALL =
-            List.of(TECHNICIAN, CERTIFICATE, CUSTOMER, PLACE, APPLIANCE, CYLINDER, TABLET);
+            List.of(PRACTICE, TECHNICIAN, CERTIFICATE, CUSTOMER, PLACE, APPLIANCE, CYLINDER, TABLET);
 
     private About() {}
 }

@@ -37,9 +37,11 @@ public final class ReportPage {
     private final ReportTexts texts;
     private final JobReport report;
     private final Figures figures;
+    private final List<String> debrief;
     private final Markup page = new Markup();
 
-    private ReportPage(JobReport report, Language language) {
+    private ReportPage(JobReport report, Language language, List<String> debrief) {
+        this.debrief = List.copyOf(debrief);
         this.texts = new ReportTexts(language);
         this.report = report;
         this.figures = new Figures(report.settings().units());
@@ -51,7 +53,16 @@ public final class ReportPage {
      * @param now when the report is made
      */
     public static String of(JobReport report, Language language, Instant now) {
-        return new ReportPage(report, language).whole(now);
+        return of(report, language, now, List.of());
+    }
+
+    /**
+     * The page of a practice call.
+     *
+     * @param debrief how it went, the result first; nothing of real work
+     */
+    public static String of(JobReport report, Language language, Instant now, List<String> debrief) {
+        return new ReportPage(report, language, debrief).whole(now);
     }
 
     /** The report tells the time of the place where the work was done. */
@@ -75,6 +86,7 @@ public final class ReportPage {
                 "quiet");
         page.closeLine();
         page.open("main");
+        practice();
         trouble();
         verdict();
         job();
@@ -123,6 +135,18 @@ public final class ReportPage {
         } catch (IOException e) {
             throw new UncheckedIOException("the installation cannot be read", e);
         }
+    }
+
+    /** That nothing of it is real, and how it went. */
+    private void practice() {
+        if (debrief.isEmpty()) {
+            return;
+        }
+        page.open("section", "class", "practice").element("h2", texts.label("practice"));
+        page.element("p", debrief.get(0), "class", "outcome");
+        page.open("ul");
+        debrief.subList(1, debrief.size()).forEach(line -> page.element("li", line));
+        page.close().closeLine();
     }
 
     /** What the reader must know before anything else. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.Answer;
 import readback.assistant.dialogue.Assessment;
@@ -25,6 +26,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.UnitSetting;
 import readback.calc.targets.Target;
+import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Judged;
@@ -52,6 +54,7 @@ public final class Board implements Audience {
     private final ScreenTexts texts;
     private final UnitSetting units;
     private final Options options;
+    private final Function<Expectation, Optional<View.AtUnit>> atUnit;
     private final List<Posted> posted = new ArrayList<>();
     private List<String> answers = List.of();
     private String question = "";
@@ -61,6 +64,17 @@ public final class Board implements Audience {
     private boolean asks = true;
 
     public Board(Grammar grammar, Checklists checklists, Language language, UnitSetting units) {
+        this(grammar, checklists, language, units, asked -> Optional.empty());
+    }
+
+    /** @param atUnit what is to be seen at the unit of a practice call while something is asked */
+    public Board(
+            Grammar grammar,
+            Checklists checklists,
+            Language language,
+            UnitSetting units,
+            Function<Expectation, Optional<View.AtUnit>> atUnit) {
+        this.atUnit = atUnit;
         this.names = new Names(language);
         this.texts = new ScreenTexts(language);
         this.units = units;
@@ -128,7 +142,8 @@ public final class Board implements Audience {
                 timers,
                 session.state().held(),
                 status,
-                hint);
+                hint,
+                atUnit.apply(session.expectation()));
     }
 
     /** A caution stays until it was acknowledged or, where none is asked for, while the same step is asked. */

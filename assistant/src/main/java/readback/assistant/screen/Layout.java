@@ -77,7 +77,11 @@ public final class Layout {
                         List.of(question(split), hint(split), answers(split), heard(), options(split, middle.height())),
                         new Area(0, middle.top(), split, middle.bottom()));
                 Block.stack(
-                        List.of(figures(columns - split), verdict(columns - split), readings(columns - split)),
+                        List.of(
+                                atUnit(columns - split),
+                                figures(columns - split),
+                                verdict(columns - split),
+                                readings(columns - split)),
                         new Area(split, middle.top(), columns, middle.bottom()));
             } else {
                 Block.stack(
@@ -86,6 +90,7 @@ public final class Layout {
                                 hint(columns),
                                 answers(columns),
                                 heard(),
+                                atUnit(columns),
                                 figures(columns),
                                 verdict(columns),
                                 readings(columns),
@@ -188,6 +193,38 @@ public final class Layout {
                     for (int i = 0; i < words.size(); i++) {
                         put(left, i, words.get(i), palette.strong());
                     }
+                }
+            });
+        }
+
+        /** The instruments of a simulated unit: large where there is room, else in words. */
+        private Block atUnit(int width) {
+            if (view.atUnit().isEmpty()) {
+                return new Block(9, 0, 0, area -> {});
+            }
+            View.AtUnit unit = view.atUnit().get();
+            List<View.Figure> marked = unit.instruments().stream()
+                    .map(each -> each.deciding()
+                            ? new View.Figure(texts.of("unit.asked", each.label()), each.number(), each.unit(), true)
+                            : each)
+                    .toList();
+            List<String> sights = Wrapped.lines(unit.sights(), width - 4);
+            List<String> words = Wrapped.lines(inWords(marked), width - 4);
+            int large = group(marked, BlockLetters.Size.SMALL, width);
+            return new Block(1, words.size() + 1, large + sights.size(), area -> {
+                boolean fits = area.height() >= large + 1;
+                int below = fits ? large : words.size();
+                if (fits) {
+                    draw(marked, BlockLetters.Size.SMALL, area.first(large));
+                } else {
+                    for (int i = 0; i < words.size(); i++) {
+                        put(area, i, words.get(i), palette.strong());
+                    }
+                }
+                // what is seen now is the last of the sights
+                int from = Math.max(0, sights.size() - (area.height() - below));
+                for (int i = from; i < sights.size(); i++) {
+                    put(area, below + i - from, sights.get(i), palette.plain());
                 }
             });
         }

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param held whether "hold on" was said
  * @param status of microphone and voice
  * @param hint what to do about trouble with the sound
+ * @param atUnit what is to be seen at the unit of a practice call
  */
 public record View(
         List<String> cautions,
@@ -32,7 +33,8 @@ public record View(
         List<String> timers,
         boolean held,
         Status status,
-        String hint) {
+        String hint,
+        Optional<AtUnit> atUnit) {
 
     /**
      * Words heard or typed.
@@ -64,6 +66,19 @@ public record View(
      * @param remark how sure it is; may be empty
      */
     public record Verdict(String word, String remark) {}
+
+    /**
+     * A simulated unit.
+     *
+     * @param instruments what they show now; the deciding ones are those that are asked for
+     * @param sights what stands on the plate and what is found by looking
+     */
+    public record AtUnit(List<Figure> instruments, List<String> sights) {
+        public AtUnit {
+            instruments = List.copyOf(instruments);
+            sights = List.copyOf(sights);
+        }
+    }
 
     /** Something that can be answered by touch: what stands on it and what it says. */
     public record Option(String label, String words) {}

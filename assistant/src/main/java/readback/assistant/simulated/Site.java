@@ -9,8 +9,10 @@ import java.util.random.RandomGenerator;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
 import readback.calc.diagnosis.Finding;
+import readback.calc.plant.FaultSet;
 import readback.calc.plant.Inspection;
 import readback.calc.plant.Measurands;
+import readback.calc.plant.PlantFault;
 import readback.calc.plant.Transient;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
@@ -29,23 +31,29 @@ public final class Site {
 
     private final Case drawn;
     private final RandomGenerator scatter;
+    private FaultSet faults;
     private Transient unit;
     private double charge;
     private int moves;
     private double wrong;
     private boolean recharged;
+    private Duration mendedAt = Duration.ZERO;
 
     public Site(Case drawn) {
         this.drawn = drawn;
         this.scatter = new SplittableRandom(drawn.scatter());
         this.charge = drawn.truth().charge();
-        this.unit = Transient.started(
-                        drawn.unit(), drawn.weather(), drawn.truth().faults())
-                .after(RAN_BEFORE);
+        this.faults = drawn.truth().faults();
+        this.unit = Transient.started(drawn.unit(), drawn.weather(), faults).after(RAN_BEFORE);
     }
 
     public void passes(Duration time) {
         unit = unit.after(time);
+    }
+
+    /** How long it has run since the compressor started, or since something was mended. */
+    public Duration ran() {
+        return unit.elapsed().minus(mendedAt);
     }
 
     /** Whether it can still run with what is in it. */
@@ -68,7 +76,7 @@ public final class Site {
     public boolean finds(Finding finding) {
         return unit.steady()
                 .running()
-                .filter(running -> Inspection.finds(finding, drawn.truth().faults(), running))
+                .filter(running -> Inspection.finds(finding, faults, running))
                 .isPresent();
     }
 
@@ -92,6 +100,13 @@ public final class Site {
 
     public boolean recharged() {
         return recharged;
+    }
+
+    /** Puts a fault right. */
+    public void mends(PlantFault fault) {
+        faults = faults.with(fault, 0);
+        mendedAt = unit.elapsed();
+        unit = unit.without(fault);
     }
 
     /** How often refrigerant was moved. */

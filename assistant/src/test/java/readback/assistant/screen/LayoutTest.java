@@ -3,6 +3,7 @@ package readback.assistant.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jline.utils.AttributedString;
@@ -107,7 +108,8 @@ class LayoutTest {
                 view.timers(),
                 false,
                 view.status(),
-                "");
+                "",
+                Optional.empty());
         Frame frame = layout.frame(calm, typing, columns, rows);
 
         for (String number : List.of("34.2", "12")) {

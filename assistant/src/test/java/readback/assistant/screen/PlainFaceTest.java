@@ -33,7 +33,8 @@ class PlainFaceTest {
                 List.of(),
                 false,
                 new View.Status("headset", true, listening, 4, overruns, "voice flite"),
-                hint);
+                hint,
+                Optional.empty());
     }
 
     private List<String> lines() {

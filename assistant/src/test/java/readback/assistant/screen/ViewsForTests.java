@@ -31,7 +31,8 @@ final class ViewsForTests {
                 List.of(),
                 false,
                 STATUS,
-                "");
+                "",
+                Optional.empty());
     }
 
     static View heard(String words, boolean partial) {
@@ -47,7 +48,8 @@ final class ViewsForTests {
                 List.of(),
                 false,
                 STATUS,
-                "");
+                "",
+                Optional.empty());
     }
 
     /** As much as can be there at once. */
@@ -72,6 +74,7 @@ final class ViewsForTests {
                 List.of("steady running 12:05"),
                 false,
                 STATUS,
-                "Too loud here to hear well.");
+                "Too loud here to hear well.",
+                Optional.empty());
     }
 }

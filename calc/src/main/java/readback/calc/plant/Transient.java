@@ -44,6 +44,10 @@ public final class Transient {
     /** What stays the same while time goes on. */
     private record Installation(AirConditioner unit, Weather weather, FaultSet faults, Measurands rest) {
 
+        Installation with(FaultSet others) {
+            return new Installation(unit, weather, others, rest);
+        }
+
         OperatingPoint steady(Mass added) {
             double share = (1 - faults.size(PlantFault.UNDERCHARGE)) * (1 + faults.size(PlantFault.OVERCHARGE))
                     + added.kilograms() / unit.plate().charge().kilograms();
@@ -129,6 +133,13 @@ public final class Transient {
                 elapsed,
                 steady,
                 lagging);
+    }
+
+    /** The unit when a fault has been put right; it settles as it does after refrigerant was moved. */
+    public Transient without(PlantFault fault) {
+        Installation mended = installation.with(installation.faults().with(fault, 0));
+        Filling then = new Filling(filling.arrived(), filling.underWay(), true);
+        return new Transient(mended, then, elapsed, mended.steady(filling.arrived()), lagging);
     }
 
     /** Since the start of the compressor. */

@@ -111,6 +111,21 @@ class TransientTest {
     }
 
     @Test
+    void a_fault_that_is_put_right_leaves_the_unit_as_if_it_had_never_been_there() {
+        Transient dirty = Transient.started(Built.PISTON, Weather.RATING, FaultSet.of(PlantFault.LOW_INDOOR_AIR, 0.4))
+                .after(Duration.ofMinutes(20));
+        Transient clean = dirty.without(PlantFault.LOW_INDOOR_AIR);
+        OperatingPoint.Running sound = OperatingPoint.solve(Built.PISTON, Weather.RATING, FaultSet.none())
+                .running()
+                .orElseThrow();
+
+        assertThat(clean.now()).isEqualTo(dirty.now());
+        assertThat(clean.after(Duration.ofMinutes(40)).now().suctionPressure().pascals())
+                .isCloseTo(sound.at().suctionPressure().pascals(), within(100.0));
+        assertThat(clean.elapsed()).isEqualTo(dirty.elapsed());
+    }
+
+    @Test
     void a_unit_that_trips_goes_back_to_rest() {
         Transient tripping = Transient.started(
                         Built.VALVE, Weather.fahrenheit(110, 80, 67), FaultSet.of(PlantFault.OVERCHARGE, 0.4))
