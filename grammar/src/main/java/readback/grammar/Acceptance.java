@@ -33,6 +33,12 @@ public record Acceptance(double belief) {
     /** Seconds of quiet after which talk no longer counts. */
     public static final double TALK_LASTS = 2;
 
+    /**
+     * Seconds after talk within which a value that nobody asked for and that is not named is asked about; decision
+     * 0011.
+     */
+    static final double TALK_NEAR = 10;
+
     /** The least belief for an utterance that began so many seconds after talk that was not meant for us. */
     public static double needed(double sinceTalk) {
         return needed(sinceTalk, LEAST, LEAST_AMID_TALK);

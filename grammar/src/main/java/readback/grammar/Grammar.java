@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import readback.calc.quantity.Reading;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.Phrase;
 import readback.grammar.number.NumberParser;
@@ -102,7 +103,21 @@ public final class Grammar {
                         && expectation.quantity().isPresent()
                         && hypotheses.stream().limit(1).anyMatch(Grammar::soundsLikeNumber)
                 ? new Decision.AskAgain(Meaning.NotUnderstood.of(Reason.Kind.NUMBER_UNCLEAR))
-                : decision;
+                : decision.accepted()
+                        .filter(accept -> sinceTalk < Acceptance.TALK_NEAR)
+                        .filter(accept -> stray(accept.meaning(), expectation))
+                        .filter(accept ->
+                                hypotheses.stream().limit(1).noneMatch(best -> phrases.holdsName(best.words())))
+                        .<Decision>map(accept -> new Decision.Accept(accept.meaning(), accept.confidence(), true))
+                        .orElse(decision);
+    }
+
+    /** Whether it is values of which none was asked for; whoever corrects one means it. */
+    private static boolean stray(Meaning meaning, Expectation expectation) {
+        return meaning instanceof Meaning.Values values
+                && values.readings().stream()
+                        .map(Reading::quantity)
+                        .noneMatch(quantity -> expectation.quantity().equals(Optional.of(quantity)));
     }
 
     /** Whether it holds number words, and not more words that are unknown: those are talk of others. */

@@ -78,6 +78,25 @@ final class PhraseTree {
         }
     }
 
+    /**
+     * Whether the name of a quantity that is no unit ("microns") stands anywhere among these words, which are separated
+     * by single spaces.
+     */
+    boolean holdsName(String words) {
+        List<String> tokens = List.of(words.split(" ", -1));
+        for (int from = 0; from < tokens.size(); from++) {
+            @Nullable Node node = root.after(tokens.get(from));
+            for (int at = from + 1; node != null; at++) {
+                boolean unit = node.items().stream().anyMatch(Item.UnitName.class::isInstance);
+                if (!unit && node.items().stream().anyMatch(Item.Name.class::isInstance)) {
+                    return true;
+                }
+                node = at < tokens.size() ? node.after(tokens.get(at)) : null;
+            }
+        }
+        return false;
+    }
+
     /** Whether any phrase has this word. */
     boolean knows(String word) {
         return known.contains(word);

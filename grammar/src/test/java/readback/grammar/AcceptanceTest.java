@@ -88,4 +88,30 @@ class AcceptanceTest {
         assertThat(Acceptance.of(List.of(Hypothesis.typed("one eighteen"))).belief())
                 .isEqualTo(1);
     }
+
+    private static boolean doubted(String words, Expectation expectation, double sinceTalk) {
+        return GRAMMAR.decide(List.of(heard(0.99, words)), expectation, Prior.indifferent(), sinceTalk)
+                .accepted()
+                .orElseThrow()
+                .doubtful();
+    }
+
+    @Test
+    void a_value_that_nobody_asked_for_and_named_is_asked_about_soon_after_talk() {
+        assertThat(doubted("four hundred fifty microns", SUCTION, 4)).isTrue();
+        assertThat(doubted("four hundred fifty microns", SUCTION, Grammar.NO_TALK))
+                .isFalse();
+        assertThat(doubted("four hundred fifty microns", SUCTION, 10)).isFalse();
+        assertThat(doubted("twelve amps", SUCTION, 4)).isTrue();
+        assertThat(doubted("twelve amps", SUCTION, Grammar.NO_TALK)).isFalse();
+    }
+
+    @Test
+    void a_value_that_was_asked_for_or_is_named_is_taken_after_talk_too() {
+        assertThat(doubted("one eighteen", SUCTION, 4)).isFalse();
+        assertThat(doubted("vacuum level four hundred fifty microns", SUCTION, 4))
+                .isFalse();
+        assertThat(doubted("head pressure three fifty", SUCTION, 4)).isFalse();
+        assertThat(doubted("correction four hundred fifty microns", SUCTION, 4)).isFalse();
+    }
 }

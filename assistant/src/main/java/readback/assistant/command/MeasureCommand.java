@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,9 +22,16 @@ import readback.assistant.measure.Detail;
 import readback.assistant.measure.Idle;
 import readback.assistant.measure.JoinedDigits;
 import readback.assistant.measure.Measurement;
+import readback.assistant.measure.Noise;
 import readback.assistant.measure.PhraseList;
+import readback.assistant.measure.Said;
+import readback.assistant.measure.SuppressionTrial;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
+import readback.assistant.suppression.NoiseSuppressor;
+import readback.assistant.suppression.NoiseSuppressorUnavailableException;
+import readback.assistant.suppression.Strength;
+import readback.assistant.suppression.WebRtcNoiseSuppressor;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -48,6 +56,9 @@ import readback.grammar.Grammar;
             "",
             "With --joined, instead: so many readings at each pause of 0 to 0.5 s are joined from the single digits of",
             "FOLDER; how many are cut, taken at once, asked about and taken wrong.",
+            "",
+            "With --suppress, instead: the same values are heard without and with noise suppression, clean and each in",
+            "one of four noises at one of the levels of --noise; how many came out otherwise, and whether by chance.",
             "",
             "With --plant, instead: so many service calls at simulated air-conditioners whose trouble is",
             "known: half have 5 to 30 percent too little or too much charge, a quarter are sound, a quarter",
@@ -122,6 +133,29 @@ public final class MeasureCommand implements Callable<Integer> {
     private List<Double> pauses = new ArrayList<>(JoinedDigits.PAUSES);
 
     @Option(
+            names = "--suppress",
+            split = ",",
+            paramLabel = "STRENGTH",
+            description =
+                    "Instead: the readings of --joined, or each value of FOLDER at its step, without and with noise"
+                            + " suppression before the ear: ${COMPLETION-CANDIDATES}. Clean, and in turn in the noises of"
+                            + " --noises at the levels of --noise; with a paired test.")
+    private List<Strength> suppress = new ArrayList<>();
+
+    @Option(
+            names = "--levels",
+            description = "With --suppress: look for the end of an utterance in the level of the suppressed sound too,"
+                    + " with the words heard in it (both) and in the sound as it was recorded (level).")
+    private boolean levels;
+
+    @Option(
+            names = "--noises",
+            split = ",",
+            paramLabel = "NOISE",
+            description = "With --suppress: ${COMPLETION-CANDIDATES}. Default: all.")
+    private List<Noise> noises = new ArrayList<>(List.of(Noise.values()));
+
+    @Option(
             names = "--plant",
             paramLabel = "N",
             description =
@@ -163,7 +197,7 @@ public final class MeasureCommand implements Callable<Integer> {
         if (plant.isPresent()) {
             if (named.isPresent() || aboutRecordings()) {
                 throw new CommandFailure("--plant simulates the units and needs no recordings: leave out the folder and"
-                        + " --noise, --details, --lists, --every, --from, --idle and --joined.");
+                        + " --noise, --details, --lists, --every, --from, --idle, --joined and --suppress.");
             }
             new PlantCalls(console, plant.get(), seed, level, one).make();
             return 0;
@@ -184,6 +218,11 @@ public final class MeasureCommand implements Callable<Integer> {
         Grammar grammar = desk.grammar();
         if (idle > 0) {
             idle(desk, clips);
+            return 0;
+        }
+        if (!suppress.isEmpty()) {
+            List<String> table = suppressed(grammar, clips);
+            detailsFile.ifPresent(file -> file.write(String.join("\n", table) + "\n"));
             return 0;
         }
         if (joined > 0) {
@@ -209,7 +248,8 @@ public final class MeasureCommand implements Callable<Integer> {
                 || every != 1
                 || from != 0
                 || idle != 0
-                || joined != 0;
+                || joined != 0
+                || !suppress.isEmpty();
     }
 
     private void idle(Desk desk, List<Clip> clips) {
@@ -231,12 +271,49 @@ public final class MeasureCommand implements Callable<Integer> {
 
     private void joined(Grammar grammar, List<Clip> clips) {
         try (Ear listening = ear.open(grammar, console)) {
-            JoinedDigits digits = new JoinedDigits(listening, grammar);
-            digits.read(clips, this::sound);
-            if (!digits.complete()) {
-                throw new CommandFailure("'" + folder() + "' lacks a recording of some digit, zero to nine.");
+            digits(listening, grammar, clips).lines(joined, pauses).forEach(console.out()::println);
+        }
+    }
+
+    private JoinedDigits digits(Ear listening, Grammar grammar, List<Clip> clips) {
+        JoinedDigits digits = new JoinedDigits(listening, grammar);
+        digits.read(clips, this::sound);
+        if (!digits.complete()) {
+            throw new CommandFailure("'" + folder() + "' lacks a recording of some digit, zero to nine.");
+        }
+        return digits;
+    }
+
+    private List<String> suppressed(Grammar grammar, List<Clip> clips) {
+        List<String> table = new ArrayList<>(List.of(SuppressionTrial.HEADER));
+        try (Ear listening = ear.open(grammar, console)) {
+            List<Said> said = joined > 0
+                    ? digits(listening, grammar, clips).said(joined, pauses, SuppressionTrial.LEAD)
+                    : new Measurement(listening, grammar, line -> {}).said(clips, this::sound, SuppressionTrial.LEAD);
+            List<SuppressionTrial.Way> ways = new ArrayList<>();
+            for (Strength strength : suppress) {
+                String name = ConstantName.of(strength);
+                UnaryOperator<Samples> suppressed = sound -> suppressed(strength, sound);
+                ways.add(new SuppressionTrial.Way(name, suppressed, true, false));
+                if (levels) {
+                    ways.add(new SuppressionTrial.Way(name + ", both", suppressed, true, true));
+                    ways.add(new SuppressionTrial.Way(name + ", level", suppressed, false, true));
+                }
             }
-            digits.lines(joined, pauses).forEach(console.out()::println);
+            SuppressionTrial trial = new SuppressionTrial(listening, grammar, ways, table::add, line -> {
+                console.out().println(line);
+                console.out().flush();
+            });
+            trial.measure(said, noises, noise);
+        }
+        return table;
+    }
+
+    private static Samples suppressed(Strength strength, Samples sound) {
+        try (NoiseSuppressor suppressor = WebRtcNoiseSuppressor.open(strength)) {
+            return SuppressionTrial.through(suppressor, sound);
+        } catch (NoiseSuppressorUnavailableException e) {
+            throw new CommandFailure(String.valueOf(e.getMessage()));
         }
     }
 

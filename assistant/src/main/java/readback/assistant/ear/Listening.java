@@ -13,7 +13,17 @@ public interface Listening extends AutoCloseable {
      *
      * @param chunk at {@link Ear#RATE}; 50 ms are good, more than 200 ms delay the answer
      */
-    Optional<Utterance> hear(short[] chunk);
+    default Optional<Utterance> hear(short[] chunk) {
+        return hear(chunk, chunk);
+    }
+
+    /**
+     * The same for sound that noise was taken out of.
+     *
+     * @param chunk what the words are heard in
+     * @param recorded as much, as it was recorded: where somebody speaks is told by its level
+     */
+    Optional<Utterance> hear(short[] chunk, short[] recorded);
 
     /** The utterance that was still open: the sound is over, or a key was released. Listening can go on after it. */
     Optional<Utterance> finish();

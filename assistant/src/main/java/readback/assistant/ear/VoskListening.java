@@ -43,9 +43,9 @@ final class VoskListening implements Listening {
     }
 
     @Override
-    public Optional<Utterance> hear(short[] chunk) {
+    public Optional<Utterance> hear(short[] chunk, short[] recorded) {
         samples += chunk.length;
-        level.hear(chunk);
+        level.hear(recorded);
         boolean paused = recogniser.acceptWaveForm(chunk, chunk.length);
         pauseToldAt = paused ? Math.min(pauseToldAt, seconds()) : Double.POSITIVE_INFINITY;
         String now = VoskResult.partial(recogniser.getPartialResult());

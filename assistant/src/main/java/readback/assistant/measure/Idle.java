@@ -93,7 +93,7 @@ public final class Idle {
 
     /** So many minutes beside a fan. */
     public Counts fan(double minutes) {
-        return listened("fan", FanNoise.alone(60 * minutes, FAN_LEVEL, 7));
+        return listened("fan", Noise.FAN.alone(60 * minutes, FAN_LEVEL, 7));
     }
 
     /**
@@ -109,7 +109,7 @@ public final class Idle {
             double level = ROUNDS[round % ROUNDS.length];
             for (Samples each : talk) {
                 if (seconds < 60 * minutes) {
-                    parts.add(level == Measurement.NO_NOISE ? each : FanNoise.mixed(each, level, round));
+                    parts.add(level == Measurement.NO_NOISE ? each : Noise.FAN.mixed(each, level, round));
                     seconds += each.seconds();
                 }
             }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
@@ -52,7 +53,11 @@ public final class JoinedDigits {
     private static final long START = 20_261_128;
 
     /** What a reading is drawn from: lowest and highest as they stand on gauges, digits called out one by one. */
-    private record Span(Quantity quantity, int low, int high) {}
+    private record Span(Quantity quantity, int low, int high) {
+        int drawn(Random random) {
+            return low + random.nextInt(high - low + 1);
+        }
+    }
 
     private static final List<Span> SPANS = List.of(
             new Span(Quantity.SUCTION_PRESSURE, 50, 180),
@@ -244,14 +249,10 @@ public final class JoinedDigits {
         Map<Quantity, Vocabulary> vocabularies = new EnumMap<>(Quantity.class);
         for (int n = 0; n < readings; n++) {
             Span span = SPANS.get(n % SPANS.size());
-            int value = span.low() + random.nextInt(span.high() - span.low() + 1);
-            List<Digit> said = new ArrayList<>();
-            for (char each : String.valueOf(value).toCharArray()) {
-                List<Digit> choice = digits.get(each - '0');
-                said.add(choice.get(random.nextInt(choice.size())));
-            }
-            Joined joined = joined(said, pause, new Random(START + n));
-            Samples sound = noisy ? FanNoise.mixed(joined.sound(), DECIBELS, START + n) : joined.sound();
+            int value = span.drawn(random);
+            List<Digit> said = drawn(value, random);
+            Joined joined = joined(said, pause, BEFORE_SECONDS, new Random(START + n));
+            Samples sound = noisy ? Noise.FAN.mixed(joined.sound(), DECIBELS, START + n) : joined.sound();
             Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
             Vocabulary vocabulary =
                     vocabularies.computeIfAbsent(span.quantity(), any -> grammar.vocabulary(expectation));
@@ -259,10 +260,50 @@ public final class JoinedDigits {
         }
     }
 
-    private static Joined joined(List<Digit> said, double pause, Random random) {
+    /**
+     * Readings with these pauses in turn, as they are heard where the sound began a while before.
+     *
+     * @param readings how many
+     * @param lead so many seconds of the floor come before everything else
+     */
+    public List<Said> said(int readings, List<Double> pauses, double lead) {
+        Random random = new Random(START);
+        List<Said> all = new ArrayList<>();
+        for (int n = 0; n < readings; n++) {
+            Span span = SPANS.get(n % SPANS.size());
+            int value = span.drawn(random);
+            double pause = pauses.get(n / SPANS.size() % pauses.size());
+            Joined joined = joined(drawn(value, random), pause, lead + BEFORE_SECONDS, new Random(START + n));
+            Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
+            all.add(new Said(
+                    String.valueOf(value),
+                    String.valueOf(value)
+                            .chars()
+                            .mapToObj(digit -> DIGITS.get(digit - '0'))
+                            .collect(Collectors.joining(" ")),
+                    joined.sound(),
+                    lead,
+                    joined.lastHalfSaid() - lead,
+                    joined.ends() - lead,
+                    expectation,
+                    meaning -> right(meaning.readings(), expectation, value)));
+        }
+        return all;
+    }
+
+    private List<Digit> drawn(int value, Random random) {
+        List<Digit> said = new ArrayList<>();
+        for (char each : String.valueOf(value).toCharArray()) {
+            List<Digit> choice = digits.get(each - '0');
+            said.add(choice.get(random.nextInt(choice.size())));
+        }
+        return said;
+    }
+
+    private static Joined joined(List<Digit> said, double pause, double before, Random random) {
         List<Samples> parts = new ArrayList<>();
-        double at = BEFORE_SECONDS;
-        parts.add(noise(said.get(0).floor(), BEFORE_SECONDS, random));
+        double at = before;
+        parts.add(noise(said.get(0).floor(), before, random));
         for (int i = 0; i < said.size(); i++) {
             Samples digit = said.get(i).sound();
             parts.add(digit);
@@ -313,10 +354,12 @@ public final class JoinedDigits {
         if (readings.isEmpty()) {
             return Outcome.ASKED;
         }
-        Reading first = readings.get(0);
-        boolean right = readings.size() == 1
-                && first.quantity() == expectation.quantity().orElseThrow()
-                && first.value().compareTo(BigDecimal.valueOf(value)) == 0;
-        return right ? Outcome.AT_ONCE : Outcome.WRONG;
+        return right(readings, expectation, value) ? Outcome.AT_ONCE : Outcome.WRONG;
+    }
+
+    private static boolean right(List<Reading> taken, Expectation expectation, int value) {
+        return taken.size() == 1
+                && taken.get(0).quantity() == expectation.quantity().orElseThrow()
+                && taken.get(0).value().compareTo(BigDecimal.valueOf(value)) == 0;
     }
 }

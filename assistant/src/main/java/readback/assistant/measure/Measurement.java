@@ -92,14 +92,41 @@ public final class Measurement {
         }
     }
 
+    /** The values among the clips at their steps, after so many seconds of silence. */
+    public List<Said> said(List<Clip> clips, Source source, double lead) {
+        List<Said> said = new ArrayList<>();
+        for (Clip clip : clips) {
+            Expectation expectation = expectation(clip);
+            if (clip.value() && PhraseList.of(clip).contains(PhraseList.STEP)) {
+                source.sound(clip)
+                        .ifPresent(sound -> said.add(new Said(
+                                clip.file().getFileName().toString(),
+                                clip.words(),
+                                Samples.joined(
+                                        List.of(Samples.silence(lead, Ear.RATE), sound, Samples.silence(1.5, Ear.RATE)),
+                                        Ear.RATE),
+                                lead,
+                                0,
+                                sound.seconds(),
+                                expectation,
+                                meaning -> right(meaning, clip, expectation))));
+            }
+        }
+        return said;
+    }
+
+    private static Expectation expectation(Clip clip) {
+        return clip.step().isEmpty()
+                ? Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US)
+                : Expectation.of(Quantity.valueOf(clip.step()), UnitSetting.US);
+    }
+
     private static String name(double level) {
         return level == NO_NOISE ? "clean" : String.format(Locale.ROOT, "%.0f dB", level);
     }
 
     private void hear(Clip clip, PhraseList list, Samples clean, double level, SortedSet<String> commands) {
-        Expectation expectation = clip.step().isEmpty()
-                ? Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US)
-                : Expectation.of(Quantity.valueOf(clip.step()), UnitSetting.US);
+        Expectation expectation = expectation(clip);
         Vocabulary vocabulary = list.vocabulary(grammar, expectation, commands);
         if (list == PhraseList.STEP
                 && !clip.unrelated()
@@ -107,7 +134,7 @@ public final class Measurement {
                 && !vocabulary.phrases().contains(clip.words())) {
             return;
         }
-        Samples sound = level == NO_NOISE ? clean : FanNoise.mixed(clean, level, SEED);
+        Samples sound = level == NO_NOISE ? clean : Noise.FAN.mixed(clean, level, SEED);
         long start = System.nanoTime();
         List<Utterance> utterances = new ArrayList<>();
         AudioFileFeed feed = new AudioFileFeed(ear, sound);

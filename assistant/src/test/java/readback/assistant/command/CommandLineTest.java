@@ -396,6 +396,20 @@ class CommandLineTest {
                 .contains("10 dB, pauses of 0.5 s,    1 readings")
                 .containsPattern("clean, all pauses, +6 readings: cut +0.0 %, at once +0.0 %.*nothing 100.0 %")
                 .doesNotContain("NaN");
+
+        Ran suppressed =
+                Ran.of("", "measure", folder.toString(), "--joined", "1", "--suppress", "LOW,HIGH", "--noise", "10,5");
+
+        assertThat(suppressed.out().lines())
+                .anyMatch(line -> line.startsWith("noise    none "))
+                .anyMatch(line -> line.startsWith("fan      high "))
+                .anyMatch(line -> line.startsWith("clean    low "))
+                .noneMatch(line -> line.contains("NaN"));
+        assertThat(Ran.of("", "measure", folder.toString(), "--joined", "1", "--suppress", "HIGH")
+                        .out()
+                        .lines())
+                .hasSize(2)
+                .allMatch(line -> line.startsWith("clean "));
     }
 
     @Test

@@ -63,7 +63,7 @@ public final class ScriptedEar implements Ear {
         }
 
         @Override
-        public Optional<Utterance> hear(short[] chunk) {
+        public Optional<Utterance> hear(short[] chunk, short[] recorded) {
             ready = Optional.empty();
             for (short sample : chunk) {
                 frame[filled++] = sample;
