@@ -19,6 +19,7 @@ import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.diagnosis.Fault;
+import readback.calc.quantity.Quantity;
 import readback.grammar.Expectation;
 import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Judged;
@@ -36,6 +37,8 @@ final class Call {
     private final Case drawn;
     private final Site site;
     private final Technician technician;
+    private final Speech speech;
+    private final Hearing hearing = new Hearing();
     private final BiConsumer<String, Turn> listener;
     private final Set<CautionRule> threatened = EnumSet.noneOf(CautionRule.class);
     private final Set<CautionRule> unwarned = EnumSet.noneOf(CautionRule.class);
@@ -46,12 +49,17 @@ final class Call {
     private Assessment untouched;
     private int asked;
 
-    /** @param listener gets what was typed, or the name of the timer in brackets, with what came of it */
     Call(Dialogue dialogue, Case drawn, Level level, BiConsumer<String, Turn> listener) {
+        this(dialogue, drawn, level, Speech.TYPED, listener);
+    }
+
+    /** @param listener gets what was said, or the name of the timer in brackets, with what came of it */
+    Call(Dialogue dialogue, Case drawn, Level level, Speech speech, BiConsumer<String, Turn> listener) {
+        this.speech = speech;
         this.dialogue = dialogue;
         this.drawn = drawn;
         this.site = new Site(drawn);
-        this.technician = new Technician(drawn, level, site);
+        this.technician = new Technician(drawn, level, site, speech != Speech.TYPED);
         this.listener = listener;
         this.turn = dialogue.begin(new Event.Started(now, SessionSettings.STANDARD));
         this.untouched = turn.state().assessment();
@@ -85,12 +93,43 @@ final class Call {
             happens("[" + SETTLE + "]", new Event.TimerElapsed(now, SETTLE));
         } else {
             pass(BREATH);
-            String words = technician.answer(before, expectation);
-            happens(words, new Event.Heard(now, Event.Source.KEYS, List.of(Hypothesis.typed(words))));
+            says(technician.answer(before, expectation), expectation);
         }
         if (turn.state().told(Judged.CHARGE) && !before.told(Judged.CHARGE)) {
             judged();
         }
+    }
+
+    private void says(String words, Expectation expectation) {
+        Optional<Quantity> value = technician.answered();
+        for (List<Hypothesis> utterance : speech.heard(words, expectation)) {
+            happens(words, new Event.Heard(now, speech.source(), utterance));
+        }
+        hearing.turns++;
+        value.ifPresent(this::tell);
+    }
+
+    /** Counts what became of a value that answered the question. */
+    private void tell(Quantity quantity) {
+        State after = turn.state();
+        boolean taken = after.assessment().readings().has(quantity);
+        boolean wrong = technician.misheard(after).contains(quantity);
+        hearing.values++;
+        hearing.wrong += taken && wrong ? 1 : 0;
+        hearing.atOnce += taken && !wrong && after.conversation().pending().isEmpty() ? 1 : 0;
+    }
+
+    /** How the words were heard. Owned by one thread. */
+    static final class Hearing {
+        int turns;
+        int values;
+        int atOnce;
+        int wrong;
+        int wrongAtVerdicts;
+    }
+
+    Hearing hearing() {
+        return hearing;
     }
 
     private void pass(Duration time) {
@@ -109,6 +148,7 @@ final class Call {
     /** A verdict was spoken. */
     private void judged() {
         State state = turn.state();
+        hearing.wrongAtVerdicts += technician.misheard(state).isEmpty() ? 0 : 1;
         if (first.isEmpty()) {
             first = Optional.of(state.assessment());
         }

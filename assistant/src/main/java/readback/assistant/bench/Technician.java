@@ -1,13 +1,17 @@
 package readback.assistant.bench;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.State;
@@ -19,6 +23,7 @@ import readback.calc.diagnosis.Finding;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
+import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -36,10 +41,19 @@ final class Technician {
     /** How often he answers the same step with a value before he passes over it. */
     private static final int PATIENCE = 3;
 
+    /** The same where words are misheard. */
+    private static final int LONG_PATIENCE = 8;
+
+    /** So often he corrects what was misheard; then he leaves it. */
+    private static final int MOST_CORRECTIONS = 12;
+
     /** Amounts are spoken in steps of so many ounces. */
     private static final double LEAST_STEP = 0.5;
 
     private static final String LOOK = "look-";
+
+    /** Before the right refrigerant where another one was understood. */
+    static final String CHANGE = "change refrigerant to ";
 
     /** What can be read at the unit, in the order in which it is told unasked. */
     private static final List<Quantity> READ = List.of(
@@ -59,12 +73,22 @@ final class Technician {
     /** What he is about to say unasked. */
     private final Deque<Quantity> unasked = new ArrayDeque<>();
 
+    /** What he called out last of each quantity; what is read back otherwise was misheard. */
+    private final Map<Quantity, BigDecimal> calledOut = new EnumMap<>(Quantity.class);
+
+    private final boolean spoken;
+    private Optional<Quantity> answered = Optional.empty();
+    private String lastMove = "";
+    private int corrections;
+
     private int roundsTold;
     private boolean leaving;
     private String lastStep = "";
     private int sameStep;
 
-    Technician(Case drawn, Level level, Site site) {
+    /** @param spoken whether his words may be misheard, so that he listens to what is read back */
+    Technician(Case drawn, Level level, Site site, boolean spoken) {
+        this.spoken = spoken;
         this.drawn = drawn;
         this.level = level;
         this.site = site;
@@ -76,11 +100,14 @@ final class Technician {
      * @throws UnknownStepException for a step that he does not know
      */
     String answer(State state, Expectation expectation) {
+        answered = Optional.empty();
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
-            return pending.get().candidates().isEmpty()
-                    ? "yes"
-                    : told(expectation.quantity().orElseThrow());
+            return spoken ? settles(pending.get()) : confirms(pending.get(), expectation);
+        }
+        Optional<String> corrected = spoken ? corrects(state) : Optional.empty();
+        if (corrected.isPresent()) {
+            return corrected.get();
         }
         if (!state.unheeded().isEmpty()) {
             return "understood";
@@ -93,6 +120,76 @@ final class Technician {
             return told(unasked.remove());
         }
         return leaving ? "finish" : step(state, expectation);
+    }
+
+    private String confirms(Pending pending, Expectation expectation) {
+        return pending.candidates().isEmpty()
+                ? "yes"
+                : told(expectation.quantity().orElseThrow());
+    }
+
+    /** Says yes to what he said, and what he said once more to anything else. */
+    private String settles(Pending pending) {
+        if (!(pending instanceof Pending.Doubt doubt)) {
+            return pending.choice().isPresent() ? "total" : "yes";
+        }
+        Reading heard = doubt.reading();
+        BigDecimal meant = calledOut.get(heard.quantity());
+        if (meant == null) {
+            // tube and length of the line are told in words of their own, amounts by what was moved
+            return READ.contains(heard.quantity()) ? "no" : "yes";
+        }
+        return doubt.candidates().isEmpty() && same(heard, meant) ? "yes" : name(heard.quantity()) + " " + plain(meant);
+    }
+
+    /** Corrects the first thing that was read back otherwise than he said it. */
+    private Optional<String> corrects(State state) {
+        if (corrections >= MOST_CORRECTIONS) {
+            return Optional.empty();
+        }
+        Optional<String> again = Stream.concat(
+                        state
+                                .assessment()
+                                .refrigerant()
+                                .filter(heard -> !heard.designation()
+                                        .equals(drawn.unit()
+                                                .plate()
+                                                .refrigerant()
+                                                .designation()))
+                                .map(heard -> CHANGE
+                                        + drawn.unit()
+                                                .plate()
+                                                .refrigerant()
+                                                .designation()
+                                                .toLowerCase(Locale.ROOT))
+                                .stream(),
+                        misheard(state).stream()
+                                .map(quantity -> "correction " + name(quantity) + " "
+                                        + plain(calledOut.getOrDefault(quantity, BigDecimal.ZERO))))
+                .findFirst();
+        corrections += again.isPresent() ? 1 : 0;
+        return again;
+    }
+
+    /** The quantities that stand otherwise than he called them out. */
+    List<Quantity> misheard(State state) {
+        return calledOut.entrySet().stream()
+                .filter(said -> state.assessment()
+                        .readings()
+                        .find(said.getKey())
+                        .filter(heard -> !same(heard, said.getValue()))
+                        .isPresent())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private static boolean same(Reading heard, BigDecimal meant) {
+        return heard.value().compareTo(meant) == 0;
+    }
+
+    /** The quantity that his last words were a value of, if they answered what was asked. */
+    Optional<Quantity> answered() {
+        return answered;
     }
 
     /** Before the first reading of each round. */
@@ -165,17 +262,30 @@ final class Technician {
     }
 
     private String value(Expectation expectation) {
-        return sameStep > PATIENCE
-                ? "skip"
-                : expectation
-                        .quantity()
-                        .flatMap(site::reads)
-                        .map(Technician::plain)
-                        .orElse("skip");
+        if (sameStep > (spoken ? LONG_PATIENCE : PATIENCE)) {
+            // what cannot be skipped ends the call
+            return sameStep > LONG_PATIENCE + 1 ? "finish" : "skip";
+        }
+        Optional<BigDecimal> read = expectation.quantity().flatMap(this::reads);
+        answered = read.flatMap(value -> expectation.quantity());
+        return read.map(Technician::plain).orElse("skip");
     }
 
-    private static String plain(Reading reading) {
-        return plain(reading.value());
+    /** What is read now; spoken once more it is what was read before. */
+    private Optional<BigDecimal> reads(Quantity quantity) {
+        if (spoken && sameStep == 2 && calledOut.containsKey(quantity)) {
+            return Optional.ofNullable(calledOut.get(quantity));
+        }
+        Optional<BigDecimal> read = site.reads(quantity).map(Reading::value).map(value -> roughly(quantity, value));
+        read.ifPresent(value -> calledOut.put(quantity, value));
+        return read;
+    }
+
+    /** Aloud nobody calls out tenths of a psi, and whoever is not understood twice leaves tenths out altogether. */
+    private BigDecimal roughly(Quantity quantity, BigDecimal value) {
+        return spoken && (quantity.dimension() == Dimension.GAUGE_PRESSURE || sameStep > 2)
+                ? value.setScale(0, RoundingMode.HALF_EVEN)
+                : value;
     }
 
     private static String plain(BigDecimal value) {
@@ -183,8 +293,7 @@ final class Technician {
     }
 
     private String told(Quantity quantity) {
-        return name(quantity)
-                + site.reads(quantity).map(reading -> " " + plain(reading)).orElse("");
+        return name(quantity) + reads(quantity).map(value -> " " + plain(value)).orElse("");
     }
 
     /** Whoever looks does not go on with a dirty filter or coil; he tells what he can read and leaves. */
@@ -203,6 +312,9 @@ final class Technician {
     /** Moves what is advised, to the half ounce to which it is spoken: never more than was worked out. */
     private String moves(State state) {
         Optional<Correction> advised = state.assessment().correction();
+        if (spoken && sameStep > 1 && !lastMove.isEmpty()) {
+            return lastMove;
+        }
         if (advised.isEmpty() || site.moves() == MOST_MOVES) {
             return "skip";
         }

@@ -163,6 +163,14 @@ public final class MeasureCommand implements Callable<Integer> {
     private Optional<Integer> plant = Optional.empty();
 
     @Option(
+            names = "--calls",
+            paramLabel = "N",
+            description =
+                    "Make this many service calls at simulated units by voice: a voice reads the instruments aloud beside"
+                            + " a fan (--noise DB, one level; else in quiet), the ear hears it. The seed is that of --plant.")
+    private Optional<Integer> calls = Optional.empty();
+
+    @Option(
             names = "--seed",
             paramLabel = "S",
             description = "With --plant: a whole number; another one gives other calls. Default: 1.")
@@ -202,8 +210,17 @@ public final class MeasureCommand implements Callable<Integer> {
             new PlantCalls(console, plant.get(), seed, level, one).make();
             return 0;
         }
+        if (calls.isPresent()) {
+            if (named.isPresent() || noise.size() > 1) {
+                throw new CommandFailure(
+                        "--calls needs no recordings and one --noise level at most: leave out the rest.");
+            }
+            new VoiceCalls(console, calls.get(), seed.orElse(1L), noise.stream().findFirst(), ear).make();
+            return 0;
+        }
         if (seed.isPresent() || level.isPresent() || one.isPresent()) {
-            throw new CommandFailure("--seed, --level and --call belong to --plant N, the number of simulated calls.");
+            throw new CommandFailure(
+                    "--seed, --level and --call belong to --plant N, the number of simulated calls; --seed to --calls N too.");
         }
         Optional<OutputFile> detailsFile = details.map(file -> OutputFile.at(file, overwrite.force()));
         List<Clip> clips = clips();

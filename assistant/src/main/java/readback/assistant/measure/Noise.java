@@ -118,7 +118,7 @@ public enum Noise {
     abstract double[] drawn(int length, int rate, RandomGenerator random);
 
     /** The sound with this noise added, so that speech stands that many decibels above it. */
-    Samples mixed(Samples sound, double signalToNoise, long start) {
+    public Samples mixed(Samples sound, double signalToNoise, long start) {
         double[] noise = even(sound.length(), sound.rate(), start);
         short[] mixed = sound.pcm();
         double level = speechLevel(mixed) / Math.pow(10, signalToNoise / 20);

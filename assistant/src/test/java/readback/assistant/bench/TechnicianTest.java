@@ -49,7 +49,7 @@ class TechnicianTest {
 
     private static String answer(Truth truth, Level level, String step, Optional<Quantity> quantity) {
         Case drawn = of(truth);
-        return new Technician(drawn, level, new Site(drawn))
+        return new Technician(drawn, level, new Site(drawn), false)
                 .answer(BEGINNING, new Expectation(step, quantity, Optional.empty(), Optional.empty(), UnitSetting.US));
     }
 

@@ -1,0 +1,124 @@
+package readback.assistant.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntConsumer;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.measure.Share;
+import readback.assistant.simulated.BuiltUnits;
+import readback.assistant.simulated.Case;
+import readback.calc.name.ConstantName;
+
+/**
+ * Whole service calls by voice: a simulated unit, a synthetic technician who reads his instruments aloud, the ear, the
+ * dialogue. Each is made once more by typing, so that what hearing costs can be told. Owned by one thread.
+ */
+public final class ClosedLoop {
+
+    /** A start of its own for each call's ways of speaking. */
+    private static final long APART = 7_919;
+
+    private final Dialogue dialogue;
+    private final SpokenWords speech;
+    private final long start;
+
+    /** @param start from which the generator of each call begins */
+    public ClosedLoop(Dialogue dialogue, SpokenWords speech, long start) {
+        this.dialogue = dialogue;
+        this.speech = speech;
+        this.start = start;
+    }
+
+    /** What came of one call, by voice and typed. */
+    private record Both(Outcome spoken, Outcome typed, Call.Hearing hearing) {
+
+        boolean finished() {
+            return spoken.ending() == Outcome.Ending.FINISHED;
+        }
+    }
+
+    /**
+     * Makes the calls 1 to {@code count} and returns what came of them as lines of text.
+     *
+     * @param made is told the number of calls made so far
+     */
+    public List<String> measure(int count, IntConsumer made) {
+        BuiltUnits units = new BuiltUnits();
+        List<Both> calls = new ArrayList<>(count);
+        for (int number = 1; number <= count; number++) {
+            Case drawn = Case.draw(start, number, units);
+            speech.begin(start * APART + number);
+            Call aloud = new Call(dialogue, drawn, Level.CHECKLIST, speech, (said, turn) -> {});
+            Outcome spoken = aloud.made();
+            Outcome typed = new Call(dialogue, drawn, Level.CHECKLIST, (said, turn) -> {}).made();
+            calls.add(new Both(spoken, typed, aloud.hearing()));
+            made.accept(number);
+        }
+        return lines(calls);
+    }
+
+    private static List<String> lines(List<Both> calls) {
+        int values = calls.stream().mapToInt(call -> call.hearing().values).sum();
+        List<String> lines = new ArrayList<>();
+        lines.add(line("calls that came to their end by voice", count(calls, Both::finished), calls.size()));
+        lines.add(String.format(
+                Locale.ROOT,
+                "%-54s %5d by voice",
+                "turns a call, median",
+                calls.stream().mapToInt(call -> call.hearing().turns).sorted().toArray()[calls.size() / 2]));
+        lines.add(line(
+                "readings taken at once as they were said",
+                calls.stream().mapToInt(call -> call.hearing().atOnce).sum(),
+                values));
+        lines.add(line(
+                "readings taken wrong, read back so and corrected",
+                calls.stream().mapToInt(call -> call.hearing().wrong).sum(),
+                values));
+        lines.add(line(
+                "calls with a verdict from a reading that was misheard",
+                count(calls, call -> call.hearing().wrongAtVerdicts > 0),
+                calls.size()));
+        lines.add(line(
+                "first verdict as when typed",
+                count(calls, call -> call.spoken().said() == call.typed().said()),
+                calls.size()));
+        lines.add(line(
+                "refrigerant moved for a fault that is not the charge",
+                count(
+                        calls,
+                        call -> call.spoken().truth().isOther() && call.spoken().moved()),
+                count(calls, call -> call.spoken().truth().isOther())));
+        lines.add(String.format(
+                Locale.ROOT,
+                "%-54s %7.1f by voice, %.1f typed",
+                "ounces moved wrongly",
+                calls.stream().mapToDouble(call -> call.spoken().wrongOunces()).sum(),
+                calls.stream().mapToDouble(call -> call.typed().wrongOunces()).sum()));
+        lines.add(line(
+                "calls in which a caution was missed",
+                count(calls, call -> !call.spoken().unwarned().isEmpty()),
+                calls.size()));
+        for (Both call : calls) {
+            if (!call.finished() || call.spoken().said() != call.typed().said()) {
+                lines.add(call.spoken().drawn() + ": "
+                        + ConstantName.of(call.spoken().ending()) + ", by voice "
+                        + ConstantName.of(call.spoken().said()) + ", typed "
+                        + ConstantName.of(call.typed().said()));
+            }
+        }
+        return lines;
+    }
+
+    private interface Which {
+        boolean is(Both call);
+    }
+
+    private static int count(List<Both> calls, Which which) {
+        return (int) calls.stream().filter(which::is).count();
+    }
+
+    private static String line(String what, int part, int whole) {
+        return String.format(Locale.ROOT, "%-54s %5d of %5d %s", what, part, whole, new Share(part, whole));
+    }
+}

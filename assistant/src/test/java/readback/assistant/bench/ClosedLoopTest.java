@@ -1,0 +1,128 @@
+package readback.assistant.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import java.util.random.RandomGenerator;
+import org.junit.jupiter.api.Test;
+import readback.assistant.dialogue.Dialogue;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.Listening;
+import readback.assistant.ear.Utterance;
+import readback.assistant.sound.Samples;
+import readback.assistant.voice.Voice;
+import readback.grammar.Grammar;
+import readback.grammar.Hypothesis;
+import readback.grammar.Vocabulary;
+import readback.prompts.checklist.Checklists;
+
+/**
+ * Calls by voice with a voice and an ear that agree about every word, and with an ear that mishears some: the loop
+ * without the acoustic model, which {@code readback measure --calls} measures.
+ */
+class ClosedLoopTest {
+
+    private static final int CALLS = 6;
+    private static final Grammar GRAMMAR = Grammar.standard();
+    private static final Dialogue DIALOGUE = new Dialogue(GRAMMAR, Checklists.standard());
+
+    /** Voice and ear that share the words in place of sound. */
+    private static final class Wire implements Voice, Ear {
+
+        private final UnaryOperator<String> line;
+        private String words = "";
+
+        Wire(UnaryOperator<String> line) {
+            this.line = line;
+        }
+
+        @Override
+        public String name() {
+            return "wire";
+        }
+
+        @Override
+        public Samples speak(String text) {
+            words = text;
+            return Samples.silence(0.1, RATE);
+        }
+
+        @Override
+        public SortedSet<String> missing(Collection<String> asked) {
+            return new TreeSet<>();
+        }
+
+        @Override
+        public Listening listen(Vocabulary vocabulary) {
+            return new Listening() {
+                @Override
+                public Optional<Utterance> hear(short[] chunk, short[] recorded) {
+                    return Optional.empty();
+                }
+
+                @Override
+                public Optional<Utterance> finish() {
+                    String heard = line.apply(words);
+                    List<Hypothesis.Word> details = List.of(heard.split(" ", -1)).stream()
+                            .map(word -> new Hypothesis.Word(word, 0.99, 0, 0.1))
+                            .toList();
+                    return Optional.of(new Utterance(List.of(new Hypothesis(heard, 0.99, details)), 0, 0.1));
+                }
+
+                @Override
+                public String partial() {
+                    return "";
+                }
+
+                @Override
+                public double seconds() {
+                    return 0;
+                }
+
+                @Override
+                public void close() {}
+            };
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private static List<String> calls(UnaryOperator<String> line) {
+        Wire wire = new Wire(line);
+        SpokenWords speech = new SpokenWords(GRAMMAR, wire, wire, OptionalDouble.empty());
+        return new ClosedLoop(DIALOGUE, speech, 7).measure(CALLS, made -> {});
+    }
+
+    private static String line(List<String> lines, String what) {
+        return lines.stream().filter(each -> each.startsWith(what)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void what_is_heard_as_it_was_said_comes_to_the_same_verdicts_as_what_is_typed() {
+        List<String> lines = calls(words -> words);
+
+        assertThat(line(lines, "calls that came to their end")).containsPattern(CALLS + " of +" + CALLS);
+        assertThat(line(lines, "first verdict as when typed")).containsPattern(CALLS + " of +" + CALLS);
+        assertThat(line(lines, "readings taken wrong")).containsPattern(" 0 of ");
+        assertThat(line(lines, "calls with a verdict from a reading that was misheard"))
+                .containsPattern(" 0 of ");
+    }
+
+    @Test
+    void a_reading_that_is_read_back_wrong_is_counted_and_corrected() {
+        RandomGenerator chance = new SplittableRandom(1);
+        List<String> lines = calls(words ->
+                chance.nextInt(6) == 0 && !words.contains("correction") ? words.replaceFirst("six", "seven") : words);
+
+        assertThat(line(lines, "calls that came to their end")).containsPattern(CALLS + " of +" + CALLS);
+        assertThat(line(lines, "readings taken wrong")).doesNotContainPattern(" 0 of ");
+    }
+}
