@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.dialogue.Delivery;
-import readback.assistant.echo.EchoCancellerUnavailableException;
 import readback.assistant.echo.WebRtcEchoCanceller;
 import readback.assistant.live.ListeningMode;
 import readback.assistant.live.LiveSession;
@@ -14,6 +13,7 @@ import readback.assistant.live.OwnVoice;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
+import readback.assistant.webrtc.ProcessingUnavailableException;
 import readback.calc.name.ConstantName;
 
 /** How a live session listens, speaks and looks. */
@@ -123,7 +123,7 @@ final class LiveOptions {
         }
         try {
             return OwnVoice.takenOutBy(WebRtcEchoCanceller.open());
-        } catch (EchoCancellerUnavailableException e) {
+        } catch (ProcessingUnavailableException e) {
             return OwnVoice.unavailable(String.valueOf(e.getMessage()));
         }
     }

@@ -1,12 +1,13 @@
 package readback.assistant.echo;
 
 import readback.assistant.ear.Ear;
+import readback.assistant.webrtc.FrameProcessing;
 
 /** Takes what a loudspeaker plays out of what a microphone hears. One thread at a time. */
 public interface EchoCanceller extends AutoCloseable {
 
     /** Samples of one call: 10 ms at {@link Ear#RATE}. */
-    int FRAME = Ear.RATE / 100;
+    int FRAME = FrameProcessing.FRAME;
 
     /**
      * What was heard without the echo.

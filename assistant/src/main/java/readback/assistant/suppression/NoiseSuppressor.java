@@ -1,12 +1,13 @@
 package readback.assistant.suppression;
 
 import readback.assistant.ear.Ear;
+import readback.assistant.webrtc.FrameProcessing;
 
 /** Takes noise out of speech. It follows one stream of sound; one thread at a time. */
 public interface NoiseSuppressor extends AutoCloseable {
 
     /** Samples of one call: 10 ms at {@link Ear#RATE}. */
-    int FRAME = Ear.RATE / 100;
+    int FRAME = FrameProcessing.FRAME;
 
     /**
      * The sound with less noise in it, delayed by no more than a frame.

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import readback.assistant.ear.Ear;
+import readback.assistant.webrtc.ProcessingUnavailableException;
 
 /** The canceller that comes with a library, in simulated rooms. */
 class WebRtcEchoCancellerTest {
@@ -23,7 +24,7 @@ class WebRtcEchoCancellerTest {
         return voice;
     }
 
-    private static short[] cleaned(short[] heard, short[] played) throws EchoCancellerUnavailableException {
+    private static short[] cleaned(short[] heard, short[] played) throws ProcessingUnavailableException {
         try (EchoFilter filter = new EchoFilter(WebRtcEchoCanceller.open())) {
             return filter.clean(heard, played);
         }

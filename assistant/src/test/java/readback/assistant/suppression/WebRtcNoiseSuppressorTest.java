@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.SpokenLines;
+import readback.assistant.webrtc.ProcessingUnavailableException;
 
 /** The suppressor that comes with a library. */
 class WebRtcNoiseSuppressorTest {
@@ -22,7 +23,7 @@ class WebRtcNoiseSuppressorTest {
         return hiss;
     }
 
-    private static short[] through(Strength strength, short[] sound) throws NoiseSuppressorUnavailableException {
+    private static short[] through(Strength strength, short[] sound) throws ProcessingUnavailableException {
         short[] all = new short[sound.length];
         try (NoiseSuppressor suppressor = WebRtcNoiseSuppressor.open(strength)) {
             for (int at = 0; at + NoiseSuppressor.FRAME <= sound.length; at += NoiseSuppressor.FRAME) {
