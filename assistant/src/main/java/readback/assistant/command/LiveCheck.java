@@ -10,9 +10,7 @@ import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
-import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
-import readback.assistant.dialogue.Turn;
 import readback.assistant.ear.Ear;
 import readback.assistant.live.LiveSession;
 import readback.assistant.record.SessionRecord;
@@ -38,9 +36,6 @@ final class LiveCheck {
 
     /** Texts outside the checklist that are said often. */
     private static final List<String> OFTEN = List.of("again.plain", "caution.heed", "held", "held.over");
-
-    /** A quarter of an hour of practice is over in as many seconds. */
-    private static final double WAITING_PACE = 60;
 
     private final Desk desk;
     private final Console console;
@@ -71,7 +66,7 @@ final class LiveCheck {
             LiveOptions live,
             Optional<Path> resume,
             boolean json,
-            Optional<PracticeCommand.Call> practice) {}
+            Optional<PracticeCall> practice) {}
 
     /**
      * A session that is about to run.
@@ -227,6 +222,8 @@ final class LiveCheck {
 
     private void run(LiveSession running, Ready ready, List<Audience> more) {
         Wishes wishes = ready.wishes();
+        List<Audience> audiences = new ArrayList<>(more);
+        wishes.practice().map(PracticeCall::live).ifPresent(audiences::addAll);
         launcher.launch(
                 new SessionLauncher.Plan(
                         ready.settings(),
@@ -236,25 +233,8 @@ final class LiveCheck {
                         Optional.of(ready.voice().name()),
                         ready.resumption(),
                         wishes.json()),
-                new LiveCourse(running, withWorld(wishes, more)),
+                new LiveCourse(running, audiences),
                 ready.out());
-    }
-
-    /** The unit of a practice call follows the session; time runs fast while it is only waited out. */
-    private static List<Audience> withWorld(Wishes wishes, List<Audience> more) {
-        if (wishes.practice().isEmpty()) {
-            return more;
-        }
-        PracticeCommand.Call call = wishes.practice().get();
-        List<Audience> audiences = new ArrayList<>(more);
-        audiences.add(call.world());
-        audiences.add(new Audience() {
-            @Override
-            public void happened(Event event, Turn turn) {
-                call.time().pace(call.world().waiting() ? WAITING_PACE : 1);
-            }
-        });
-        return audiences;
     }
 
     /** A session whose events come from microphone, keys and timers as they happen. */

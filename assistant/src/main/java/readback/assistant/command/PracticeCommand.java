@@ -86,14 +86,6 @@ public final class PracticeCommand implements Callable<Integer> {
     @Mixin
     private LiveOptions live = new LiveOptions();
 
-    /**
-     * A practice call that is about to run.
-     *
-     * @param time how fast it passes
-     * @param outlook what is to be seen at the unit
-     */
-    record Call(World world, PracticeTime time, Outlook outlook) {}
-
     public PracticeCommand(Console console) {
         this(console, PracticeTime::system);
     }
@@ -115,7 +107,8 @@ public final class PracticeCommand implements Callable<Integer> {
         World world = new World(chosen());
         UnitSetting units = session.settings().units();
         PracticeTime time = times.get();
-        Call call = new Call(world, time, new Outlook(world, !exam, Language.english(), units, time.clock()));
+        PracticeCall call =
+                new PracticeCall(world, time, new Outlook(world, !exam, Language.english(), units, time.clock()));
         Desk desk = Desk.standard();
         opening(world).forEach(console.out()::println);
         if (typed) {
@@ -180,7 +173,7 @@ public final class PracticeCommand implements Callable<Integer> {
         return lines;
     }
 
-    private void typed(Desk desk, Call call) {
+    private void typed(Desk desk, PracticeCall call) {
         SteadyClock clock = call.time().clock();
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {

@@ -18,7 +18,7 @@ import readback.grammar.Hypothesis;
  * A practice call in lines: before each answer what is to be seen at the unit, then one utterance from standard input.
  * What is waited for is over at once, and an empty line lets five minutes pass.
  */
-record PracticeInput(Console console, SteadyClock clock, PracticeCommand.Call call) implements InputCourse.Input {
+record PracticeInput(Console console, SteadyClock clock, PracticeCall call) implements InputCourse.Input {
 
     private static final String UNIT = "screen.plain.unit";
 
