@@ -38,7 +38,7 @@ final class Call {
     private final Site site;
     private final Technician technician;
     private final Speech speech;
-    private final Hearing hearing = new Hearing();
+    private final Tally tally = new Tally();
     private final BiConsumer<String, Turn> listener;
     private final Set<CautionRule> threatened = EnumSet.noneOf(CautionRule.class);
     private final Set<CautionRule> unwarned = EnumSet.noneOf(CautionRule.class);
@@ -105,7 +105,7 @@ final class Call {
         for (List<Hypothesis> utterance : speech.heard(words, expectation)) {
             happens(words, new Event.Heard(now, speech.source(), utterance));
         }
-        hearing.turns++;
+        tally.turns++;
         value.ifPresent(this::tell);
     }
 
@@ -114,13 +114,13 @@ final class Call {
         State after = turn.state();
         boolean taken = after.assessment().readings().has(quantity);
         boolean wrong = technician.misheard(after).contains(quantity);
-        hearing.values++;
-        hearing.wrong += taken && wrong ? 1 : 0;
-        hearing.atOnce += taken && !wrong && after.conversation().pending().isEmpty() ? 1 : 0;
+        tally.values++;
+        tally.wrong += taken && wrong ? 1 : 0;
+        tally.atOnce += taken && !wrong && after.conversation().pending().isEmpty() ? 1 : 0;
     }
 
-    /** How the words were heard. Owned by one thread. */
-    static final class Hearing {
+    /** What became of the words that were spoken. Owned by one thread. */
+    static final class Tally {
         int turns;
         int values;
         int atOnce;
@@ -128,8 +128,8 @@ final class Call {
         int wrongAtVerdicts;
     }
 
-    Hearing hearing() {
-        return hearing;
+    Tally tally() {
+        return tally;
     }
 
     private void pass(Duration time) {
@@ -148,7 +148,7 @@ final class Call {
     /** A verdict was spoken. */
     private void judged() {
         State state = turn.state();
-        hearing.wrongAtVerdicts += technician.misheard(state).isEmpty() ? 0 : 1;
+        tally.wrongAtVerdicts += technician.misheard(state).isEmpty() ? 0 : 1;
         if (first.isEmpty()) {
             first = Optional.of(state.assessment());
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntConsumer;
+import java.util.function.Predicate;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.measure.Share;
 import readback.assistant.simulated.BuiltUnits;
@@ -31,7 +32,7 @@ public final class ClosedLoop {
     }
 
     /** What came of one call, by voice and typed. */
-    private record Both(Outcome spoken, Outcome typed, Call.Hearing hearing) {
+    private record Both(Outcome spoken, Outcome typed, Call.Tally tally) {
 
         boolean finished() {
             return spoken.ending() == Outcome.Ending.FINISHED;
@@ -52,53 +53,48 @@ public final class ClosedLoop {
             Call aloud = new Call(dialogue, drawn, Level.CHECKLIST, speech, (said, turn) -> {});
             Outcome spoken = aloud.made();
             Outcome typed = new Call(dialogue, drawn, Level.CHECKLIST, (said, turn) -> {}).made();
-            calls.add(new Both(spoken, typed, aloud.hearing()));
+            calls.add(new Both(spoken, typed, aloud.tally()));
             made.accept(number);
         }
         return lines(calls);
     }
 
     private static List<String> lines(List<Both> calls) {
-        int values = calls.stream().mapToInt(call -> call.hearing().values).sum();
+        int values = calls.stream().mapToInt(call -> call.tally().values).sum();
         List<String> lines = new ArrayList<>();
-        lines.add(line("calls that came to their end by voice", count(calls, Both::finished), calls.size()));
+        lines.add(new Share(count(calls, Both::finished), calls.size()).line("calls that came to their end by voice"));
         lines.add(String.format(
                 Locale.ROOT,
                 "%-54s %5d by voice",
                 "turns a call, median",
-                calls.stream().mapToInt(call -> call.hearing().turns).sorted().toArray()[calls.size() / 2]));
-        lines.add(line(
-                "readings taken at once as they were said",
-                calls.stream().mapToInt(call -> call.hearing().atOnce).sum(),
-                values));
-        lines.add(line(
-                "readings taken wrong, read back so and corrected",
-                calls.stream().mapToInt(call -> call.hearing().wrong).sum(),
-                values));
-        lines.add(line(
-                "calls with a verdict from a reading that was misheard",
-                count(calls, call -> call.hearing().wrongAtVerdicts > 0),
-                calls.size()));
-        lines.add(line(
-                "first verdict as when typed",
-                count(calls, call -> call.spoken().said() == call.typed().said()),
-                calls.size()));
-        lines.add(line(
-                "refrigerant moved for a fault that is not the charge",
-                count(
-                        calls,
-                        call -> call.spoken().truth().isOther() && call.spoken().moved()),
-                count(calls, call -> call.spoken().truth().isOther())));
+                calls.stream().mapToInt(call -> call.tally().turns).sorted().toArray()[calls.size() / 2]));
+        lines.add(new Share(calls.stream().mapToInt(call -> call.tally().atOnce).sum(), values)
+                .line("readings taken at once as they were said"));
+        lines.add(new Share(calls.stream().mapToInt(call -> call.tally().wrong).sum(), values)
+                .line("readings taken wrong, read back so and corrected"));
+        lines.add(new Share(count(calls, call -> call.tally().wrongAtVerdicts > 0), calls.size())
+                .line("calls with a verdict from a reading that was misheard"));
+        lines.add(new Share(
+                        count(
+                                calls,
+                                call -> call.spoken().said() == call.typed().said()),
+                        calls.size())
+                .line("first verdict as when typed"));
+        lines.add(new Share(
+                        count(
+                                calls,
+                                call -> call.spoken().truth().isOther()
+                                        && call.spoken().moved()),
+                        count(calls, call -> call.spoken().truth().isOther()))
+                .line("refrigerant moved for a fault that is not the charge"));
         lines.add(String.format(
                 Locale.ROOT,
                 "%-54s %7.1f by voice, %.1f typed",
                 "ounces moved wrongly",
                 calls.stream().mapToDouble(call -> call.spoken().wrongOunces()).sum(),
                 calls.stream().mapToDouble(call -> call.typed().wrongOunces()).sum()));
-        lines.add(line(
-                "calls in which a caution was missed",
-                count(calls, call -> !call.spoken().unwarned().isEmpty()),
-                calls.size()));
+        lines.add(new Share(count(calls, call -> !call.spoken().unwarned().isEmpty()), calls.size())
+                .line("calls in which a caution was missed"));
         for (Both call : calls) {
             if (!call.finished() || call.spoken().said() != call.typed().said()) {
                 lines.add(call.spoken().drawn() + ": "
@@ -110,15 +106,7 @@ public final class ClosedLoop {
         return lines;
     }
 
-    private interface Which {
-        boolean is(Both call);
-    }
-
-    private static int count(List<Both> calls, Which which) {
-        return (int) calls.stream().filter(which::is).count();
-    }
-
-    private static String line(String what, int part, int whole) {
-        return String.format(Locale.ROOT, "%-54s %5d of %5d %s", what, part, whole, new Share(part, whole));
+    private static int count(List<Both> calls, Predicate<Both> which) {
+        return (int) calls.stream().filter(which).count();
     }
 }

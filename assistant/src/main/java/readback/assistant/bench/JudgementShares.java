@@ -1,7 +1,6 @@
 package readback.assistant.bench;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import readback.assistant.measure.Share;
@@ -82,13 +81,6 @@ final class JudgementShares {
                 .limit(NAMED)
                 .map(call -> String.valueOf(call.drawn().number()))
                 .collect(Collectors.joining(", "));
-        return String.format(
-                Locale.ROOT,
-                "%-54s %5d of %5d %s%s",
-                what,
-                share.part(),
-                share.whole(),
-                share,
-                named.isEmpty() ? "" : "; " + named);
+        return share.line(what) + (named.isEmpty() ? "" : "; " + named);
     }
 }

@@ -25,6 +25,7 @@ import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.grammar.Meaning;
 import readback.grammar.Vocabulary;
+import readback.grammar.number.NumberStyle;
 
 /** Speaks the technician's words, puts noise beside them and lets the ear hear them. Owned by one thread. */
 public final class SpokenWords implements Speech {
@@ -38,31 +39,6 @@ public final class SpokenWords implements Speech {
     private static final Set<String> NAMED = Set.of("refrigerant", "metering-device");
 
     private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
-
-    private static final List<String> SMALL = List.of(
-            "zero",
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen",
-            "nineteen");
-
-    private static final List<String> TENS =
-            List.of("", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
 
     private final Grammar grammar;
     private final Voice voice;
@@ -144,30 +120,12 @@ public final class SpokenWords implements Speech {
                 : names.get(chance.nextInt(names.size()));
     }
 
+    /** Digit by digit, or "sixty six", "one eighteen", "three oh five", "three hundred". */
     private static String inWords(BigDecimal number, boolean digits) {
-        String[] parts = number.toPlainString().split("\\.", -1);
-        String whole = digits ? digitByDigit(parts[0]) : read(Integer.parseInt(parts[0]));
-        return parts.length == 1 ? whole : whole + " point " + digitByDigit(parts[1]);
-    }
-
-    private static String digitByDigit(String digits) {
-        return digits.chars().mapToObj(digit -> SMALL.get(digit - '0')).collect(Collectors.joining(" "));
-    }
-
-    /** "Sixty six", "one eighteen", "three oh five", "three hundred". */
-    private static String read(int number) {
-        if (number < SMALL.size()) {
-            return SMALL.get(number);
-        }
-        if (number < 100) {
-            return TENS.get(number / 10) + (number % 10 == 0 ? "" : " " + SMALL.get(number % 10));
-        }
-        if (number >= 1000) {
-            return digitByDigit(String.valueOf(number));
-        }
-        int rest = number % 100;
-        String hundreds = SMALL.get(number / 100);
-        return rest == 0 ? hundreds + " hundred" : hundreds + (rest < 10 ? " oh " : " ") + read(rest);
+        NumberStyle style = digits ? NumberStyle.DIGITS : NumberStyle.GROUPED;
+        return style.say(number)
+                .or(() -> NumberStyle.CARDINAL.say(number))
+                .orElseThrow(() -> new IllegalArgumentException("No technician reads " + number + " aloud."));
     }
 
     /** The voice failed; a measurement without it is none. */

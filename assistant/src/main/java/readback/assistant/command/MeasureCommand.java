@@ -1,12 +1,8 @@
 package readback.assistant.command;
 
-import java.io.IOException;
-import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -29,13 +25,10 @@ import readback.assistant.measure.SuppressionTrial;
 import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.suppression.NoiseSuppressor;
-import readback.assistant.suppression.NoiseSuppressorUnavailableException;
 import readback.assistant.suppression.Strength;
 import readback.assistant.suppression.WebRtcNoiseSuppressor;
+import readback.assistant.webrtc.ProcessingUnavailableException;
 import readback.calc.name.ConstantName;
-import readback.calc.quantity.Quantity;
-import readback.calc.quantity.Reading;
-import readback.calc.quantity.Unit;
 import readback.grammar.Grammar;
 
 /** How well recordings are heard and understood, or how well simulated units are judged. */
@@ -203,17 +196,19 @@ public final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (plant.isPresent()) {
-            if (named.isPresent() || aboutRecordings()) {
+            if (calls.isPresent() || !noise.isEmpty() || aboutRecordings()) {
                 throw new CommandFailure("--plant simulates the units and needs no recordings: leave out the folder and"
-                        + " --noise, --details, --lists, --every, --from, --idle, --joined and --suppress.");
+                        + " --calls, --noise, --details, --lists, --every, --from, --idle, --joined and --suppress.");
             }
             new PlantCalls(console, plant.get(), seed, level, one).make();
             return 0;
         }
         if (calls.isPresent()) {
-            if (named.isPresent() || noise.size() > 1) {
+            if (noise.size() > 1 || level.isPresent() || one.isPresent() || aboutRecordings()) {
                 throw new CommandFailure(
-                        "--calls needs no recordings and one --noise level at most: leave out the rest.");
+                        "--calls needs no recordings and takes --seed and one level of --noise: leave out"
+                                + " the folder, further levels and --level, --call, --details, --lists, --every, --from, --idle,"
+                                + " --joined and --suppress.");
             }
             new VoiceCalls(console, calls.get(), seed.orElse(1L), noise.stream().findFirst(), ear).make();
             return 0;
@@ -223,7 +218,7 @@ public final class MeasureCommand implements Callable<Integer> {
                     "--seed, --level and --call belong to --plant N, the number of simulated calls; --seed to --calls N too.");
         }
         Optional<OutputFile> detailsFile = details.map(file -> OutputFile.at(file, overwrite.force()));
-        List<Clip> clips = clips();
+        List<Clip> clips = new ClipList(folder()).clips();
         if (every < 1 || from < 0 || idle < 0 || joined < 0 || pauses.stream().anyMatch(pause -> !(pause >= 0))) {
             throw new CommandFailure("--every is 1 or more; --from, --idle, --joined and --pauses are 0 or more.");
         }
@@ -259,7 +254,7 @@ public final class MeasureCommand implements Callable<Integer> {
     }
 
     private boolean aboutRecordings() {
-        return !noise.isEmpty()
+        return named.isPresent()
                 || details.isPresent()
                 || lists.size() < PhraseList.values().length
                 || every != 1
@@ -329,7 +324,7 @@ public final class MeasureCommand implements Callable<Integer> {
     private static Samples suppressed(Strength strength, Samples sound) {
         try (NoiseSuppressor suppressor = WebRtcNoiseSuppressor.open(strength)) {
             return SuppressionTrial.through(suppressor, sound);
-        } catch (NoiseSuppressorUnavailableException e) {
+        } catch (ProcessingUnavailableException e) {
             throw new CommandFailure(String.valueOf(e.getMessage()));
         }
     }
@@ -342,70 +337,5 @@ public final class MeasureCommand implements Callable<Integer> {
 
     private Path folder() {
         return named.orElse(Path.of("."));
-    }
-
-    private List<Clip> clips() {
-        Path folder = folder();
-        Path list = folder.resolve("expected.tsv");
-        List<String> lines;
-        try {
-            lines = Files.readAllLines(list);
-        } catch (IOException e) {
-            throw new CommandFailure("There is no readable list '" + list
-                    + "': it names a file, its kind and its words a line, tab separated, under a header line.");
-        }
-        List<String> header = lines.isEmpty() ? List.of() : List.of(lines.get(0).split("\t", -1));
-        int file = header.indexOf("file");
-        int kind = header.indexOf("kind");
-        int words = header.indexOf("words");
-        int step = header.indexOf("step");
-        int speaker = header.indexOf("speaker");
-        int value = header.indexOf("value");
-        int unit = header.indexOf("unit");
-        if (file < 0 || kind < 0 || words < 0) {
-            throw new CommandFailure("'" + list
-                    + "' begins with a header line that names file, kind and words; this one is " + header + ".");
-        }
-        List<Clip> clips = new ArrayList<>();
-        for (String line : lines.subList(1, lines.size())) {
-            String[] fields = line.split("\t", -1);
-            if (fields.length >= header.size()) {
-                String quantity = step < 0 ? "" : quantity(fields[step]);
-                clips.add(new Clip(
-                        folder.resolve(fields[file]),
-                        speaker < 0 ? "" : fields[speaker],
-                        fields[kind],
-                        quantity,
-                        fields[words].strip().toLowerCase(Locale.ROOT),
-                        value < 0 || unit < 0 ? Optional.empty() : meant(quantity, fields[value], fields[unit])));
-            }
-        }
-        if (clips.isEmpty()) {
-            throw new CommandFailure("'" + list + "' lists no recordings.");
-        }
-        return clips;
-    }
-
-    private static Optional<Reading> meant(String quantity, String value, String unit) {
-        if (quantity.isEmpty() || value.isBlank()) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(
-                    new Reading(Quantity.valueOf(quantity), new BigDecimal(value.strip()), Unit.valueOf(unit.strip())));
-        } catch (IllegalArgumentException e) {
-            throw new CommandFailure("'" + value + "' in '" + unit + "' is not a value of " + quantity + ".");
-        }
-    }
-
-    private static String quantity(String step) {
-        if (step.isBlank()) {
-            return "";
-        }
-        Optional<Quantity> quantity = ConstantName.find(Quantity.class, step);
-        if (quantity.isPresent()) {
-            return quantity.get().name();
-        }
-        throw new CommandFailure("There is no step '" + step + "': steps are quantities, as in suction-pressure.");
     }
 }

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.stream.Collectors;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
@@ -23,6 +22,7 @@ import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Prior;
 import readback.grammar.Vocabulary;
+import readback.grammar.number.NumberStyle;
 
 /**
  * Measures readings that are joined from recorded single digits, with pauses between the digits: how many are cut by
@@ -34,9 +34,6 @@ public final class JoinedDigits {
 
     /** The pauses between two digits that are measured, in seconds. */
     public static final List<Double> PAUSES = List.of(0.0, 0.1, 0.2, 0.3, 0.4, 0.5);
-
-    private static final List<String> DIGITS =
-            List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
 
     private static final int FRAME = Ear.RATE / 100;
     private static final int PIECE = Ear.RATE / 20;
@@ -120,8 +117,9 @@ public final class JoinedDigits {
 
     private final Ear ear;
     private final Grammar grammar;
-    private final List<List<Digit>> digits =
-            DIGITS.stream().<List<Digit>>map(any -> new ArrayList<>()).toList();
+    private final List<List<Digit>> digits = PhraseList.TEN_DIGITS.stream()
+            .<List<Digit>>map(any -> new ArrayList<>())
+            .toList();
 
     public JoinedDigits(Ear ear, Grammar grammar) {
         this.ear = ear;
@@ -131,7 +129,7 @@ public final class JoinedDigits {
     /** Takes the single digits among the clips; the others do not count. */
     public void read(List<Clip> clips, Measurement.Source source) {
         for (Clip clip : clips) {
-            int digit = DIGITS.indexOf(clip.words());
+            int digit = PhraseList.TEN_DIGITS.indexOf(clip.words());
             if (digit >= 0) {
                 source.sound(clip)
                         .ifPresent(sound ->
@@ -277,10 +275,7 @@ public final class JoinedDigits {
             Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
             all.add(new Said(
                     String.valueOf(value),
-                    String.valueOf(value)
-                            .chars()
-                            .mapToObj(digit -> DIGITS.get(digit - '0'))
-                            .collect(Collectors.joining(" ")),
+                    NumberStyle.DIGITS.say(BigDecimal.valueOf(value)).orElseThrow(),
                     joined.sound(),
                     lead,
                     joined.lastHalfSaid() - lead,

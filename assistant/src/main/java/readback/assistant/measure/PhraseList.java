@@ -1,14 +1,17 @@
 package readback.assistant.measure;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Vocabulary;
+import readback.grammar.number.NumberStyle;
 
 /** What is listened for while a clip is heard: the phrases of a dialogue step, or a short list of words. */
 public enum PhraseList {
@@ -21,8 +24,11 @@ public enum PhraseList {
     /** Every word that numbers are made of, in any order. */
     NUMBERS;
 
-    private static final List<String> TEN_DIGITS =
-            List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+    /** Zero to nine, in words. */
+    static final List<String> TEN_DIGITS = IntStream.rangeClosed(0, 9)
+            .mapToObj(
+                    digit -> NumberStyle.CARDINAL.say(BigDecimal.valueOf(digit)).orElseThrow())
+            .toList();
 
     private static final List<String> TWENTY_SIX_COMMANDS = List.of(
             "yes",

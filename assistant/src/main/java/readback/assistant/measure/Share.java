@@ -32,4 +32,9 @@ public record Share(int part, int whole) {
         double[] interval = interval();
         return String.format(Locale.ROOT, "%.1f (%.1f to %.1f)", percent(), interval[0], interval[1]);
     }
+
+    /** A line of a table: what was counted, how many of how many, and the share with its interval. */
+    public String line(String what) {
+        return String.format(Locale.ROOT, "%-54s %5d of %5d %s", what, part, whole, this);
+    }
 }

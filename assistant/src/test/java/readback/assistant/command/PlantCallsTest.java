@@ -33,7 +33,11 @@ class PlantCallsTest {
         "--seed 5, belong to --plant",
         "--level full, belong to --plant",
         "--plant 3 recordings, needs no recordings",
-        "--plant 3 --idle 2, needs no recordings"
+        "--plant 3 --idle 2, needs no recordings",
+        "--plant 3 --calls 2, leave out the folder and --calls",
+        "--calls 2 --joined 3, needs no recordings",
+        "--calls 2 --level full, needs no recordings",
+        "'--calls 2 --noise 10,5', one level of --noise"
     })
     void wrong_options_are_refused_with_the_reason(String options, String reason) {
         Ran ran = Ran.of("", ("measure " + options).split(" ", -1));
