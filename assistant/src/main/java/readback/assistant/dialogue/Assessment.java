@@ -107,11 +107,13 @@ public final class Assessment implements ConditionContext {
         this.air = sheet.reading(Quantity.ALTITUDE)
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
-        this.system = refrigerant.flatMap(fluid -> meteringDevice(sheet)
-                .map(device -> SystemUnderTest.of(fluid, device)
-                        .in(air)
-                        .judgedBy(settings.limits())
-                        .measuredWith(InstrumentAccuracy.statedIn(readings))));
+        this.system = refrigerant
+                .flatMap(fluid -> meteringDevice(sheet)
+                        .map(device -> SystemUnderTest.of(fluid, device)
+                                .in(air)
+                                .judgedBy(settings.limits())
+                                .measuredWith(InstrumentAccuracy.statedIn(readings))))
+                .map(known -> Seasons.restrictorOn(sheet) ? known.withCondenserRestricted() : known);
     }
 
     SessionSettings settings() {
@@ -210,7 +212,7 @@ public final class Assessment implements ConditionContext {
         return Catalogue.standard().find(designation).known();
     }
 
-    private static Optional<MeteringDevice> meteringDevice(Sheet sheet) {
+    static Optional<MeteringDevice> meteringDevice(Sheet sheet) {
         return sheet.option(Slots.METERING_DEVICE).flatMap(option -> ConstantName.find(MeteringDevice.class, option));
     }
 
@@ -355,7 +357,10 @@ public final class Assessment implements ConditionContext {
             Reading charge = new Reading(Quantity.NAMEPLATE_CHARGE, reading.value(), reading.unit());
             return Plausibility.grade(charge, refrigerant, readings.without(Quantity.NAMEPLATE_CHARGE));
         }
-        return Plausibility.grade(reading, refrigerant, readings.without(reading.quantity()));
+        Readings others = readings.without(reading.quantity());
+        return Seasons.heats(this, reading.quantity())
+                ? Plausibility.gradeHeating(reading, refrigerant, others)
+                : Plausibility.grade(reading, refrigerant, others);
     }
 
     /** The reading in a slot that a procedure uses more than once. */
@@ -390,6 +395,7 @@ public final class Assessment implements ConditionContext {
                 || finding.equals(RECOVERED)
                 || finding.equals(BLEND)
                 || Holds.tells(finding)
+                || Seasons.tells(finding)
                 || ConstantName.find(Condition.class, finding).isPresent()
                 || (finding.startsWith(Slots.LOOK)
                         && ConstantName.find(Finding.class, finding.substring(Slots.LOOK.length()))
@@ -420,6 +426,7 @@ public final class Assessment implements ConditionContext {
                 .anyMatch(condition -> ConstantName.of(condition.condition()).equals(finding));
         return failed
                 || Holds.found(this, finding)
+                || Seasons.found(this, finding)
                 || due().filter(next -> dueAs(next).equals(finding)).isPresent();
     }
 

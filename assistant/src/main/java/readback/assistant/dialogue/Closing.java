@@ -42,6 +42,9 @@ final class Closing {
 
     /** What is against closing now. */
     private Optional<Message> unfinished(Draft draft) {
+        if (Seasons.restrictorToTakeOff(draft.sheet())) {
+            return Optional.of(Message.of("finish.restrictor-on"));
+        }
         Optional<Step> asked = flow.next(draft.state());
         List<Fact> open = stillOpen(draft, asked);
         Optional<Message> waiting =

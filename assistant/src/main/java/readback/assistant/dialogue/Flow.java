@@ -102,6 +102,15 @@ final class Flow {
         return measuredFrom(state, wait).anyMatch(quantity::equals);
     }
 
+    /** Whether what the running job measured before the wait is this quantity. */
+    boolean measuredBefore(State state, Step wait, Quantity quantity) {
+        return applicable(state)
+                .map(Job.Placed::step)
+                .takeWhile(step -> !step.equals(wait))
+                .flatMap(step -> measured(step).stream())
+                .anyMatch(quantity::equals);
+    }
+
     /** The slots that another round of measurements asks anew: everything in checklists that repeat but cautions. */
     Set<Slot> repeatedSlots(State state) {
         return job(state).parts().stream()

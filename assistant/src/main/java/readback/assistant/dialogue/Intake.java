@@ -12,6 +12,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Fact;
@@ -177,6 +178,9 @@ final class Intake {
     /** A yes, no or done, with what it tells about another slot. */
     void word(Draft draft, Step step, String word) {
         option(draft, step.slot(), word);
+        if (step.slot().equals(Slots.RESTRICTOR_ON)) {
+            measureAnew(draft);
+        }
         if (step.task().advised()) {
             draft.say(Message.of("step." + step.id() + (word.equals(NO) ? ".no" : ".yes")));
         }
@@ -185,6 +189,12 @@ final class Intake {
             concluded.ifPresent(
                     each -> choice(draft, new Meaning.Choice(conclusion.slot().id(), each)));
         });
+    }
+
+    /** What was read without the restrictor tells nothing with it. */
+    private void measureAnew(Draft draft) {
+        draft.become(draft.sheet().withoutAll(flow.repeatedSlots(draft.state())));
+        draft.become(draft.state().withdrawing(Judged.CHARGE));
     }
 
     private static void option(Draft draft, Slot slot, String option) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.Heating;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.assistant.dialogue.outcome.Telling;
@@ -15,7 +16,9 @@ import readback.calc.charge.Correction;
 import readback.calc.condition.AirflowPerTon;
 import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.Side;
 import readback.calc.name.ConstantName;
+import readback.calc.procedure.HeatingCheck;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -38,6 +41,9 @@ import readback.prompts.text.Message;
 /** Judges what a checklist asks to judge; empty while something that it needs is missing. */
 final class JobJudge {
 
+    /** The others are shown. */
+    private static final int SIGNS_SAID = 2;
+
     private final Assessment assessment;
     private final UnitSetting units;
 
@@ -56,6 +62,8 @@ final class JobJudge {
             case WEIGHED_IN -> new WeighInJudge(assessment).weighed();
             case RESTING_PRESSURE -> restingPressure();
             case FROZEN_COIL -> frozenCoil();
+            case APPLICABLE_TEST -> Seasons.applicable(assessment);
+            case HEATING -> heating();
         };
     }
 
@@ -221,6 +229,53 @@ final class JobJudge {
         return Optional.of(new Announcement(new JobOutcome.FrozenCoil(early), Message.of("frozen-coil.thawed")));
     }
 
+    private Optional<Announcement> heating() {
+        Optional<Temperature> outdoor = assessment.readings().temperature(Quantity.OUTDOOR_TEMPERATURE);
+        Optional<Temperature> indoor = assessment.reading(Slots.HEATING_RETURN).map(Reading::temperature);
+        if (outdoor.isEmpty() || indoor.isEmpty()) {
+            return Optional.empty();
+        }
+        HeatingCheck.Result result = HeatingCheck.judge(new HeatingCheck.Readings(
+                outdoor.get(),
+                indoor.get(),
+                assessment.reading(Slots.HEATING_SUPPLY).map(Reading::temperature),
+                assessment.reading(Slots.HEATING_DISCHARGE).map(Reading::temperature),
+                boiling(),
+                assessment.reading(Slots.HEATING_SUCTION_LINE).map(Reading::temperature)));
+        Telling telling = new Telling();
+        telling.headline(Message.of("heating." + ConstantName.of(result.outcome())));
+        result.obstacle().ifPresent(each -> telling.headline(Message.of("heating.obstacle." + ConstantName.of(each))));
+        List<Message> signs = result.signs().stream()
+                .map(sign -> Message.of("heating.sign." + ConstantName.of(sign)))
+                .toList();
+        signs.stream().limit(SIGNS_SAID).forEach(telling::headline);
+        signs.stream().skip(SIGNS_SAID).forEach(telling::number);
+        result.rise()
+                .ifPresent(rise -> telling.number(Message.of("heating.rise")
+                        .with("value", Fact.difference(rise, units))
+                        .with("usual", Fact.difference(result.usualRise(), units))));
+        result.dischargeOverOutdoor()
+                .ifPresent(over ->
+                        telling.number(Message.of("heating.discharge").with("value", Fact.difference(over, units))));
+        result.superheat()
+                .ifPresent(superheat -> telling.number(
+                        Message.of("heating.superheat").with("value", Fact.difference(superheat, units))));
+        telling.reason(Message.of("heating.soft"));
+        return Optional.of(telling.of(Heating.of(result)));
+    }
+
+    /** Empty too where the refrigerant has no saturation at that pressure. */
+    private Optional<Temperature> boiling() {
+        return assessment
+                .reading(Slots.HEATING_SUCTION)
+                .map(reading -> reading.gaugePressure().absoluteIn(assessment.air()))
+                .flatMap(pressure -> assessment
+                        .refrigerant()
+                        .filter(fluid -> pressure.compareTo(fluid.lowestPressure(Side.DEW)) >= 0
+                                && pressure.compareTo(fluid.highestPressure(Side.DEW)) <= 0)
+                        .map(fluid -> fluid.dewTemperature(pressure)));
+    }
+
     private Fact pressure(GaugePressure pressure) {
         Unit unit = units.pressure();
         return new Fact.Amount(rounded(unit.fromBase(pressure.pascals()), unit == Unit.PSIG ? 0 : 2), unit);
@@ -228,10 +283,13 @@ final class JobJudge {
 
     /** A loss or an excess: a difference is neither gauge nor absolute. */
     private Fact pressureDifference(GaugePressure difference) {
+        return pressureDifference(difference.pascals(), units);
+    }
+
+    static Fact pressureDifference(double pascals, UnitSetting units) {
         boolean psi = units.pressure() == Unit.PSIG;
         Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
-        BigDecimal value = rounded(unit.fromBase(difference.pascals()), psi ? 0 : 2);
-        return new Fact.PressureDifference(value, unit);
+        return new Fact.PressureDifference(rounded(unit.fromBase(pascals), psi ? 0 : 2), unit);
     }
 
     private static BigDecimal rounded(double value, int decimals) {

@@ -54,6 +54,9 @@ final class Progress {
         if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
             draft.say(Message.of("offer.why"));
         }
+        if (Flow.asksAgain(step, draft.state())) {
+            Seasons.objection(draft.assessment(), step).ifPresent(draft::say);
+        }
         draft.say(waiting.left(draft, step)
                 .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
                 .orElseGet(() -> Flow.asksAgain(step, draft.state())

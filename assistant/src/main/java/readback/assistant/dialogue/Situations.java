@@ -1,9 +1,11 @@
 package readback.assistant.dialogue;
 
 import java.util.Optional;
+import readback.calc.applicability.SystemKind;
 import readback.calc.name.ConstantName;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Message;
 
@@ -48,9 +50,25 @@ final class Situations {
         } else if (told == Told.THAWED) {
             thawed(draft);
         } else {
+            kept(draft, told);
             draft.say(Message.of("situation." + ConstantName.of(told)));
         }
         return Optional.empty();
+    }
+
+    /** What it tells about the system need not be asked. */
+    private static void kept(Draft draft, Told told) {
+        switch (told) {
+            case HEAT_PUMP, HEATING_MODE ->
+                option(draft, Slots.SYSTEM_KIND, ConstantName.of(SystemKind.SPLIT_HEAT_PUMP));
+            case MINI_SPLIT -> option(draft, Slots.SYSTEM_KIND, ConstantName.of(SystemKind.DUCTLESS));
+            case INVERTER -> option(draft, Slots.VARIABLE_SPEED, Intake.YES);
+            case FROZEN, THAWED -> {}
+        }
+    }
+
+    private static void option(Draft draft, Slot slot, String option) {
+        draft.become(draft.sheet().with(slot, new Answer.Option(draft.state().at(), option)));
     }
 
     /** In the job of the frozen coil nothing is waited for any more; elsewhere it is only noted. */

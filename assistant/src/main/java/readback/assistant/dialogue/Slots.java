@@ -30,6 +30,25 @@ public final class Slots {
     static final Slot AIR_PATH = new Slot("air-path");
     static final Slot STEADY_RUNNING = new Slot("steady-running");
 
+    /** A restrictor sits on the condenser. */
+    public static final Slot RESTRICTOR_ON = new Slot("restrictor-on");
+
+    static final Slot RESTRICTOR_OFF = new Slot("restrictor-off");
+    static final Slot RESTRICTOR_ALLOWED = new Slot("restrictor-allowed");
+    static final Slot WINTER_SUCTION = new Slot("winter-suction");
+    static final Slot WINTER_LIQUID = new Slot("winter-liquid");
+
+    static final Slot SYSTEM_KIND = new Slot("system-kind");
+    static final Slot MAKERS_PROCEDURE = new Slot("makers-procedure");
+    static final Slot CIRCUIT_OPENED = new Slot("circuit-opened");
+    static final Slot VARIABLE_SPEED = new Slot("variable-speed");
+
+    static final Slot HEATING_RETURN = new Slot("heating-return");
+    static final Slot HEATING_SUPPLY = new Slot("heating-supply");
+    static final Slot HEATING_DISCHARGE = new Slot("heating-discharge");
+    static final Slot HEATING_SUCTION = new Slot("heating-suction");
+    static final Slot HEATING_SUCTION_LINE = new Slot("heating-suction-line");
+
     static final Slot PRESSURE_START = new Slot("pressure-start");
     static final Slot PRESSURE_END = new Slot("pressure-end");
     static final Slot GAS_START = new Slot("gas-start");
@@ -62,6 +81,20 @@ public final class Slots {
             RECOVERED_TO,
             AIR_PATH,
             STEADY_RUNNING,
+            RESTRICTOR_ON,
+            RESTRICTOR_OFF,
+            RESTRICTOR_ALLOWED,
+            WINTER_SUCTION,
+            WINTER_LIQUID,
+            SYSTEM_KIND,
+            MAKERS_PROCEDURE,
+            CIRCUIT_OPENED,
+            VARIABLE_SPEED,
+            HEATING_RETURN,
+            HEATING_SUPPLY,
+            HEATING_DISCHARGE,
+            HEATING_SUCTION,
+            HEATING_SUCTION_LINE,
             PRESSURE_START,
             PRESSURE_END,
             GAS_START,

@@ -205,7 +205,8 @@ final class Waiting {
                 && reading.quantity().dimension() != readback.calc.quantity.Dimension.MASS;
         Set<String> waits = draft.state().waits().keySet();
         boolean dueLater = flow.measuredAfter(draft.state(), asked, reading.quantity());
-        return (measuredAgain || dueLater) && waits.contains(asked.id())
+        boolean watched = asked.task().watched() && flow.measuredBefore(draft.state(), asked, reading.quantity());
+        return (measuredAgain || dueLater) && !watched && waits.contains(asked.id())
                 ? left(draft, asked)
                         .map(minutes -> Message.of("wait.too-early")
                                 .with("name", Fact.name(reading.quantity()))

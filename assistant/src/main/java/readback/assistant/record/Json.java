@@ -19,6 +19,8 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.math.BigDecimal;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.outcome.ApplicableTest;
+import readback.assistant.dialogue.outcome.Heating;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Slot;
@@ -112,7 +114,9 @@ final class Json {
         @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.class, name = "weigh-in"),
         @JsonSubTypes.Type(value = JobOutcome.WeighedIn.class, name = "weighed-in"),
         @JsonSubTypes.Type(value = JobOutcome.AtRest.class, name = "resting-pressure"),
-        @JsonSubTypes.Type(value = JobOutcome.FrozenCoil.class, name = "frozen-coil")
+        @JsonSubTypes.Type(value = JobOutcome.FrozenCoil.class, name = "frozen-coil"),
+        @JsonSubTypes.Type(value = ApplicableTest.class, name = "applicable-test"),
+        @JsonSubTypes.Type(value = Heating.class, name = "heating")
     })
     private interface OfOutcome {}
 

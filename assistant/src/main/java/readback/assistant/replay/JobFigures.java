@@ -20,6 +20,15 @@ public final class JobFigures {
     private static final Map<Judged, List<Slot>> READINGS = Map.of(
             Judged.CHARGE, List.of(),
             Judged.FROZEN_COIL, List.of(),
+            Judged.APPLICABLE_TEST, List.of(Slot.of(Quantity.OUTDOOR_TEMPERATURE)),
+            Judged.HEATING,
+                    List.of(
+                            Slot.of(Quantity.OUTDOOR_TEMPERATURE),
+                            new Slot("heating-return"),
+                            new Slot("heating-supply"),
+                            new Slot("heating-discharge"),
+                            new Slot("heating-suction"),
+                            new Slot("heating-suction-line")),
             Judged.AIRFLOW,
                     List.of(
                             Slot.of(Quantity.RETURN_DRY_BULB),

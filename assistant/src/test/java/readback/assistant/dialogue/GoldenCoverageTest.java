@@ -17,10 +17,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import readback.calc.applicability.ChargeTest;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
+import readback.calc.procedure.HeatingCheck;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -130,6 +132,8 @@ class GoldenCoverageTest {
         names(SplitCheck.Outcome.values()).forEach(name -> wanted.add("airflow " + name));
         names(StandingPressure.Outcome.values()).forEach(name -> wanted.add("pressure-test " + name));
         names(RestingPressure.Outcome.values()).forEach(name -> wanted.add("resting-pressure " + name));
+        names(ChargeTest.values()).forEach(name -> wanted.add("applicable-test " + name));
+        names(HeatingCheck.Outcome.values()).forEach(name -> wanted.add("heating " + name));
         names(WeighIn.Outcome.values()).forEach(name -> wanted.add("weighed-in " + name));
         EnumSet.complementOf(EnumSet.copyOf(KEPT_FROM_HAPPENING))
                 .forEach(outcome -> wanted.add("evacuation " + ConstantName.of(outcome)));

@@ -29,15 +29,18 @@ import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
+import readback.calc.applicability.ChargeTest;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.condition.Remedy;
+import readback.calc.condition.WinterSetUp;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
+import readback.calc.procedure.HeatingCheck;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -64,6 +67,15 @@ class MessageTextsTest {
             Map.entry("pressure-test.", names(StandingPressure.Outcome.values())),
             Map.entry("weighed-in.", names(WeighIn.Outcome.values())),
             Map.entry("resting-pressure.", names(RestingPressure.Outcome.values())),
+            Map.entry("which.", names(ChargeTest.values())),
+            Map.entry(
+                    "winter.",
+                    names(WinterSetUp.Outcome.values()).stream()
+                            .filter(outcome -> !outcome.equals("hold"))
+                            .toList()),
+            Map.entry("heating.", names(HeatingCheck.Outcome.values())),
+            Map.entry("heating.obstacle.", names(HeatingCheck.Obstacle.values())),
+            Map.entry("heating.sign.", names(HeatingCheck.Sign.values())),
             Map.entry("reason.", names(Verdict.DoNotCharge.Reason.values())),
             Map.entry("finding.", List.of("superheat", "subcooling")),
             Map.entry("target.", names(TargetSource.values())),

@@ -94,6 +94,9 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
     private static final Set<String> ADVISING =
             Set.of("cylinder.room", "scale.not-fallen", "confirm.lapsed", "job.back");
 
+    /** Messages that say which check fits instead, and what to do with a restrictor. */
+    private static final Set<String> ADVISING_ALL = Set.of("situation", "winter");
+
     private static final Set<String> PREPARING = Checklists.standard().all().stream()
             .flatMap(list -> list.steps().stream())
             .filter(step -> step.task().prepared().isPresent())
@@ -254,6 +257,7 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
             return Kind.SAFETY;
         }
         boolean advice = ADVISING.contains(key)
+                || ADVISING_ALL.contains(key.split("\\.", -1)[0])
                 || (key.startsWith("step.")
                         && (key.endsWith(".yes") || key.endsWith(".no") || key.endsWith(".repeat")));
         return advice ? Kind.ADVICE : usual;

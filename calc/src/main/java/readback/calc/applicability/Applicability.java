@@ -59,6 +59,10 @@ public final class Applicability {
 
     private record Row(List<Set<String>> fits, ChargeTest test) {
 
+        private static final List<Row> TABLE = FactTable.lines(Applicability.class, "tests-that-apply.txt").stream()
+                .map(Row::of)
+                .toList();
+
         static Row of(List<String> words) {
             int columns = Fact.values().length;
             List<Set<String>> fits = words.subList(0, columns).stream()
@@ -76,10 +80,6 @@ public final class Applicability {
             return true;
         }
     }
-
-    private static final List<Row> TABLE = FactTable.lines(Applicability.class, "tests-that-apply.txt").stream()
-            .map(Row::of)
-            .toList();
 
     private Applicability() {}
 
@@ -137,7 +137,7 @@ public final class Applicability {
     }
 
     private static ChargeTest test(List<String> facts) {
-        return TABLE.stream()
+        return Row.TABLE.stream()
                 .filter(row -> row.fits(facts))
                 .findFirst()
                 .map(Row::test)

@@ -15,5 +15,7 @@ public enum Activity {
     /** Joints are brazed. */
     BRAZING,
     /** The circuit is pumped down to a vacuum. */
-    EVACUATING
+    EVACUATING,
+    /** The air of the condenser is held back while the compressor runs. */
+    RESTRICTING_CONDENSER
 }

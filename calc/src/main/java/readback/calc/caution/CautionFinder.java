@@ -95,6 +95,7 @@ public final class CautionFinder {
                         CautionRule.DECOMPOSITION_NEAR_FLAME,
                         CautionRule.ASPHYXIATION,
                         CautionRule.VENTING_PROHIBITED);
+            case RESTRICTING_CONDENSER -> EnumSet.of(CautionRule.RESTRICTED_CONDENSER);
             case EVACUATING -> EnumSet.of(CautionRule.VENTING_PROHIBITED, CautionRule.CERTIFIED_WORK);
         };
     }

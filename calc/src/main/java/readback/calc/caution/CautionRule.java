@@ -31,6 +31,8 @@ public enum CautionRule {
     DECOMPOSITION_NEAR_FLAME(Signal.WARNING, false, Authority.SAFETY_STANDARD, Authority.WORKPLACE_SAFETY),
     /** Test pressure above what the plate allows the low side. */
     TEST_PRESSURE_ABOVE_PLATE(Signal.WARNING, true, Authority.EQUIPMENT_MAKER, Authority.LOCAL_CODE),
+    /** A condenser that gets no air drives the pressure up within minutes. Common practice, no source. */
+    RESTRICTED_CONDENSER(Signal.WARNING, true, Authority.EQUIPMENT_MAKER, Authority.LICENSED_PRACTICE),
     /** Liquid boils at -41 to -61 °F on the skin. */
     FROSTBITE(Signal.CAUTION, true, Authority.WORKPLACE_SAFETY),
     /** The discharge line burns the hand and cooks the oil. */

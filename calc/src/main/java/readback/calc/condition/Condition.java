@@ -4,6 +4,10 @@ package readback.calc.condition;
 public enum Condition {
     /** Outdoor air of 55 °F or more. California Energy Commission RA3.2.1, 2008 and 2013. */
     OUTDOOR_WARM_ENOUGH(true),
+    /** Outdoor air below 71 °F while a restrictor sits on the condenser. RA1.2.1. */
+    OUTDOOR_COOL_ENOUGH(true),
+    /** With a restrictor, liquid less suction pressure inside the band of {@link WinterSetUp}. */
+    PRESSURE_DIFFERENCE_HELD(true),
     /** Outdoor air inside the charging table, up to 115 °F. RA3.2, table of target superheat (recalled). */
     OUTDOOR_INSIDE_TABLE(true),
     /** Return wet bulb inside the charging table, 50 to 76 °F. RA3.2, table of target superheat (recalled). */

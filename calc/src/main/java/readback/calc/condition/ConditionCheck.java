@@ -23,7 +23,9 @@ public final class ConditionCheck {
     private static final Reading SHORTEST_RUN = Reading.of(Quantity.RUN_TIME, "15");
 
     /** Winter set-up reaches from 37 to 71 °F, both excluded. California Energy Commission RA1.2.1, 2013. */
-    private static final Temperature WINTER_ABOVE = Temperature.fahrenheit(37);
+    private static final Reading WINTER_ABOVE = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "37");
+
+    private static final Reading WINTER_BELOW = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "71");
 
     private static final Temperature FREEZING = Temperature.fahrenheit(32);
 
@@ -36,7 +38,11 @@ public final class ConditionCheck {
     public static List<FailedCondition> failing(
             SystemUnderTest system, Readings readings, Optional<Temperature> evaporating, Set<Condition> denied) {
         List<FailedCondition> failing = new ArrayList<>(2);
-        outdoor(system, readings).ifPresent(failing::add);
+        if (system.condenserRestricted()) {
+            winter(system, readings).ifPresent(failing::add);
+        } else {
+            outdoor(system, readings).ifPresent(failing::add);
+        }
         readings.find(Quantity.RUN_TIME)
                 .filter(run -> run.base() < SHORTEST_RUN.base() * (1 - ROUNDING))
                 .map(run -> FailedCondition.of(Condition.RUN_LONG_ENOUGH, run, SHORTEST_RUN, Remedy.KEEP_RUNNING))
@@ -79,12 +85,37 @@ public final class ConditionCheck {
                 .filter(outdoor -> outdoor.base() < LOWEST_OUTDOOR.base() * (1 - ROUNDING))
                 .map(outdoor -> {
                     boolean winterSetUp = system.meteringDevice().chargeMethod() == ChargeMethod.SUBCOOLING
-                            && outdoor.temperature().compareTo(WINTER_ABOVE) > 0;
+                            && outdoor.temperature().compareTo(WINTER_ABOVE.temperature()) > 0;
                     Remedy[] remedies = winterSetUp
                             ? new Remedy[] {Remedy.WEIGH_IN, Remedy.WINTER_SET_UP, Remedy.COME_BACK_WHEN_WARMER}
                             : new Remedy[] {Remedy.WEIGH_IN, Remedy.COME_BACK_WHEN_WARMER};
                     return FailedCondition.of(Condition.OUTDOOR_WARM_ENOUGH, outdoor, LOWEST_OUTDOOR, remedies);
                 });
+    }
+
+    /** What a restrictor on the condenser asks for: a cold day, but not too cold, and the pressures of a warm one. */
+    private static Optional<FailedCondition> winter(SystemUnderTest system, Readings readings) {
+        Optional<Reading> outdoor = readings.find(Quantity.OUTDOOR_TEMPERATURE);
+        Optional<FailedCondition> tooCold = outdoor.filter(
+                        air -> air.temperature().compareTo(WINTER_ABOVE.temperature()) <= 0)
+                .map(air -> FailedCondition.of(Condition.OUTDOOR_WARM_ENOUGH, air, WINTER_ABOVE, Remedy.WEIGH_IN));
+        Optional<FailedCondition> tooWarm = outdoor.filter(
+                        air -> air.temperature().compareTo(WINTER_BELOW.temperature()) >= 0)
+                .map(air -> FailedCondition.of(
+                        Condition.OUTDOOR_COOL_ENOUGH, air, WINTER_BELOW, Remedy.TAKE_RESTRICTOR_OFF));
+        return tooCold.or(() -> tooWarm).or(() -> differenceNotHeld(system, readings));
+    }
+
+    private static Optional<FailedCondition> differenceNotHeld(SystemUnderTest system, Readings readings) {
+        return readings.find(Quantity.LIQUID_PRESSURE)
+                .flatMap(liquid -> readings.find(Quantity.SUCTION_PRESSURE)
+                        .map(suction -> WinterSetUp.judge(
+                                system.refrigerant(),
+                                liquid.gaugePressure(),
+                                suction.gaugePressure(),
+                                system.atmosphere())))
+                .filter(held -> held.outcome() != WinterSetUp.Outcome.HOLD)
+                .map(held -> FailedCondition.of(Condition.PRESSURE_DIFFERENCE_HELD, Remedy.ADJUST_RESTRICTOR));
     }
 
     /**

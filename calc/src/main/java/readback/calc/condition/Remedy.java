@@ -6,6 +6,10 @@ public enum Remedy {
     WEIGH_IN,
     /** Restrict the condenser air, where the maker charges by subcooling and allows it. RA1.2. */
     WINTER_SET_UP,
+    /** Move the restrictor until the pressure difference lies in its band, and let it stand for 15 minutes. RA1.2. */
+    ADJUST_RESTRICTOR,
+    /** On so warm a day the ordinary check needs no restrictor. */
+    TAKE_RESTRICTOR_OFF,
     COME_BACK_WHEN_WARMER,
     COME_BACK_WHEN_COOLER,
     /** Raise indoor heat and humidity until the target becomes usable. */

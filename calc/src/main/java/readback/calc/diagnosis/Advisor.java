@@ -1,6 +1,7 @@
 package readback.calc.diagnosis;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -75,6 +76,9 @@ public final class Advisor {
         boolean iceLookedFor = findings.containsKey(Finding.ICE_ON_COIL);
         boolean iced = findings.getOrDefault(Finding.ICE_ON_COIL, false);
         Judgement judgement = judge.judge(system, readings, withIce(denied, iced), iceLookedFor && !iced);
+        if (system.condenserRestricted()) {
+            return chargeAlone(judgement);
+        }
         Diagnosis diagnosis = diagnostician
                 .diagnose(
                         judgement.method(),
@@ -86,6 +90,12 @@ public final class Advisor {
                 .map(judgement::withVerdict)
                 .orElse(judgement);
         return new Advice(told, diagnosis, due(judgement, diagnosis, course), reservation(told, diagnosis));
+    }
+
+    /** With a restrictor the pressures are held by hand and are evidence of nothing but the charge. */
+    private Advice chargeAlone(Judgement judgement) {
+        Diagnosis none = diagnostician.diagnose(judgement.method(), List.of(), Map.of());
+        return new Advice(judgement, none, Optional.empty(), Optional.empty());
     }
 
     /** A coil that boils refrigerant above freezing keeps no ice, unless someone sees it. */

@@ -11,6 +11,7 @@ import readback.calc.quantity.Atmosphere;
  * @param limits who judges
  * @param accuracy of the instruments used
  * @param makersRanges what the maker of the unit allows
+ * @param condenserRestricted whether a restrictor on the condenser holds the pressures of a warm day: the winter set-up
  */
 public record SystemUnderTest(
         Refrigerant refrigerant,
@@ -18,7 +19,8 @@ public record SystemUnderTest(
         AbsolutePressure atmosphere,
         Limits limits,
         InstrumentAccuracy accuracy,
-        MakersRanges makersRanges) {
+        MakersRanges makersRanges,
+        boolean condenserRestricted) {
 
     /** An installer with ordinary instruments at sea level, and nothing stated by the maker. */
     public static SystemUnderTest of(Refrigerant refrigerant, MeteringDevice meteringDevice) {
@@ -28,22 +30,32 @@ public record SystemUnderTest(
                 Atmosphere.SEA_LEVEL,
                 Limits.INSTALLER,
                 InstrumentAccuracy.STANDARD,
-                MakersRanges.NONE);
+                MakersRanges.NONE,
+                false);
     }
 
     public SystemUnderTest in(AbsolutePressure airPressure) {
-        return new SystemUnderTest(refrigerant, meteringDevice, airPressure, limits, accuracy, makersRanges);
+        return new SystemUnderTest(
+                refrigerant, meteringDevice, airPressure, limits, accuracy, makersRanges, condenserRestricted);
     }
 
     public SystemUnderTest judgedBy(Limits judge) {
-        return new SystemUnderTest(refrigerant, meteringDevice, atmosphere, judge, accuracy, makersRanges);
+        return new SystemUnderTest(
+                refrigerant, meteringDevice, atmosphere, judge, accuracy, makersRanges, condenserRestricted);
     }
 
     public SystemUnderTest measuredWith(InstrumentAccuracy instruments) {
-        return new SystemUnderTest(refrigerant, meteringDevice, atmosphere, limits, instruments, makersRanges);
+        return new SystemUnderTest(
+                refrigerant, meteringDevice, atmosphere, limits, instruments, makersRanges, condenserRestricted);
     }
 
     public SystemUnderTest with(MakersRanges ranges) {
-        return new SystemUnderTest(refrigerant, meteringDevice, atmosphere, limits, accuracy, ranges);
+        return new SystemUnderTest(
+                refrigerant, meteringDevice, atmosphere, limits, accuracy, ranges, condenserRestricted);
+    }
+
+    /** The same with a restrictor on the condenser. */
+    public SystemUnderTest withCondenserRestricted() {
+        return new SystemUnderTest(refrigerant, meteringDevice, atmosphere, limits, accuracy, makersRanges, true);
     }
 }

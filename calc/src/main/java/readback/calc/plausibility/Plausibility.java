@@ -34,26 +34,42 @@ public final class Plausibility {
             return new Grade.Impossible(new Grade.Refusal.Unphysical(reading.quantity()));
         }
         Optional<PlausibleBand> found = PlausibleBand.of(reading.quantity(), refrigerant, capacity(soFar), atmosphere);
-        double value = reading.base();
-        if (found.isPresent()) {
-            PlausibleBand band = found.get();
-            if (value < band.refuseBelow() || value > band.refuseAbove()) {
-                return new Grade.Impossible(new Grade.Refusal.OutsidePossible(
-                        reading.quantity(), value > band.refuseAbove(), band.possible()));
-            }
+        Optional<Grade> outside = found.flatMap(band -> within(reading, band));
+        if (outside.filter(Grade.Impossible.class::isInstance).isPresent()) {
+            return outside.get();
         }
         Optional<Contradiction> contradiction = contradiction(reading, refrigerant, soFar, atmosphere);
         if (contradiction.isPresent()) {
             return new Grade.Unusual(new Grade.Doubt.Contradicts(contradiction.get()));
         }
-        if (found.isPresent()) {
-            PlausibleBand band = found.get();
-            if (value < band.askBelow() || value > band.askAbove()) {
-                return new Grade.Unusual(
-                        new Grade.Doubt.OutsideUsual(reading.quantity(), value > band.askAbove(), band.usual()));
-            }
+        return outside.orElse(new Grade.Typical());
+    }
+
+    /**
+     * How believable the reading is where a heat pump heats, or on a day on which it would. Readings of cooling tell
+     * nothing about it.
+     *
+     * @param soFar tells only how high the site lies
+     */
+    public static Grade gradeHeating(Reading reading, Optional<Refrigerant> refrigerant, Readings soFar) {
+        AbsolutePressure atmosphere = atmosphere(soFar);
+        Optional<PlausibleBand> band = PlausibleBand.heating(reading.quantity(), refrigerant, atmosphere);
+        return band.isPresent() && ContradictionFinder.possible(reading, atmosphere)
+                ? within(reading, band.get()).orElse(new Grade.Typical())
+                : grade(reading, refrigerant, Readings.none());
+    }
+
+    /** What speaks against a value that lies outside a band; empty inside. */
+    private static Optional<Grade> within(Reading reading, PlausibleBand band) {
+        double value = reading.base();
+        if (value < band.refuseBelow() || value > band.refuseAbove()) {
+            return Optional.of(new Grade.Impossible(new Grade.Refusal.OutsidePossible(
+                    reading.quantity(), value > band.refuseAbove(), band.possible())));
         }
-        return new Grade.Typical();
+        return value < band.askBelow() || value > band.askAbove()
+                ? Optional.of(new Grade.Unusual(
+                        new Grade.Doubt.OutsideUsual(reading.quantity(), value > band.askAbove(), band.usual())))
+                : Optional.empty();
     }
 
     /**

@@ -26,6 +26,8 @@ record PlausibleBand(String scope, Unit unit, List<Double> limits) {
     private static final String SATURATION = "saturation";
     private static final String UNKNOWN = "unknown";
     private static final String PER_TON = "per-ton";
+    private static final String HEATING = "heating";
+    private static final String HEATING_SATURATION = "heating-saturation";
 
     private static final Map<Quantity, List<PlausibleBand>> ALL = load();
 
@@ -73,6 +75,15 @@ record PlausibleBand(String scope, Unit unit, List<Double> limits) {
                 .or(() -> find(bands, SATURATION)
                         .map(band -> band.atSaturation(
                                 known, quantity == Quantity.SUCTION_PRESSURE ? Side.DEW : Side.BUBBLE, atmosphere)));
+    }
+
+    /** The band for a system that heats, or on a day on which it would; empty where that changes nothing. */
+    static Optional<PlausibleBand> heating(
+            Quantity quantity, Optional<Refrigerant> refrigerant, AbsolutePressure atmosphere) {
+        List<PlausibleBand> bands = ALL.getOrDefault(quantity, List.of());
+        return find(bands, HEATING)
+                .or(() -> refrigerant.flatMap(known ->
+                        find(bands, HEATING_SATURATION).map(band -> band.atSaturation(known, Side.DEW, atmosphere))));
     }
 
     /** The bands of a quantity for every system: of each refrigerant and an unknown one, of the largest capacity. */

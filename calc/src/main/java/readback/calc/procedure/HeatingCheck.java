@@ -94,7 +94,7 @@ public final class HeatingCheck {
     /**
      * What came of it.
      *
-     * @param signs what stands out, the likeliest to matter first
+     * @param signs what stands out, the likeliest to matter first; none where nothing can be told
      * @param obstacle present where nothing can be told
      * @param rise of the air over the indoor coil
      * @param usualRise at this outdoor temperature
@@ -134,7 +134,7 @@ public final class HeatingCheck {
         Optional<Obstacle> obstacle = obstacle(read, looks);
         return new Result(
                 obstacle.isPresent() ? Outcome.CANNOT_TELL : signs.isEmpty() ? Outcome.PLAUSIBLE : Outcome.SUSPICIOUS,
-                signs,
+                obstacle.isPresent() ? List.of() : signs,
                 obstacle,
                 rise,
                 TemperatureDifference.fahrenheit(usual),

@@ -55,6 +55,43 @@ class ConditionCheckTest {
         assertThat(only(judgement).remedies()).containsExactly(Remedy.WEIGH_IN, Remedy.COME_BACK_WHEN_WARMER);
     }
 
+    /** RA1.2: above 37 and below 71 °F, both excluded, with the pressures of a warm day. */
+    @ParameterizedTest(name = "restrictor on, {0} °F outdoors, suction {1} psig: {2}")
+    @CsvSource({"45, VALID", "37.1, VALID", "37, OUTDOOR_WARM_ENOUGH", "70.9, VALID", "71, OUTDOOR_COOL_ENOUGH"})
+    void a_restrictor_makes_a_cold_day_count(double outdoor, String expected) {
+        SystemUnderTest restricted = VALVE.withCondenserRestricted();
+        Readings readings = valveWithLineAt(92)
+                .with(reading(Quantity.OUTDOOR_TEMPERATURE, outdoor))
+                .with(reading(Quantity.LIQUID_PRESSURE, 318))
+                .with(reading(Quantity.SUCTION_PRESSURE, 118));
+
+        Judgement judgement = judge.judge(restricted, readings);
+
+        if (expected.equals("VALID")) {
+            assertThat(judgement.verdict().comparison()).isPresent();
+        } else {
+            assertThat(judgement.verdict().kind()).isEqualTo(Verdict.Kind.NO_VALID_TEST);
+            assertThat(only(judgement).condition()).isEqualTo(Condition.valueOf(expected));
+        }
+    }
+
+    /** RA1.2: R-410A 160 to 220 psi between the gauges. */
+    @ParameterizedTest(name = "liquid {0}, suction {1} psig: {2}")
+    @CsvSource({"318, 118, true", "270, 118, false", "345, 118, false"})
+    void with_a_restrictor_the_pressure_difference_has_to_be_held(double liquid, double suction, boolean held) {
+        Judgement judgement = judge.judge(
+                VALVE.withCondenserRestricted(),
+                valveWithLineAt(85)
+                        .with(reading(Quantity.OUTDOOR_TEMPERATURE, 45))
+                        .with(reading(Quantity.LIQUID_PRESSURE, liquid))
+                        .with(reading(Quantity.SUCTION_PRESSURE, suction)));
+
+        assertThat(judgement.verdict().comparison().isPresent()).isEqualTo(held);
+        if (!held) {
+            assertThat(only(judgement).remedies()).containsExactly(Remedy.ADJUST_RESTRICTOR);
+        }
+    }
+
     /** RA3.2.1. */
     @Test
     void exactly_55_outdoors_is_warm_enough() {

@@ -396,4 +396,23 @@ class AdvisorTest {
                 .with(reading(Quantity.LIQUID_LINE_TEMPERATURE, liquidLine))
                 .with(reading(Quantity.OUTDOOR_TEMPERATURE, Math.min(95, liquidLine)));
     }
+
+    @Test
+    void with_a_restrictor_no_fault_is_read_from_pressures_that_are_held_by_hand() {
+        SystemUnderTest restricted = VALVE.withCondenserRestricted();
+        Readings readings = Readings.of(
+                reading(Quantity.OUTDOOR_TEMPERATURE, 45),
+                reading(Quantity.LIQUID_PRESSURE, 318),
+                reading(Quantity.LIQUID_LINE_TEMPERATURE, 99),
+                reading(Quantity.PLATE_SUBCOOLING, 10),
+                reading(Quantity.SUCTION_PRESSURE, 118),
+                reading(Quantity.SUCTION_LINE_TEMPERATURE, 52));
+
+        Advice advice = advisor.advise(restricted, readings);
+
+        assertThat(advice.judgement().verdict().kind()).isEqualTo(Verdict.Kind.ADD);
+        assertThat(advice.due()).isEmpty();
+        assertThat(advice.reservation()).isEmpty();
+        assertThat(advice.diagnosis().certainty()).isEqualTo(Diagnosis.Certainty.TOO_LITTLE_EVIDENCE);
+    }
 }

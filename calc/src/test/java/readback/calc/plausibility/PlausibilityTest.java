@@ -44,6 +44,39 @@ class PlausibilityTest {
         }
     }
 
+    @ParameterizedTest(name = "{0} {1} °F: cooling {2}, heating {3}")
+    @CsvSource({
+        "SUPPLY_DRY_BULB, 95, Unusual, Typical",
+        "SUPPLY_DRY_BULB, 55, Typical, Unusual",
+        "SUPPLY_DRY_BULB, 130, Impossible, Unusual",
+        "OUTDOOR_TEMPERATURE, 30, Unusual, Typical",
+        "SUCTION_LINE_TEMPERATURE, 15, Unusual, Typical",
+        "LIQUID_LINE_TEMPERATURE, 30, Unusual, Unusual"
+    })
+    void a_heat_pump_that_heats_shows_other_values(Quantity quantity, double value, String cooling, String heating) {
+        Reading reading = reading(quantity, value);
+
+        assertThat(Plausibility.grade(reading, Optional.of(R410A), Readings.none())
+                        .getClass()
+                        .getSimpleName())
+                .isEqualTo(cooling);
+        assertThat(Plausibility.gradeHeating(reading, Optional.of(R410A), Readings.none())
+                        .getClass()
+                        .getSimpleName())
+                .isEqualTo(heating);
+    }
+
+    /** R-410A boils at 60 psig at about 10 °F: ordinary while a heat pump heats, starved while it cools. */
+    @ParameterizedTest(name = "{0} psig: {1}")
+    @CsvSource({"60, Typical", "20, Unusual", "150, Typical", "200, Unusual", "420, Impossible"})
+    void a_suction_pressure_while_heating(double psig, String expected) {
+        assertThat(Plausibility.gradeHeating(
+                                reading(Quantity.SUCTION_PRESSURE, psig), Optional.of(R410A), Readings.none())
+                        .getClass()
+                        .getSimpleName())
+                .isEqualTo(expected);
+    }
+
     @Test
     void the_same_pressure_is_judged_by_the_refrigerant() {
         Reading reading = reading(Quantity.SUCTION_PRESSURE, 68);

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -130,8 +131,14 @@ final class ChecklistReader {
                     "a step has exactly one of " + tasks.stream().sorted().toList() + ", not " + given);
         }
         String kind = given.get(0);
-        allowOnly(node, Set.of("id", "when", "again", "optional", "slot", "concludes", kind));
-        Task task = task(kind, field(node, kind));
+        Set<String> known = new HashSet<>(Set.of("id", "when", "again", "optional", "slot", "concludes", kind));
+        if (kind.equals("await")) {
+            known.add("watched");
+        }
+        allowOnly(node, known);
+        Task task = kind.equals("await")
+                ? new Task.Await(duration(field(node, kind)), flag(node, "watched"))
+                : task(kind, field(node, kind));
         String id = string(field(node, "id"));
         Node slot = fields.get("slot");
         return new Step(
@@ -165,7 +172,6 @@ final class ChecklistReader {
         return switch (kind) {
             case "measure" -> new Task.Measure(quantity(value));
             case "choose" -> new Task.Choose(string(value));
-            case "await" -> new Task.Await(duration(value));
             case "question" -> new Task.Question(answers(value));
             case "measureAgain" -> new Task.MeasureAgain();
             case "acknowledge" -> new Task.Acknowledge();

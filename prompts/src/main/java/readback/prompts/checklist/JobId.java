@@ -15,6 +15,12 @@ public record JobId(String id) {
 
     public static final JobId FROZEN_COIL = new JobId("frozen-coil");
 
+    public static final JobId WHICH_CHECK = new JobId("which-check");
+
+    public static final JobId WINTER_SET_UP = new JobId("winter-set-up");
+
+    public static final JobId HEATING_CHECK = new JobId("heating-check");
+
     @Override
     public String toString() {
         return id;

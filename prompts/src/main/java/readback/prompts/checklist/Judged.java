@@ -17,5 +17,9 @@ public enum Judged {
     /** How much refrigerant is to be weighed in. */
     WEIGH_IN,
     /** How much was weighed in. */
-    WEIGHED_IN
+    WEIGHED_IN,
+    /** Which check of the charge applies today. */
+    APPLICABLE_TEST,
+    /** A heat pump while it heats. */
+    HEATING
 }

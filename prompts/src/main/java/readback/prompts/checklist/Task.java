@@ -65,6 +65,13 @@ public sealed interface Task {
         return Optional.empty();
     }
 
+    /**
+     * Whether values that are called out while time passes belong to what was measured before, and may end the wait.
+     */
+    default boolean watched() {
+        return false;
+    }
+
     /** Whether only a yes lets the work go on. */
     default boolean mustBeYes() {
         return false;
@@ -182,8 +189,12 @@ public sealed interface Task {
         }
     }
 
-    /** Time has to pass; fills itself when it has. */
-    record Await(Duration duration) implements Task {
+    /**
+     * Time has to pass; fills itself when it has.
+     *
+     * @param watched whether what was measured before has to hold meanwhile
+     */
+    record Await(Duration duration, boolean watched) implements Task {
         @Override
         public Reply reply() {
             return Reply.TIME;

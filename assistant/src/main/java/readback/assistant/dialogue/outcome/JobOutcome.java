@@ -33,7 +33,18 @@ import readback.prompts.checklist.Judged;
  * What a job came to, with the numbers that led to it: made once, in the dialogue, and read by record, screen, report
  * and replay. Numbers are rounded when it is made, so that a record holds all that two outcomes are compared by.
  */
-public sealed interface JobOutcome {
+public sealed interface JobOutcome
+        permits JobOutcome.Charge,
+                JobOutcome.Airflow,
+                JobOutcome.StatedAirflow,
+                JobOutcome.PressureTest,
+                JobOutcome.Evacuation,
+                JobOutcome.ToWeighIn,
+                JobOutcome.WeighedIn,
+                JobOutcome.AtRest,
+                JobOutcome.FrozenCoil,
+                ApplicableTest,
+                Heating {
 
     /** What was judged. */
     Judged judged();

@@ -1,4 +1,4 @@
-package readback.calc.procedure;
+package readback.calc.condition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package readback.calc.procedure;
+package readback.calc.condition;
 
 import java.time.Duration;
 import java.util.Map;
