@@ -24,7 +24,10 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.ApplicableTest;
+import readback.assistant.dialogue.outcome.Heating;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.calc.applicability.ChargeTest;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
@@ -33,6 +36,7 @@ import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Limits;
 import readback.calc.plausibility.Contradiction;
+import readback.calc.procedure.HeatingCheck;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -143,7 +147,26 @@ class SessionRecordTest {
                 new JobOutcome.WeighedIn(Optional.empty()),
                 new JobOutcome.AtRest(
                         Optional.of(new JobOutcome.AtRest.Against(RestingPressure.Outcome.SATURATION, -400))),
-                new JobOutcome.FrozenCoil(Duration.ofMinutes(10)));
+                new JobOutcome.FrozenCoil(Duration.ofMinutes(10)),
+                new ApplicableTest(ChargeTest.WINTER_SET_UP),
+                new Heating(
+                        HeatingCheck.Outcome.SUSPICIOUS,
+                        List.of(HeatingCheck.Sign.values()),
+                        Optional.empty(),
+                        Optional.of(120L),
+                        234,
+                        Optional.of(1450L),
+                        Optional.of(289L),
+                        Optional.of(-3L)),
+                new Heating(
+                        HeatingCheck.Outcome.CANNOT_TELL,
+                        List.of(),
+                        Optional.of(HeatingCheck.Obstacle.INDOOR_UNUSUAL),
+                        Optional.empty(),
+                        234,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     @Test
