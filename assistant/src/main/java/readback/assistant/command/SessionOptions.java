@@ -62,7 +62,8 @@ final class SessionOptions {
     @Option(
             names = "--job",
             paramLabel = "NAME",
-            description = "charge-check, airflow, frozen-coil, pressure-test, evacuation, weigh-in or resting-pressure."
+            description = "charge-check, airflow, frozen-coil, pressure-test, evacuation, weigh-in,"
+                    + " resting-pressure, which-check, winter-set-up or heating-check."
                     + " Default: charge-check.")
     private String job = "charge-check";
 
