@@ -105,6 +105,9 @@ final class StepPhrases {
             boolean answer = expectation.answers().contains(order);
             int times = answer ? PLAIN_ANSWER_REPEATED : USUAL_REPEATED;
             for (Phrase phrase : ReadingPhrases.heard(command.getValue())) {
+                if (ofAskedSet(phrase)) {
+                    continue;
+                }
                 for (int i = 0; i < times; i++) {
                     add(phrase.words(), new Meaning.Ordered(order));
                 }
@@ -127,7 +130,7 @@ final class StepPhrases {
                         add(phrase.words(), meaning);
                     }
                 }
-                if (!asked && set.anywhere() == ChoiceSet.Anywhere.LISTENED) {
+                if (!asked && listened(set)) {
                     phrases.stream()
                             .filter(phrase -> !ofAskedSet(phrase))
                             .forEach(phrase -> add(phrase.words(), meaning));
@@ -139,10 +142,19 @@ final class StepPhrases {
         }
     }
 
+    /** Where a number is asked for, each further phrase is one more way to mishear it. */
+    private boolean listened(ChoiceSet set) {
+        return set.anywhere() == ChoiceSet.Anywhere.LISTENED
+                || (set.anywhere() == ChoiceSet.Anywhere.BETWEEN
+                        && expectation.quantity().isEmpty());
+    }
+
+    /** What was asked comes before what can be said anywhere: "none" where that is an answer. */
     private boolean ofAskedSet(Phrase phrase) {
         return expectation.choice().map(lexicon.choices()::get).stream()
-                .flatMap(set -> set.options().values().stream())
-                .anyMatch(phrases -> phrases.contains(phrase));
+                .flatMap(set -> set.options().entrySet().stream())
+                .filter(option -> !option.getKey().equals(Understanding.UNKNOWN))
+                .anyMatch(option -> option.getValue().contains(phrase));
     }
 
     /** Whether the words are a question or a cry of their own: "what's the target superheat". */

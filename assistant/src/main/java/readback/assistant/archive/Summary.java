@@ -21,6 +21,7 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.JobFigures;
 import readback.assistant.replay.Moment;
+import readback.assistant.replay.WorkDone;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.RefrigerantBalance;
 import readback.calc.quantity.Quantity;
@@ -44,6 +45,8 @@ import readback.prompts.checklist.Slot;
  * @param doubts events with something doubtful
  * @param cautions given, each named once
  * @param moves refrigerant by cylinder; a cylinder that was not named is ""
+ * @param leakTest the kind of leak test that was made, as in "bubbles"; empty when nobody said
+ * @param work parts that were put in and what else was put right, in order, as in "capacitor"
  * @param addedSaid whether somebody said how much went in, be it none
  * @param recoveredSaid whether somebody said how much came out, be it none
  * @param hash of the record's last line that holds
@@ -68,6 +71,8 @@ public record Summary(
         int doubts,
         List<String> cautions,
         List<Moved> moves,
+        String leakTest,
+        List<String> work,
         boolean addedSaid,
         boolean recoveredSaid,
         int events,
@@ -98,6 +103,7 @@ public record Summary(
         outcomes = List.copyOf(outcomes);
         cautions = List.copyOf(cautions);
         moves = List.copyOf(moves);
+        work = List.copyOf(work);
     }
 
     /** The verdict on the charge, else the latest of the other outcomes; empty when there is none. */
@@ -131,6 +137,7 @@ public record Summary(
     /** The summary of a record. */
     public static Summary of(RecordedSession session) {
         ChargeMoves moves = new ChargeMoves(session.header().about());
+        WorkDone work = new WorkDone();
         Map<String, String> answers = new HashMap<>();
         Map<Slot, Reading> readings = new HashMap<>();
         session.settings().ifPresent(settings -> {
@@ -142,9 +149,11 @@ public record Summary(
         Optional<Entry> before = Optional.empty();
         List<JobOutcome> standing = List.of();
         String charge = "";
+        String leakTest = "";
         int doubts = 0;
         for (Entry entry : session.entries()) {
             moves.follow(entry);
+            work.follow(entry);
             entry.outcome().changes().forEach(change -> {
                 answers.put(change.slot().id(), change.line());
                 change.after()
@@ -156,6 +165,13 @@ public record Summary(
                     .map(ConstantName::of)
                     .filter(each -> !cautions.contains(each))
                     .forEach(cautions::add);
+            leakTest = entry.outcome()
+                    .change(Slots.LEAK_TEST)
+                    .map(change -> change.after()
+                            .filter(Content.Option.class::isInstance)
+                            .map(Content::line)
+                            .orElse(""))
+                    .orElse(leakTest);
             if (Moment.DOUBT.in(entry, before)) {
                 doubts++;
             }
@@ -200,6 +216,8 @@ public record Summary(
                 doubts,
                 cautions,
                 byCylinder(moves.balance()),
+                leakTest,
+                work.all().stream().map(told -> told.content().line()).toList(),
                 moves.said(RefrigerantBalance.Direction.IN),
                 moves.said(RefrigerantBalance.Direction.OUT),
                 session.entries().size(),

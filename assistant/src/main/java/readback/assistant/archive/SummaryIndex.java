@@ -24,7 +24,7 @@ final class SummaryIndex implements Closeable {
     /** Name of the file in the folder of sessions. */
     static final String FILE = ".readback-index";
 
-    private static final String FORM = "readback-index 3";
+    private static final String FORM = "readback-index 4";
     private static final int SIZE = 1;
     private static final int TIME = 2;
     private static final int SEAL = 3;

@@ -24,8 +24,8 @@ import readback.assistant.dialogue.outcome.Figure;
  * {@code practice} (empty for real work), {@code full_charge_kg}, {@code verdict}, {@code borderline}, {@code charge},
  * {@code outcomes} (array of {@code judged}, {@code verdict}, {@code borderline}, {@code figures}), {@code doubts},
  * {@code cautions} (array), {@code added_kg}, {@code recovered_kg} (null when nobody said), {@code cylinders} (array of
- * {@code cylinder}, {@code added_kg}, {@code recovered_kg}), {@code events}, {@code closed}, {@code hash},
- * {@code fault}.
+ * {@code cylinder}, {@code added_kg}, {@code recovered_kg}), {@code leak_test}, {@code work} (array), {@code events},
+ * {@code closed}, {@code hash}, {@code fault}.
  */
 public final class SummaryLine {
 
@@ -82,6 +82,9 @@ public final class SummaryLine {
                         .put("cylinder", moved.cylinder())
                         .put("added_kg", rounded(moved.addedKilograms()))
                         .put("recovered_kg", rounded(moved.recoveredKilograms())));
+        line.put("leak_test", summary.leakTest());
+        ArrayNode work = line.putArray("work");
+        summary.work().forEach(work::add);
         line.put("events", summary.events());
         line.put("closed", summary.closed());
         line.put("hash", summary.hash());
@@ -100,6 +103,8 @@ public final class SummaryLine {
             JsonNode node = JSON.readTree(line);
             List<String> cautions = new ArrayList<>();
             node.path("cautions").forEach(each -> cautions.add(each.asText()));
+            List<String> work = new ArrayList<>();
+            node.path("work").forEach(each -> work.add(each.asText()));
             List<Summary.Moved> moves = new ArrayList<>();
             node.path("cylinders")
                     .forEach(each -> moves.add(new Summary.Moved(
@@ -127,6 +132,8 @@ public final class SummaryLine {
                     node.path("doubts").asInt(),
                     cautions,
                     moves,
+                    text(node, "leak_test"),
+                    work,
                     node.path("added_kg").isNumber(),
                     node.path("recovered_kg").isNumber(),
                     node.path("events").asInt(),

@@ -59,8 +59,6 @@ public final class Assessment implements ConditionContext {
     /** Finding that holds while another job was interrupted and goes on when this one is done. */
     private static final String OTHER_JOB_WAITS = "other-job-waits";
 
-    private static final String RECOVERED = "refrigerant-recovered";
-
     /** Finding that holds for a refrigerant that is mixed of several. */
     private static final String BLEND = "blend";
 
@@ -392,7 +390,6 @@ public final class Assessment implements ConditionContext {
     /** Whether a finding of this name can ever hold. */
     static boolean tells(String finding) {
         return finding.equals(OTHER_JOB_WAITS)
-                || finding.equals(RECOVERED)
                 || finding.equals(BLEND)
                 || Holds.tells(finding)
                 || Seasons.tells(finding)
@@ -406,17 +403,13 @@ public final class Assessment implements ConditionContext {
     }
 
     /**
-     * "blend", "refrigerant-recovered", conditions that fail by their name, and the observation that is due: "look-"
-     * with the name of a finding, "read-" with that of a quantity.
+     * "blend", conditions that fail by their name, and the observation that is due: "look-" with the name of a finding,
+     * "read-" with that of a quantity.
      */
     @Override
     public boolean found(String finding) {
         if (finding.equals(OTHER_JOB_WAITS)) {
             return jobs.size() > 1;
-        }
-        if (finding.equals(RECOVERED)) {
-            return movedNow().kilograms() < 0
-                    || rounds.stream().anyMatch(round -> round.moved().kilograms() < 0);
         }
         if (finding.equals(BLEND)) {
             return refrigerant.filter(Refrigerant::blend).isPresent();

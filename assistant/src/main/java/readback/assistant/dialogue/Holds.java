@@ -3,7 +3,9 @@ package readback.assistant.dialogue;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Situation;
@@ -12,9 +14,11 @@ import readback.calc.charge.Verdict;
 import readback.calc.condition.AirflowPerTon;
 import readback.calc.measurement.Limits;
 import readback.calc.procedure.VacuumCriterion;
+import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 
 /** What checklists ask about the work around the charge check: what keeps a hold from beginning, what is left out. */
@@ -24,23 +28,22 @@ final class Holds {
     static final String CHARGE_TO_WEIGH = "charge-to-weigh";
 
     /** When each finding holds, by the name that checklists use. */
-    private static final Map<String, Predicate<Assessment>> FINDINGS = Map.of(
-            "test-pressure-above-plate",
-            Holds::abovePlate,
-            "vacuum-not-deep-enough",
-            Holds::notDeepEnough,
-            "line-included",
-            Holds::lineIncluded,
-            CHARGE_TO_WEIGH,
-            Holds::chargeToWeigh,
-            "airflow-to-show",
-            Holds::airflowToShow,
-            "airflow-stated",
-            Holds::airflowStated,
-            "refrigerant-to-add",
-            assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.ADD)) || trim(assessment) > 0,
-            "refrigerant-to-recover",
-            assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.RECOVER)) || trim(assessment) < 0);
+    private static final Map<String, Predicate<Assessment>> FINDINGS = Map.ofEntries(
+            Map.entry("test-pressure-above-plate", Holds::abovePlate),
+            Map.entry("vacuum-not-deep-enough", Holds::notDeepEnough),
+            Map.entry("line-included", Holds::lineIncluded),
+            Map.entry(CHARGE_TO_WEIGH, Holds::chargeToWeigh),
+            Map.entry("airflow-to-show", Holds::airflowToShow),
+            Map.entry("airflow-stated", Holds::airflowStated),
+            Map.entry(
+                    "refrigerant-to-add",
+                    assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.ADD)) || trim(assessment) > 0),
+            Map.entry(
+                    "refrigerant-to-recover",
+                    assessment ->
+                            assessment.verdict().equals(Optional.of(Verdict.Kind.RECOVER)) || trim(assessment) < 0),
+            Map.entry("refrigerant-recovered", assessment -> moved(assessment, kilograms -> kilograms < 0)),
+            Map.entry("leak-to-test", Holds::leakToTest));
 
     private Holds() {}
 
@@ -53,6 +56,31 @@ final class Holds {
     static boolean found(Assessment assessment, String finding) {
         Predicate<Assessment> holds = FINDINGS.get(finding);
         return holds != null && holds.test(assessment);
+    }
+
+    /** Whether refrigerant was moved that way, now or in an earlier round. */
+    private static boolean moved(Assessment assessment, DoublePredicate way) {
+        return Stream.concat(
+                        Stream.of(assessment.movedNow()),
+                        assessment.rounds().stream().map(Round::moved))
+                .mapToDouble(Mass::kilograms)
+                .anyMatch(way);
+    }
+
+    /**
+     * Charge that was missing went somewhere, and a test may have shown that the circuit leaks. What is weighed into an
+     * empty system was not missing.
+     */
+    private static boolean leakToTest(Assessment assessment) {
+        boolean wasMissing = !job(assessment).equals(JobId.WEIGH_IN) && moved(assessment, kilograms -> kilograms > 0);
+        return wasMissing
+                || Stream.of(Judged.PRESSURE_TEST, Judged.EVACUATION)
+                        .flatMap(test -> assessment.announcement(test).stream())
+                        .anyMatch(told -> told.outcome().showsLeak());
+    }
+
+    private static JobId job(Assessment assessment) {
+        return assessment.jobs().get(assessment.jobs().size() - 1);
     }
 
     private static boolean notDeepEnough(Assessment assessment) {
@@ -89,7 +117,7 @@ final class Holds {
     }
 
     private static boolean chargeToWeigh(Assessment assessment) {
-        return assessment.jobs().get(assessment.jobs().size() - 1).equals(JobId.WEIGH_IN)
+        return job(assessment).equals(JobId.WEIGH_IN)
                 && new WeighInJudge(assessment).charge().isPresent();
     }
 

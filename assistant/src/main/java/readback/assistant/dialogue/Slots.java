@@ -21,8 +21,11 @@ public final class Slots {
     /** Told whenever another cylinder is taken; no step asks for it. */
     public static final Slot CYLINDER_IN_USE = new Slot("cylinder-in-use");
 
-    /** Told whenever something besides the charge was put right; no step asks for it. */
+    /** Told whenever something besides the charge was put right or a part put in; no step asks for it. */
     public static final Slot WORK_DONE = new Slot("work-done");
+
+    /** How the system was tested for leaks. */
+    public static final Slot LEAK_TEST = new Slot("leak-test");
 
     /** Where recovered refrigerant goes. */
     public static final Slot RECOVERED_TO = new Slot("recovered-to");
@@ -78,6 +81,7 @@ public final class Slots {
             REFRIGERANT,
             METERING_DEVICE,
             CAPS_AND_LEAKS,
+            LEAK_TEST,
             RECOVERED_TO,
             AIR_PATH,
             STEADY_RUNNING,

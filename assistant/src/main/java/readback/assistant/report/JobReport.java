@@ -21,6 +21,7 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Verification;
+import readback.assistant.replay.WorkDone;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Judgement;
 import readback.prompts.checklist.Judged;
@@ -35,6 +36,7 @@ import readback.prompts.text.Wording;
  * @param rounds every verdict that was announced, in order; last the one that the final readings give
  * @param results outcomes of other jobs, in order
  * @param moves refrigerant in and out
+ * @param work parts that were put in and what else was put right, in order
  * @param reasons the last verdict in words and why it is what it is
  * @param last what the last state knows
  */
@@ -47,6 +49,7 @@ public record JobReport(
         List<Round> rounds,
         List<Result> results,
         ChargeMoves moves,
+        List<WorkDone.Told> work,
         List<CautionLine> cautions,
         List<DoubtLine> doubts,
         List<NoteLine> notes,
@@ -57,6 +60,7 @@ public record JobReport(
         answers = List.copyOf(answers);
         rounds = List.copyOf(rounds);
         results = List.copyOf(results);
+        work = List.copyOf(work);
         cautions = List.copyOf(cautions);
         doubts = List.copyOf(doubts);
         notes = List.copyOf(notes);

@@ -26,6 +26,7 @@ import readback.assistant.replay.Moment;
 import readback.assistant.replay.Replay;
 import readback.assistant.replay.Scene;
 import readback.assistant.replay.Verification;
+import readback.assistant.replay.WorkDone;
 import readback.calc.caution.CautionRule;
 import readback.calc.quantity.Reading;
 import readback.grammar.Meaning;
@@ -58,8 +59,10 @@ final class ReportBuilder {
 
     JobReport build(RecordedSession session, Verification verification, RemarkFile remarks) {
         ChargeMoves moves = new ChargeMoves(session.header().about());
+        WorkDone work = new WorkDone();
         Replay.through(dialogue, session.entries(), scene -> {
             moves.follow(scene.entry());
+            work.follow(scene.entry());
             take(scene);
             return true;
         });
@@ -79,6 +82,7 @@ final class ReportBuilder {
                 rounds,
                 results,
                 moves,
+                work.all(),
                 cautions,
                 doubts,
                 notes,

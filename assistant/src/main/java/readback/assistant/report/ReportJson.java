@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.session.Build;
@@ -22,9 +23,9 @@ import readback.calc.quantity.TemperatureDifference;
  * A report as one JSON object: {@code session}, {@code startedAt}, {@code zone}, {@code program}, {@code parts},
  * {@code about}, {@code hash}, {@code closed}, {@code verified}, {@code fault}, {@code difference},
  * {@code byAnotherVersion}, {@code reportedWith}, {@code refrigerant}, {@code meteringDevice}, {@code answers},
- * {@code rounds}, {@code results}, {@code moves}, {@code addedKg}, {@code recoveredKg}, {@code cautions},
- * {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in kelvins, masses in kilograms, moments
- * in ISO 8601; what is not known, or was not said, is null.
+ * {@code rounds}, {@code results}, {@code moves}, {@code addedKg}, {@code recoveredKg}, {@code leakTest}, {@code work},
+ * {@code cautions}, {@code doubts}, {@code notes}, {@code remarks}. Temperature differences are in kelvins, masses in
+ * kilograms, moments in ISO 8601; what is not known, or was not said, is null.
  */
 public final class ReportJson {
 
@@ -85,6 +86,18 @@ public final class ReportJson {
                 report.moves().said(Direction.OUT)
                         ? rounded(report.moves().balance().recovered().kilograms())
                         : null);
+        node.put(
+                "leakTest",
+                report.answer(Slots.LEAK_TEST)
+                        .filter(Content.Option.class::isInstance)
+                        .map(Content::line)
+                        .orElse(null));
+        ArrayNode work = node.putArray("work");
+        report.work()
+                .forEach(told -> work.addObject()
+                        .put("event", told.event())
+                        .put("at", told.at().toString())
+                        .put("what", told.content().line()));
         ArrayNode cautions = node.putArray("cautions");
         report.cautions().forEach(line -> {
             ObjectNode caution = cautions.addObject();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.calc.procedure.RefrigerantBalance;
@@ -14,8 +15,8 @@ import readback.prompts.checklist.Slot;
 
 /**
  * The record set that the rules for servicing ask for, as far as a session can tell it. What this one does not tell is
- * left blank, to be filled in by hand: an invented or silently missing entry would be worse than a blank line. Parts
- * replaced stand in the notes; a leak rate needs the additions of a year, over all sessions of the equipment.
+ * left blank, to be filled in by hand: an invented or silently missing entry would be worse than a blank line. A leak
+ * rate needs the additions of a year, over all sessions of the equipment.
  *
  * <p>Sources: U.S. 40 CFR 82.157(l)(2) (service record), 82.156(a)(3) (disposal), 82.161 (certificate), 84.106 (leak
  * repair from 2026, with its exemption of residential and light commercial cooling), Regulation (EU) 2024/573 articles
@@ -73,8 +74,10 @@ final class ServiceRecord {
                                 : report.about(About.CYLINDER)),
                 new Line("reason", reason(texts, report)),
                 new Line(
-                        "leak-test",
-                        report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.leak-test." + answer.line()))),
+                        "ports",
+                        report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.ports." + answer.line()))),
+                new Line("leak-test", leakTest(texts, report)),
+                new Line("work", work(texts, report)),
                 new Line("verification", verification(texts, report)),
                 new Line("destination", destination(texts, report)));
     }
@@ -92,6 +95,21 @@ final class ServiceRecord {
 
     private static Optional<String> answer(ReportTexts texts, JobReport report, Slot slot) {
         return report.answer(slot).map(content -> texts.content(slot, content));
+    }
+
+    /** The kind of leak test that was made; empty when nobody said. */
+    static Optional<String> leakTest(ReportTexts texts, JobReport report) {
+        return report.answer(Slots.LEAK_TEST)
+                .filter(Content.Option.class::isInstance)
+                .map(content -> texts.content(Slots.LEAK_TEST, content));
+    }
+
+    /** The parts that were put in and what else was put right, in the order in which they were told. */
+    static Optional<String> work(ReportTexts texts, JobReport report) {
+        return Optional.of(report.work().stream()
+                        .map(told -> texts.content(Slots.WORK_DONE, told.content()))
+                        .collect(Collectors.joining(", ")))
+                .filter(text -> !text.isEmpty());
     }
 
     /** The verdict before the first movement. */

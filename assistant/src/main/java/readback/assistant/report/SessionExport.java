@@ -16,12 +16,14 @@ import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.replay.ChargeMoves;
+import readback.assistant.replay.WorkDone;
 import readback.calc.name.ConstantName;
 import readback.prompts.checklist.Slot;
 
 /**
  * A session for other programs, from its record alone: who, where and on what, the last reading of every slot, every
- * verdict that was announced, and every movement of refrigerant. As one line of JSON, or as rows of a table.
+ * verdict that was announced, every movement of refrigerant, and every part that was put in. As one line of JSON, or as
+ * rows of a table.
  */
 public final class SessionExport {
 
@@ -49,6 +51,7 @@ public final class SessionExport {
     private final Map<Slot, Stated> readings = new LinkedHashMap<>();
     private final List<Reached> reached = new ArrayList<>();
     private final ChargeMoves moves;
+    private final WorkDone work = new WorkDone();
 
     /** The last reading of a slot. */
     private record Stated(Entry entry, Figure figure) {}
@@ -62,6 +65,7 @@ public final class SessionExport {
         List<JobOutcome> standing = List.of();
         for (Entry entry : session.entries()) {
             moves.follow(entry);
+            work.follow(entry);
             entry.outcome()
                     .changes()
                     .forEach(change -> change.after()
@@ -125,7 +129,7 @@ public final class SessionExport {
                 .put("si_unit", stated.figure().siUnit());
     }
 
-    /** Adds a row for every reading, verdict and movement to a table with {@link #COLUMNS}. */
+    /** Adds a row for every reading, verdict, piece of work and movement to a table with {@link #COLUMNS}. */
     public void rows(Csv csv) {
         readings.values()
                 .forEach(each -> row(
@@ -146,6 +150,16 @@ public final class SessionExport {
                 each.outcome().line(),
                 Optional.empty(),
                 ""));
+        work.all()
+                .forEach(each -> row(
+                        csv,
+                        each.event(),
+                        each.at().toString(),
+                        "work",
+                        each.content().line(),
+                        each.content().line(),
+                        Optional.empty(),
+                        ""));
         moves.moves().forEach(each -> {
             Figure amount = Figure.of("", each.amount());
             row(

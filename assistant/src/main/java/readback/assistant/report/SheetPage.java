@@ -150,6 +150,8 @@ public final class SheetPage {
         fact(
                 texts.label("recovered"),
                 amount(Direction.OUT, report.moves().balance().recovered()));
+        ServiceRecord.leakTest(texts, report).ifPresent(test -> fact(texts.label("service.leak-test"), test));
+        ServiceRecord.work(texts, report).ifPresent(work -> fact(texts.label("service.work"), work));
         page.close().closeLine();
     }
 

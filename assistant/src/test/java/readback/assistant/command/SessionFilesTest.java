@@ -382,6 +382,45 @@ class SessionFilesTest {
     }
 
     @Test
+    void parts_and_the_leak_test_are_kept_and_exported() throws Exception {
+        Path session = Scripted.pistonReadings("parts")
+                .say(255, "new capacitor")
+                .say(260, "liquid pressure three three zero")
+                .say(270, "new relay")
+                .say(275, "scratch that")
+                .say(280, "liquid line one hundred")
+                .say(300, "discharge line one eighty five")
+                .say(360, "understood")
+                .say(380, "understood")
+                .say(700, "refrigerant added eight ounces")
+                .say(705, "new capacitor")
+                .timer(1610, "settle")
+                .say(1615, "leak tested with soap bubbles")
+                .in(folder);
+        Path lines = folder.resolveSibling("parts.jsonl");
+        Path table = folder.resolveSibling("parts.csv");
+        Path sheet = folder.resolveSibling("parts-sheet.html");
+        Path json = folder.resolveSibling("parts.json");
+
+        Ran.of("", "sessions", folder.toString(), "--export", lines.toString(), "--csv", table.toString());
+        Ran.of("", "report", session.toString(), "--json", json.toString(), "--sheet", sheet.toString());
+
+        assertThat(Files.readString(lines))
+                .contains("\"leak_test\":\"bubbles\"")
+                .contains("\"work\":[\"capacitor\",\"capacitor\"]");
+        assertThat(Files.readAllLines(table))
+                .filteredOn(line -> line.contains(",work,"))
+                .hasSize(2)
+                .allMatch(line -> line.contains("capacitor"));
+        assertThat(Files.readString(json))
+                .contains("\"leakTest\" : \"bubbles\"")
+                .doesNotContain("\"what\" : \"relay\"");
+        assertThat(Files.readString(sheet))
+                .contains("New capacitor, New capacitor")
+                .contains("Bubbles");
+    }
+
+    @Test
     void no_output_takes_the_place_of_a_record() throws Exception {
         Path session = charged();
         Path record = session.resolve("session.jsonl");

@@ -38,6 +38,8 @@ public record ChoiceSet(
         NO,
         /** It is understood, but the recogniser is not told to expect it. */
         UNDERSTOOD,
+        /** It is understood, and listened for where no number is asked for. */
+        BETWEEN,
         /** It is understood and listened for. */
         LISTENED
     }

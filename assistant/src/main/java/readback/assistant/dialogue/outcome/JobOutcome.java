@@ -63,6 +63,11 @@ public sealed interface JobOutcome
         return false;
     }
 
+    /** Whether it shows that the circuit leaks. */
+    default boolean showsLeak() {
+        return false;
+    }
+
     /** Whether another outcome rests on the same numbers, whatever else was measured between them. */
     default boolean alike(JobOutcome other) {
         return equals(other);
@@ -298,6 +303,11 @@ public sealed interface JobOutcome
         }
 
         @Override
+        public boolean showsLeak() {
+            return outcome == StandingPressure.Outcome.LEAKING;
+        }
+
+        @Override
         public List<Figure> figures(UnitSetting units) {
             return List.of(Figure.pressureDifference("loss", (double) lossPascals, units));
         }
@@ -320,6 +330,11 @@ public sealed interface JobOutcome
         @Override
         public String name() {
             return "evacuation " + ConstantName.of(outcome);
+        }
+
+        @Override
+        public boolean showsLeak() {
+            return outcome == VacuumDecay.Outcome.LEAK;
         }
 
         @Override
