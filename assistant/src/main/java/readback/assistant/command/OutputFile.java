@@ -42,6 +42,11 @@ final class OutputFile {
         T writeTo(BufferedWriter out) throws IOException;
     }
 
+    /** Writes a file that is not there yet, and has a result of its own. */
+    interface Making<T> {
+        T at(Path part) throws IOException;
+    }
+
     /**
      * The file, before anything is worked out for it.
      *
@@ -117,8 +122,29 @@ final class OutputFile {
                     return content.writeTo(out);
                 }
             }
-            return replace(content);
+            return replace(part -> {
+                try (BufferedWriter out =
+                        Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
+                    return content.writeTo(out);
+                }
+            });
         } catch (UncheckedIOException | IOException e) {
+            throw unwritable(e);
+        }
+    }
+
+    /**
+     * Writes what another program puts into a file; what was there before stays until all of it is written.
+     *
+     * @throws CommandFailure when it could not be written; nothing of it is left then
+     */
+    <T> T make(Making<T> making) {
+        try {
+            if (takesAnything) {
+                throw new IOException("it is no file");
+            }
+            return replace(making);
+        } catch (IOException e) {
             throw unwritable(e);
         }
     }
@@ -128,14 +154,10 @@ final class OutputFile {
                 + "): name a file in a folder that you may write to.");
     }
 
-    private <T> T replace(Content<T> content) throws IOException {
+    private <T> T replace(Making<T> making) throws IOException {
         Path part = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            T result;
-            try (BufferedWriter out =
-                    Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
-                result = content.writeTo(out);
-            }
+            T result = making.at(part);
             Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
             return result;
         } finally {

@@ -1,6 +1,5 @@
 package readback.assistant.command;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -45,9 +44,10 @@ import readback.prompts.text.Language;
         },
         footer = {
             "",
-            "Each line of --export is a JSON object: session, started, zone, minutes, refrigerant, metering_device, technician,"
-                    + " appliance, place, customer, full_charge_kg, verdict, borderline, charge, outcomes, doubts, cautions,"
-                    + " added_kg, recovered_kg (null when nobody said), cylinders, events, closed, hash, fault, readings,"
+            "Each line of --export is a JSON object, each row of --parquet has the same: session, started, zone, minutes,"
+                    + " refrigerant, metering_device, technician, appliance, place, customer, tablet, practice,"
+                    + " full_charge_kg, verdict, borderline, charge, outcomes, doubts, cautions, added_kg, recovered_kg"
+                    + " (null when nobody said), cylinders, leak_test, work, events, closed, hash, fault, readings,"
                     + " verdicts, moves."
         })
 public final class SessionsCommand implements Callable<Integer> {
@@ -138,6 +138,13 @@ public final class SessionsCommand implements Callable<Integer> {
     private @Nullable Path export;
 
     @Option(
+            names = "--parquet",
+            paramLabel = "FILE",
+            description = "Write the same as --export as a Parquet file, a row a session. Needs DuckDB's driver,"
+                    + " duckdb_jdbc-VERSION.jar, in the folder lib of Readback.")
+    private @Nullable Path parquet;
+
+    @Option(
             names = "--csv",
             paramLabel = "FILE",
             description = "Write a table with a row for each reading, verdict and movement of each session.")
@@ -171,8 +178,7 @@ public final class SessionsCommand implements Callable<Integer> {
     public Integer call() {
         SessionFilter choice = choice();
         Optional<OutputFile> pageFile = file(html);
-        Optional<OutputFile> linesFile = file(export);
-        Optional<OutputFile> tableFile = file(csv);
+        ExportFiles.Targets targets = new ExportFiles.Targets(file(export), file(parquet), file(csv));
         Optional<OutputFile> anchorFile = file(anchors);
         Optional<BulkReports> bulk =
                 Optional.ofNullable(reports).map(each -> new BulkReports(console, clock, each, overwrite.force()));
@@ -200,8 +206,7 @@ public final class SessionsCommand implements Callable<Integer> {
                         bulk.ifPresent(each -> each.add(summary.session(), place));
                         now.add(Anchor.ofRecord(String.valueOf(place.getFileName()), summary.events(), summary.hash()));
                     },
-                    linesFile,
-                    tableFile);
+                    targets);
             listing.troubles().forEach(each -> console.complain(Visible.text(each)));
             console.out()
                     .println(language.label("report.list.count", sums.sessions(), listing.sessions(), sums.doubtful()));
@@ -257,38 +262,18 @@ public final class SessionsCommand implements Callable<Integer> {
     }
 
     private Archive.Listing list(
-            Gathering gathering,
-            SessionFilter choice,
-            BiConsumer<Summary, Path> taker,
-            Optional<OutputFile> lines,
-            Optional<OutputFile> table)
+            Gathering gathering, SessionFilter choice, BiConsumer<Summary, Path> taker, ExportFiles.Targets targets)
             throws IOException {
-        return writing(
-                lines,
-                (Optional<BufferedWriter> jsonLines) -> writing(table, (Optional<BufferedWriter> rows) -> {
-                    ExportFiles exports = new ExportFiles(console, jsonLines, rows);
-                    return gathering.each((summary, place) -> {
-                        left += practice || summary.practice().isEmpty() ? 0 : 1;
-                        if (choice.takes(summary)) {
-                            taker.accept(summary, place);
-                            exports.add(summary, place);
-                        }
-                    });
+        return ExportFiles.writing(
+                console,
+                targets,
+                exports -> gathering.each((summary, place) -> {
+                    left += practice || summary.practice().isEmpty() ? 0 : 1;
+                    if (choice.takes(summary)) {
+                        taker.accept(summary, place);
+                        exports.add(summary, place);
+                    }
                 }));
-    }
-
-    /** What is done while a file is open, or none. */
-    private interface Writing<T> {
-        T with(Optional<BufferedWriter> out) throws IOException;
-    }
-
-    private <T> T writing(Optional<OutputFile> file, Writing<T> writing) throws IOException {
-        if (file.isEmpty()) {
-            return writing.with(Optional.empty());
-        }
-        T result = file.get().write((BufferedWriter out) -> writing.with(Optional.of(out)));
-        console.out().println("Written: " + file.get());
-        return result;
     }
 
     private Optional<OutputFile> file(@Nullable Path path) {
@@ -298,7 +283,7 @@ public final class SessionsCommand implements Callable<Integer> {
     private void take(Summary summary, Sums sums, IndexPage page) {
         sums.add(summary);
         page.add(summary);
-        if (!sumsOnly && export == null && csv == null && html == null && reports == null) {
+        if (!sumsOnly && export == null && parquet == null && csv == null && html == null && reports == null) {
             console.out().println(rows.line(summary));
             if (figures) {
                 rows.figures(summary).forEach(console.out()::println);
