@@ -18,6 +18,7 @@ import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
+import readback.assistant.replay.ByNumber;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.JobFigures;
 import readback.assistant.replay.Moment;
@@ -204,9 +205,9 @@ public record Summary(
                         .orElse(0.0),
                 answers.getOrDefault(Slots.REFRIGERANT.id(), ""),
                 answers.getOrDefault(Slots.METERING_DEVICE.id(), ""),
-                answers.getOrDefault(About.TECHNICIAN, ""),
-                answers.getOrDefault(About.APPLIANCE, ""),
-                answers.getOrDefault(About.PLACE, ""),
+                named(About.TECHNICIAN, answers),
+                named(About.APPLIANCE, answers),
+                named(About.PLACE, answers),
                 answers.getOrDefault(About.CUSTOMER, ""),
                 answers.getOrDefault(About.TABLET, ""),
                 answers.getOrDefault(About.PRACTICE, ""),
@@ -224,6 +225,14 @@ public record Summary(
                 session.closed(),
                 session.hash(),
                 session.fault().map(Object::toString).orElse(""));
+    }
+
+    private static String named(String name, Map<String, String> answers) {
+        return ByNumber.of(
+                        name,
+                        Optional.ofNullable(answers.get(name)),
+                        slot -> Optional.ofNullable(answers.get(slot.id())).filter(number -> !number.isEmpty()))
+                .orElse("");
     }
 
     private static double milligrams(double kilograms) {

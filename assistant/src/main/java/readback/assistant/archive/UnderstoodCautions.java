@@ -9,12 +9,15 @@ import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
+import readback.assistant.replay.ByNumber;
 import readback.calc.caution.CautionRule;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Slot;
@@ -53,10 +56,16 @@ public final class UnderstoodCautions {
                         .collect(Collectors.toSet()));
     }
 
-    /** The cautions that need not be read out again in a session that begins now; none where no site is named. */
+    /**
+     * The cautions that need not be read out again in a session that begins now; none where no site, or several, are
+     * named.
+     */
     public Set<CautionRule> before(SessionSettings settings, Instant now) {
         Set<CautionRule> understood = EnumSet.noneOf(CautionRule.class);
-        if (settings.site().isEmpty()) {
+        boolean unknownWhoOrWhere = settings.site().isEmpty()
+                || Stream.concat(settings.site().stream(), settings.technician().stream())
+                        .anyMatch(ByNumber::several);
+        if (unknownWhoOrWhere) {
             return understood;
         }
         LocalDate today = now.atZone(zone).toLocalDate();
@@ -88,11 +97,18 @@ public final class UnderstoodCautions {
                     && session.settings()
                             .filter(theirs -> theirs.site().equals(settings.site())
                                     && theirs.technician().equals(settings.technician()))
-                            .isPresent();
+                            .isPresent()
+                    && session.entries().stream().noneMatch(UnderstoodCautions::tellsWhoOrWhere);
             return counts ? understood(session) : Set.of();
         } catch (RecordUnavailableException unreadable) {
             return Set.of();
         }
+    }
+
+    /** Another technician, or another site, than the settings name. */
+    private static boolean tellsWhoOrWhere(Entry entry) {
+        return entry.outcome().change(Slots.TECHNICIAN_NUMBER).isPresent()
+                || entry.outcome().change(Slots.SITE_NUMBER).isPresent();
     }
 
     /** What was given and then said to be understood. */

@@ -67,14 +67,17 @@ final class SessionOptions {
                     + " Default: charge-check.")
     private String job = "charge-check";
 
-    @Option(names = "--technician", paramLabel = "NAME", description = "Who works, for the record.")
+    @Option(
+            names = "--technician",
+            paramLabel = "NAME",
+            description = "Who works, for the record. Several with ; between: \"technician number two\" is the second.")
     private @Nullable String technician;
 
     @Option(
             names = "--site",
             paramLabel = "TEXT",
             description =
-                    "Where, for the record. In a second session there the same day, cautions that were understood are"
+                    "Where, for the record; several with ; between: \"site number two\". In a second session there the same day, cautions that were understood are"
                             + " named, not read out.")
     private @Nullable String site;
 
@@ -87,7 +90,10 @@ final class SessionOptions {
     @Option(names = "--customer", paramLabel = "NAME", description = "Owner or operator, for the record.")
     private @Nullable String customer;
 
-    @Option(names = "--appliance", paramLabel = "TEXT", description = "What identifies the equipment, for the record.")
+    @Option(
+            names = "--appliance",
+            paramLabel = "TEXT",
+            description = "What identifies the equipment, for the record; several with ; between: \"unit number two\".")
     private @Nullable String appliance;
 
     @Option(

@@ -21,6 +21,15 @@ public final class Slots {
     /** Told whenever another cylinder is taken; no step asks for it. */
     public static final Slot CYLINDER_IN_USE = new Slot("cylinder-in-use");
 
+    /** Told at any moment: who works, by number; no step asks for it. */
+    public static final Slot TECHNICIAN_NUMBER = new Slot("technician-number");
+
+    /** Told at any moment: on which unit, by number; no step asks for it. */
+    public static final Slot UNIT_NUMBER = new Slot("unit-number");
+
+    /** Told at any moment: at which site, by number; no step asks for it. */
+    public static final Slot SITE_NUMBER = new Slot("site-number");
+
     /** Told whenever something besides the charge was put right or a part put in; no step asks for it. */
     public static final Slot WORK_DONE = new Slot("work-done");
 

@@ -19,6 +19,7 @@ import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
+import readback.assistant.replay.ByNumber;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.replay.Verification;
 import readback.assistant.replay.WorkDone;
@@ -186,10 +187,11 @@ public record JobReport(
                 .flatMap(AnswerLine::content);
     }
 
-    /** What the header or the settings say about the job under a name of {@link About}. */
+    /** What the technician told, the header or the settings say about the job under a name of {@link About}. */
     public Optional<String> about(String name) {
-        return Optional.ofNullable(session.header().about().get(name))
+        Optional<String> given = Optional.ofNullable(session.header().about().get(name))
                 .or(() -> name.equals(About.TECHNICIAN) ? settings.technician() : Optional.empty())
                 .or(() -> name.equals(About.PLACE) ? settings.site() : Optional.empty());
+        return ByNumber.of(name, given, slot -> answer(slot).map(Content::line));
     }
 }

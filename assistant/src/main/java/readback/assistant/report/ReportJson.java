@@ -10,6 +10,7 @@ import java.util.Optional;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.dialogue.outcome.Figure;
+import readback.assistant.record.About;
 import readback.assistant.replay.ChargeMoves;
 import readback.assistant.session.Build;
 import readback.calc.charge.Judgement;
@@ -43,7 +44,7 @@ public final class ReportJson {
         ObjectNode parts = node.putObject("parts");
         new java.util.TreeMap<>(report.session().header().parts()).forEach(parts::put);
         ObjectNode about = node.putObject("about");
-        report.session().header().about().forEach(about::put);
+        About.ALL.forEach(name -> report.about(name).ifPresent(value -> about.put(name, value)));
         node.put("hash", report.session().hash());
         node.put("closed", report.session().closed());
         node.put("verified", report.verification().identical());

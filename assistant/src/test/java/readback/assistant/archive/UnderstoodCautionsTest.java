@@ -76,6 +76,26 @@ class UnderstoodCautionsTest {
     }
 
     @Test
+    void who_is_told_by_number_knows_nothing_of_another() throws Exception {
+        Instant evening = Instant.parse("2026-07-15T03:00:00Z");
+        String several = "K. Example; L. Example";
+        record(MORNING, at("12 Example Road", several), "four ten a", "piston", "understood", "yes");
+
+        assertThat(before(at("12 Example Road", several), evening)).isEmpty();
+
+        record(
+                MORNING.plusSeconds(3600),
+                at("12 Example Road", "K. Example"),
+                "four ten a",
+                "technician number two",
+                "piston",
+                "understood",
+                "yes");
+
+        assertThat(before(at("12 Example Road", "K. Example"), evening)).isEmpty();
+    }
+
+    @Test
     void another_day_another_site_another_technician_and_no_site_know_nothing() throws Exception {
         record(MORNING, at("12 Example Road", "K. Example"), "four ten a", "piston", "understood", "yes");
         record(MORNING.plusSeconds(1), at("", "K. Example"), "four ten a", "piston", "understood", "yes");

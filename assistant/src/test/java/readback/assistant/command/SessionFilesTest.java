@@ -421,6 +421,29 @@ class SessionFilesTest {
     }
 
     @Test
+    void who_where_and_which_unit_are_told_by_number() throws Exception {
+        Path session = Scripted.pistonReadings("numbers")
+                .about(About.TECHNICIAN, "A. Tester; B. Tester")
+                .about(About.APPLIANCE, "SN 4471; SN 4472 ;SN 4473")
+                .say(255, "technician number two")
+                .say(256, "unit number two")
+                .say(257, "unit number three")
+                .say(258, "site number seven")
+                .in(folder);
+        Path lines = folder.resolveSibling("numbers.jsonl");
+        Path json = folder.resolveSibling("numbers.json");
+
+        Ran.of("", "sessions", folder.toString(), "--export", lines.toString());
+        Ran.of("", "report", session.toString(), "--json", json.toString());
+
+        assertThat(Files.readString(lines))
+                .contains("\"technician\":\"B. Tester\"")
+                .contains("\"appliance\":\"SN 4473\"")
+                .contains("\"place\":\"7\"");
+        assertThat(Files.readString(json)).contains("\"technician\" : \"B. Tester\"");
+    }
+
+    @Test
     void no_output_takes_the_place_of_a_record() throws Exception {
         Path session = charged();
         Path record = session.resolve("session.jsonl");
