@@ -20,7 +20,6 @@ import readback.prompts.text.Fact;
 /** The three drawings of a report. */
 final class Drawings {
 
-    private static final double KILOJOULE = 1000;
     private static final double NEAR_THE_EDGE = 0.85;
     private static final double MARGIN = 0.12;
 
@@ -244,8 +243,8 @@ final class Drawings {
         List<FluidState> all = new ArrayList<>(diagram.bubbleLine());
         all.addAll(diagram.dewLine());
         diagram.points().forEach(point -> all.add(point.state()));
-        double left = all.stream().mapToDouble(Drawings::enthalpy).min().orElseThrow();
-        double right = all.stream().mapToDouble(Drawings::enthalpy).max().orElseThrow();
+        double left = all.stream().mapToDouble(this::enthalpy).min().orElseThrow();
+        double right = all.stream().mapToDouble(this::enthalpy).max().orElseThrow();
         double room = MARGIN / 2 * (right - left);
         double low = figures.value(diagram.dewLine().get(0).pressure());
         double high = figures.value(diagram.bubbleLine()
@@ -258,7 +257,11 @@ final class Drawings {
                 400,
                 texts.label("plot.enthalpy") + " " + name,
                 texts.label("plot.enthalpy.description"),
-                new Plot.Scale(texts.label("plot.enthalpy.axis"), left - room, right + room, false),
+                new Plot.Scale(
+                        texts.label("plot.enthalpy.axis") + ", " + figures.enthalpyUnit(),
+                        left - room,
+                        right + room,
+                        false),
                 new Plot.Scale(
                         texts.label("plot.pressure.axis") + ", "
                                 + figures.absoluteUnit().symbol(),
@@ -288,7 +291,7 @@ final class Drawings {
     }
 
     /** Words below a point, inside the drawing. */
-    private static String anchor(Plot plot, FluidState state) {
+    private String anchor(Plot plot, FluidState state) {
         Axis across = plot.across();
         double share = (enthalpy(state) - across.low()) / (across.high() - across.low());
         return share > NEAR_THE_EDGE ? "end" : "middle";
@@ -321,8 +324,8 @@ final class Drawings {
         return new Plot.At(enthalpy(state), figures.value(state.pressure()));
     }
 
-    static double enthalpy(FluidState state) {
-        return state.enthalpy() / KILOJOULE;
+    private double enthalpy(FluidState state) {
+        return figures.enthalpy(state.enthalpy());
     }
 
     private static Plot.Shape shape(PressureEnthalpy.Place place) {

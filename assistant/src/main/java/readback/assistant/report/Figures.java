@@ -18,6 +18,13 @@ import readback.calc.quantity.UnitSetting;
 final class Figures {
 
     private static final double SECONDS_IN_MINUTE = 60;
+    private static final double JOULES_IN_KILOJOULE = 1000;
+
+    /** Joules a kilogram in a Btu(IT) a pound, exactly; NIST SP 811 (2008), appendix B. */
+    private static final double BTU_PER_POUND = 2326;
+
+    /** Kilograms a cubic metre in a pound a cubic foot; same source. */
+    private static final double POUND_PER_CUBIC_FOOT = 16.01846;
 
     private final UnitSetting units;
 
@@ -33,6 +40,32 @@ final class Figures {
     /** The unit of pressures above a perfect vacuum. */
     Unit absoluteUnit() {
         return units.pressure() == Unit.PSIG ? Unit.PSIA : Unit.KILOPASCAL_ABSOLUTE;
+    }
+
+    private boolean metric() {
+        return units.temperature() == Unit.CELSIUS;
+    }
+
+    /** The symbol of the unit of specific enthalpy. */
+    String enthalpyUnit() {
+        return metric() ? "kJ/kg" : "Btu/lb";
+    }
+
+    /** A specific enthalpy in that unit. */
+    double enthalpy(double joulesPerKilogram) {
+        return joulesPerKilogram / (metric() ? JOULES_IN_KILOJOULE : BTU_PER_POUND);
+    }
+
+    /** To a tenth, with its unit. */
+    String enthalpyShown(double joulesPerKilogram) {
+        return tenths(enthalpy(joulesPerKilogram)) + " " + enthalpyUnit();
+    }
+
+    /** To a tenth of a kilogram a cubic metre or a hundredth of a pound a cubic foot, with its unit. */
+    String densityShown(double kilogramsPerCubicMetre) {
+        return metric()
+                ? tenths(kilogramsPerCubicMetre) + " kg/m³"
+                : rounded(kilogramsPerCubicMetre / POUND_PER_CUBIC_FOOT, 2) + " lb/ft³";
     }
 
     double value(TemperatureDifference difference) {
@@ -66,7 +99,7 @@ final class Figures {
 
     /** Ounces, or grams beside metric temperatures, with pounds or kilograms. */
     String shown(Mass mass) {
-        return units.temperature() == Unit.CELSIUS
+        return metric()
                 ? rounded(Unit.GRAM.fromBase(mass.kilograms()), 0) + " g"
                 : tenths(Unit.OUNCE.fromBase(mass.kilograms())) + " oz ("
                         + rounded(Unit.POUND.fromBase(mass.kilograms()), 2) + " lb)";

@@ -2,26 +2,46 @@ package readback.assistant.report;
 
 import java.util.List;
 
-/** A table of texts with a caption and named columns; the first cell of a row names it. One thread. */
+/**
+ * A table of texts with a caption and named columns; the first cell of a row names it. On a narrow screen each row is a
+ * card whose cells name their columns; the roles keep it a table for those who hear it. One thread.
+ */
 final class HtmlTable {
+
+    /** Stands in a cell that has nothing to tell; a card leaves it out. */
+    static final String NOTHING = "–";
 
     private static final int LONGEST_UNBROKEN = 12;
 
     private final Markup page;
+    private final List<String> columns;
 
     HtmlTable(Markup page, String caption, List<String> columns) {
         this.page = page;
-        page.open("table").element("caption", caption);
-        page.open("thead").open("tr");
-        columns.forEach(column -> page.element("th", column, "scope", "col", "class", width(column)));
+        this.columns = List.copyOf(columns);
+        page.open("table", "class", "cards", "role", "table").element("caption", caption);
+        page.open("thead", "role", "rowgroup").open("tr", "role", "row");
+        columns.forEach(
+                column -> page.element("th", column, "scope", "col", "role", "columnheader", "class", width(column)));
         page.close().closeLine();
-        page.open("tbody");
+        page.open("tbody", "role", "rowgroup");
     }
 
     HtmlTable row(String name, String... cells) {
-        page.open("tr").element("th", name, "scope", "row", "class", width(name));
-        for (String cell : cells) {
-            page.element("td", cell, "class", width(cell));
+        page.open("tr", "role", "row")
+                .element(
+                        "th",
+                        name,
+                        "scope",
+                        "row",
+                        "role",
+                        "rowheader",
+                        "data-label",
+                        columns.get(0),
+                        "class",
+                        width(name));
+        for (int i = 0; i < cells.length; i++) {
+            page.element("td", cells[i], "role", "cell", "data-label", columns.get(i + 1), "class", width(cells[i]));
         }
         page.closeLine();
         return this;
@@ -29,6 +49,9 @@ final class HtmlTable {
 
     /** Short cells are never broken; others may be, anywhere if a word is too long. */
     private static String width(String cell) {
+        if (cell.equals(NOTHING)) {
+            return "short empty";
+        }
         return cell.length() <= LONGEST_UNBROKEN ? "short" : "long";
     }
 

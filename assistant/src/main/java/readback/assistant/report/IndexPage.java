@@ -158,7 +158,7 @@ public final class IndexPage {
         if (leftOut > 0) {
             page.element("p", texts.label("index.left-out") + " " + leftOut + ".");
         }
-        page.open("table", "class", "cards", "role", "table").element("caption", texts.label("index.caption"));
+        page.open("table", "class", "cards wide", "role", "table").element("caption", texts.label("index.caption"));
         page.open("thead", "role", "rowgroup").open("tr", "role", "row");
         COLUMNS.forEach(column ->
                 page.element("th", texts.label(column), "scope", "col", "role", "columnheader", "class", "long"));

@@ -55,7 +55,9 @@ public final class ProgressPage {
                 .forEach(skill -> table.row(
                         language.label("drill.skill." + skill.id()),
                         String.valueOf(progress.asked(skill)),
-                        progress.asked(skill) == 0 ? "–" : Math.round(100 * progress.known(skill, now)) + " %",
+                        progress.asked(skill) == 0
+                                ? HtmlTable.NOTHING
+                                : Math.round(100 * progress.known(skill, now)) + " %",
                         progress.due(skill)
                                 .map(at -> LocalDate.ofInstant(at, zone).toString())
                                 .orElse(word("never"))));

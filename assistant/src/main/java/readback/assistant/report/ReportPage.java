@@ -19,6 +19,7 @@ import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Temperature;
 import readback.calc.targets.Target;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
@@ -33,6 +34,12 @@ public final class ReportPage {
     /** Nothing may be loaded, whatever a text of the session says. */
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
+    /**
+     * Joules a kilogram of the saturated liquid at 0 °C, by which enthalpies count: the reference state of the
+     * International Institute of Refrigeration.
+     */
+    private static final double LIQUID_AT_FREEZING = 200_000;
 
     private final ReportTexts texts;
     private final JobReport report;
@@ -329,15 +336,15 @@ public final class ReportPage {
                     round.judgement()
                             .superheat()
                             .map(each -> figures.shown(each.value()))
-                            .orElse("–"),
+                            .orElse(HtmlTable.NOTHING),
                     round.judgement()
                             .subcooling()
                             .map(each -> figures.shown(each.value()))
-                            .orElse("–"),
+                            .orElse(HtmlTable.NOTHING),
                     round.judgement()
                             .target()
                             .map(each -> figures.shown(each.value()))
-                            .orElse("–"),
+                            .orElse(HtmlTable.NOTHING),
                     texts.outcome(round.outcome().name()));
         }
         table.end();
@@ -353,7 +360,10 @@ public final class ReportPage {
         page.open("section").element("h2", texts.label("enthalpy"));
         figure(
                 new Drawings(texts, figures).pressureEnthalpy(diagram.get()).drawing(true),
-                texts.label("enthalpy.caption"));
+                texts.label(
+                        "enthalpy.caption",
+                        figures.shown(Temperature.celsius(0)),
+                        figures.enthalpyShown(LIQUID_AT_FREEZING)));
         diagram.get()
                 .missing()
                 .forEach(place ->
@@ -372,8 +382,8 @@ public final class ReportPage {
                     texts.label("point." + point.place().name()),
                     figures.shown(point.state().pressure()),
                     figures.shown(point.state().temperature()),
-                    Figures.tenths(Drawings.enthalpy(point.state())) + " kJ/kg",
-                    Figures.tenths(point.state().density()) + " kg/m³");
+                    figures.enthalpyShown(point.state().enthalpy()),
+                    figures.densityShown(point.state().density()));
         }
         table.end();
         page.closeLine();

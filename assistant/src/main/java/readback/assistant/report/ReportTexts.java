@@ -41,9 +41,9 @@ final class ReportTexts {
         return language.tag();
     }
 
-    /** A label of the report. */
-    String label(String key) {
-        return language.label("report." + key);
+    /** A label of the report, with values in its places. */
+    String label(String key, Object... values) {
+        return language.label("report." + key, values);
     }
 
     private Optional<String> own(String key) {

@@ -71,7 +71,7 @@ final class Sections {
         List<String> before = new ArrayList<>();
         line.earlier()
                 .forEach(each -> before.add(texts.content(line.slot(), each.content()) + " (" + time(each.at()) + ")"));
-        return before.isEmpty() ? "–" : String.join(", ", before);
+        return before.isEmpty() ? HtmlTable.NOTHING : String.join(", ", before);
     }
 
     private List<String> columns(String... keys) {
@@ -240,7 +240,7 @@ final class Sections {
         for (Entry entry : report.session().entries()) {
             table.row(
                     time(entry.event().at()),
-                    heard(entry.event()).orElse("–"),
+                    heard(entry.event()).orElse(HtmlTable.NOTHING),
                     texts.understood(entry.outcome().understood()),
                     String.join(" ", entry.said()));
         }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -30,6 +31,9 @@ import readback.calc.quantity.Temperature;
  * and compared with what the equation of state gives.
  */
 class DrawingsTest {
+
+    /** Joules a kilogram, exactly: NIST SP 811 (2008), appendix B. */
+    private static final double BTU_PER_POUND = 2326;
 
     private static final Pattern POINT = Pattern.compile("([-0-9.]+) ([-0-9.]+)");
 
@@ -120,7 +124,7 @@ class DrawingsTest {
         assertThat(drawn).containsOnlyKeys(expected.keySet());
         expected.forEach((name, state) -> {
             double[] place = java.util.Objects.requireNonNull(drawn.get(name));
-            assertThat(across.value(place[0])).as(name).isCloseTo(state.enthalpy() / 1000, within(0.2));
+            assertThat(across.value(place[0])).as(name).isCloseTo(state.enthalpy() / BTU_PER_POUND, within(0.1));
             assertThat(up.value(place[1]))
                     .as(name)
                     .isCloseTo(
@@ -152,22 +156,23 @@ class DrawingsTest {
         for (double[] place : places(domes.get(0))) {
             Temperature bubble = r410a().bubbleTemperature(AbsolutePressure.psia(up.value(place[1])));
             assertThat(across.value(place[0]))
-                    .isCloseTo(r410a().saturatedLiquid(bubble).enthalpy() / 1000, within(1.0));
+                    .isCloseTo(r410a().saturatedLiquid(bubble).enthalpy() / BTU_PER_POUND, within(0.4));
         }
         for (double[] place : places(domes.get(1))) {
             Temperature dew = r410a().dewTemperature(AbsolutePressure.psia(up.value(place[1])));
             assertThat(across.value(place[0]))
-                    .isCloseTo(r410a().saturatedVapour(dew).enthalpy() / 1000, within(1.0));
+                    .isCloseTo(r410a().saturatedVapour(dew).enthalpy() / BTU_PER_POUND, within(0.4));
         }
-        // The reference state of the International Institute of Refrigeration: saturated liquid at 0 °C has 200 kJ/kg.
+        // The reference state of the International Institute of Refrigeration: saturated liquid at 0 °C has 200 kJ/kg,
+        // which is 85.98 Btu/lb.
         double pressure = r410a().bubblePressure(Temperature.celsius(0)).psia();
         List<double[]> liquid = places(domes.get(0));
         for (int i = 1; i < liquid.size(); i++) {
             double below = up.value(liquid.get(i - 1)[1]);
             double above = up.value(liquid.get(i)[1]);
             if (below <= pressure && pressure < above) {
-                assertThat(across.value(liquid.get(i - 1)[0])).isLessThanOrEqualTo(200.5);
-                assertThat(across.value(liquid.get(i)[0])).isGreaterThanOrEqualTo(199.5);
+                assertThat(across.value(liquid.get(i - 1)[0])).isLessThanOrEqualTo(86.2);
+                assertThat(across.value(liquid.get(i)[0])).isGreaterThanOrEqualTo(85.8);
                 return;
             }
         }
@@ -214,8 +219,30 @@ class DrawingsTest {
                         .filteredOn(text -> text.getAttribute("class").equals("axis"))
                         .isNotEmpty()
                         .extracting(Element::getTextContent)
-                        .allSatisfy(label ->
-                                assertThat(label).matches(".*(, °F|, K|, kJ/kg|, psia|Minutes from the start)")));
+                        .allSatisfy(
+                                label -> assertThat(label).matches(".*(, °F|, Btu/lb|, psia|Minutes from the start)")));
+    }
+
+    /** A pound a cubic foot is 16.01846 kg/m³: NIST SP 811 (2008), appendix B. */
+    @Test
+    void the_diagram_its_caption_and_its_table_are_in_the_units_of_the_session(@TempDir Path sessions)
+            throws Exception {
+        Document us = ReportPages.tree(ReportPages.page(ReportPages.report(Scripted.charging("us"), sessions)));
+        FluidState liquid = r410a().subcooledLiquid(Temperature.fahrenheit(97), psig(372));
+        assertThat(ReportPages.texts(us, "td"))
+                .contains(String.format(Locale.ROOT, "%.1f Btu/lb", liquid.enthalpy() / BTU_PER_POUND))
+                .contains(String.format(Locale.ROOT, "%.2f lb/ft³", liquid.density() / 16.01846))
+                .noneMatch(text -> text.contains("kJ/kg") || text.contains("kg/m"));
+        assertThat(ReportPages.texts(us, "figcaption"))
+                .anySatisfy(text -> assertThat(text).contains("at 32.0 °F is 86.0 Btu/lb"));
+
+        Document metric = ReportPages.tree(ReportPages.page(ReportPages.report(Scripted.valve("metric"), sessions)));
+        assertThat(ReportPages.texts(metric, "td"))
+                .anyMatch(text -> text.endsWith(" kJ/kg"))
+                .anyMatch(text -> text.endsWith(" kg/m³"))
+                .noneMatch(text -> text.contains("Btu") || text.contains("lb/") || text.contains("psi"));
+        assertThat(ReportPages.texts(metric, "figcaption"))
+                .anySatisfy(text -> assertThat(text).contains("at 0.0 °C is 200.0 kJ/kg"));
     }
 
     @Test

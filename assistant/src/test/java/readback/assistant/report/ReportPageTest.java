@@ -82,6 +82,7 @@ class ReportPageTest {
             "y",
             "style",
             "text-anchor",
+            "data-label",
             "data-point");
 
     @Test
