@@ -262,12 +262,7 @@ final class Drawings {
                         left - room,
                         right + room,
                         false),
-                new Plot.Scale(
-                        texts.label("plot.pressure.axis") + ", "
-                                + figures.absoluteUnit().symbol(),
-                        low,
-                        high,
-                        true));
+                new Plot.Scale(texts.label("plot.pressure.axis") + ", " + figures.absoluteUnit(), low, high, true));
         plot.line("dome", places(diagram.bubbleLine()));
         plot.line("dome", places(diagram.dewLine()));
         stretch(plot, diagram, PressureEnthalpy.Place.DEW_AT_SUCTION, PressureEnthalpy.Place.SUCTION_LINE);

@@ -19,6 +19,7 @@ final class Figures {
 
     private static final double SECONDS_IN_MINUTE = 60;
     private static final double JOULES_IN_KILOJOULE = 1000;
+    private static final double PASCALS_IN_BAR = 1e5;
 
     /** Joules a kilogram in a Btu(IT) a pound, exactly; NIST SP 811 (2008), appendix B. */
     private static final double BTU_PER_POUND = 2326;
@@ -37,9 +38,17 @@ final class Figures {
         return units.temperatureDifference();
     }
 
-    /** The unit of pressures above a perfect vacuum. */
-    Unit absoluteUnit() {
+    private boolean bars() {
+        return units.pressure() == Unit.BAR_GAUGE;
+    }
+
+    private Unit absolute() {
         return units.pressure() == Unit.PSIG ? Unit.PSIA : Unit.KILOPASCAL_ABSOLUTE;
+    }
+
+    /** The symbol of the unit of pressures above a perfect vacuum: that of the session's gauge pressures. */
+    String absoluteUnit() {
+        return bars() ? "bar(a)" : absolute().symbol();
     }
 
     private boolean metric() {
@@ -73,7 +82,7 @@ final class Figures {
     }
 
     double value(AbsolutePressure pressure) {
-        return absoluteUnit().fromBase(pressure.pascals());
+        return bars() ? pressure.pascals() / PASCALS_IN_BAR : absolute().fromBase(pressure.pascals());
     }
 
     /** To a tenth, with its unit. */
@@ -87,9 +96,9 @@ final class Figures {
                 + units.temperature().symbol();
     }
 
-    /** To a tenth, with its unit. */
+    /** To a tenth, of a bar to a hundredth, with its unit. */
     String shown(AbsolutePressure pressure) {
-        return tenths(value(pressure)) + " " + absoluteUnit().symbol();
+        return rounded(value(pressure), bars() ? 2 : 1) + " " + absoluteUnit();
     }
 
     /** What lies between two pressures, to a tenth of a psi, or a hundredth of another unit. */

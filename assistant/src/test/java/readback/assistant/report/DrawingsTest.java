@@ -240,7 +240,9 @@ class DrawingsTest {
         assertThat(ReportPages.texts(metric, "td"))
                 .anyMatch(text -> text.endsWith(" kJ/kg"))
                 .anyMatch(text -> text.endsWith(" kg/m³"))
-                .noneMatch(text -> text.contains("Btu") || text.contains("lb/") || text.contains("psi"));
+                .anyMatch(text -> text.endsWith(" bar(a)"))
+                .noneMatch(text ->
+                        text.contains("Btu") || text.contains("lb/") || text.contains("psi") || text.contains("kPa"));
         assertThat(ReportPages.texts(metric, "figcaption"))
                 .anySatisfy(text -> assertThat(text).contains("at 0.0 °C is 200.0 kJ/kg"));
     }
