@@ -155,9 +155,10 @@ class ParquetTest {
 
     @Test
     void the_driver_is_an_optional_jar_among_the_libraries() throws Exception {
-        Path libraries = Files.createDirectories(folder.resolve("readback").resolve("lib"));
+        Path home = folder.resolve("readback");
+        Path libraries = Files.createDirectories(home.resolve("lib"));
 
-        assertThat(distribution(libraries.getParent()))
+        assertThat(distribution(home))
                 .contains("needs DuckDB's driver")
                 .contains("org.duckdb:duckdb_jdbc")
                 .contains(libraries.toString());
@@ -170,7 +171,7 @@ class ParquetTest {
                 .toURI());
         Files.createSymbolicLink(libraries.resolve("duckdb_jdbc-1.jar"), jar);
 
-        assertThat(distribution(libraries.getParent())).contains("Written: " + parquet);
+        assertThat(distribution(home)).contains("Written: " + parquet);
         assertThat(query("select count(*) from FILE")).containsExactly(List.of("2"));
     }
 }
