@@ -3,7 +3,9 @@ package readback.calc.procedure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +18,13 @@ import readback.calc.quantity.Temperature;
 class HeatingCheckTest {
 
     private static HeatingCheck.Result judged(
-            double outdoor, double indoor, Double supply, Double discharge, Double boiling, Double suction) {
+            
+            double outdoor,
+            double indoor,
+            @Nullable Double supply,
+            @Nullable Double discharge,
+            @Nullable Double boiling,
+            @Nullable Double suction) {
         return HeatingCheck.judge(new HeatingCheck.Readings(
                 Temperature.fahrenheit(outdoor),
                 Temperature.fahrenheit(indoor),
@@ -66,7 +74,7 @@ class HeatingCheckTest {
         assertThat(result.outcome()).isEqualTo(outcome);
         assertThat(result.signs())
                 .map(Enum::name)
-                .isEqualTo(signs.isEmpty() ? java.util.List.of() : java.util.List.of(signs.split(" ", -1)));
+                .isEqualTo(signs.isEmpty() ? List.of() : List.of(signs.split(" ", -1)));
     }
 
     @ParameterizedTest(name = "outdoors {0}, indoors {1}: {2}")
