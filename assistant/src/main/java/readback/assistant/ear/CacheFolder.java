@@ -14,6 +14,13 @@ public final class CacheFolder {
         return of(System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
     }
 
+    /** This user's folder among the temporary files, for where the caches cannot be written. */
+    static Path temporary() {
+        return Path.of(
+                System.getProperty("java.io.tmpdir", "."),
+                "readback-cache-" + System.getProperty("user.name", "").replaceAll("[^A-Za-z0-9]", "_"));
+    }
+
     /**
      * XDG_CACHE_HOME wherever it is set (XDG Base Directory Specification 0.8: only when absolute), else the platform's
      * own place.

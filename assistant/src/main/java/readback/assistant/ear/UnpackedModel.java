@@ -25,6 +25,29 @@ public final class UnpackedModel {
     private UnpackedModel() {}
 
     /**
+     * The folder of the bundled model among the user's caches, or among the temporary files where those cannot be
+     * written.
+     *
+     * @throws EarUnavailableException when neither can be; it names the caches
+     */
+    public static ModelFolder ofUser(AcousticModel model) throws EarUnavailableException {
+        return inFirst(CacheFolder.ofUser(), CacheFolder.temporary(), model);
+    }
+
+    static ModelFolder inFirst(Path cache, Path otherwise, AcousticModel model) throws EarUnavailableException {
+        try {
+            return in(cache, model);
+        } catch (EarUnavailableException unwritable) {
+            try {
+                return in(otherwise, model);
+            } catch (EarUnavailableException neither) {
+                unwritable.addSuppressed(neither);
+                throw unwritable;
+            }
+        }
+    }
+
+    /**
      * The folder of the bundled model under {@code cache}, unpacked if need be.
      *
      * @throws EarUnavailableException when the cache folder cannot be written

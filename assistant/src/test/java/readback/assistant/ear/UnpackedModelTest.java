@@ -123,4 +123,24 @@ class UnpackedModelTest {
                 .hasMessageContaining("occupied")
                 .hasMessageContaining("XDG_CACHE_HOME");
     }
+
+    @Test
+    void whereTheCacheCannotBeWrittenTheModelGoesElsewhere() throws IOException, EarUnavailableException {
+        Path file = Files.createFile(cache.resolve("occupied"));
+        Path elsewhere = cache.resolve("elsewhere");
+
+        ModelFolder model = UnpackedModel.inFirst(file.resolve("cache"), elsewhere, MODEL);
+
+        assertThat(model.folder()).startsWith(elsewhere);
+        assertWhole(model.folder());
+    }
+
+    @Test
+    void whereNeitherCanBeWrittenTheCacheIsNamed() throws IOException {
+        Path file = Files.createFile(cache.resolve("occupied"));
+
+        assertThatThrownBy(() -> UnpackedModel.inFirst(file.resolve("cache"), file.resolve("other"), MODEL))
+                .isInstanceOf(EarUnavailableException.class)
+                .hasMessageContaining("cannot be unpacked into '" + file.resolve("cache") + "'");
+    }
 }
