@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import readback.assistant.digest.Sha256;
 import readback.grammar.AcousticModel;
 import readback.grammar.AcousticModel.ModelFile;
@@ -25,26 +26,34 @@ public final class UnpackedModel {
     private UnpackedModel() {}
 
     /**
-     * The folder of the bundled model among the user's caches, or among the temporary files where those cannot be
-     * written.
+     * The folder of the bundled model in the first of this user's caches that can be written and that the recogniser
+     * can open.
      *
-     * @throws EarUnavailableException when neither can be; it names the caches
+     * @throws EarUnavailableException when there is none; it tells what is wrong with the first
      */
     public static ModelFolder ofUser(AcousticModel model) throws EarUnavailableException {
-        return inFirst(CacheFolder.ofUser(), CacheFolder.temporary(), model);
+        LibraryPath.Naming naming = LibraryPath.Naming.ofThisSystem();
+        NativeCode.choosePlace(naming);
+        return inFirst(CacheFolder.all(), model, naming);
     }
 
-    static ModelFolder inFirst(Path cache, Path otherwise, AcousticModel model) throws EarUnavailableException {
-        try {
-            return in(cache, model);
-        } catch (EarUnavailableException unwritable) {
+    static ModelFolder inFirst(List<Path> caches, AcousticModel model, LibraryPath.Naming naming)
+            throws EarUnavailableException {
+        @Nullable EarUnavailableException first = null;
+        for (Path cache : caches) {
             try {
-                return in(otherwise, model);
-            } catch (EarUnavailableException neither) {
-                unwritable.addSuppressed(neither);
-                throw unwritable;
+                ModelFolder unpacked = in(cache, model);
+                LibraryPath.of(unpacked.folder(), naming);
+                return unpacked;
+            } catch (EarUnavailableException unfit) {
+                if (first == null) {
+                    first = unfit;
+                } else {
+                    first.addSuppressed(unfit);
+                }
             }
         }
+        throw first == null ? new EarUnavailableException("There is no place for the speech model.") : first;
     }
 
     /**
