@@ -44,7 +44,7 @@ public final class VoskEar implements Ear {
      * @throws EarUnavailableException when the native library or the model cannot be loaded
      */
     public static VoskEar open(ModelFolder folder) throws EarUnavailableException {
-        Optional<String> fault = RecogniserPlatform.fault();
+        Optional<String> fault = noneForThisMachine();
         if (fault.isPresent()) {
             throw new EarUnavailableException(fault.get());
         }
@@ -65,6 +65,11 @@ public final class VoskEar implements Ear {
                             + "): Readback listens on 64-bit Linux, Windows and macOS; --typed works everywhere.",
                     unlinked);
         }
+    }
+
+    /** Why there can be no such ear on this machine, whatever model there is; empty where there may be one. */
+    public static Optional<String> noneForThisMachine() {
+        return RecogniserPlatform.fault();
     }
 
     @Override

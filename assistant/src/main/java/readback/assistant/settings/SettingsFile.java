@@ -78,9 +78,7 @@ public final class SettingsFile {
 
     /** The lines of the file. A comment may be in any encoding. */
     private static List<String> lines(byte[] file, String name) throws SettingsException {
-        boolean wide = file.length >= 2
-                && (file[0] == (byte) 0xff && file[1] == (byte) 0xfe
-                        || file[0] == (byte) 0xfe && file[1] == (byte) 0xff);
+        boolean wide = begins(file, 0xff, 0xfe) || begins(file, 0xfe, 0xff);
         if (wide) {
             return new String(file, StandardCharsets.UTF_16).lines().toList();
         }
@@ -98,6 +96,10 @@ public final class SettingsFile {
             lines.set(0, lines.get(0).substring(1));
         }
         return lines;
+    }
+
+    private static boolean begins(byte[] file, int first, int second) {
+        return file.length >= 2 && file[0] == (byte) first && file[1] == (byte) second;
     }
 
     private static String line(ByteBuffer bytes, String where) throws SettingsException {

@@ -89,7 +89,7 @@ class LauncherTest {
         Path beside = Files.createSymbolicLink(folder.resolve("beside"), Path.of("there"));
 
         for (Came came : List.of(
-                run(launcher.getParent(), Map.of(), "readback"),
+                run(home.resolve("bin"), Map.of(), "readback"),
                 run(folder, Map.of(), there.toString()),
                 run(folder, Map.of(), beside.toString()),
                 run(folder, Map.of(), "beside"))) {

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
  */
 class LicencesTest {
 
-    private static final Path TARGET = classes().getParent();
+    private static final Path TARGET = classes().resolveSibling("");
     private static final Path NOTICE = Path.of("src/distribution/NOTICE");
     private static final Path TEXTS = Path.of("src/distribution/licenses");
 
