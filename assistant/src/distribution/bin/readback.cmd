@@ -6,15 +6,14 @@ setlocal
 for %%I in ("%~dp0..") do set "READBACK_HOME=%%~fI"
 set "READBACK_JAVA=%READBACK_HOME%\runtime\bin\java.exe"
 if exist "%READBACK_JAVA%" goto start
-set "READBACK_JAVA=java"
 if not defined JAVA_HOME goto look
 set "READBACK_JAVA=%JAVA_HOME%\bin\java.exe"
 if exist "%READBACK_JAVA%" goto start
 echo readback: JAVA_HOME is "%JAVA_HOME%", but there is no bin\java.exe in it. Set it to a Java runtime 17 or newer, or unset it. 1>&2
 exit /b 69
 :look
-where java >nul 2>nul
-if not errorlevel 1 goto start
+for %%I in (java.exe) do set "READBACK_JAVA=%%~$PATH:I"
+if defined READBACK_JAVA goto start
 echo readback: no Java found. Install a Java runtime 17 or newer, or set JAVA_HOME to one. 1>&2
 exit /b 69
 :start

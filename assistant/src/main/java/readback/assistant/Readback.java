@@ -2,6 +2,7 @@ package readback.assistant;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
@@ -33,6 +34,9 @@ import readback.assistant.settings.SettingsException;
 
 /** The command line's entry. Exit codes: 0 done, 1 could not go on, 2 not understood. */
 public final class Readback {
+
+    /** Tells of wrong settings among its findings. */
+    private static final String SELFCHECK = "selfcheck";
 
     private Readback() {}
 
@@ -80,6 +84,8 @@ public final class Readback {
         line.setExecutionExceptionHandler((failure, command, parsed) -> {
             if (failure instanceof CommandFailure) {
                 console.err().println("readback: " + failure.getMessage());
+            } else if (failure instanceof InvalidPathException unwritable) {
+                console.err().println("readback: " + SettingsDefaults.named(unwritable));
             } else {
                 console.err()
                         .println("readback: an unexpected fault stopped this command (" + failure
@@ -87,12 +93,18 @@ public final class Readback {
             }
             return CommandLine.ExitCode.SOFTWARE;
         });
+        List<String> arguments = List.of(args);
         try {
             line.setDefaultValueProvider(SettingsDefaults.of(
-                    List.of(args), Objects.requireNonNull(line.getSubcommands().get("check"))));
+                    arguments, Objects.requireNonNull(line.getSubcommands().get("check"))));
         } catch (SettingsException e) {
-            console.err().println("readback: " + e.getMessage());
-            return CommandLine.ExitCode.USAGE;
+            if (!arguments.contains(SELFCHECK)) {
+                console.err().println("readback: " + e.getMessage());
+            }
+            if (!SettingsDefaults.dispensable(arguments)) {
+                return CommandLine.ExitCode.USAGE;
+            }
+            line.setDefaultValueProvider(SettingsDefaults.faulty(e));
         }
         return line.execute(args);
     }

@@ -16,11 +16,11 @@ import readback.assistant.session.PlainLines;
 import readback.prompts.text.Language;
 
 /**
- * Standard input and output in UTF-8, whatever the platform's default.
+ * Standard input and output in UTF-8, whatever the platform's default; on a console of Windows in its code page.
  *
  * @param in typed lines
- * @param out results
- * @param err complaints
+ * @param out results, in UTF-8 where it is no stream of this class's own
+ * @param err complaints, the same
  * @param columns finds the width of the terminal; empty where input or output is none
  */
 public record Console(BufferedReader in, PrintStream out, PrintStream err, Supplier<OptionalInt> columns) {
@@ -29,17 +29,21 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err, Suppl
     private static final int USUAL_COLUMNS = 80;
 
     public Console {
-        out = new VisibleStream(out);
-        err = new VisibleStream(err);
+        out = visible(out);
+        err = visible(err);
+    }
+
+    private static VisibleStream visible(PrintStream stream) {
+        return stream instanceof VisibleStream already ? already : new VisibleStream(stream, StandardCharsets.UTF_8);
     }
 
     /** The process's own streams. */
     public static Console ofProcess() {
         return new Console(
                 new BufferedReader(
-                        new InputStreamReader(new FileInputStream(FileDescriptor.in), StandardCharsets.UTF_8)),
-                new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8),
-                new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
+                        new InputStreamReader(new FileInputStream(FileDescriptor.in), ConsoleEncoding.ofOutput())),
+                new VisibleStream(new FileOutputStream(FileDescriptor.out), ConsoleEncoding.ofOutput()),
+                new VisibleStream(new FileOutputStream(FileDescriptor.err), ConsoleEncoding.ofErrors()),
                 Console::ofTerminal);
     }
 

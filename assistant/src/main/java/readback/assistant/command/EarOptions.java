@@ -5,7 +5,6 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import readback.assistant.ear.CacheFolder;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.ModelFolder;
@@ -66,8 +65,6 @@ final class EarOptions {
     }
 
     private ModelFolder folder() throws EarUnavailableException {
-        return model == null
-                ? UnpackedModel.in(CacheFolder.ofUser(), AcousticModel.bundled())
-                : ModelTrial.passed(ModelFolder.at(model));
+        return model == null ? UnpackedModel.ofUser(AcousticModel.bundled()) : ModelTrial.passed(ModelFolder.at(model));
     }
 }

@@ -11,8 +11,12 @@ import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.ear.DeafEar;
 import readback.assistant.ear.Ear;
+import readback.assistant.ear.VoskEar;
 import readback.assistant.live.LiveSession;
+import readback.assistant.microphone.MicrophoneFinder;
+import readback.assistant.microphone.MicrophoneLostException;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.screen.Board;
 import readback.assistant.screen.Face;
@@ -71,6 +75,7 @@ final class LiveCheck {
     /**
      * A session that is about to run.
      *
+     * @param deaf why nothing can be heard here; empty where it can
      * @param out gets the last lines
      */
     private record Ready(
@@ -78,15 +83,28 @@ final class LiveCheck {
             Optional<SessionRecord.Resumption> resumption,
             SessionSettings settings,
             Ear ear,
+            Optional<String> deaf,
             Voice voice,
-            Consumer<String> out) {}
+            Consumer<String> out) {
+
+        /** The microphone, which is none where nothing could be made of its sound. */
+        MicrophoneFinder.Socket microphone() {
+            return deaf.isEmpty()
+                    ? wishes.live().microphone()
+                    : () -> {
+                        throw new MicrophoneLostException(deaf.get());
+                    };
+        }
+    }
 
     void run(Wishes wishes) {
         Optional<SessionRecord.Resumption> resumption = wishes.resume().map(launcher::reopened);
         try {
             // Model and voice take a second or two each; they are loaded side by side.
             CompletableFuture<Voice> opening = CompletableFuture.supplyAsync(wishes.voice()::live);
-            Ear ear = wishes.ear().open(desk.grammar(), console);
+            Optional<String> deaf = VoskEar.noneForThisMachine();
+            Ear ear = deaf.isPresent() ? new DeafEar() : wishes.ear().open(desk.grammar(), console);
+            deaf.ifPresent(console::complain);
             List<String> last = new ArrayList<>();
             Optional<Terminal> terminal = wishes.live().plain() ? Optional.empty() : terminal();
             Ready ready = new Ready(
@@ -97,6 +115,7 @@ final class LiveCheck {
                             .orElseGet(() ->
                                     wishes.settings().delivered(wishes.live().delivery())),
                     ear,
+                    deaf,
                     voice(opening),
                     last::add);
             if (terminal.isPresent()) {
@@ -185,7 +204,9 @@ final class LiveCheck {
                     running.write(line.strip());
                 }
             }
-            if (!live.hasMicrophone()) {
+            if (VoskEar.noneForThisMachine().isPresent()) {
+                running.end();
+            } else if (!live.hasMicrophone()) {
                 console.complain(
                         "there is no microphone and nothing more is typed, so the session is left: plug one in,"
                                 + " or use --typed or --audio.");
@@ -201,7 +222,7 @@ final class LiveCheck {
         LiveSession.Parts parts = new LiveSession.Parts(
                 desk.grammar(),
                 ready.ear(),
-                options.microphone(),
+                ready.microphone(),
                 ready.voice(),
                 options.loudspeaker(),
                 options.ownVoice(),

@@ -3,12 +3,17 @@ package readback.assistant.command;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import readback.assistant.selfcheck.CheckResult;
 import readback.assistant.selfcheck.SelfCheck;
 import readback.assistant.voice.Loudspeaker;
@@ -39,25 +44,48 @@ public final class SelfcheckCommand implements Callable<Integer> {
     @Mixin
     private LiveOptions live = new LiveOptions();
 
+    @Spec
+    private @Nullable CommandSpec spec;
+
     public SelfcheckCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public Integer call() {
-        try (Voice speaking = voice.live();
+        List<CheckResult> findings = new ArrayList<>();
+        Consumer<CheckResult> told = finding -> {
+            findings.add(finding);
+            if (!json) {
+                print(finding);
+            }
+        };
+        if (spec != null && spec.defaultValueProvider() instanceof SettingsDefaults settings) {
+            told.accept(settings.finding());
+        }
+        try (Voice speaking = speaking(told);
                 Loudspeaker loudspeaker = live.loudspeaker()) {
-            SelfCheck check = new SelfCheck(new SelfCheck.Equipment(
-                    ear::tryOpen, live.microphone(), speaking, loudspeaker, session.sessions()));
-            List<CheckResult> findings = check.run(finding -> {
-                if (!json) {
-                    print(finding);
-                }
-            });
+            new SelfCheck(new SelfCheck.Equipment(
+                            ear::tryOpen, live.microphone(), speaking, loudspeaker, session.sessions()))
+                    .run(told);
             if (json) {
                 console.out().println(json(findings));
             }
             return findings.stream().anyMatch(finding -> finding.grade() == CheckResult.Grade.BAD) ? 1 : 0;
+        }
+    }
+
+    /** The voice that a session would have; where that cannot be had, the other checks go on without one. */
+    private Voice speaking(Consumer<CheckResult> told) {
+        try {
+            return voice.live();
+        } catch (CommandFailure e) {
+            told.accept(new CheckResult(
+                    "voice",
+                    CheckResult.Grade.BAD,
+                    String.valueOf(e.getMessage()),
+                    "Choose another voice (--voice), or leave it out."));
+            return VoiceOptions.live("none");
         }
     }
 

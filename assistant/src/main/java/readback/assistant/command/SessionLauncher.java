@@ -1,6 +1,7 @@
 package readback.assistant.command;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
@@ -181,9 +182,12 @@ final class SessionLauncher {
                 : Optional.empty();
     }
 
-    /** How to go on with a session that ended without the order to finish; empty when it was closed. */
+    /**
+     * How to go on with a session that ended without the order to finish; empty when it was closed, or when its record
+     * is not where it could be opened.
+     */
     private static Optional<String> leftOpen(Session session, SessionRecord record) {
-        return session.closed()
+        return session.closed() || record.waiting() > 0
                 ? Optional.empty()
                 : Optional.of("It was left open. To go on: readback check --resume " + record.folder());
     }
@@ -200,6 +204,17 @@ final class SessionLauncher {
                         + "): if this record is cut later, nobody will notice."));
     }
 
+    /** Where lines that lie elsewhere belong. */
+    private static String place(SessionRecord record) {
+        Path file = record.folder().resolve(SessionRecord.FILE);
+        if (!Files.exists(file)) {
+            return "copy that file to '" + file + "'";
+        }
+        return "put them behind "
+                + (record.torn().isPresent() ? "the first " + record.torn().getAsLong() + " bytes of " : "")
+                + "the record '" + file + "'";
+    }
+
     /** Lines that the disk did not take to the very end go where there may be room. */
     private void rescue(SessionRecord record) {
         if (record.waiting() == 0 || record.flush().isEmpty()) {
@@ -211,11 +226,7 @@ final class SessionLauncher {
             record.rescue(elsewhere);
             console.complain("the disk did not take the last " + record.waiting()
                     + " lines of the record; they are in '"
-                    + elsewhere + "': put them behind "
-                    + (record.torn().isPresent() ? "the first " + record.torn().getAsLong() + " bytes of " : "")
-                    + "the record '"
-                    + record.folder().resolve(SessionRecord.FILE)
-                    + "' when it can be written.");
+                    + elsewhere + "': " + place(record) + " when it can be written.");
         } catch (IOException e) {
             console.complain("the last " + record.waiting() + " lines of the record could not be written anywhere ("
                     + e.getMessage() + "); what was said is on this screen only.");

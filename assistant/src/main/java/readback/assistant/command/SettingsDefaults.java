@@ -1,6 +1,7 @@
 package readback.assistant.command;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.IDefaultValueProvider;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import readback.assistant.selfcheck.CheckResult;
 import readback.assistant.settings.Setting;
 import readback.assistant.settings.SettingsException;
 import readback.assistant.settings.SettingsFile;
@@ -25,10 +27,19 @@ public final class SettingsDefaults implements IDefaultValueProvider {
     private static final Set<String> PASSING =
             Set.of("audio", "typed", "json", "speak-to", "help", "version", "settings", "resume", "refrigerant");
 
-    private final SettingsFile file;
+    /** Commands that tell or find out what is wrong, so that wrong settings must not stop them. */
+    private static final Set<String> UNSTOPPABLE = Set.of("help", "settings", "selfcheck");
 
-    private SettingsDefaults(SettingsFile file) {
+    private static final Set<String> ASKING = Set.of("--help", "-h", "--version", "-V");
+
+    private final SettingsFile file;
+    private final @Nullable Path place;
+    private final @Nullable String fault;
+
+    private SettingsDefaults(SettingsFile file, @Nullable Path place, @Nullable String fault) {
         this.file = file;
+        this.place = place;
+        this.fault = fault;
     }
 
     /**
@@ -38,12 +49,61 @@ public final class SettingsDefaults implements IDefaultValueProvider {
      * @throws SettingsException when the file has a mistake
      */
     public static SettingsDefaults of(List<String> arguments, CommandLine check) throws SettingsException {
-        Optional<Path> named = named(arguments);
-        Path file = named.orElseGet(SettingsDefaults::usualPlace);
-        if (named.isEmpty() && !Files.exists(file)) {
-            return new SettingsDefaults(SettingsFile.none());
+        try {
+            Optional<Path> named = named(arguments);
+            Path file = named.orElseGet(SettingsDefaults::usualPlace);
+            if (named.isEmpty() && !Files.exists(file)) {
+                return new SettingsDefaults(SettingsFile.none(), null, null);
+            }
+            SettingsFile read = SettingsFile.read(file, settings(check));
+            return new SettingsDefaults(read.passing((name, value) -> refused(check, name, value)), file, null);
+        } catch (InvalidPathException unwritable) {
+            throw new SettingsException("The settings file cannot be looked for: " + named(unwritable), unwritable);
         }
-        return new SettingsDefaults(SettingsFile.read(file, settings(check)));
+    }
+
+    /** No defaults, because the file that has them is faulty. */
+    public static SettingsDefaults faulty(SettingsException why) {
+        return new SettingsDefaults(SettingsFile.none(), null, why.getMessage());
+    }
+
+    /** Whether these arguments ask for something that can be had without settings. */
+    public static boolean dispensable(List<String> arguments) {
+        return arguments.isEmpty()
+                || UNSTOPPABLE.contains(arguments.get(0))
+                || arguments.stream().anyMatch(ASKING::contains);
+    }
+
+    /** Why a path cannot be, for the user. */
+    public static String named(InvalidPathException unwritable) {
+        return "the name '" + unwritable.getInput()
+                + "' has letters that the language setting of this system cannot write. Start Readback with its launcher,"
+                + " or set LC_ALL to C.UTF-8.";
+    }
+
+    private static Optional<String> refused(CommandLine check, String name, String value) {
+        try {
+            // by way of the parent: the library parses no subcommand alone
+            check.getParent().parseArgs(check.getCommandName(), "--" + name + "=" + value);
+            return Optional.empty();
+        } catch (CommandLine.ParameterException mistake) {
+            return Optional.of(mistake.getMessage() + ".");
+        }
+    }
+
+    /** What there is to say of the settings of this run. */
+    CheckResult finding() {
+        if (fault != null) {
+            return new CheckResult(
+                    "settings", CheckResult.Grade.BAD, fault, "Mend it, or take the file away; it was not used here.");
+        }
+        return new CheckResult(
+                "settings",
+                CheckResult.Grade.GOOD,
+                place == null
+                        ? "There is no settings file; every option has its own default."
+                        : "'" + place + "' states " + file.size() + ".",
+                "");
     }
 
     static Path usualPlace() {

@@ -1,7 +1,8 @@
 package readback.assistant.command;
 
+import java.io.OutputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.Charset;
 import readback.assistant.replay.Visible;
 
 /**
@@ -11,14 +12,20 @@ import readback.assistant.replay.Visible;
  */
 final class VisibleStream extends PrintStream {
 
-    /** @param out gets UTF-8 */
-    VisibleStream(PrintStream out) {
-        super(out, true, StandardCharsets.UTF_8);
+    private final Charset encoding;
+
+    /**
+     * @param out gets what is printed
+     * @param encoding in this encoding
+     */
+    VisibleStream(OutputStream out, Charset encoding) {
+        super(out, true, encoding);
+        this.encoding = encoding;
     }
 
     @Override
     public void print(String text) {
-        super.print(Visible.lines(String.valueOf(text)));
+        super.print(ConsoleEncoding.plain(Visible.lines(String.valueOf(text)), encoding));
     }
 
     @Override

@@ -1,6 +1,8 @@
 package readback.assistant.ear;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +14,26 @@ public final class CacheFolder {
     /** Readback's folder among the caches of this user on this machine. */
     public static Path ofUser() {
         return of(System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
+    }
+
+    /**
+     * Where to keep caches, the first that can be: this user's, then on Windows the machine's, whose path is in ASCII
+     * whatever the user is called, then the temporary files.
+     */
+    static List<Path> all() {
+        List<Path> all = new ArrayList<>(List.of(ofUser()));
+        @Nullable String shared = System.getenv("ProgramData");
+        if (shared != null && !shared.isEmpty()) {
+            all.add(Path.of(shared, "readback", "cache"));
+        }
+        all.add(temporary());
+        return all;
+    }
+
+    private static Path temporary() {
+        return Path.of(
+                System.getProperty("java.io.tmpdir", "."),
+                "readback-cache-" + System.getProperty("user.name", "").replaceAll("[^A-Za-z0-9]", "_"));
     }
 
     /**

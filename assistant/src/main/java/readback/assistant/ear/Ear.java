@@ -19,6 +19,9 @@ public interface Ear extends AutoCloseable {
     /** What listens, for the session record: engine and model with their versions. */
     String name();
 
+    /** Where its model lies, as the engine was told, for whoever looks after the machine. */
+    String place();
+
     /**
      * A listening that expects the phrases of this vocabulary. They shape what is heard, they do not limit it: any
      * sequence of their words can come out, word pairs that occur in the phrases more readily, {@link #UNKNOWN} for

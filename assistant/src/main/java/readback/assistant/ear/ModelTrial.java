@@ -76,7 +76,8 @@ public final class ModelTrial {
                             "-cp",
                             System.getProperty("java.class.path"),
                             ModelTrial.class.getName(),
-                            folder.toString())
+                            LibraryPath.of(folder, LibraryPath.Naming.ofThisSystem())
+                                    .name())
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();

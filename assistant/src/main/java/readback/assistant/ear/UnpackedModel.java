@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import readback.assistant.digest.Sha256;
 import readback.grammar.AcousticModel;
 import readback.grammar.AcousticModel.ModelFile;
@@ -23,6 +24,37 @@ import readback.grammar.AcousticModel.ModelFile;
  */
 public final class UnpackedModel {
     private UnpackedModel() {}
+
+    /**
+     * The folder of the bundled model in the first of this user's caches that can be written and that the recogniser
+     * can open.
+     *
+     * @throws EarUnavailableException when there is none; it tells what is wrong with the first
+     */
+    public static ModelFolder ofUser(AcousticModel model) throws EarUnavailableException {
+        LibraryPath.Naming naming = LibraryPath.Naming.ofThisSystem();
+        NativeCode.choosePlace(naming);
+        return inFirst(CacheFolder.all(), model, naming);
+    }
+
+    static ModelFolder inFirst(List<Path> caches, AcousticModel model, LibraryPath.Naming naming)
+            throws EarUnavailableException {
+        @Nullable EarUnavailableException first = null;
+        for (Path cache : caches) {
+            try {
+                ModelFolder unpacked = in(cache, model);
+                LibraryPath.of(unpacked.folder(), naming);
+                return unpacked;
+            } catch (EarUnavailableException unfit) {
+                if (first == null) {
+                    first = unfit;
+                } else {
+                    first.addSuppressed(unfit);
+                }
+            }
+        }
+        throw first == null ? new EarUnavailableException("There is no place for the speech model.") : first;
+    }
 
     /**
      * The folder of the bundled model under {@code cache}, unpacked if need be.

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.vosk.LibVosk;
@@ -29,10 +30,12 @@ public final class VoskEar implements Ear {
 
     private final Model model;
     private final ModelFolder folder;
+    private final LibraryPath path;
 
-    private VoskEar(Model model, ModelFolder folder) {
+    private VoskEar(Model model, ModelFolder folder, LibraryPath path) {
         this.model = model;
         this.folder = folder;
+        this.path = path;
     }
 
     /**
@@ -41,11 +44,18 @@ public final class VoskEar implements Ear {
      * @throws EarUnavailableException when the native library or the model cannot be loaded
      */
     public static VoskEar open(ModelFolder folder) throws EarUnavailableException {
+        Optional<String> fault = noneForThisMachine();
+        if (fault.isPresent()) {
+            throw new EarUnavailableException(fault.get());
+        }
+        LibraryPath.Naming naming = LibraryPath.Naming.ofThisSystem();
+        NativeCode.choosePlace(naming);
+        LibraryPath path = LibraryPath.of(folder.folder(), naming);
         try {
             // The library writes its log to the error stream by itself; nothing in it is for the technician.
             LibVosk.setLogLevel(LogLevel.WARNINGS);
             LibVosk.vosk_set_log_level(-2);
-            return new VoskEar(new Model(folder.folder().toString()), folder);
+            return new VoskEar(new Model(path.name()), folder, path);
         } catch (IOException damaged) {
             throw new EarUnavailableException(
                     "The speech model in '" + folder.folder() + "' is damaged: copy it again.", damaged);
@@ -57,9 +67,19 @@ public final class VoskEar implements Ear {
         }
     }
 
+    /** Why there can be no such ear on this machine, whatever model there is; empty where there may be one. */
+    public static Optional<String> noneForThisMachine() {
+        return RecogniserPlatform.fault();
+    }
+
     @Override
     public String name() {
         return "vosk 0.3.45, " + folder.name();
+    }
+
+    @Override
+    public String place() {
+        return path.described();
     }
 
     @Override

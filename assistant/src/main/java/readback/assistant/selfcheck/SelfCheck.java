@@ -68,7 +68,7 @@ public final class SelfCheck {
         keep.accept(microphone());
         Optional<Samples> voice = voice(keep);
         try (Ear ear = equipment.ear().open()) {
-            keep.accept(CheckResult.good("recogniser", ear.name() + " is loaded."));
+            keep.accept(CheckResult.good("recogniser", ear.name() + " is loaded from " + ear.place() + "."));
             voice.ifPresent(sound -> {
                 keep.accept(speed(ear, sound));
                 keep.accept(loop(ear, sound));

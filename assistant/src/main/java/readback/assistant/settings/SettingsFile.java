@@ -1,9 +1,12 @@
 package readback.assistant.settings;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,10 +17,25 @@ public final class SettingsFile {
 
     private static final SettingsFile NONE = new SettingsFile(Map.of());
 
-    private final Map<String, String> values;
+    private static final char BYTE_ORDER_MARK = '\ufeff';
 
-    private SettingsFile(Map<String, String> values) {
-        this.values = Map.copyOf(values);
+    private final Map<String, Line> lines;
+
+    private SettingsFile(Map<String, Line> lines) {
+        this.lines = new TreeMap<>(lines);
+    }
+
+    /**
+     * What one line sets.
+     *
+     * @param where file and number of the line, for a complaint
+     */
+    private record Line(String value, String where) {}
+
+    /** Looks whether a setting can have a value; gives the reason where it cannot. */
+    @FunctionalInterface
+    public interface Trial {
+        Optional<String> fault(String name, String value);
     }
 
     /** No settings: every option has its own default. */
@@ -43,21 +61,63 @@ public final class SettingsFile {
     }
 
     /**
-     * The settings of a file: lines of {@code name = value}; empty lines and lines that begin with # say nothing.
+     * The settings of a file: lines of {@code name = value}; empty lines and lines that begin with # say nothing. The
+     * file is in UTF-8, or in UTF-16 with a byte-order mark, as editors on Windows write it.
      *
      * @param known the names that may stand in it
-     * @throws SettingsException when it cannot be read, a line is malformed, or a name is unknown or given twice
+     * @throws SettingsException when it cannot be read, a line is malformed or in another encoding, or a name is
+     *     unknown or given twice
      */
     public static SettingsFile read(Path file, List<Setting> known) throws SettingsException {
         try {
-            return parse(Files.readAllLines(file, StandardCharsets.UTF_8), file.toString(), known);
+            return parse(lines(Files.readAllBytes(file), file.toString()), file.toString(), known);
         } catch (IOException e) {
             throw new SettingsException("The settings file '" + file + "' cannot be read: " + e.getMessage() + ".", e);
         }
     }
 
+    /** The lines of the file. A comment may be in any encoding. */
+    private static List<String> lines(byte[] file, String name) throws SettingsException {
+        boolean wide = begins(file, 0xff, 0xfe) || begins(file, 0xfe, 0xff);
+        if (wide) {
+            return new String(file, StandardCharsets.UTF_16).lines().toList();
+        }
+        List<String> lines = new ArrayList<>();
+        int from = 0;
+        while (from < file.length) {
+            int to = from;
+            while (to < file.length && file[to] != '\n') {
+                to++;
+            }
+            lines.add(line(ByteBuffer.wrap(file, from, to - from), name + ", line " + (lines.size() + 1)));
+            from = to + 1;
+        }
+        if (!lines.isEmpty() && lines.get(0).indexOf(BYTE_ORDER_MARK) == 0) {
+            lines.set(0, lines.get(0).substring(1));
+        }
+        return lines;
+    }
+
+    private static boolean begins(byte[] file, int first, int second) {
+        return file.length >= 2 && file[0] == (byte) first && file[1] == (byte) second;
+    }
+
+    private static String line(ByteBuffer bytes, String where) throws SettingsException {
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(bytes.duplicate()).toString();
+        } catch (CharacterCodingException otherwise) {
+            String text = StandardCharsets.ISO_8859_1.decode(bytes).toString();
+            if (text.isBlank() || text.strip().startsWith("#")) {
+                return "";
+            }
+            throw new SettingsException(
+                    where + ": '" + text.strip() + "' has a letter that is not in UTF-8. Save the file as UTF-8.",
+                    otherwise);
+        }
+    }
+
     static SettingsFile parse(List<String> lines, String file, List<Setting> known) throws SettingsException {
-        Map<String, String> values = new TreeMap<>();
+        Map<String, Line> values = new TreeMap<>();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i).strip();
             if (line.isEmpty() || line.startsWith("#")) {
@@ -72,7 +132,7 @@ public final class SettingsFile {
             if (known.stream().noneMatch(setting -> setting.name().equals(name))) {
                 throw new SettingsException(where + "there is no setting '" + name + "'" + suggestion(name, known));
             }
-            if (values.put(name, line.substring(equals + 1).strip()) != null) {
+            if (values.put(name, new Line(line.substring(equals + 1).strip(), where)) != null) {
                 throw new SettingsException(where + "'" + name + "' is given twice.");
             }
         }
@@ -87,7 +147,27 @@ public final class SettingsFile {
 
     /** What the file says for a name. */
     public Optional<String> value(String name) {
-        return Optional.ofNullable(values.get(name));
+        return Optional.ofNullable(lines.get(name)).map(Line::value);
+    }
+
+    /** How many settings it states. */
+    public int size() {
+        return lines.size();
+    }
+
+    /**
+     * This file, if every value passes.
+     *
+     * @throws SettingsException when one does not; it names the line
+     */
+    public SettingsFile passing(Trial trial) throws SettingsException {
+        for (Map.Entry<String, Line> each : lines.entrySet()) {
+            Optional<String> fault = trial.fault(each.getKey(), each.getValue().value());
+            if (fault.isPresent()) {
+                throw new SettingsException(each.getValue().where() + fault.get());
+            }
+        }
+        return this;
     }
 
     /** A file that states nothing and documents everything: each setting explained, commented out. */

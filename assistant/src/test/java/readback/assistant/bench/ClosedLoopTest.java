@@ -49,6 +49,11 @@ class ClosedLoopTest {
         }
 
         @Override
+        public String place() {
+            return "memory";
+        }
+
+        @Override
         public Samples speak(String text) {
             words = text;
             return Samples.silence(0.1, RATE);

@@ -27,6 +27,7 @@ class PackageScriptTest {
 
     private Path target;
     private Path programs;
+    private Path kept;
 
     @BeforeEach
     void aDistributionAndPrograms() throws IOException {
@@ -41,7 +42,13 @@ class PackageScriptTest {
                 "com/sun/jna/linux-x86-64/libjnidispatch.so",
                 "com/sun/jna/win32-x86-64/jnidispatch.dll");
         programs = Files.createDirectories(folder.resolve("programs"));
-        program("zip", "find \"$5\" -type f > \"$4\"");
+        jar(lib.resolve("webrtc-java-0-linux-x86_64.jar"), "library");
+        jar(lib.resolve("webrtc-java-0-linux-aarch64.jar"), "library");
+        jar(lib.resolve("webrtc-java-0-windows-x86_64.jar"), "library");
+        Files.writeString(target.resolve("readback/NOTICE"), "- vosk: it. A.txt\n- jna, webrtc-java: those. B.txt\n");
+        // an archive is the list of what is packed into it
+        kept = Files.createDirectories(folder.resolve("kept"));
+        program("zip", "cat > \"$5\"\ncase $5 in *.jar) cp \"$5\" '" + kept + "' ;; esac");
         linker("17.0.1", "java.exe");
     }
 
@@ -106,14 +113,16 @@ class PackageScriptTest {
     void aWindowsJdkGivesAZipThatWindowsCanStart() throws Exception {
         Came came = script(jdk("Windows", "x86_64", "17.0.9").toString());
 
-        assertThat(came.words()).isEqualTo(target.resolve("readback-windows-x86-64.zip") + "\n");
+        assertThat(came.words()).endsWith(target.resolve("readback-windows-x86-64.zip") + "\n");
         assertThat(came.code()).isZero();
         assertThat(Files.readAllLines(target.resolve("readback-windows-x86-64.zip")))
                 .containsExactlyInAnyOrder(
                         "readback-windows-x86-64/INSTALL.md",
+                        "readback-windows-x86-64/NOTICE",
                         "readback-windows-x86-64/bin/readback.cmd",
                         "readback-windows-x86-64/lib/jna-0.jar",
                         "readback-windows-x86-64/lib/vosk-0.jar",
+                        "readback-windows-x86-64/lib/webrtc-java-0-windows-x86_64.jar",
                         "readback-windows-x86-64/runtime/bin/java.exe");
     }
 
@@ -152,8 +161,10 @@ class PackageScriptTest {
     void otherSystemsAndProcessorsAreRefusedByName() throws Exception {
         assertThat(refused(jdk("Darwin", "x86_64", "17.0.9").toString()).words())
                 .contains("is for 'Darwin'");
+        assertThat(refused(jdk("Linux", "riscv64", "17.0.9").toString()).words())
+                .contains("is for 'riscv64' processors");
         assertThat(refused(jdk("Windows", "aarch64", "17.0.9").toString()).words())
-                .contains("is for 'aarch64' processors");
+                .contains("is for Windows on ARM: name a JDK for Windows x86-64");
     }
 
     @Test
@@ -182,5 +193,113 @@ class PackageScriptTest {
     void moreThanOneArgumentIsAnsweredWithTheUsage() throws Exception {
         assertThat(refused("one", "two").words()).startsWith("usage: package");
         assertThat(refused("--help").words()).contains("usage: assistant/src/distribution/package");
+    }
+
+    @Test
+    void librariesOfOtherSystemsStayBehind() throws Exception {
+        script(jdk("Windows", "x86_64", "17.0.9").toString());
+
+        assertThat(packedJar("vosk-0.jar")).containsExactly("win32-x86-64/libvosk.dll");
+        assertThat(packedJar("jna-0.jar")).containsExactly("com/sun/jna/win32-x86-64/jnidispatch.dll");
+    }
+
+    private List<String> packedJar(String name) throws IOException {
+        return Files.readAllLines(kept.resolve(name));
+    }
+
+    /** The checksum as sha256sum of the GNU core utilities checks it. */
+    @Test
+    void theZipHasAChecksum() throws Exception {
+        script(jdk("Windows", "x86_64", "17.0.9").toString());
+
+        Process check = new ProcessBuilder("sha256sum", "-c", "readback-windows-x86-64.zip.sha256")
+                .directory(target.toFile())
+                .start();
+        assertThat(check.waitFor()).isZero();
+    }
+
+    @Test
+    void aSecondRunGivesTheSame() throws Exception {
+        String jdk = jdk("Windows", "x86_64", "17.0.9").toString();
+        script(jdk);
+        String first = Files.readString(target.resolve("readback-windows-x86-64.zip.sha256"));
+        script(jdk);
+
+        assertThat(target.resolve("readback-windows-x86-64.zip.sha256")).hasContent(first);
+    }
+
+    @Test
+    void aJarThatTheNoticeDoesNotNameIsNotPacked() throws Exception {
+        jar(target.resolve("readback/lib/stray-1.0.jar"), "library");
+
+        assertThat(refused(jdk("Windows", "x86_64", "17.0.9").toString()).words())
+                .contains("NOTICE does not name stray-1.0.jar");
+    }
+
+    @Test
+    void aListOfPartsIsPackedWhereThereIsOne() throws Exception {
+        Files.writeString(target.resolve("sbom.cdx.json"), "{}");
+
+        script(jdk("Windows", "x86_64", "17.0.9").toString());
+
+        assertThat(Files.readAllLines(target.resolve("readback-windows-x86-64.zip")))
+                .contains("readback-windows-x86-64/sbom.cdx.json");
+    }
+
+    private Path armJdk() throws IOException {
+        linker("17.0.1", "java");
+        jar(target.resolve("readback/lib/jna-0.jar"), "com/sun/jna/linux-aarch64/libjnidispatch.so");
+        return jdk("Linux", "aarch64", "17.0.9");
+    }
+
+    /** Byte 18 of an ELF file tells the processor: 183 for AArch64, 62 for x86-64 (elf.h). */
+    private Path recogniser(int processor) throws IOException {
+        Path own = Files.createDirectories(folder.resolve("own"));
+        byte[] head = new byte[64];
+        head[18] = (byte) processor;
+        Files.write(own.resolve("libvosk.so"), head);
+        Files.writeString(own.resolve("libatomic.so.1"), "");
+        Files.writeString(own.resolve("note.txt"), "");
+        return own;
+    }
+
+    @Test
+    void forArmItIsPackedWithoutARecogniserAndSaysSo() throws Exception {
+        Came came = script(armJdk().toString());
+
+        assertThat(came.code()).as(came.words()).isZero();
+        assertThat(came.words()).contains("without a recogniser").contains("--recogniser");
+        assertThat(Files.readAllLines(target.resolve("readback-linux-aarch64.zip")))
+                .contains("readback-linux-aarch64/lib/webrtc-java-0-linux-aarch64.jar")
+                .noneMatch(file -> file.contains("x86_64") || file.contains("/native/"));
+    }
+
+    @Test
+    void forArmARecogniserOfOnesOwnIsPacked() throws Exception {
+        Came came = script("--recogniser", recogniser(183).toString(), armJdk().toString());
+
+        assertThat(came.code()).as(came.words()).isZero();
+        assertThat(came.words()).doesNotContain("without a recogniser");
+        assertThat(Files.readAllLines(target.resolve("readback-linux-aarch64.zip")))
+                .contains(
+                        "readback-linux-aarch64/lib/native/libvosk.so",
+                        "readback-linux-aarch64/lib/native/libatomic.so.1")
+                .noneMatch(file -> file.endsWith("note.txt"));
+    }
+
+    @Test
+    void aRecogniserForAnotherProcessorIsRefused() throws Exception {
+        assertThat(refused("--recogniser", recogniser(62).toString(), armJdk().toString())
+                        .words())
+                .contains("libvosk.so' is not for aarch64");
+        assertThat(refused("--recogniser", folder.toString(), armJdk().toString())
+                        .words())
+                .contains("there is no libvosk.so in");
+        assertThat(refused(
+                                "--recogniser",
+                                recogniser(183).toString(),
+                                jdk("Windows", "x86_64", "17.0.9").toString())
+                        .words())
+                .contains("--recogniser is for Linux on ARM");
     }
 }

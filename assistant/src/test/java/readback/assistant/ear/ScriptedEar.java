@@ -33,6 +33,11 @@ public final class ScriptedEar implements Ear {
     }
 
     @Override
+    public String place() {
+        return "memory";
+    }
+
+    @Override
     public SortedSet<String> missing(Collection<String> asked) {
         SortedSet<String> missing = new TreeSet<>(asked);
         missing.removeAll(words);

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -22,6 +24,8 @@ import readback.grammar.AcousticModel.ModelFile;
 @Tag("slow")
 class UnpackedModelTest {
     private static final AcousticModel MODEL = AcousticModel.bundled();
+    private static final LibraryPath.Naming LINUX =
+            new LibraryPath.Naming(false, path -> Optional.empty(), StandardCharsets.UTF_8);
 
     @TempDir
     Path cache;
@@ -122,5 +126,38 @@ class UnpackedModelTest {
                 .hasMessageContaining("cannot be unpacked")
                 .hasMessageContaining("occupied")
                 .hasMessageContaining("XDG_CACHE_HOME");
+    }
+
+    @Test
+    void whereTheCacheCannotBeWrittenTheModelGoesElsewhere() throws IOException, EarUnavailableException {
+        Path file = Files.createFile(cache.resolve("occupied"));
+        Path elsewhere = cache.resolve("elsewhere");
+
+        ModelFolder model = UnpackedModel.inFirst(List.of(file.resolve("cache"), elsewhere), MODEL, LINUX);
+
+        assertThat(model.folder()).startsWith(elsewhere);
+        assertWhole(model.folder());
+    }
+
+    @Test
+    void whereNeitherCanBeWrittenTheCacheIsNamed() throws IOException {
+        Path file = Files.createFile(cache.resolve("occupied"));
+
+        assertThatThrownBy(() ->
+                        UnpackedModel.inFirst(List.of(file.resolve("cache"), file.resolve("other")), MODEL, LINUX))
+                .isInstanceOf(EarUnavailableException.class)
+                .hasMessageContaining("cannot be unpacked into '" + file.resolve("cache") + "'");
+    }
+
+    /** A user's folder with letters that the code page of Western Europe lacks, on a disk without short names. */
+    @Test
+    void aCacheThatTheRecogniserCannotOpenIsPassedOver() throws EarUnavailableException {
+        LibraryPath.Naming windows =
+                new LibraryPath.Naming(true, path -> Optional.empty(), Charset.forName("windows-1252"));
+        Path plain = cache.resolve("plain");
+
+        ModelFolder model = UnpackedModel.inFirst(List.of(cache.resolve("Łukasz"), plain), MODEL, windows);
+
+        assertThat(model.folder()).startsWith(plain);
     }
 }
