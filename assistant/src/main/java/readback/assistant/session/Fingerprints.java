@@ -31,7 +31,8 @@ public final class Fingerprints {
             "fluid/refrigerants.txt",
             "fluid/saturation.txt",
             "procedure/leak-rules.txt",
-            "procedure/line-charge.txt");
+            "procedure/line-charge.txt",
+            "procedure/lower-flammable-limits.txt");
 
     private static final List<String> GRAMMAR = in(
             "/readback/grammar/",
