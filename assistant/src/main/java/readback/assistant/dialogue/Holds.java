@@ -24,23 +24,28 @@ final class Holds {
     static final String CHARGE_TO_WEIGH = "charge-to-weigh";
 
     /** When each finding holds, by the name that checklists use. */
-    private static final Map<String, Predicate<Assessment>> FINDINGS = Map.of(
-            "test-pressure-above-plate",
-            Holds::abovePlate,
-            "vacuum-not-deep-enough",
-            Holds::notDeepEnough,
-            "line-included",
-            Holds::lineIncluded,
-            CHARGE_TO_WEIGH,
-            Holds::chargeToWeigh,
-            "airflow-to-show",
-            Holds::airflowToShow,
-            "airflow-stated",
-            Holds::airflowStated,
-            "refrigerant-to-add",
-            assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.ADD)) || trim(assessment) > 0,
-            "refrigerant-to-recover",
-            assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.RECOVER)) || trim(assessment) < 0);
+    private static final Map<String, Predicate<Assessment>> FINDINGS = Map.ofEntries(
+            Map.entry("test-pressure-above-plate", Holds::abovePlate),
+            Map.entry("vacuum-not-deep-enough", Holds::notDeepEnough),
+            Map.entry("line-included", Holds::lineIncluded),
+            Map.entry("no-published-line-charge", assessment -> new WeighInJudge(assessment).unpublished()),
+            Map.entry("suction-size-matters", assessment -> new WeighInJudge(assessment).suctionMatters()),
+            Map.entry(
+                    "included-suction-size-matters",
+                    assessment -> new WeighInJudge(assessment).includedSuctionMatters()),
+            Map.entry("lift-matters", assessment -> new WeighInJudge(assessment).liftMatters()),
+            Map.entry("rooms-matter", assessment -> new WeighInJudge(assessment).roomsMatter()),
+            Map.entry(CHARGE_TO_WEIGH, Holds::chargeToWeigh),
+            Map.entry("weighed-in-right", assessment -> new WeighInJudge(assessment).weighedRight()),
+            Map.entry("airflow-to-show", Holds::airflowToShow),
+            Map.entry("airflow-stated", Holds::airflowStated),
+            Map.entry(
+                    "refrigerant-to-add",
+                    assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.ADD)) || trim(assessment) > 0),
+            Map.entry(
+                    "refrigerant-to-recover",
+                    assessment ->
+                            assessment.verdict().equals(Optional.of(Verdict.Kind.RECOVER)) || trim(assessment) < 0));
 
     private Holds() {}
 
@@ -90,7 +95,7 @@ final class Holds {
 
     private static boolean chargeToWeigh(Assessment assessment) {
         return assessment.jobs().get(assessment.jobs().size() - 1).equals(JobId.WEIGH_IN)
-                && new WeighInJudge(assessment).charge().isPresent();
+                && new WeighInJudge(assessment).anythingToWeigh();
     }
 
     private static boolean abovePlate(Assessment assessment) {
