@@ -22,6 +22,7 @@ public final class Fingerprints {
 
     private static final List<String> FACTS = in(
             "/readback/calc/",
+            "applicability/tests-that-apply.txt",
             "plausibility/plausible-bands.txt",
             "targets/target-superheat.txt",
             "diagnosis/fault-weights.txt",
