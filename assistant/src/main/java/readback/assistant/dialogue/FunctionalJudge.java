@@ -78,13 +78,13 @@ final class FunctionalJudge {
 
     private Fact figures(FunctionalCheck check) {
         List<Fact> figures = new ArrayList<>();
-        check.superheat().ifPresent(value -> figures.add(figure(FunctionalCheck.Figure.SUPERHEAT, value)));
-        check.subcooling().ifPresent(value -> figures.add(figure(FunctionalCheck.Figure.SUBCOOLING, value)));
-        check.split().ifPresent(value -> figures.add(figure(FunctionalCheck.Figure.SPLIT, value)));
+        check.superheat().ifPresent(value -> figures.add(figure(FunctionalCheck.Aspect.SUPERHEAT, value)));
+        check.subcooling().ifPresent(value -> figures.add(figure(FunctionalCheck.Aspect.SUBCOOLING, value)));
+        check.split().ifPresent(value -> figures.add(figure(FunctionalCheck.Aspect.SPLIT, value)));
         return new Fact.Listing(figures);
     }
 
-    private Fact figure(FunctionalCheck.Figure figure, TemperatureDifference value) {
+    private Fact figure(FunctionalCheck.Aspect figure, TemperatureDifference value) {
         UnitSetting units = assessment.settings().units();
         return new Fact.Text(Message.of("functional-check.figure")
                 .with("kind", new Fact.Term(ConstantName.of(figure)))

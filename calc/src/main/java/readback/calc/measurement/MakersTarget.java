@@ -21,7 +21,7 @@ public sealed interface MakersTarget {
 
         T cell(Cell cell);
 
-        T line(Line line);
+        T betweenPoints(BetweenPoints points);
 
         T approach(Approach approach);
     }
@@ -42,9 +42,9 @@ public sealed interface MakersTarget {
      *
      * @param cooler not at the same outdoor temperature as the other
      */
-    record Line(Point cooler, Point warmer) implements MakersTarget {
+    record BetweenPoints(Point cooler, Point warmer) implements MakersTarget {
 
-        public Line {
+        public BetweenPoints {
             if (cooler.outdoor().compareTo(warmer.outdoor()) >= 0) {
                 throw new IllegalArgumentException("chart points at " + cooler.outdoor() + " and " + warmer.outdoor());
             }
@@ -67,7 +67,7 @@ public sealed interface MakersTarget {
 
         @Override
         public <T> T fold(Cases<T> cases) {
-            return cases.line(this);
+            return cases.betweenPoints(this);
         }
     }
 
@@ -95,7 +95,7 @@ public sealed interface MakersTarget {
                                 : List.of(other, one)))
                 .orElse(List.of());
         if (!points.isEmpty()) {
-            return Optional.of(new Line(points.get(0), points.get(1)));
+            return Optional.of(new BetweenPoints(points.get(0), points.get(1)));
         }
         return cell.<MakersTarget>map(Cell::new)
                 .or(() -> readings.difference(Quantity.PLATE_APPROACH).map(Approach::new));

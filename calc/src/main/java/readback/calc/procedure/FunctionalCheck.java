@@ -29,7 +29,7 @@ public record FunctionalCheck(
         Optional<TemperatureDifference> split) {
 
     /** What can be seen of a running system. */
-    public enum Figure {
+    public enum Aspect {
         SUPERHEAT,
         SUBCOOLING,
         SPLIT
@@ -69,11 +69,11 @@ public record FunctionalCheck(
     }
 
     /** The figures outside what most systems show. */
-    public Set<Figure> unusual() {
-        Set<Figure> unusual = EnumSet.noneOf(Figure.class);
-        superheat.filter(value -> !USUAL_SUPERHEAT.contains(value)).ifPresent(any -> unusual.add(Figure.SUPERHEAT));
-        subcooling.filter(value -> !USUAL_SUBCOOLING.contains(value)).ifPresent(any -> unusual.add(Figure.SUBCOOLING));
-        split.filter(value -> !USUAL_SPLIT.contains(value)).ifPresent(any -> unusual.add(Figure.SPLIT));
+    public Set<Aspect> unusual() {
+        Set<Aspect> unusual = EnumSet.noneOf(Aspect.class);
+        superheat.filter(value -> !USUAL_SUPERHEAT.contains(value)).ifPresent(any -> unusual.add(Aspect.SUPERHEAT));
+        subcooling.filter(value -> !USUAL_SUBCOOLING.contains(value)).ifPresent(any -> unusual.add(Aspect.SUBCOOLING));
+        split.filter(value -> !USUAL_SPLIT.contains(value)).ifPresent(any -> unusual.add(Aspect.SPLIT));
         return unusual;
     }
 }

@@ -73,8 +73,8 @@ public final class TargetFinder {
                     }
 
                     @Override
-                    public Found line(MakersTarget.Line line) {
-                        return TargetFinder.line(line, readings, accuracy);
+                    public Found betweenPoints(MakersTarget.BetweenPoints points) {
+                        return TargetFinder.betweenPoints(points, readings, accuracy);
                     }
 
                     @Override
@@ -87,14 +87,15 @@ public final class TargetFinder {
                 .orElseGet(other);
     }
 
-    private static Found line(MakersTarget.Line line, Readings readings, InstrumentAccuracy accuracy) {
+    private static Found betweenPoints(
+            MakersTarget.BetweenPoints points, Readings readings, InstrumentAccuracy accuracy) {
         Optional<Reading> outdoor = readings.find(Quantity.OUTDOOR_TEMPERATURE);
         if (outdoor.isEmpty()) {
             return Found.missing(EnumSet.of(Quantity.OUTDOOR_TEMPERATURE));
         }
-        return line.at(outdoor.get().temperature())
+        return points.at(outdoor.get().temperature())
                 .map(value -> Found.of(Target.from(
-                        value, TargetSource.MAKERS_CHART, outdoorShares(outdoor.get(), accuracy, line.slope()))))
+                        value, TargetSource.MAKERS_CHART, outdoorShares(outdoor.get(), accuracy, points.slope()))))
                 .orElseGet(() -> Found.failed(List.of(FailedCondition.of(Condition.OUTDOOR_BETWEEN_CHART_POINTS))));
     }
 

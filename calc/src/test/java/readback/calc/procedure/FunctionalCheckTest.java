@@ -39,7 +39,7 @@ class FunctionalCheckTest {
 
         assertThat(air.superheat()).isEmpty();
         assertThat(air.subcooling()).isEmpty();
-        assertThat(air.unusual()).containsExactly(FunctionalCheck.Figure.SPLIT);
+        assertThat(air.unusual()).containsExactly(FunctionalCheck.Aspect.SPLIT);
         assertThat(of(Readings.none()).empty()).isTrue();
     }
 
@@ -52,7 +52,7 @@ class FunctionalCheckTest {
                 .with(reading(Quantity.LIQUID_LINE_TEMPERATURE, 80)));
 
         assertThat(flooded.unusual())
-                .containsExactly(FunctionalCheck.Figure.SUPERHEAT, FunctionalCheck.Figure.SUBCOOLING);
+                .containsExactly(FunctionalCheck.Aspect.SUPERHEAT, FunctionalCheck.Aspect.SUBCOOLING);
     }
 
     private static FunctionalCheck of(Readings readings) {

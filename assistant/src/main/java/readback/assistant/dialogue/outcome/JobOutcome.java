@@ -452,7 +452,7 @@ public sealed interface JobOutcome
             Optional<Long> superheat,
             Optional<Long> subcooling,
             Optional<Long> split,
-            List<FunctionalCheck.Figure> unusual)
+            List<FunctionalCheck.Aspect> unusual)
             implements JobOutcome {
 
         public Functional {
