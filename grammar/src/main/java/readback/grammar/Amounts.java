@@ -202,13 +202,26 @@ final class Amounts {
         return rest.isEmpty() ? null : new Small(rest, smaller, number.get().end());
     }
 
-    /** What a number without a unit of its own can be of the smaller one: "seven pounds eight", "one hour thirty". */
-    private static List<SpokenNumber.Value> rest(ParseChart.NumberAt number, Unit unit, Unit smaller) {
+    /**
+     * What a number without a unit of its own can be of the smaller one: "seven pounds eight", "seven pounds eight and
+     * a half", "one hour thirty". A part of one is of the larger unit: "seven pounds and a half".
+     */
+    private List<SpokenNumber.Value> rest(ParseChart.NumberAt number, Unit unit, Unit smaller) {
         BigDecimal whole = BigDecimal.valueOf(Math.round(unit.toBase(1) / smaller.toBase(1)));
+        boolean parts = inQuarters(number.end());
         return number.values().stream()
-                .filter(value -> value.value().scale() <= 0
-                        && value.value().signum() > 0
-                        && value.value().compareTo(whole) < 0)
+                .filter(value -> parts || value.value().scale() <= 0)
+                .map(value -> value.value().compareTo(BigDecimal.ONE) < 0
+                        ? new SpokenNumber.Value(
+                                value.value().multiply(whole).stripTrailingZeros(), value.naturalness())
+                        : value)
+                .filter(value -> value.value().signum() > 0 && value.value().compareTo(whole) < 0)
                 .toList();
+    }
+
+    /** Whether the number that ends at a place is said in halves or quarters. */
+    private boolean inQuarters(int end) {
+        String last = utterance.word(end - 1);
+        return last.equals("half") || last.startsWith("quarter");
     }
 }

@@ -47,6 +47,10 @@ final class StepPhrases {
             Quantity.SUCTION_LINE_TEMPERATURE,
             Quantity.LIQUID_LINE_TEMPERATURE);
 
+    /** Of the lines and the rooms, as papers have them: told where they are asked for, not between readings. */
+    private static final Set<Quantity> FROM_PAPERS =
+            EnumSet.of(Quantity.LIQUID_LIFT, Quantity.LINE_CHARGE, Quantity.FILTER_DRIER_CHARGE, Quantity.ROOM_AREA);
+
     private static final int CORRECTIONS = 150;
     private static final int OPTION_REPEATED = 6;
     private static final int ANSWER_REPEATED = 12;
@@ -192,15 +196,19 @@ final class StepPhrases {
     }
 
     /**
-     * What can be said now. Instruments are stated between readings: where a number is asked for, each further phrase
-     * is one more way to mishear it.
+     * What can be said now. Instruments and what papers say are stated between readings: where a number is asked for,
+     * each further phrase is one more way to mishear it.
      */
     private List<QuantityWords> sayable() {
         return lexicon.quantities().values().stream()
                 .filter(words -> expectation.quantity().isEmpty()
-                        || !words.quantity().ofInstrument()
+                        || !apart(words.quantity())
                         || expectation.quantity().get() == words.quantity())
                 .toList();
+    }
+
+    private static boolean apart(Quantity quantity) {
+        return quantity.ofInstrument() || FROM_PAPERS.contains(quantity);
     }
 
     private void said(ReadingPhrases.Said said) {

@@ -162,6 +162,8 @@ class GrammarTest {
         "charge two kilograms three hundred grams, NAMEPLATE_CHARGE, 2300, GRAM",
         "charge is seven pounds four, NAMEPLATE_CHARGE, 7.25, POUND_AND_OUNCES",
         "plate says seven pounds eight, NAMEPLATE_CHARGE, 7.5, POUND_AND_OUNCES",
+        "charge seven pounds and a half, NAMEPLATE_CHARGE, 7.5, POUND_AND_OUNCES",
+        "charge seven pounds eight and a half, NAMEPLATE_CHARGE, 7.53125, POUND_AND_OUNCES",
         "the tag says six pounds, NAMEPLATE_CHARGE, 6, POUND",
         "it calls for ninety six ounces, NAMEPLATE_CHARGE, 96, OUNCE",
         "i added one pound two, REFRIGERANT_ADDED, 1.125, POUND_AND_OUNCES",

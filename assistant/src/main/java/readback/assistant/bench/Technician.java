@@ -227,6 +227,9 @@ final class Technician {
                     "air-supply",
                     "plate-charge",
                     "plate-subcooling",
+                    "chart-target",
+                    "second-chart-outdoor",
+                    "second-chart-target",
                     "return-wet-bulb",
                     "suction-pressure",
                     "suction-line",
@@ -245,8 +248,8 @@ final class Technician {
             case "weigh-safety" -> "understood";
             case "liquid-tube-size", "included-tube-size" -> "three eighths";
             case "line-length", "included-line-length" -> "fifteen feet";
-            case "filter-drier-added" -> "no";
-            case "scale-before", "scale-after" -> "skip";
+            case "filter-drier-added", "functional-check" -> "no";
+            case "scale-before", "scale-after", "room-area" -> "skip";
             case "nameplate-charge" -> value(expectation);
             case "amount-weighed" -> recharges();
             // the verdict cannot be given, or everything is done

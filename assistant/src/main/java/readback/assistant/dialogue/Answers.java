@@ -20,7 +20,6 @@ import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.UnitSetting;
 import readback.calc.targets.Target;
 import readback.prompts.checklist.Judged;
-import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
@@ -121,9 +120,7 @@ final class Answers {
         if (asked.filter(other -> other != method).isPresent()) {
             messages.add(Message.of("answer.other-method").with("kind", kind));
         }
-        boolean plateOpen = !bySuperheat && !assessment.answered(Slot.of(Quantity.PLATE_SUBCOOLING));
-        Optional<TemperatureDifference> target =
-                judgement.get().target().map(Target::value).filter(any -> !plateOpen);
+        Optional<TemperatureDifference> target = judgement.get().target().map(Target::value);
         messages.add(target.map(value -> Message.of("answer.target")
                         .with("kind", kind)
                         .with(

@@ -32,6 +32,7 @@ import readback.calc.diagnosis.Suspect;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.MakersTarget;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
@@ -110,7 +111,8 @@ public final class Assessment implements ConditionContext {
                         .map(device -> SystemUnderTest.of(fluid, device)
                                 .in(air)
                                 .judgedBy(settings.limits())
-                                .measuredWith(InstrumentAccuracy.statedIn(readings))))
+                                .measuredWith(InstrumentAccuracy.statedIn(readings))
+                                .aimedAt(MakersTarget.of(readings, secondChartPoint(sheet)))))
                 .map(known -> Seasons.restrictorOn(sheet) ? known.withCondenserRestricted() : known);
     }
 
@@ -204,6 +206,14 @@ public final class Assessment implements ConditionContext {
         DENIALS.forEach((slot, condition) ->
                 sheet.option(slot).filter(Intake.NO::equals).ifPresent(no -> denied.add(condition)));
         return denied;
+    }
+
+    private static Optional<MakersTarget.Point> secondChartPoint(Sheet sheet) {
+        return sheet.answer(Slots.SECOND_CHART_OUTDOOR)
+                .flatMap(Sheet::readingOf)
+                .flatMap(outdoor -> sheet.answer(Slots.SECOND_CHART_TARGET)
+                        .flatMap(Sheet::readingOf)
+                        .map(target -> new MakersTarget.Point(outdoor.temperature(), target.temperatureDifference())));
     }
 
     private static Optional<Refrigerant> refrigerant(String designation) {
@@ -341,6 +351,7 @@ public final class Assessment implements ConditionContext {
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
                 .ifPresent(test -> cautions.addAll(CautionFinder.in(test)));
         cautions.addAll(Cylinders.cautions(this));
+        cautions.addAll(new WeighInJudge(this).cautions());
         return cautions;
     }
 

@@ -48,6 +48,7 @@ public final class ChecklistValidator {
                 .flatMap(checklist -> checklist.steps().stream())
                 .toList();
         steps.forEach(found::fills);
+        Slots.TOLD.forEach(found::told);
         steps.forEach(found::check);
         checklists.jobs().forEach(found::check);
         found.jobs(checklists);
@@ -67,6 +68,14 @@ public final class ChecklistValidator {
                 .ifPresent(conclusion -> Stream.of(conclusion.yes(), conclusion.no())
                         .flatMap(java.util.Optional::stream)
                         .forEach(slot(conclusion.slot())::add));
+    }
+
+    private void told(Slot slot) {
+        if (choices.sets().contains(slot.id())) {
+            slot(slot).addAll(choices.options(slot.id()));
+        } else {
+            faults.add("the program waits for \"" + slot + "\" to be told, which is no set of choices");
+        }
     }
 
     private void chosen(Step step, String set) {

@@ -118,8 +118,6 @@ final class Flow {
                 .flatMap(part -> part.checklist().steps().stream())
                 .filter(step -> step.task().prepared().isEmpty())
                 .map(Step::slot)
-                // the plate does not change between rounds
-                .filter(slot -> !slot.equals(Slot.of(Quantity.PLATE_SUBCOOLING)))
                 .collect(Collectors.toSet());
     }
 

@@ -32,7 +32,15 @@ final class Holds {
             Map.entry("test-pressure-above-plate", Holds::abovePlate),
             Map.entry("vacuum-not-deep-enough", Holds::notDeepEnough),
             Map.entry("line-included", Holds::lineIncluded),
+            Map.entry("no-published-line-charge", assessment -> new WeighInJudge(assessment).unpublished()),
+            Map.entry("suction-size-matters", assessment -> new WeighInJudge(assessment).suctionMatters()),
+            Map.entry(
+                    "included-suction-size-matters",
+                    assessment -> new WeighInJudge(assessment).includedSuctionMatters()),
+            Map.entry("lift-matters", assessment -> new WeighInJudge(assessment).liftMatters()),
+            Map.entry("rooms-matter", assessment -> new WeighInJudge(assessment).roomsMatter()),
             Map.entry(CHARGE_TO_WEIGH, Holds::chargeToWeigh),
+            Map.entry("weighed-in-right", assessment -> new WeighInJudge(assessment).weighedRight()),
             Map.entry("airflow-to-show", Holds::airflowToShow),
             Map.entry("airflow-stated", Holds::airflowStated),
             Map.entry(
@@ -118,7 +126,7 @@ final class Holds {
 
     private static boolean chargeToWeigh(Assessment assessment) {
         return job(assessment).equals(JobId.WEIGH_IN)
-                && new WeighInJudge(assessment).charge().isPresent();
+                && new WeighInJudge(assessment).anythingToWeigh();
     }
 
     private static boolean abovePlate(Assessment assessment) {

@@ -60,6 +60,7 @@ final class JobJudge {
             case EVACUATION -> evacuation();
             case WEIGH_IN -> new WeighInJudge(assessment).target();
             case WEIGHED_IN -> new WeighInJudge(assessment).weighed();
+            case FUNCTIONAL_CHECK -> new FunctionalJudge(assessment).figures();
             case RESTING_PRESSURE -> restingPressure();
             case FROZEN_COIL -> frozenCoil();
             case APPLICABLE_TEST -> Seasons.applicable(assessment);
@@ -151,7 +152,8 @@ final class JobJudge {
         String outcome = ConstantName.of(result.outcome());
         return Optional.of(new Announcement(
                 JobOutcome.PressureTest.of(result),
-                List.of(Message.of("pressure-test." + outcome).with("loss", pressureDifference(result.loss()))),
+                List.of(Message.of("pressure-test." + outcome)
+                        .with("loss", JudgementMessages.pressureDifference(result.loss(), units))),
                 List.of(Message.of("pressure-test.expected")
                         .with("expected", pressure(result.expected()))
                         .with("measured", Fact.amount(end.get())))));
@@ -279,17 +281,6 @@ final class JobJudge {
     private Fact pressure(GaugePressure pressure) {
         Unit unit = units.pressure();
         return new Fact.Amount(rounded(unit.fromBase(pressure.pascals()), unit == Unit.PSIG ? 0 : 2), unit);
-    }
-
-    /** A loss or an excess: a difference is neither gauge nor absolute. */
-    private Fact pressureDifference(GaugePressure difference) {
-        return pressureDifference(difference.pascals(), units);
-    }
-
-    static Fact pressureDifference(double pascals, UnitSetting units) {
-        boolean psi = units.pressure() == Unit.PSIG;
-        Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
-        return new Fact.PressureDifference(rounded(unit.fromBase(pascals), psi ? 0 : 2), unit);
     }
 
     private static BigDecimal rounded(double value, int decimals) {

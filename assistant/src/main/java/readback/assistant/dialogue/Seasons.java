@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.ApplicableTest;
+import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.applicability.Applicability;
 import readback.calc.applicability.Circumstances;
 import readback.calc.applicability.SystemKind;
@@ -11,6 +12,7 @@ import readback.calc.condition.WinterSetUp;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
+import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
 import readback.prompts.checklist.JobId;
@@ -103,7 +105,8 @@ final class Seasons {
     }
 
     private static readback.prompts.text.Fact difference(Assessment assessment, double pascals) {
-        return JobJudge.pressureDifference(pascals, assessment.settings().units());
+        return JudgementMessages.pressureDifference(
+                GaugePressure.pascals(pascals), assessment.settings().units());
     }
 
     /** The two pressures that the restrictor holds apart, as they were called out last. */

@@ -61,6 +61,9 @@ public final class Slots {
     static final Slot HEATING_SUCTION = new Slot("heating-suction");
     static final Slot HEATING_SUCTION_LINE = new Slot("heating-suction-line");
 
+    static final Slot SECOND_CHART_OUTDOOR = new Slot("second-chart-outdoor");
+    static final Slot SECOND_CHART_TARGET = new Slot("second-chart-target");
+
     static final Slot PRESSURE_START = new Slot("pressure-start");
     static final Slot PRESSURE_END = new Slot("pressure-end");
     static final Slot GAS_START = new Slot("gas-start");
@@ -73,9 +76,24 @@ public final class Slots {
     static final Slot VACUUM_HELD = new Slot("vacuum-held");
 
     static final Slot INCLUDED_TUBE_SIZE = new Slot("included-tube-size");
+    static final Slot INCLUDED_SUCTION_SIZE = new Slot("included-suction-size");
     static final Slot FILTER_DRIER_ADDED = new Slot("filter-drier-added");
+
+    /** Told by whoever added more than one; the question asks for one only. */
+    static final Slot DRIERS_ADDED = new Slot("driers-added");
+
+    /** Told where somebody else reads the scale as well. */
+    static final Slot SCALE_WITNESS = new Slot("scale-witness");
+
     static final Slot SCALE_BEFORE = new Slot("scale-before");
     static final Slot SCALE_AFTER = new Slot("scale-after");
+
+    static final Slot FUNCTIONAL_SUCTION_PRESSURE = new Slot("functional-suction-pressure");
+    static final Slot FUNCTIONAL_SUCTION_LINE = new Slot("functional-suction-line");
+    static final Slot FUNCTIONAL_LIQUID_PRESSURE = new Slot("functional-liquid-pressure");
+    static final Slot FUNCTIONAL_LIQUID_LINE = new Slot("functional-liquid-line");
+    static final Slot FUNCTIONAL_RETURN = new Slot("functional-return");
+    static final Slot FUNCTIONAL_SUPPLY = new Slot("functional-supply");
 
     static final Slot REST_TEMPERATURE = new Slot("rest-temperature");
 
@@ -85,6 +103,9 @@ public final class Slots {
     public static final Slot THAWING = new Slot("thaw-wait");
 
     static final Slot COIL_FREE_OF_ICE = new Slot("thaw-clear");
+
+    /** Sets of choices that are told, whatever is asked; a step may depend on them, none asks for them. */
+    static final List<Slot> TOLD = List.of(CYLINDER_IN_USE, WORK_DONE, DRIERS_ADDED, SCALE_WITNESS);
 
     static final List<Slot> ALL = List.of(
             REFRIGERANT,
@@ -108,6 +129,8 @@ public final class Slots {
             HEATING_DISCHARGE,
             HEATING_SUCTION,
             HEATING_SUCTION_LINE,
+            SECOND_CHART_OUTDOOR,
+            SECOND_CHART_TARGET,
             PRESSURE_START,
             PRESSURE_END,
             GAS_START,
@@ -118,9 +141,16 @@ public final class Slots {
             VACUUM_HALF,
             VACUUM_HELD,
             INCLUDED_TUBE_SIZE,
+            INCLUDED_SUCTION_SIZE,
             FILTER_DRIER_ADDED,
             SCALE_BEFORE,
             SCALE_AFTER,
+            FUNCTIONAL_SUCTION_PRESSURE,
+            FUNCTIONAL_SUCTION_LINE,
+            FUNCTIONAL_LIQUID_PRESSURE,
+            FUNCTIONAL_LIQUID_LINE,
+            FUNCTIONAL_RETURN,
+            FUNCTIONAL_SUPPLY,
             REST_TEMPERATURE,
             ICE_ON_COIL,
             THAWING,

@@ -113,6 +113,7 @@ final class Json {
         @JsonSubTypes.Type(value = JobOutcome.Evacuation.class, name = "evacuation"),
         @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.class, name = "weigh-in"),
         @JsonSubTypes.Type(value = JobOutcome.WeighedIn.class, name = "weighed-in"),
+        @JsonSubTypes.Type(value = JobOutcome.Functional.class, name = "functional-check"),
         @JsonSubTypes.Type(value = JobOutcome.AtRest.class, name = "resting-pressure"),
         @JsonSubTypes.Type(value = JobOutcome.FrozenCoil.class, name = "frozen-coil"),
         @JsonSubTypes.Type(value = ApplicableTest.class, name = "applicable-test"),
@@ -124,6 +125,7 @@ final class Json {
     @JsonSubTypes({
         @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.Grams.class, name = "grams"),
         @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.UnknownTube.class, name = "unknown-tube"),
+        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.TooMuchForRooms.class, name = "too-much-for-rooms"),
         @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.NothingLeft.class, name = "nothing-left")
     })
     private interface OfAmount {}

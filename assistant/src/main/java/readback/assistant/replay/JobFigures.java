@@ -17,43 +17,65 @@ import readback.prompts.checklist.Slot;
 public final class JobFigures {
 
     /** The readings that each outcome is judged from; those of the charge are a report of their own. */
-    private static final Map<Judged, List<Slot>> READINGS = Map.of(
-            Judged.CHARGE, List.of(),
-            Judged.FROZEN_COIL, List.of(),
-            Judged.APPLICABLE_TEST, List.of(Slot.of(Quantity.OUTDOOR_TEMPERATURE)),
-            Judged.HEATING,
+    private static final Map<Judged, List<Slot>> READINGS = Map.ofEntries(
+            Map.entry(Judged.CHARGE, List.of()),
+            Map.entry(Judged.FROZEN_COIL, List.of()),
+            Map.entry(Judged.APPLICABLE_TEST, List.of(Slot.of(Quantity.OUTDOOR_TEMPERATURE))),
+            Map.entry(
+                    Judged.HEATING,
                     List.of(
                             Slot.of(Quantity.OUTDOOR_TEMPERATURE),
                             new Slot("heating-return"),
                             new Slot("heating-supply"),
                             new Slot("heating-discharge"),
                             new Slot("heating-suction"),
-                            new Slot("heating-suction-line")),
-            Judged.AIRFLOW,
+                            new Slot("heating-suction-line"))),
+            Map.entry(
+                    Judged.AIRFLOW,
                     List.of(
                             Slot.of(Quantity.RETURN_DRY_BULB),
                             Slot.of(Quantity.RETURN_WET_BULB),
-                            Slot.of(Quantity.SUPPLY_DRY_BULB)),
-            Judged.EVACUATION,
+                            Slot.of(Quantity.SUPPLY_DRY_BULB))),
+            Map.entry(
+                    Judged.EVACUATION,
                     List.of(
                             new Slot("vacuum-limit"),
                             new Slot("vacuum-isolated"),
                             new Slot("vacuum-half"),
-                            new Slot("vacuum-held")),
-            Judged.PRESSURE_TEST,
+                            new Slot("vacuum-held"))),
+            Map.entry(
+                    Judged.PRESSURE_TEST,
                     List.of(
                             new Slot("pressure-start"),
                             new Slot("gas-start"),
                             new Slot("pressure-end"),
-                            new Slot("gas-end")),
-            Judged.RESTING_PRESSURE, List.of(Slot.of(Quantity.RESTING_PRESSURE), new Slot("rest-temperature")),
-            Judged.WEIGH_IN,
+                            new Slot("gas-end"))),
+            Map.entry(
+                    Judged.RESTING_PRESSURE, List.of(Slot.of(Quantity.RESTING_PRESSURE), new Slot("rest-temperature"))),
+            Map.entry(
+                    Judged.WEIGH_IN,
                     List.of(
                             Slot.of(Quantity.NAMEPLATE_CHARGE),
                             Slot.of(Quantity.LIQUID_TUBE_SIZE),
                             Slot.of(Quantity.LINE_LENGTH),
-                            Slot.of(Quantity.INCLUDED_LINE_LENGTH)),
-            Judged.WEIGHED_IN, List.of(new Slot("scale-before"), new Slot("scale-after")));
+                            Slot.of(Quantity.INCLUDED_LINE_LENGTH),
+                            new Slot("included-tube-size"),
+                            Slot.of(Quantity.LINE_CHARGE),
+                            Slot.of(Quantity.SUCTION_TUBE_SIZE),
+                            new Slot("included-suction-size"),
+                            Slot.of(Quantity.FILTER_DRIER_CHARGE),
+                            Slot.of(Quantity.LIQUID_LIFT),
+                            Slot.of(Quantity.ROOM_AREA))),
+            Map.entry(Judged.WEIGHED_IN, List.of(new Slot("scale-before"), new Slot("scale-after"))),
+            Map.entry(
+                    Judged.FUNCTIONAL_CHECK,
+                    List.of(
+                            new Slot("functional-suction-pressure"),
+                            new Slot("functional-suction-line"),
+                            new Slot("functional-liquid-pressure"),
+                            new Slot("functional-liquid-line"),
+                            new Slot("functional-return"),
+                            new Slot("functional-supply"))));
 
     private JobFigures() {}
 

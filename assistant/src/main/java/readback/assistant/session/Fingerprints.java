@@ -22,6 +22,7 @@ public final class Fingerprints {
 
     private static final List<String> FACTS = in(
             "/readback/calc/",
+            "applicability/tests-that-apply.txt",
             "plausibility/plausible-bands.txt",
             "targets/target-superheat.txt",
             "diagnosis/fault-weights.txt",
@@ -31,7 +32,8 @@ public final class Fingerprints {
             "fluid/refrigerants.txt",
             "fluid/saturation.txt",
             "procedure/leak-rules.txt",
-            "procedure/line-charge.txt");
+            "procedure/line-charge.txt",
+            "procedure/lower-flammable-limits.txt");
 
     private static final List<String> GRAMMAR = in(
             "/readback/grammar/",

@@ -294,6 +294,11 @@ final class GeneratedCall {
             case SUPPLY_DRY_BULB -> whole(between(48, 66));
             case PLATE_SUBCOOLING -> whole(between(7, 14));
             case LIQUID_TUBE_SIZE -> pick("three eighths", "one half", "one quarter", "point four five inches");
+            case SUCTION_TUBE_SIZE -> pick("three quarters", "seven eighths", "five eighths");
+            case LIQUID_LIFT -> pick("0", "25", "90");
+            case LINE_CHARGE -> pick("point six ounces per foot", "point five");
+            case FILTER_DRIER_CHARGE -> pick("3 ounces", "6 ounces");
+            case ROOM_AREA -> pick("80", "150", "1500");
             case LINE_LENGTH -> pick("30", "75", "10", "0");
             case INCLUDED_LINE_LENGTH -> pick("15", "25", "0", "150");
             case NAMEPLATE_CHARGE -> pick("90 ounces", "6 pounds 4 ounces", "10 ounces", "30 ounces");

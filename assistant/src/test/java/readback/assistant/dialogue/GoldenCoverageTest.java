@@ -127,6 +127,10 @@ class GoldenCoverageTest {
                 "resting-pressure no-saturation",
                 "weigh-in charge",
                 "weigh-in unknown-tube",
+                "weigh-in too-much-for-rooms",
+                "functional-check usual",
+                "functional-check unusual",
+                "functional-check not-made",
                 "weigh-in impossible",
                 "weighed-in nothing"));
         names(SplitCheck.Outcome.values()).forEach(name -> wanted.add("airflow " + name));

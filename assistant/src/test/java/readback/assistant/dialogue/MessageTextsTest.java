@@ -66,6 +66,9 @@ class MessageTextsTest {
             Map.entry("evacuation.", names(VacuumDecay.Outcome.values())),
             Map.entry("pressure-test.", names(StandingPressure.Outcome.values())),
             Map.entry("weighed-in.", names(WeighIn.Outcome.values())),
+            Map.entry("weigh-in.basis.", names(WeighIn.Basis.values())),
+            Map.entry("weigh-in.drier.", List.of("stated", "usual")),
+            Map.entry("weigh-in.driers.", List.of("stated", "usual")),
             Map.entry("resting-pressure.", names(RestingPressure.Outcome.values())),
             Map.entry("which.", names(ChargeTest.values())),
             Map.entry(

@@ -37,6 +37,7 @@ import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Limits;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.procedure.HeatingCheck;
+import readback.calc.procedure.FunctionalCheck;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -142,6 +143,12 @@ class SessionRecordTest {
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(3200)),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
                 new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
+                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.TooMuchForRooms(5200)),
+                new JobOutcome.Functional(
+                        Optional.of(12L),
+                        Optional.empty(),
+                        Optional.of(90L),
+                        List.of(FunctionalCheck.Aspect.SUPERHEAT, FunctionalCheck.Aspect.SPLIT)),
                 new JobOutcome.WeighedIn(
                         Optional.of(new JobOutcome.WeighedIn.Weighed(WeighIn.Outcome.ON_TARGET, 3100, 3200))),
                 new JobOutcome.WeighedIn(Optional.empty()),

@@ -19,6 +19,9 @@ public enum CautionRule {
     CYLINDER_OVERFILL(Signal.WARNING, true, Authority.CYLINDER_REGULATION, Authority.TOOL_MAKER),
     /** A2L burns slowly, but burns: R-32 from 0.307, R-454B from 0.296 kg/m³. ISO 817, from memory. */
     FLAMMABLE_A2L(Signal.WARNING, true, Authority.SAFETY_STANDARD, Authority.EQUIPMENT_MAKER, Authority.LOCAL_CODE),
+    /** More of a refrigerant that burns than the rooms allow. UL 60335-2-40, ASHRAE 15.2, from memory. */
+    CHARGE_ABOVE_ROOM_LIMIT(
+            Signal.WARNING, true, Authority.SAFETY_STANDARD, Authority.EQUIPMENT_MAKER, Authority.LOCAL_CODE),
     /**
      * Vapour is heavier than air and displaces it; below 19.5 % oxygen is deficient. 29 CFR 1910.134(b), from memory.
      */
@@ -44,6 +47,10 @@ public enum CautionRule {
     LIQUID_AT_COMPRESSOR(Signal.NOTICE, true, Authority.EQUIPMENT_MAKER),
     /** The evaporator works below freezing and will ice. */
     COIL_BELOW_FREEZING(Signal.NOTICE, false, Authority.EQUIPMENT_MAKER),
+    /** The liquid boils on its way up to the coil. */
+    LIQUID_FLASHES_ON_THE_WAY(Signal.NOTICE, false, Authority.EQUIPMENT_MAKER),
+    /** Long lines need other sizes, traps or accessories, as the maker's guide has them. */
+    LONG_LINE_SET(Signal.NOTICE, false, Authority.EQUIPMENT_MAKER),
     /** Releasing refrigerant is prohibited. Clean Air Act 608(c), 40 CFR 82.154(a). */
     VENTING_PROHIBITED(Signal.NOTICE, false, Authority.REFRIGERANT_REGULATION),
     /** Only a certified technician may open the circuit. 40 CFR 82.161, from memory. */

@@ -74,7 +74,8 @@ public final class ChargeJudge {
         Optional<Temperature> condensingSaturation = condensing.map(Saturation::temperature);
 
         ChargeMethod method = system.meteringDevice().chargeMethod();
-        TargetFinder.Found target = TargetFinder.find(method, sound, system.accuracy());
+        TargetFinder.Found target =
+                TargetFinder.find(method, system.makersTarget(), sound, condensingSaturation, system.accuracy());
         List<FailedCondition> conditions = new ArrayList<>(target.failures());
         conditions.addAll(ConditionCheck.failing(system, sound, evaporatingSaturation, denied));
         Set<Quantity> missing = missing(method, readings, target);
@@ -85,7 +86,7 @@ public final class ChargeJudge {
                 actual,
                 target.target(),
                 blocking(conditions, coilSeenClear),
-                blocking(method, contradictions),
+                blocking(system, contradictions),
                 missing);
         if (verdict instanceof Verdict.Compared) {
             boolean moves = verdict.kind() == Verdict.Kind.ADD || verdict.kind() == Verdict.Kind.RECOVER;
@@ -156,7 +157,7 @@ public final class ChargeJudge {
                 : system.makersRanges()
                         .subcoolingDeviation()
                         .orElse(system.limits().subcooling());
-        Estimate deviation = actual.minus(target.value(), target.contributions());
+        Estimate deviation = target.deviation(actual);
         Comparison comparison = Comparison.of(deviation, limits);
         Verdict.Kind kind = switch (comparison.position()) {
             case INSIDE -> Verdict.Kind.IN_TOLERANCE;
@@ -180,8 +181,8 @@ public final class ChargeJudge {
     }
 
     /** The contradictions that touch what the verdict rests on. */
-    private static List<Contradiction> blocking(ChargeMethod method, List<Contradiction> contradictions) {
-        Set<Quantity> basis = method == ChargeMethod.TOTAL_SUPERHEAT
+    private static List<Contradiction> blocking(SystemUnderTest system, List<Contradiction> contradictions) {
+        Set<Quantity> basis = system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT
                 ? EnumSet.of(
                         Quantity.SUCTION_PRESSURE,
                         Quantity.SUCTION_LINE_TEMPERATURE,
@@ -189,6 +190,9 @@ public final class ChargeJudge {
                         Quantity.OUTDOOR_TEMPERATURE,
                         Quantity.PLATE_SUPERHEAT)
                 : EnumSet.of(Quantity.LIQUID_PRESSURE, Quantity.LIQUID_LINE_TEMPERATURE, Quantity.PLATE_SUBCOOLING);
+        if (system.makersTarget().isPresent()) {
+            basis.add(Quantity.OUTDOOR_TEMPERATURE);
+        }
         return contradictions.stream()
                 .filter(contradiction -> !Collections.disjoint(contradiction.between(), basis))
                 .toList();

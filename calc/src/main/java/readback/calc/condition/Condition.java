@@ -10,6 +10,8 @@ public enum Condition {
     PRESSURE_DIFFERENCE_HELD(true),
     /** Outdoor air inside the charging table, up to 115 °F. RA3.2, table of target superheat (recalled). */
     OUTDOOR_INSIDE_TABLE(true),
+    /** Outdoor air between the two points that were read from the maker's chart: nothing says how it goes on beyond. */
+    OUTDOOR_BETWEEN_CHART_POINTS(true),
     /** Return wet bulb inside the charging table, 50 to 76 °F. RA3.2, table of target superheat (recalled). */
     WET_BULB_INSIDE_TABLE(true),
     /** A target of 5 °F or more: below it the table forbids the test. RA3.2.2.6.1, step 3. */

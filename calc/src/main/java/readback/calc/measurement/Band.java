@@ -20,6 +20,11 @@ public record Band(TemperatureDifference low, TemperatureDifference high) {
         return new Band(TemperatureDifference.fahrenheit(low), TemperatureDifference.fahrenheit(high));
     }
 
+    /** Whether a value lies in the band; both ends do. */
+    public boolean contains(TemperatureDifference value) {
+        return value.compareTo(low) >= 0 && value.compareTo(high) <= 0;
+    }
+
     /** The middle of the band. */
     public TemperatureDifference middle() {
         return TemperatureDifference.kelvins((low.kelvins() + high.kelvins()) / 2);

@@ -1,5 +1,6 @@
 package readback.calc.measurement;
 
+import java.util.Optional;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
@@ -11,6 +12,7 @@ import readback.calc.quantity.Atmosphere;
  * @param limits who judges
  * @param accuracy of the instruments used
  * @param makersRanges what the maker of the unit allows
+ * @param makersTarget what the maker wants in this weather; empty where nothing but a plate was read
  * @param condenserRestricted whether a restrictor on the condenser holds the pressures of a warm day: the winter set-up
  */
 public record SystemUnderTest(
@@ -20,6 +22,7 @@ public record SystemUnderTest(
         Limits limits,
         InstrumentAccuracy accuracy,
         MakersRanges makersRanges,
+        Optional<MakersTarget> makersTarget,
         boolean condenserRestricted) {
 
     /** An installer with ordinary instruments at sea level, and nothing stated by the maker. */
@@ -31,31 +34,66 @@ public record SystemUnderTest(
                 Limits.INSTALLER,
                 InstrumentAccuracy.STANDARD,
                 MakersRanges.NONE,
+                Optional.empty(),
                 false);
     }
 
     public SystemUnderTest in(AbsolutePressure airPressure) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, airPressure, limits, accuracy, makersRanges, condenserRestricted);
+                refrigerant,
+                meteringDevice,
+                airPressure,
+                limits,
+                accuracy,
+                makersRanges,
+                makersTarget,
+                condenserRestricted);
     }
 
     public SystemUnderTest judgedBy(Limits judge) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, atmosphere, judge, accuracy, makersRanges, condenserRestricted);
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                judge,
+                accuracy,
+                makersRanges,
+                makersTarget,
+                condenserRestricted);
     }
 
     public SystemUnderTest measuredWith(InstrumentAccuracy instruments) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, atmosphere, limits, instruments, makersRanges, condenserRestricted);
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                limits,
+                instruments,
+                makersRanges,
+                makersTarget,
+                condenserRestricted);
     }
 
     public SystemUnderTest with(MakersRanges ranges) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, atmosphere, limits, accuracy, ranges, condenserRestricted);
+                refrigerant, meteringDevice, atmosphere, limits, accuracy, ranges, makersTarget, condenserRestricted);
     }
 
-    /** The same with a restrictor on the condenser. */
+    public SystemUnderTest aimedAt(Optional<MakersTarget> target) {
+        return new SystemUnderTest(
+                refrigerant, meteringDevice, atmosphere, limits, accuracy, makersRanges, target, condenserRestricted);
+    }
+
+    /** The same with a restrictor on the condenser. What the maker wants in the weather outdoors does not hold with it. */
     public SystemUnderTest withCondenserRestricted() {
-        return new SystemUnderTest(refrigerant, meteringDevice, atmosphere, limits, accuracy, makersRanges, true);
+        return new SystemUnderTest(
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                limits,
+                accuracy,
+                makersRanges,
+                makersTarget.filter(MakersTarget.Cell.class::isInstance),
+                true);
     }
 }

@@ -93,10 +93,11 @@ public final class LineCharge {
      * The whole charge to weigh into an empty system. Valid at any outdoor temperature (California Energy Commission
      * RA3.2).
      *
+     * @param filterDriers what those hold that were added
      * @throws OutOfRangeException if nothing or less would remain
      */
-    public static Mass weighIn(Mass nameplate, Mass lineAdjustment, int filterDriersAdded) {
-        Mass total = nameplate.plus(lineAdjustment).plus(FILTER_DRIER.times(filterDriersAdded));
+    public static Mass weighIn(Mass nameplate, Mass lineAdjustment, Mass filterDriers) {
+        Mass total = nameplate.plus(lineAdjustment).plus(filterDriers);
         if (total.kilograms() <= 0) {
             throw new OutOfRangeException("charge to weigh in", total.kilograms(), "kg", "above 0 kg");
         }

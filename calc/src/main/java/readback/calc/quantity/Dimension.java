@@ -14,6 +14,10 @@ public enum Dimension {
     MASS,
     /** Base unit metre. */
     LENGTH,
+    /** Base unit square metre. */
+    AREA,
+    /** Base unit kilogram per metre. */
+    MASS_PER_LENGTH,
     /** Base unit second. */
     DURATION,
     /** Volume of air a second, base unit cubic metre per second. */

@@ -24,6 +24,12 @@ public enum Quantity {
     PLATE_SUBCOOLING(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
     /** Target superheat stated by the maker for these conditions. */
     PLATE_SUPERHEAT(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
+    /** Liquid line less outdoor air, as the maker states it for a right charge. */
+    PLATE_APPROACH(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
+    /** Outdoor temperature of a point in the maker's charging chart. */
+    CHART_OUTDOOR_TEMPERATURE(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    /** Superheat or subcooling that the maker's charging chart gives there. */
+    CHART_TARGET(Dimension.TEMPERATURE_DIFFERENCE, Unit.FAHRENHEIT_DEGREES),
     /** Design pressure of the low side on the rating plate: the most that a leak test may reach there. */
     PLATE_LOW_SIDE_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.PSIG),
     NAMEPLATE_CHARGE(Dimension.MASS, Unit.OUNCE),
@@ -40,6 +46,14 @@ public enum Quantity {
     INCLUDED_LINE_LENGTH(Dimension.LENGTH, Unit.FOOT),
     LIQUID_TUBE_SIZE(Dimension.LENGTH, Unit.INCH),
     SUCTION_TUBE_SIZE(Dimension.LENGTH, Unit.INCH),
+    /** How far the indoor coil lies above the outdoor unit; zero where it lies at its height or below. */
+    LIQUID_LIFT(Dimension.LENGTH, Unit.FOOT),
+    /** Refrigerant for a length of line set, as the maker states it. */
+    LINE_CHARGE(Dimension.MASS_PER_LENGTH, Unit.OUNCE_PER_FOOT),
+    /** Refrigerant for one filter-drier, as its maker or that of the unit states it. */
+    FILTER_DRIER_CHARGE(Dimension.MASS, Unit.OUNCE),
+    /** Floor area of the smallest room, or group of rooms open to each other, that the unit serves. */
+    ROOM_AREA(Dimension.AREA, Unit.SQUARE_FOOT),
     ALTITUDE(Dimension.LENGTH, Unit.FOOT),
     VACUUM_LEVEL(Dimension.ABSOLUTE_PRESSURE, Unit.MICRON),
     NITROGEN_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.PSIG),

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
@@ -13,6 +14,7 @@ import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Estimate;
 import readback.calc.measurement.Instrument;
 import readback.calc.measurement.InstrumentAccuracy;
+import readback.calc.measurement.MakersTarget;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.Shares;
 import readback.calc.quantity.Quantity;
@@ -25,6 +27,9 @@ public final class TargetFinder {
 
     /** 8 to 14 °F fits most expansion-valve units whose plate is gone. Common practice, no source. */
     private static final Band COMMON_SUBCOOLING = Band.fahrenheit(8, 14);
+
+    /** What the liquid has at least where nothing is known of the unit: the lower end of the same range. */
+    public static final TemperatureDifference LEAST_COMMON_SUBCOOLING = COMMON_SUBCOOLING.low();
 
     private static final Reading LOWEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "50");
     private static final Reading HIGHEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "76");
@@ -48,9 +53,80 @@ public final class TargetFinder {
         }
     }
 
-    /** The target for the method, as far as the readings give one. */
-    public static Found find(ChargeMethod method, Readings readings, InstrumentAccuracy accuracy) {
-        return method == ChargeMethod.SUBCOOLING ? subcooling(readings) : superheat(readings, accuracy);
+    /**
+     * The target for the method, as far as the readings give one. What the maker wants in this weather comes first.
+     *
+     * @param condensing saturation at the liquid port, as far as it is known
+     */
+    public static Found find(
+            ChargeMethod method,
+            Optional<MakersTarget> makers,
+            Readings readings,
+            Optional<Temperature> condensing,
+            InstrumentAccuracy accuracy) {
+        Supplier<Found> other =
+                () -> method == ChargeMethod.SUBCOOLING ? subcooling(readings) : superheat(readings, accuracy);
+        return makers.map(target -> target.fold(new MakersTarget.Cases<Found>() {
+                    @Override
+                    public Found cell(MakersTarget.Cell cell) {
+                        return Found.of(Target.exact(cell.target(), TargetSource.MAKERS_CHART));
+                    }
+
+                    @Override
+                    public Found betweenPoints(MakersTarget.BetweenPoints points) {
+                        return TargetFinder.betweenPoints(points, readings, accuracy);
+                    }
+
+                    @Override
+                    public Found approach(MakersTarget.Approach approach) {
+                        return method == ChargeMethod.SUBCOOLING
+                                ? TargetFinder.approach(approach, readings, condensing, accuracy)
+                                : other.get();
+                    }
+                }))
+                .orElseGet(other);
+    }
+
+    private static Found betweenPoints(
+            MakersTarget.BetweenPoints points, Readings readings, InstrumentAccuracy accuracy) {
+        Optional<Reading> outdoor = readings.find(Quantity.OUTDOOR_TEMPERATURE);
+        if (outdoor.isEmpty()) {
+            return Found.missing(EnumSet.of(Quantity.OUTDOOR_TEMPERATURE));
+        }
+        return points.at(outdoor.get().temperature())
+                .map(value -> Found.of(Target.from(
+                        value, TargetSource.MAKERS_CHART, outdoorShares(outdoor.get(), accuracy, points.slope()))))
+                .orElseGet(() -> Found.failed(List.of(FailedCondition.of(Condition.OUTDOOR_BETWEEN_CHART_POINTS))));
+    }
+
+    /**
+     * The subcooling at which the liquid line has the maker's approach: condensing less outdoor air less approach. The
+     * liquid gauge and the air drop out again when the measured subcooling is held against it, for both count from the
+     * same saturation.
+     */
+    private static Found approach(
+            MakersTarget.Approach approach,
+            Readings readings,
+            Optional<Temperature> condensing,
+            InstrumentAccuracy accuracy) {
+        Optional<Reading> outdoor = readings.find(Quantity.OUTDOOR_TEMPERATURE);
+        if (outdoor.isEmpty() || condensing.isEmpty()) {
+            return Found.missing(EnumSet.of(Quantity.OUTDOOR_TEMPERATURE, Quantity.LIQUID_PRESSURE));
+        }
+        TemperatureDifference value =
+                condensing.get().minus(outdoor.get().temperature()).minus(approach.target());
+        return Found.of(new Target(
+                value,
+                TargetSource.MAKERS_APPROACH,
+                outdoorShares(outdoor.get(), accuracy, -1),
+                EnumSet.of(Instrument.LIQUID_GAUGE, Instrument.AIR_PRESSURE)));
+    }
+
+    private static List<Estimate.Contribution> outdoorShares(
+            Reading outdoor, InstrumentAccuracy accuracy, double sensitivity) {
+        List<Estimate.Contribution> shares = new ArrayList<>(2);
+        Shares.thermometer(shares, Instrument.OUTDOOR_PROBE, accuracy.airProbe(), outdoor, sensitivity);
+        return shares;
     }
 
     private static Found subcooling(Readings readings) {
@@ -78,7 +154,7 @@ public final class TargetFinder {
             @Override
             public Found usable(SuperheatTable.Answer.Usable usable) {
                 return Found.of(
-                        new Target(usable.target(), TargetSource.CHARGING_TABLE, shares(usable, readings, accuracy)));
+                        Target.from(usable.target(), TargetSource.CHARGING_TABLE, shares(usable, readings, accuracy)));
             }
 
             @Override

@@ -7,6 +7,7 @@ import static readback.calc.measurement.Known.pistonWithLineAt;
 import static readback.calc.measurement.Known.reading;
 import static readback.calc.measurement.Known.valveWithLineAt;
 
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,9 +17,11 @@ import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.Limits;
+import readback.calc.measurement.MakersTarget;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.TemperatureDifference;
 
 class ConditionCheckTest {
 
@@ -90,6 +93,17 @@ class ConditionCheckTest {
         if (!held) {
             assertThat(only(judgement).remedies()).containsExactly(Remedy.ADJUST_RESTRICTOR);
         }
+    }
+
+    @Test
+    void with_a_restrictor_a_target_by_the_weather_outdoors_does_not_hold() {
+        MakersTarget approach = new MakersTarget.Approach(TemperatureDifference.fahrenheit(6));
+        MakersTarget cell = new MakersTarget.Cell(TemperatureDifference.fahrenheit(12));
+
+        assertThat(VALVE.aimedAt(Optional.of(approach)).withCondenserRestricted().makersTarget())
+                .isEmpty();
+        assertThat(VALVE.aimedAt(Optional.of(cell)).withCondenserRestricted().makersTarget())
+                .contains(cell);
     }
 
     /** RA3.2.1. */

@@ -76,17 +76,18 @@ class LineChargeTest {
     /** California Energy Commission RA3.2; 6 oz a filter-drier: equipment manual. */
     @Test
     void the_charge_to_weigh_in_is_nameplate_line_and_driers() {
-        Mass total = LineCharge.weighIn(Mass.pounds(7), Mass.ounces(12), 2);
+        Mass total = LineCharge.weighIn(Mass.pounds(7), Mass.ounces(12), LineCharge.FILTER_DRIER.times(2));
 
         assertThat(total.ounces()).isCloseTo(7 * 16 + 12 + 12, within(1e-9));
-        assertThat(LineCharge.weighIn(Mass.pounds(7), Mass.ounces(-3), 0).ounces())
+        assertThat(LineCharge.weighIn(Mass.pounds(7), Mass.ounces(-3), Mass.NONE)
+                        .ounces())
                 .isCloseTo(109, within(1e-9));
     }
 
     @Test
     void a_charge_of_nothing_or_less_is_refused() {
         assertThatExceptionOfType(OutOfRangeException.class)
-                .isThrownBy(() -> LineCharge.weighIn(Mass.ounces(3), Mass.ounces(-3), 0));
+                .isThrownBy(() -> LineCharge.weighIn(Mass.ounces(3), Mass.ounces(-3), Mass.NONE));
     }
 
     @Test

@@ -18,6 +18,8 @@ public enum Judged {
     WEIGH_IN,
     /** How much was weighed in. */
     WEIGHED_IN,
+    /** What a system that was charged by weight shows when it runs. */
+    FUNCTIONAL_CHECK,
     /** Which check of the charge applies today. */
     APPLICABLE_TEST,
     /** A heat pump while it heats. */

@@ -129,6 +129,8 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
             case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "K";
             case MASS -> "kg";
             case LENGTH -> "m";
+            case AREA -> "m2";
+            case MASS_PER_LENGTH -> "kg/m";
             case DURATION -> "s";
             case AIRFLOW -> "m3/s";
             case CURRENT -> "A";

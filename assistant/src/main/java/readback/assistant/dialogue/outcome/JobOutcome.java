@@ -17,6 +17,7 @@ import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
+import readback.calc.procedure.FunctionalCheck;
 import readback.calc.procedure.RestingPressure;
 import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
@@ -41,6 +42,7 @@ public sealed interface JobOutcome
                 JobOutcome.Evacuation,
                 JobOutcome.ToWeighIn,
                 JobOutcome.WeighedIn,
+                JobOutcome.Functional,
                 JobOutcome.AtRest,
                 JobOutcome.FrozenCoil,
                 ApplicableTest,
@@ -373,6 +375,14 @@ public sealed interface JobOutcome
                 }
             }
 
+            /** More than the rooms allow: it must not go in. */
+            record TooMuchForRooms(long grams) implements Amount {
+                @Override
+                public String line() {
+                    return "too-much-for-rooms";
+                }
+            }
+
             /** The line set is so short that nothing would be left to weigh in. */
             record NothingLeft() implements Amount {
                 @Override
@@ -444,6 +454,71 @@ public sealed interface JobOutcome
             return comparison
                     .map(each -> name() + " " + each.grams() + "g target=" + each.targetGrams() + "g")
                     .orElseGet(this::name);
+        }
+    }
+
+    /**
+     * What a system that was charged by weight shows when it runs: information, no verdict.
+     *
+     * @param superheat tenths of a degree Fahrenheit, as the others
+     * @param unusual what few systems show
+     */
+    record Functional(
+            Optional<Long> superheat,
+            Optional<Long> subcooling,
+            Optional<Long> split,
+            List<FunctionalCheck.Aspect> unusual)
+            implements JobOutcome {
+
+        public Functional {
+            unusual = List.copyOf(unusual);
+        }
+
+        public static Functional of(FunctionalCheck check) {
+            return new Functional(
+                    check.superheat().map(Functional::tenths),
+                    check.subcooling().map(Functional::tenths),
+                    check.split().map(Functional::tenths),
+                    List.copyOf(check.unusual()));
+        }
+
+        private static long tenths(TemperatureDifference difference) {
+            return Math.round(difference.fahrenheit() * 10);
+        }
+
+        @Override
+        public Judged judged() {
+            return Judged.FUNCTIONAL_CHECK;
+        }
+
+        @Override
+        public String name() {
+            boolean nothing = superheat.isEmpty() && subcooling.isEmpty() && split.isEmpty();
+            return "functional-check " + (nothing ? "not-made" : unusual.isEmpty() ? "usual" : "unusual");
+        }
+
+        @Override
+        public List<Figure> figures(UnitSetting units) {
+            List<Figure> figures = new ArrayList<>();
+            superheat.ifPresent(each -> figures.add(figure("superheat", each, units)));
+            subcooling.ifPresent(each -> figures.add(figure("subcooling", each, units)));
+            split.ifPresent(each -> figures.add(figure("split", each, units)));
+            return figures;
+        }
+
+        private static Figure figure(String name, long tenths, UnitSetting units) {
+            return Figure.difference(name, TemperatureDifference.fahrenheit(tenths / 10.0), units);
+        }
+
+        @Override
+        public String line() {
+            StringJoiner line = new StringJoiner(" ");
+            line.add(name());
+            superheat.ifPresent(each -> line.add("superheat=" + each / 10.0 + "F"));
+            subcooling.ifPresent(each -> line.add("subcooling=" + each / 10.0 + "F"));
+            split.ifPresent(each -> line.add("split=" + each / 10.0 + "F"));
+            unusual.forEach(each -> line.add("unusual=" + ConstantName.of(each)));
+            return line.toString();
         }
     }
 

@@ -369,6 +369,15 @@ public final class JudgementMessages {
         return massFact(Math.round(massValue(mass, units) / step) * step, units);
     }
 
+    /** A loss, an excess or a drop: a difference is neither gauge nor absolute. */
+    public static Fact pressureDifference(GaugePressure difference, UnitSetting units) {
+        boolean psi = units.pressure() == Unit.PSIG;
+        Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
+        BigDecimal value =
+                BigDecimal.valueOf(unit.fromBase(difference.pascals())).setScale(psi ? 0 : 2, RoundingMode.HALF_UP);
+        return new Fact.PressureDifference(value, unit);
+    }
+
     private static double massStep(UnitSetting units) {
         return metric(units) ? 10 : 0.5;
     }
