@@ -47,9 +47,13 @@ final class StepPhrases {
             Quantity.SUCTION_LINE_TEMPERATURE,
             Quantity.LIQUID_LINE_TEMPERATURE);
 
-    /** Of the lines and the rooms, as papers have them: told where they are asked for, not between readings. */
-    private static final Set<Quantity> FROM_PAPERS =
-            EnumSet.of(Quantity.LIQUID_LIFT, Quantity.LINE_CHARGE, Quantity.FILTER_DRIER_CHARGE, Quantity.ROOM_AREA);
+    /** As papers have them: told where they are asked for, and beside the plate, not between readings. */
+    private static final Set<Quantity> FROM_PAPERS = EnumSet.of(
+            Quantity.PLATE_APPROACH,
+            Quantity.LIQUID_LIFT,
+            Quantity.LINE_CHARGE,
+            Quantity.FILTER_DRIER_CHARGE,
+            Quantity.ROOM_AREA);
 
     private static final int CORRECTIONS = 150;
     private static final int OPTION_REPEATED = 6;
@@ -203,12 +207,19 @@ final class StepPhrases {
         return lexicon.quantities().values().stream()
                 .filter(words -> expectation.quantity().isEmpty()
                         || !apart(words.quantity())
-                        || expectation.quantity().get() == words.quantity())
+                        || expectation.quantity().get() == words.quantity()
+                        || besidePlate(words.quantity()))
                 .toList();
     }
 
     private static boolean apart(Quantity quantity) {
         return quantity.ofInstrument() || FROM_PAPERS.contains(quantity);
+    }
+
+    /** Whoever looks for the subcooling on the plate may find an approach there. */
+    private boolean besidePlate(Quantity quantity) {
+        return quantity == Quantity.PLATE_APPROACH
+                && expectation.quantity().equals(Optional.of(Quantity.PLATE_SUBCOOLING));
     }
 
     private void said(ReadingPhrases.Said said) {
