@@ -73,8 +73,8 @@ class LexiconTest {
 
     @ParameterizedTest
     @CsvSource({
-        "54, FAHRENHEIT, false",
-        "55, FAHRENHEIT, true",
+        "9, FAHRENHEIT, false",
+        "10, FAHRENHEIT, true",
         "115, FAHRENHEIT, true",
         "116, FAHRENHEIT, false",
         "46, CELSIUS, true",
