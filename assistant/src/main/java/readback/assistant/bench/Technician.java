@@ -259,6 +259,7 @@ final class Technician {
                     "weigh-verdict",
                     "weighed-verdict",
                     "recovered-to",
+                    "leak-test",
                     "sign-off" -> "finish";
             default -> looks(step);
         };

@@ -63,7 +63,7 @@ final class SessionOptions {
             names = "--job",
             paramLabel = "NAME",
             description = "charge-check, airflow, frozen-coil, pressure-test, evacuation, weigh-in,"
-                    + " resting-pressure, which-check, winter-set-up or heating-check."
+                    + " resting-pressure, which-check, winter-set-up, heating-check, heater-airflow or capacity."
                     + " Default: charge-check.")
     private String job = "charge-check";
 

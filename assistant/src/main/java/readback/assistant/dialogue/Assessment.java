@@ -100,12 +100,15 @@ public final class Assessment implements ConditionContext {
         this.jobs = List.copyOf(jobs);
         this.sheet = sheet;
         this.rounds = List.copyOf(rounds);
-        this.readings = readings(sheet);
         this.refrigerant =
                 sheet.option(Slots.REFRIGERANT).or(settings::refrigerant).flatMap(Assessment::refrigerant);
         this.air = sheet.reading(Quantity.ALTITUDE)
                 .map(altitude -> Atmosphere.atAltitude(altitude.base()))
                 .orElse(Atmosphere.SEA_LEVEL);
+        Readings stated = readings(sheet);
+        this.readings = sheet.answer(Slot.of(Quantity.AIRFLOW)).isPresent()
+                ? stated
+                : AirSideJudge.heaterAirflow(sheet, air).map(stated::with).orElse(stated);
         this.system = refrigerant
                 .flatMap(fluid -> meteringDevice(sheet)
                         .map(device -> SystemUnderTest.of(fluid, device)

@@ -44,6 +44,10 @@ final class Holds {
             Map.entry("airflow-to-show", Holds::airflowToShow),
             Map.entry("airflow-stated", Holds::airflowStated),
             Map.entry(
+                    "airflow-by-heater",
+                    assessment -> AirSideJudge.heaterAirflow(assessment.sheet(), assessment.air())
+                            .isPresent()),
+            Map.entry(
                     "refrigerant-to-add",
                     assessment -> assessment.verdict().equals(Optional.of(Verdict.Kind.ADD)) || trim(assessment) > 0),
             Map.entry(
@@ -125,8 +129,7 @@ final class Holds {
     }
 
     private static boolean chargeToWeigh(Assessment assessment) {
-        return job(assessment).equals(JobId.WEIGH_IN)
-                && new WeighInJudge(assessment).anythingToWeigh();
+        return job(assessment).equals(JobId.WEIGH_IN) && new WeighInJudge(assessment).anythingToWeigh();
     }
 
     private static boolean abovePlate(Assessment assessment) {

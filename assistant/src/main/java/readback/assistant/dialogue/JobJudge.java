@@ -65,6 +65,8 @@ final class JobJudge {
             case FROZEN_COIL -> frozenCoil();
             case APPLICABLE_TEST -> Seasons.applicable(assessment);
             case HEATING -> heating();
+            case HEATER_AIRFLOW -> new AirSideJudge(assessment).airflow();
+            case CAPACITY -> new AirSideJudge(assessment).capacity();
         };
     }
 

@@ -88,6 +88,7 @@ final class Seasons {
     static boolean heats(Assessment assessment, Quantity quantity) {
         JobId job = assessment.jobs().get(assessment.jobs().size() - 1);
         return job.equals(JobId.HEATING_CHECK)
+                || job.equals(JobId.HEATER_AIRFLOW)
                 || (quantity == Quantity.OUTDOOR_TEMPERATURE && OF_COLD_DAYS.contains(job));
     }
 

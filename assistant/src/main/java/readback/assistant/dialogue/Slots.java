@@ -55,6 +55,9 @@ public final class Slots {
     static final Slot CIRCUIT_OPENED = new Slot("circuit-opened");
     static final Slot VARIABLE_SPEED = new Slot("variable-speed");
 
+    static final Slot HEATER_RETURN = new Slot("heater-return");
+    static final Slot HEATER_SUPPLY = new Slot("heater-supply");
+
     static final Slot HEATING_RETURN = new Slot("heating-return");
     static final Slot HEATING_SUPPLY = new Slot("heating-supply");
     static final Slot HEATING_DISCHARGE = new Slot("heating-discharge");
@@ -124,6 +127,8 @@ public final class Slots {
             MAKERS_PROCEDURE,
             CIRCUIT_OPENED,
             VARIABLE_SPEED,
+            HEATER_RETURN,
+            HEATER_SUPPLY,
             HEATING_RETURN,
             HEATING_SUPPLY,
             HEATING_DISCHARGE,

@@ -20,6 +20,8 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.outcome.ApplicableTest;
+import readback.assistant.dialogue.outcome.Capacity;
+import readback.assistant.dialogue.outcome.HeaterAirflow;
 import readback.assistant.dialogue.outcome.Heating;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.quantity.Reading;
@@ -117,6 +119,8 @@ final class Json {
         @JsonSubTypes.Type(value = JobOutcome.AtRest.class, name = "resting-pressure"),
         @JsonSubTypes.Type(value = JobOutcome.FrozenCoil.class, name = "frozen-coil"),
         @JsonSubTypes.Type(value = ApplicableTest.class, name = "applicable-test"),
+        @JsonSubTypes.Type(value = HeaterAirflow.class, name = "heater-airflow"),
+        @JsonSubTypes.Type(value = Capacity.class, name = "capacity"),
         @JsonSubTypes.Type(value = Heating.class, name = "heating")
     })
     private interface OfOutcome {}

@@ -31,6 +31,20 @@ public final class JobFigures {
                             new Slot("heating-suction"),
                             new Slot("heating-suction-line"))),
             Map.entry(
+                    Judged.HEATER_AIRFLOW,
+                    List.of(Slot.of(Quantity.HEATER_POWER), new Slot("heater-return"), new Slot("heater-supply"))),
+            Map.entry(
+                    Judged.CAPACITY,
+                    List.of(
+                            Slot.of(Quantity.AIRFLOW),
+                            Slot.of(Quantity.RETURN_DRY_BULB),
+                            Slot.of(Quantity.RETURN_WET_BULB),
+                            Slot.of(Quantity.SUPPLY_DRY_BULB),
+                            Slot.of(Quantity.SUPPLY_WET_BULB),
+                            Slot.of(Quantity.CAPACITY),
+                            Slot.of(Quantity.LINE_VOLTAGE),
+                            Slot.of(Quantity.COMPRESSOR_CURRENT))),
+            Map.entry(
                     Judged.AIRFLOW,
                     List.of(
                             Slot.of(Quantity.RETURN_DRY_BULB),

@@ -124,6 +124,9 @@ class GoldenCoverageTest {
     void every_outcome_of_every_other_job_occurs() {
         Set<String> wanted = new TreeSet<>(List.of(
                 "airflow outside-table",
+                "heater-airflow measured",
+                "capacity measured",
+                "capacity no-cooling",
                 "resting-pressure no-saturation",
                 "weigh-in charge",
                 "weigh-in unknown-tube",

@@ -25,6 +25,8 @@ import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
 import readback.assistant.dialogue.outcome.ApplicableTest;
+import readback.assistant.dialogue.outcome.Capacity;
+import readback.assistant.dialogue.outcome.HeaterAirflow;
 import readback.assistant.dialogue.outcome.Heating;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.applicability.ChargeTest;
@@ -156,6 +158,9 @@ class SessionRecordTest {
                         Optional.of(new JobOutcome.AtRest.Against(RestingPressure.Outcome.SATURATION, -400))),
                 new JobOutcome.FrozenCoil(Duration.ofMinutes(10)),
                 new ApplicableTest(ChargeTest.WINTER_SET_UP),
+                new HeaterAirflow(1129),
+                new Capacity(10_550, 7_400, Optional.of(98L), Optional.of(340L)),
+                new Capacity(-20, -10, Optional.empty(), Optional.empty()),
                 new Heating(
                         HeatingCheck.Outcome.SUSPICIOUS,
                         List.of(HeatingCheck.Sign.values()),

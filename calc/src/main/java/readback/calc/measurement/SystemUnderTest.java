@@ -84,7 +84,9 @@ public record SystemUnderTest(
                 refrigerant, meteringDevice, atmosphere, limits, accuracy, makersRanges, target, condenserRestricted);
     }
 
-    /** The same with a restrictor on the condenser. What the maker wants in the weather outdoors does not hold with it. */
+    /**
+     * The same with a restrictor on the condenser. What the maker wants in the weather outdoors does not hold with it.
+     */
     public SystemUnderTest withCondenserRestricted() {
         return new SystemUnderTest(
                 refrigerant,

@@ -16,6 +16,7 @@ public enum Quantity {
     RETURN_WET_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
     RETURN_DRY_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
     SUPPLY_DRY_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
+    SUPPLY_WET_BULB(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
     /** Of the return air; with its dry bulb it gives the wet bulb. */
     RELATIVE_HUMIDITY(Dimension.RATIO, Unit.PERCENT),
     /** Return air less supply air, as the technician states it. */
@@ -63,6 +64,10 @@ public enum Quantity {
     LINE_TEMPERATURE(Dimension.TEMPERATURE, Unit.FAHRENHEIT),
     RUN_TIME(Dimension.DURATION, Unit.MINUTE),
     COMPRESSOR_CURRENT(Dimension.CURRENT, Unit.AMPERE),
+    /** At the terminals of what is running. */
+    LINE_VOLTAGE(Dimension.VOLTAGE, Unit.VOLT),
+    /** Drawn by electric heaters in the supply air. */
+    HEATER_POWER(Dimension.POWER, Unit.KILOWATT),
     STATIC_PRESSURE(Dimension.GAUGE_PRESSURE, Unit.INCH_WATER),
     AIRFLOW(Dimension.AIRFLOW, Unit.CUBIC_FOOT_PER_MINUTE),
     CAPACITY(Dimension.POWER, Unit.TON_OF_REFRIGERATION),

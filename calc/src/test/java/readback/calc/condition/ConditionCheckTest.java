@@ -100,7 +100,9 @@ class ConditionCheckTest {
         MakersTarget approach = new MakersTarget.Approach(TemperatureDifference.fahrenheit(6));
         MakersTarget cell = new MakersTarget.Cell(TemperatureDifference.fahrenheit(12));
 
-        assertThat(VALVE.aimedAt(Optional.of(approach)).withCondenserRestricted().makersTarget())
+        assertThat(VALVE.aimedAt(Optional.of(approach))
+                        .withCondenserRestricted()
+                        .makersTarget())
                 .isEmpty();
         assertThat(VALVE.aimedAt(Optional.of(cell)).withCondenserRestricted().makersTarget())
                 .contains(cell);

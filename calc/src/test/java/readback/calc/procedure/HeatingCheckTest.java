@@ -18,7 +18,6 @@ import readback.calc.quantity.Temperature;
 class HeatingCheckTest {
 
     private static HeatingCheck.Result judged(
-            
             double outdoor,
             double indoor,
             @Nullable Double supply,

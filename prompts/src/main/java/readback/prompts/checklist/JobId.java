@@ -19,6 +19,8 @@ public record JobId(String id) {
 
     public static final JobId WINTER_SET_UP = new JobId("winter-set-up");
 
+    public static final JobId HEATER_AIRFLOW = new JobId("heater-airflow");
+
     public static final JobId HEATING_CHECK = new JobId("heating-check");
 
     @Override

@@ -23,5 +23,9 @@ public enum Judged {
     /** Which check of the charge applies today. */
     APPLICABLE_TEST,
     /** A heat pump while it heats. */
-    HEATING
+    HEATING,
+    /** The airflow, from electric heat and the rise of the air. */
+    HEATER_AIRFLOW,
+    /** How much the system cools. */
+    CAPACITY
 }

@@ -94,6 +94,25 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
                 "m3/(s W)");
     }
 
+    static Figure airflow(String name, long cubicFeetPerMinute) {
+        return new Figure(
+                name,
+                BigDecimal.valueOf(cubicFeetPerMinute),
+                Unit.CUBIC_FOOT_PER_MINUTE.symbol(),
+                Unit.CUBIC_FOOT_PER_MINUTE.toBase((double) cubicFeetPerMinute),
+                "m3/s");
+    }
+
+    /** Tons, or kilowatts beside degrees Celsius. */
+    static Figure power(String name, long watts, UnitSetting units) {
+        Unit unit = units.temperature() == Unit.CELSIUS ? Unit.KILOWATT : Unit.TON_OF_REFRIGERATION;
+        return new Figure(name, rounded(unit.fromBase((double) watts), 2), unit.symbol(), (double) watts, "W");
+    }
+
+    static Figure percent(String name, long percent) {
+        return new Figure(name, BigDecimal.valueOf(percent), Unit.PERCENT.symbol(), percent / 100.0, "1");
+    }
+
     static Figure minutes(String name, Duration time) {
         return new Figure(
                 name, rounded(time.toSeconds() / 60.0, 1), Unit.MINUTE.symbol(), (double) time.toSeconds(), "s");

@@ -46,6 +46,8 @@ public sealed interface JobOutcome
                 JobOutcome.AtRest,
                 JobOutcome.FrozenCoil,
                 ApplicableTest,
+                HeaterAirflow,
+                Capacity,
                 Heating {
 
     /** What was judged. */
