@@ -47,9 +47,12 @@ final class StepPhrases {
             Quantity.SUCTION_LINE_TEMPERATURE,
             Quantity.LIQUID_LINE_TEMPERATURE);
 
-    /** As papers have them: told where they are asked for, and beside the plate, not between readings. */
-    private static final Set<Quantity> FROM_PAPERS = EnumSet.of(
+    /** Of papers, heaters and supplies: told where they are asked for, and beside the plate, not between readings. */
+    private static final Set<Quantity> NOT_BETWEEN_READINGS = EnumSet.of(
             Quantity.PLATE_APPROACH,
+            Quantity.SUPPLY_WET_BULB,
+            Quantity.LINE_VOLTAGE,
+            Quantity.HEATER_POWER,
             Quantity.LIQUID_LIFT,
             Quantity.LINE_CHARGE,
             Quantity.FILTER_DRIER_CHARGE,
@@ -213,7 +216,7 @@ final class StepPhrases {
     }
 
     private static boolean apart(Quantity quantity) {
-        return quantity.ofInstrument() || FROM_PAPERS.contains(quantity);
+        return quantity.ofInstrument() || NOT_BETWEEN_READINGS.contains(quantity);
     }
 
     /** Whoever looks for the subcooling on the plate may find an approach there. */
