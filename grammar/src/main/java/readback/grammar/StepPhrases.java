@@ -58,7 +58,7 @@ final class StepPhrases {
             Quantity.FILTER_DRIER_CHARGE,
             Quantity.ROOM_AREA);
 
-    private static final int CORRECTIONS = 150;
+    private static final int CORRECTIONS = 140;
     private static final int OPTION_REPEATED = 6;
     private static final int ANSWER_REPEATED = 12;
     private static final int PLAIN_ANSWER_REPEATED = 120;
