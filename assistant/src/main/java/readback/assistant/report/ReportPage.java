@@ -395,14 +395,12 @@ public final class ReportPage {
                 .map(done -> texts.label("signed-off"))
                 .orElse(report.session().closed() ? texts.label("closed-only") : texts.label("trouble.open"));
         page.element("p", signedOff);
-        page.open("div", "class", "lines");
-        for (String who : List.of("technician", "customer", "supervisor")) {
-            page.open("p", "class", "signature")
-                    .element("span", report.about(who).orElse(" "), "class", "name")
-                    .element("span", texts.label("signature." + who), "class", "quiet")
-                    .closeLine();
-        }
-        page.close().closeLine();
+        PageEnd.signatures(
+                page,
+                texts,
+                List.of(About.TECHNICIAN, About.CUSTOMER, "supervisor"),
+                who -> report.about(who).orElse(" "));
+        page.closeLine();
     }
 
     private void trust() {

@@ -66,16 +66,8 @@ public final class SheetPage {
         refrigerant();
         notes();
         signatures();
-        page.closeLine().open("footer");
-        page.element("p", texts.label("advice"));
-        page.element(
-                "p",
-                texts.label("session") + " " + bounded(report.session().header().session(), LONGEST) + ". "
-                        + texts.label("hash") + ": " + report.session().hash() + ". " + texts.label("made") + " "
-                        + texts.moment(now, zone) + ".",
-                "class",
-                "quiet hash");
         page.closeLine();
+        PageEnd.footer(page, texts, report, bounded(report.session().header().session(), LONGEST), now);
         return "<!DOCTYPE html>\n" + page.closeLine().closeLine().finished();
     }
 
@@ -177,14 +169,12 @@ public final class SheetPage {
 
     private void signatures() {
         page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
-        page.open("div", "class", "lines");
-        for (String who : List.of(About.TECHNICIAN, About.CUSTOMER)) {
-            page.open("p", "class", "signature")
-                    .element("span", bounded(report.about(who).orElse(" "), LONGEST), "class", "name")
-                    .element("span", texts.label("signature." + who), "class", "quiet")
-                    .closeLine();
-        }
-        page.close().closeLine();
+        PageEnd.signatures(
+                page,
+                texts,
+                List.of(About.TECHNICIAN, About.CUSTOMER),
+                who -> bounded(report.about(who).orElse(" "), LONGEST));
+        page.closeLine();
     }
 
     /** The text, or its beginning where it would take more room than the sheet has for it. */
