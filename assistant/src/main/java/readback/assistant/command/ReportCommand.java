@@ -1,5 +1,6 @@
 package readback.assistant.command;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -18,12 +19,16 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.replay.VerificationSentences;
 import readback.assistant.replay.Visible;
+import readback.assistant.report.CommissioningPage;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportJson;
 import readback.assistant.report.ReportPage;
 import readback.assistant.report.ReportTable;
 import readback.assistant.report.SheetPage;
 import readback.assistant.session.Fingerprints;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 
 /** Makes the report of a session. */
@@ -56,6 +61,20 @@ public final class ReportCommand implements Callable<Integer> {
     @Option(names = "--sheet", paramLabel = "FILE", description = "Write one sheet for the customer, as HTML.")
     private @Nullable Path sheet;
 
+    @Option(
+            names = "--commissioning",
+            paramLabel = "FILE",
+            description = "Write the record of a new installation, as HTML: what grading one asks for, as far as it was"
+                    + " measured.")
+    private @Nullable Path commissioning;
+
+    @Option(
+            names = "--design-airflow",
+            paramLabel = "CFM",
+            description = "The designer's airflow in cubic feet a minute, which --commissioning grades the measured one"
+                    + " by.")
+    private @Nullable BigDecimal designAirflow;
+
     @Option(names = "--csv", paramLabel = "FILE", description = "Write every answer, verdict and caution as a table.")
     private @Nullable Path csv;
 
@@ -72,12 +91,15 @@ public final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (page == null && sheet == null && csv == null && json == null) {
+        if (page == null && sheet == null && commissioning == null && csv == null && json == null) {
             throw new CommandFailure("Say what to write: -o FILE for the page, --sheet FILE for the customer's sheet,"
-                    + " --csv FILE or --json FILE for a table.");
+                    + " --commissioning FILE for the record of a new installation, --csv FILE or --json FILE for a"
+                    + " table.");
         }
+        Optional<Reading> design = designAirflow();
         Optional<OutputFile> pageFile = file(page);
         Optional<OutputFile> sheetFile = file(sheet);
+        Optional<OutputFile> commissioningFile = file(commissioning);
         Optional<OutputFile> csvFile = file(csv);
         Optional<OutputFile> jsonFile = file(json);
         RecordedSession recorded = SessionFiles.readWithEvents(session);
@@ -85,11 +107,17 @@ public final class ReportCommand implements Callable<Integer> {
             throw new CommandFailure("That session was practice: there is no customer to give a sheet to. The page of"
                     + " --output tells how it went.");
         }
+        if (commissioning != null && recorded.header().about().containsKey(About.PRACTICE)) {
+            throw new CommandFailure("That session was practice: there is no installation to commission. The page of"
+                    + " --output tells how it went.");
+        }
         Desk desk = Desk.standard();
         JobReport report = report(desk, recorded);
         pageFile.ifPresent(
                 file -> write(file, ReportPage.of(report, desk.language(), clock.instant(), debrief(desk, recorded))));
         sheetFile.ifPresent(file -> write(file, SheetPage.of(report, desk.language(), clock.instant())));
+        commissioningFile.ifPresent(
+                file -> write(file, CommissioningPage.of(report, design, desk.language(), clock.instant())));
         csvFile.ifPresent(file -> write(file, ReportTable.csv(report)));
         jsonFile.ifPresent(file -> write(file, ReportJson.of(report) + "\n"));
         report.verification().fault().ifPresent(fault -> console.complain("the record does not hold: " + fault));
@@ -100,6 +128,22 @@ public final class ReportCommand implements Callable<Integer> {
                         : "the replay differs first at " + found)
                 .ifPresent(found -> console.complain(Visible.text(found)));
         return 0;
+    }
+
+    /** The designer's airflow; only the commissioning record has a use for it. */
+    private Optional<Reading> designAirflow() {
+        if (designAirflow == null) {
+            return Optional.empty();
+        }
+        if (designAirflow.signum() <= 0) {
+            throw new CommandFailure("--design-airflow " + designAirflow.toPlainString() + " is no airflow: it must be"
+                    + " above zero, in cubic feet a minute, as in --design-airflow 1200.");
+        }
+        if (commissioning == null) {
+            throw new CommandFailure(
+                    "--design-airflow is for the commissioning record: add --commissioning FILE, or leave it out.");
+        }
+        return Optional.of(new Reading(Quantity.AIRFLOW, designAirflow, Unit.CUBIC_FOOT_PER_MINUTE));
     }
 
     /** What is said about a practice call; nothing about real work. */

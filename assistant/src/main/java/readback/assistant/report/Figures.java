@@ -96,6 +96,22 @@ final class Figures {
                 + units.temperature().symbol();
     }
 
+    /** A limit: to a tenth, or whole where it is, with its unit. */
+    String limit(TemperatureDifference difference) {
+        return plain(value(difference)) + " " + differenceUnit().symbol();
+    }
+
+    /** The same of a temperature. */
+    String limit(Temperature temperature) {
+        return plain(units.temperature().fromBase(temperature.kelvin())) + " "
+                + units.temperature().symbol();
+    }
+
+    private static String plain(double value) {
+        String tenths = tenths(value);
+        return tenths.endsWith(".0") ? rounded(value, 0) : tenths;
+    }
+
     /** To a tenth, of a bar to a hundredth, with its unit. */
     String shown(AbsolutePressure pressure) {
         return rounded(value(pressure), bars() ? 2 : 1) + " " + absoluteUnit();

@@ -28,7 +28,16 @@ final class HtmlTable {
     }
 
     HtmlTable row(String name, String... cells) {
-        page.open("tr", "role", "row")
+        return row("told", name, cells);
+    }
+
+    /** A row that says that something is missing; it looks so too. */
+    HtmlTable missing(String name, String... cells) {
+        return row("missing", name, cells);
+    }
+
+    private HtmlTable row(String kind, String name, String... cells) {
+        page.open("tr", "role", "row", "class", kind)
                 .element(
                         "th",
                         name,

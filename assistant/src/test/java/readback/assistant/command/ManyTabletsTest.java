@@ -150,4 +150,36 @@ class ManyTabletsTest {
                 .contains("12.0 oz (0.75 lb)")
                 .doesNotContain("Conversation");
     }
+
+    /** Without the designer's airflow there is no grade of the measured one: the session has none to tell. */
+    @Test
+    void an_installation_is_graded_by_what_was_measured_and_what_the_designer_states() throws Exception {
+        String session = Scripted.newInstallation("new").in(tablet("green")).toString();
+        Path without = office.resolve("without.html");
+        Path with = office.resolve("with.html");
+
+        Ran.of("", "report", session, "--commissioning", without.toString());
+        Ran.of("", "report", session, "--commissioning", with.toString(), "--design-airflow", "1200");
+
+        assertThat(without).content().contains("no design airflow was given");
+        assertThat(with)
+                .content()
+                .contains("lies 0.0 % from the design airflow")
+                .contains("Grade I<");
+    }
+
+    @Test
+    void a_design_airflow_that_is_none_or_for_nothing_is_refused() throws Exception {
+        String session = Scripted.weighIn("weighed").in(tablet("blue")).toString();
+        Path record = office.resolve("record.html");
+
+        Ran negative = Ran.of("", "report", session, "--commissioning", record.toString(), "--design-airflow", "-5");
+        Ran alone = Ran.of("", "report", session, "--sheet", record.toString(), "--design-airflow", "1200");
+
+        assertThat(negative.code()).isEqualTo(1);
+        assertThat(negative.err()).contains("-5 is no airflow").contains("--design-airflow 1200");
+        assertThat(alone.code()).isEqualTo(1);
+        assertThat(alone.err()).contains("add --commissioning");
+        assertThat(record).doesNotExist();
+    }
 }

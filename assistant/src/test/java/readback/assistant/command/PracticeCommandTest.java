@@ -153,6 +153,15 @@ class PracticeCommandTest {
                 sessions.resolve("s.html").toString());
         assertThat(sheet.code()).isEqualTo(1);
         assertThat(sheet.err()).contains("was practice");
+
+        Ran commissioning = Ran.of(
+                "",
+                "report",
+                only(sessions).toString(),
+                "--commissioning",
+                sessions.resolve("c.html").toString());
+        assertThat(commissioning.code()).isEqualTo(1);
+        assertThat(commissioning.err()).contains("was practice").contains("no installation");
     }
 
     @Test

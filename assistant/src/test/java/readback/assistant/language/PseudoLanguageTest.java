@@ -37,6 +37,7 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.replay.Playback;
+import readback.assistant.report.CommissioningPage;
 import readback.assistant.report.IndexPage;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportPage;
@@ -142,6 +143,11 @@ class PseudoLanguageTest {
         String build = Build.ofThisProgram().name();
         look("report", text(ReportPage.of(report, language, Instant.EPOCH)).replace(build, ""), heeder.quoted, found);
         look("sheet", text(SheetPage.of(report, language, Instant.EPOCH)), heeder.quoted, found);
+        look(
+                "commissioning",
+                text(CommissioningPage.of(report, Optional.empty(), language, Instant.EPOCH)),
+                heeder.quoted,
+                found);
         look("list", text(list(language, Summary.of(recorded))), heeder.quoted, found);
         look("replay", replay(language, recorded), heeder.quoted, found);
         return found;

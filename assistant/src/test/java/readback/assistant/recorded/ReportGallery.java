@@ -13,13 +13,17 @@ import readback.assistant.archive.Sums;
 import readback.assistant.record.About;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.RemarkFile;
+import readback.assistant.report.CommissioningPage;
 import readback.assistant.report.IndexPage;
 import readback.assistant.report.JobReport;
 import readback.assistant.report.ReportPage;
 import readback.assistant.report.SheetPage;
 import readback.prompts.text.Language;
 
-/** Writes the report pages of invented service calls into a folder, to be looked at: {@code ReportGallery FOLDER}. */
+/**
+ * Writes the report pages, sheets and commissioning records of invented service calls into a folder, to be looked at:
+ * {@code ReportGallery FOLDER}.
+ */
 public final class ReportGallery {
 
     private ReportGallery() {}
@@ -33,7 +37,8 @@ public final class ReportGallery {
                 "valve", Scripted.valve("call-valve"),
                 "evacuation", Scripted.evacuation("call-evacuation"),
                 "pressure-test", Scripted.pressureTest("call-pressure-test"),
-                "weigh-in", Scripted.weighIn("call-weigh-in"));
+                "weigh-in", Scripted.weighIn("call-weigh-in"),
+                "new-installation", Scripted.newInstallation("call-new-installation"));
         for (Map.Entry<String, Scripted> call : calls.entrySet()) {
             RecordedSession session =
                     described(call.getValue()).in(ZoneId.of("America/Chicago")).readFrom(sessions);
@@ -43,6 +48,9 @@ public final class ReportGallery {
             Files.writeString(folder.resolve(call.getKey() + ".html"), ReportPage.of(report, Language.english(), now));
             Files.writeString(
                     folder.resolve(call.getKey() + "-sheet.html"), SheetPage.of(report, Language.english(), now));
+            Files.writeString(
+                    folder.resolve(call.getKey() + "-commissioning.html"),
+                    CommissioningPage.of(report, Optional.empty(), Language.english(), now));
         }
         Files.writeString(folder.resolve("index.html"), index(sessions, now, 1000));
     }

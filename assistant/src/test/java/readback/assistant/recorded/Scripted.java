@@ -222,6 +222,33 @@ public final class Scripted {
                 .say(90, "100 ounces");
     }
 
+    /**
+     * A new system on its first day: weighed in by the plate, 1,200 cfm told for three tons, then a charge check with
+     * 10 °F of subcooling for a plate value of 10 °F.
+     */
+    public static Scripted newInstallation(String name) {
+        return weighIn(name)
+                .say(100, "no")
+                .say(110, "airflow twelve hundred")
+                .say(120, "capacity three tons")
+                .say(130, "static pressure point five")
+                .say(140, "go to charge check")
+                .say(150, "expansion valve")
+                .say(160, "understood")
+                .say(170, "yes")
+                .say(180, "yes")
+                .say(190, "ninety five")
+                .say(200, "plate subcooling ten")
+                .say(210, "liquid pressure three six five")
+                .say(220, "liquid line one hundred")
+                .say(230, "suction pressure one one eight")
+                .say(240, "suction line fifty two")
+                .say(250, "discharge line one seventy")
+                .say(260, "return dry bulb seventy six")
+                .say(270, "return wet bulb sixty three")
+                .say(280, "supply air fifty seven");
+    }
+
     /** The tablet is set to this zone. */
     public Scripted in(ZoneId where) {
         zone = where;

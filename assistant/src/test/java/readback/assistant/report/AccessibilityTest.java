@@ -61,6 +61,7 @@ class AccessibilityTest {
         JobReport report = ReportPages.report(Scripted.charging("call"), sessions);
         JobReport vacuum = ReportPages.report(Scripted.evacuation("vacuum"), sessions);
         JobReport valve = ReportPages.report(Scripted.valve("valve"), sessions);
+        JobReport installation = ReportPages.report(Scripted.newInstallation("installation"), sessions);
         IndexPage index = new IndexPage(Language.english(), 10, session -> Optional.of(session + ".html"));
         Sums sums = new Sums();
         Archive.Listing listing = Archive.in(sessions).each(summary -> {
@@ -72,6 +73,7 @@ class AccessibilityTest {
                 ReportPages.page(vacuum),
                 ReportPages.page(valve),
                 SheetPage.of(report, Language.english(), Scripted.START),
+                CommissioningPage.of(installation, Optional.empty(), Language.english(), Scripted.START),
                 index.page(SessionFilter.ALL, sums, listing, Scripted.START),
                 new ProgressPage(Language.english())
                         .page(Progress.of(List.of(), ZoneOffset.UTC), Scripted.START, ZoneOffset.UTC))) {

@@ -9,7 +9,7 @@ import readback.calc.quantity.Unit;
 public final class AirflowPerTon {
 
     /** 300 cfm a ton. California Energy Commission table RA3.3-1, 2008; alterations 2025. */
-    private static final double LEAST = 300;
+    public static final double LEAST = 300;
 
     /** What unit conversion may leave between equal values, relative. */
     private static final double ROUNDING = 1e-9;

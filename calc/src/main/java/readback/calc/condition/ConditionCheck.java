@@ -18,14 +18,19 @@ import readback.calc.quantity.TemperatureDifference;
 /** Checks what must hold whatever the target is. A condition about which nothing was read is not checked. */
 public final class ConditionCheck {
 
-    private static final Reading LOWEST_OUTDOOR = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "55");
-    private static final Reading LOWEST_RETURN = Reading.of(Quantity.RETURN_DRY_BULB, "70");
+    /** California Energy Commission RA3.2.1. */
+    public static final Reading LOWEST_OUTDOOR = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "55");
+
+    /** California Energy Commission RA3.2.2, from memory. */
+    public static final Reading LOWEST_RETURN = Reading.of(Quantity.RETURN_DRY_BULB, "70");
+
     private static final Reading SHORTEST_RUN = Reading.of(Quantity.RUN_TIME, "15");
 
     /** Winter set-up reaches from 37 to 71 °F, both excluded. California Energy Commission RA1.2.1, 2013. */
-    private static final Reading WINTER_ABOVE = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "37");
+    public static final Reading WINTER_ABOVE = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "37");
 
-    private static final Reading WINTER_BELOW = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "71");
+    /** The upper end of the same. */
+    public static final Reading WINTER_BELOW = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "71");
 
     private static final Temperature FREEZING = Temperature.fahrenheit(32);
 

@@ -50,7 +50,8 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
         return new Figure(name, rounded(unit.fromBase(pascals), unit == Unit.PSIG ? 1 : 2), symbol, pascals, "Pa");
     }
 
-    static Figure difference(String name, TemperatureDifference difference, UnitSetting units) {
+    /** A temperature difference to a tenth. */
+    public static Figure difference(String name, TemperatureDifference difference, UnitSetting units) {
         Unit unit = units.temperatureDifference();
         return new Figure(
                 name, rounded(unit.fromBase(difference.kelvins()), 1), unit.symbol(), difference.kelvins(), "K");
@@ -85,7 +86,8 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
                 "Pa/s");
     }
 
-    static Figure airflowPerTon(String name, long cubicFeetPerMinute) {
+    /** Whole cubic feet a minute for each ton. */
+    public static Figure airflowPerTon(String name, long cubicFeetPerMinute) {
         return new Figure(
                 name,
                 BigDecimal.valueOf(cubicFeetPerMinute),
