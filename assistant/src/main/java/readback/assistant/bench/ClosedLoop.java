@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.measure.Share;
 import readback.assistant.simulated.BuiltUnits;
@@ -60,7 +61,7 @@ public final class ClosedLoop {
     }
 
     private static List<String> lines(List<Both> calls) {
-        int values = calls.stream().mapToInt(call -> call.tally().values).sum();
+        int values = sum(calls, tally -> tally.values);
         List<String> lines = new ArrayList<>();
         lines.add(new Share(count(calls, Both::finished), calls.size()).line("calls that came to their end by voice"));
         lines.add(String.format(
@@ -68,10 +69,14 @@ public final class ClosedLoop {
                 "%-54s %5d by voice",
                 "turns a call, median",
                 calls.stream().mapToInt(call -> call.tally().turns).sorted().toArray()[calls.size() / 2]));
-        lines.add(new Share(calls.stream().mapToInt(call -> call.tally().atOnce).sum(), values)
-                .line("readings taken at once as they were said"));
-        lines.add(new Share(calls.stream().mapToInt(call -> call.tally().wrong).sum(), values)
+        lines.add(
+                new Share(sum(calls, tally -> tally.atOnce), values).line("readings taken at once as they were said"));
+        lines.add(new Share(sum(calls, tally -> tally.wrong), values)
                 .line("readings taken wrong, read back so and corrected"));
+        lines.add(new Share(sum(calls, tally -> tally.slipsRight), sum(calls, tally -> tally.slips))
+                .line("readings corrected in the same breath, taken at once so"));
+        lines.add(new Share(sum(calls, tally -> tally.asidesTaken), sum(calls, tally -> tally.asides))
+                .line("remarks to somebody else that something came of"));
         lines.add(new Share(count(calls, call -> call.tally().wrongAtVerdicts > 0), calls.size())
                 .line("calls with a verdict from a reading that was misheard"));
         lines.add(new Share(
@@ -104,6 +109,10 @@ public final class ClosedLoop {
             }
         }
         return lines;
+    }
+
+    private static int sum(List<Both> calls, ToIntFunction<Call.Tally> of) {
+        return calls.stream().map(Both::tally).mapToInt(of).sum();
     }
 
     private static int count(List<Both> calls, Predicate<Both> which) {

@@ -365,7 +365,8 @@ final class Technician {
         };
     }
 
-    private static String name(Quantity quantity) {
+    /** What he calls it. */
+    static String name(Quantity quantity) {
         return switch (quantity) {
             case SUPPLY_DRY_BULB -> "supply";
             case DISCHARGE_LINE_TEMPERATURE -> "discharge line";

@@ -55,7 +55,7 @@ class ClosedLoopTest {
 
         @Override
         public Samples speak(String text) {
-            words = text;
+            words += words.isEmpty() ? text : " " + text;
             return Samples.silence(0.1, RATE);
         }
 
@@ -75,6 +75,7 @@ class ClosedLoopTest {
                 @Override
                 public Optional<Utterance> finish() {
                     String heard = line.apply(words);
+                    words = "";
                     List<Hypothesis.Word> details = List.of(heard.split(" ", -1)).stream()
                             .map(word -> new Hypothesis.Word(word, 0.99, 0, 0.1))
                             .toList();
