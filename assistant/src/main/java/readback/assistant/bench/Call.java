@@ -2,6 +2,7 @@ package readback.assistant.bench;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,9 @@ final class Call {
     private final Set<CautionRule> threatened = EnumSet.noneOf(CautionRule.class);
     private final Set<CautionRule> unwarned = EnumSet.noneOf(CautionRule.class);
 
+    private final List<Event> events = new ArrayList<>();
+    private final List<String> said = new ArrayList<>();
+
     private Instant now = MORNING;
     private Turn turn;
     private Optional<Assessment> first = Optional.empty();
@@ -61,7 +65,9 @@ final class Call {
         this.site = new Site(drawn);
         this.technician = new Technician(drawn, level, site, speech != Speech.TYPED);
         this.listener = listener;
-        this.turn = dialogue.begin(new Event.Started(now, SessionSettings.STANDARD));
+        Event.Started started = new Event.Started(now, SessionSettings.STANDARD);
+        this.events.add(started);
+        this.turn = dialogue.begin(started);
         this.untouched = turn.state().assessment();
         listener.accept("", turn);
     }
@@ -117,6 +123,8 @@ final class Call {
     }
 
     private void reaches(Speech.Spoken spoken) {
+        said.add(now + "  events from " + (events.size() + 1) + "  "
+                + dialogue.expectation(turn.state()).step() + ": " + spoken.words());
         for (List<Hypothesis> utterance : spoken.utterances()) {
             happens(spoken.words(), new Event.Heard(now, speech.source(), utterance));
         }
@@ -177,6 +185,16 @@ final class Call {
         int asidesTaken;
     }
 
+    /** Everything that happened, in order. */
+    List<Event> events() {
+        return List.copyOf(events);
+    }
+
+    /** What was truly said, with its time, the number of the event that it led to first, and the step. */
+    List<String> said() {
+        return List.copyOf(said);
+    }
+
     Tally tally() {
         return tally;
     }
@@ -187,6 +205,7 @@ final class Call {
     }
 
     private void happens(String what, Event event) {
+        events.add(event);
         turn = dialogue.on(turn.state(), event);
         if (site.moves() == 0) {
             untouched = turn.state().assessment();

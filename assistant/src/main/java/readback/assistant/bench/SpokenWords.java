@@ -1,7 +1,9 @@
 package readback.assistant.bench;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
@@ -12,7 +14,6 @@ import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
 import readback.assistant.measure.Noise;
 import readback.assistant.sound.Samples;
-import readback.assistant.voice.Voice;
 import readback.assistant.voice.VoiceFailedException;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
@@ -34,22 +35,30 @@ public final class SpokenWords implements Speech {
     private static final int SOFT_EDGE = Ear.RATE / 20;
 
     private final Grammar grammar;
-    private final Voice voice;
+    private final List<Caller> callers;
     private final Ear ear;
     private final OptionalDouble signalToNoise;
+    private final Map<Expectation, Vocabulary> vocabularies = new HashMap<>();
     private RandomGenerator chance = new SplittableRandom(0);
+    private Caller caller;
 
-    /** @param signalToNoise of a fan beside the words, decibels; empty for quiet */
-    public SpokenWords(Grammar grammar, Voice voice, Ear ear, OptionalDouble signalToNoise) {
+    /**
+     * @param callers at least one; each call is made by one of them
+     * @param signalToNoise of a fan beside the words, decibels; empty for quiet
+     */
+    public SpokenWords(Grammar grammar, List<Caller> callers, Ear ear, OptionalDouble signalToNoise) {
         this.grammar = grammar;
-        this.voice = voice;
+        this.callers = List.copyOf(callers);
+        this.caller = this.callers.get(0);
         this.ear = ear;
         this.signalToNoise = signalToNoise;
     }
 
-    /** Begins a call: the same start gives the same ways of speaking and the same noise. */
-    void begin(long start) {
+    /** Begins a call: the same start gives the same caller of these, ways of speaking and noise. */
+    Caller begin(long start) {
         chance = new SplittableRandom(start);
+        caller = callers.get(chance.nextInt(callers.size()));
+        return caller;
     }
 
     @Override
@@ -59,13 +68,17 @@ public final class SpokenWords implements Speech {
 
     @Override
     public Spoken heard(String words, Expectation expectation) {
-        Vocabulary vocabulary = grammar.vocabulary(expectation);
+        Vocabulary vocabulary = vocabulary(expectation);
         return heard(new Callout(grammar, chance).of(words, expectation, vocabulary), vocabulary);
     }
 
     @Override
     public Optional<Spoken> aside(Expectation expectation) {
-        return new Callout(grammar, chance).smallTalk().map(line -> heard(line, grammar.vocabulary(expectation)));
+        return new Callout(grammar, chance).smallTalk().map(line -> heard(line, vocabulary(expectation)));
+    }
+
+    private Vocabulary vocabulary(Expectation expectation) {
+        return vocabularies.computeIfAbsent(expectation, grammar::vocabulary);
     }
 
     private Spoken heard(Callout.Line line, Vocabulary vocabulary) {
@@ -96,7 +109,7 @@ public final class SpokenWords implements Speech {
     /** Without the quiet that a voice puts around its words, so that a pause is as long as it was drawn. */
     private Samples said(String aloud) {
         try {
-            return withoutQuiet(voice.speak(aloud).at(Ear.RATE).pcm());
+            return withoutQuiet(caller.voice().speak(aloud).at(Ear.RATE).pcm());
         } catch (VoiceFailedException e) {
             throw new VoiceSilentException(e);
         }
