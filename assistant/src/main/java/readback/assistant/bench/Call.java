@@ -2,6 +2,7 @@ package readback.assistant.bench;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,9 @@ final class Call {
     private final Set<CautionRule> threatened = EnumSet.noneOf(CautionRule.class);
     private final Set<CautionRule> unwarned = EnumSet.noneOf(CautionRule.class);
 
+    private final List<Event> events = new ArrayList<>();
+    private final List<String> said = new ArrayList<>();
+
     private Instant now = MORNING;
     private Turn turn;
     private Optional<Assessment> first = Optional.empty();
@@ -61,7 +65,9 @@ final class Call {
         this.site = new Site(drawn);
         this.technician = new Technician(drawn, level, site, speech != Speech.TYPED);
         this.listener = listener;
-        this.turn = dialogue.begin(new Event.Started(now, SessionSettings.STANDARD));
+        Event.Started started = new Event.Started(now, SessionSettings.STANDARD);
+        this.events.add(started);
+        this.turn = dialogue.begin(started);
         this.untouched = turn.state().assessment();
         listener.accept("", turn);
     }
@@ -92,31 +98,72 @@ final class Call {
             pass(SETTLING);
             happens("[" + SETTLE + "]", new Event.TimerElapsed(now, SETTLE));
         } else {
-            pass(BREATH);
-            says(technician.answer(before, expectation), expectation);
+            talksToSomebody(expectation);
+            answers();
         }
         if (turn.state().told(Judged.CHARGE) && !before.told(Judged.CHARGE)) {
             judged();
         }
     }
 
-    private void says(String words, Expectation expectation) {
-        Optional<Quantity> value = technician.answered();
-        for (List<Hypothesis> utterance : speech.heard(words, expectation)) {
-            happens(words, new Event.Heard(now, speech.source(), utterance));
+    private void answers() {
+        State state = turn.state();
+        if (!state.closed()) {
+            String words = technician.answer(state, dialogue.expectation(state));
+            says(words, technician.answered());
         }
+    }
+
+    private void says(String words, Optional<Quantity> value) {
+        pass(BREATH);
+        Speech.Spoken spoken = speech.heard(words, dialogue.expectation(turn.state()));
+        reaches(spoken);
         tally.turns++;
-        value.ifPresent(this::tell);
+        value.ifPresent(quantity -> tell(quantity, spoken.slips()));
+    }
+
+    private void reaches(Speech.Spoken spoken) {
+        said.add(now + "  events from " + (events.size() + 1) + "  "
+                + dialogue.expectation(turn.state()).step() + ": " + spoken.words());
+        for (List<Hypothesis> utterance : spoken.utterances()) {
+            happens(spoken.words(), new Event.Heard(now, speech.source(), utterance));
+        }
+    }
+
+    /** What is said to somebody else must not be taken; where it was, he takes it back as soon as he hears it. */
+    private void talksToSomebody(Expectation expectation) {
+        Optional<Speech.Spoken> aside = speech.aside(expectation);
+        if (aside.isEmpty()) {
+            return;
+        }
+        pass(BREATH);
+        State before = turn.state();
+        reaches(aside.get());
+        State after = turn.state();
+        tally.asides++;
+        boolean taken = !after.sheet().equals(before.sheet());
+        boolean obeyed = after.closed()
+                || after.held() != before.held()
+                || !after.unheeded().equals(before.unheeded());
+        boolean doubted = after.conversation().pending().isPresent()
+                && !after.conversation().pending().equals(before.conversation().pending());
+        tally.asidesTaken += taken || obeyed ? 1 : 0;
+        if (!after.closed() && (taken || doubted || after.held())) {
+            says(after.held() ? "carry on" : doubted ? "no" : "scratch that", Optional.empty());
+        }
     }
 
     /** Counts what became of a value that answered the question. */
-    private void tell(Quantity quantity) {
+    private void tell(Quantity quantity, boolean slipped) {
         State after = turn.state();
         boolean taken = after.assessment().readings().has(quantity);
         boolean wrong = technician.misheard(after).contains(quantity);
         tally.values++;
         tally.wrong += taken && wrong ? 1 : 0;
-        tally.atOnce += taken && !wrong && after.conversation().pending().isEmpty() ? 1 : 0;
+        boolean atOnce = taken && !wrong && after.conversation().pending().isEmpty();
+        tally.atOnce += atOnce ? 1 : 0;
+        tally.slips += slipped ? 1 : 0;
+        tally.slipsRight += slipped && atOnce ? 1 : 0;
     }
 
     /** What became of the words that were spoken. Owned by one thread. */
@@ -126,6 +173,26 @@ final class Call {
         int atOnce;
         int wrong;
         int wrongAtVerdicts;
+
+        /** Values that were corrected in the same breath, and those of them that were taken as corrected. */
+        int slips;
+
+        int slipsRight;
+
+        /** What was said to somebody else, and how often something came of it. */
+        int asides;
+
+        int asidesTaken;
+    }
+
+    /** Everything that happened, in order. */
+    List<Event> events() {
+        return List.copyOf(events);
+    }
+
+    /** What was truly said, with its time, the number of the event that it led to first, and the step. */
+    List<String> said() {
+        return List.copyOf(said);
     }
 
     Tally tally() {
@@ -138,6 +205,7 @@ final class Call {
     }
 
     private void happens(String what, Event event) {
+        events.add(event);
         turn = dialogue.on(turn.state(), event);
         if (site.moves() == 0) {
             untouched = turn.state().assessment();

@@ -1,6 +1,7 @@
 package readback.assistant.bench;
 
 import java.util.List;
+import java.util.Optional;
 import readback.assistant.dialogue.Event;
 import readback.grammar.Expectation;
 import readback.grammar.Hypothesis;
@@ -11,8 +12,13 @@ interface Speech {
     /** Typed: certain words. */
     Speech TYPED = new Speech() {
         @Override
-        public List<List<Hypothesis>> heard(String words, Expectation expectation) {
-            return List.of(List.of(Hypothesis.typed(words)));
+        public Spoken heard(String words, Expectation expectation) {
+            return new Spoken(words, false, List.of(List.of(Hypothesis.typed(words))));
+        }
+
+        @Override
+        public Optional<Spoken> aside(Expectation expectation) {
+            return Optional.empty();
         }
 
         @Override
@@ -21,8 +27,24 @@ interface Speech {
         }
     };
 
-    /** What is heard of the words, utterance by utterance; none where nothing was heard. */
-    List<List<Hypothesis>> heard(String words, Expectation expectation);
+    /**
+     * What was said and what was heard of it.
+     *
+     * @param words as they were said, with a comma at each pause
+     * @param slips whether they hold a slip of the tongue and its correction
+     * @param utterances the alternatives of each; none where nothing was heard
+     */
+    record Spoken(String words, boolean slips, List<List<Hypothesis>> utterances) {
+        public Spoken {
+            utterances = List.copyOf(utterances);
+        }
+    }
+
+    /** The words as they are said and heard. */
+    Spoken heard(String words, Expectation expectation);
+
+    /** Now and then something that is said to somebody else before the answer. */
+    Optional<Spoken> aside(Expectation expectation);
 
     /** Where the words come from. */
     Event.Source source();

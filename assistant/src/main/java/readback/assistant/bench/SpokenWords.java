@@ -1,31 +1,24 @@
 package readback.assistant.bench;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import readback.assistant.dialogue.Event;
 import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Utterance;
 import readback.assistant.measure.Noise;
 import readback.assistant.sound.Samples;
-import readback.assistant.voice.Voice;
 import readback.assistant.voice.VoiceFailedException;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
-import readback.grammar.Meaning;
 import readback.grammar.Vocabulary;
-import readback.grammar.number.NumberStyle;
 
 /** Speaks the technician's words, puts noise beside them and lets the ear hear them. Owned by one thread. */
 public final class SpokenWords implements Speech {
@@ -35,28 +28,37 @@ public final class SpokenWords implements Speech {
 
     private static final double AFTER = 1.2;
 
-    /** What is written otherwise than it is called out. */
-    private static final Set<String> NAMED = Set.of("refrigerant", "metering-device");
+    /** What stays below this share of the loudest sample is quiet. */
+    private static final double QUIET = 0.02;
 
-    private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
+    /** Kept of the quiet on both sides, for the soft sounds there: 50 ms. */
+    private static final int SOFT_EDGE = Ear.RATE / 20;
 
     private final Grammar grammar;
-    private final Voice voice;
+    private final List<Caller> callers;
     private final Ear ear;
     private final OptionalDouble signalToNoise;
+    private final Map<Expectation, Vocabulary> vocabularies = new HashMap<>();
     private RandomGenerator chance = new SplittableRandom(0);
+    private Caller caller;
 
-    /** @param signalToNoise of a fan beside the words, decibels; empty for quiet */
-    public SpokenWords(Grammar grammar, Voice voice, Ear ear, OptionalDouble signalToNoise) {
+    /**
+     * @param callers at least one; each call is made by one of them
+     * @param signalToNoise of a fan beside the words, decibels; empty for quiet
+     */
+    public SpokenWords(Grammar grammar, List<Caller> callers, Ear ear, OptionalDouble signalToNoise) {
         this.grammar = grammar;
-        this.voice = voice;
+        this.callers = List.copyOf(callers);
+        this.caller = this.callers.get(0);
         this.ear = ear;
         this.signalToNoise = signalToNoise;
     }
 
-    /** Begins a call: the same start gives the same ways of speaking and the same noise. */
-    void begin(long start) {
+    /** Begins a call: the same start gives the same caller of these, ways of speaking and noise. */
+    Caller begin(long start) {
         chance = new SplittableRandom(start);
+        caller = callers.get(chance.nextInt(callers.size()));
+        return caller;
     }
 
     @Override
@@ -65,14 +67,22 @@ public final class SpokenWords implements Speech {
     }
 
     @Override
-    public List<List<Hypothesis>> heard(String words, Expectation expectation) {
-        Vocabulary vocabulary = grammar.vocabulary(expectation);
-        Samples sound = Samples.joined(
-                List.of(
-                        Samples.silence(BEFORE, Ear.RATE),
-                        said(aloud(words, expectation, vocabulary)),
-                        Samples.silence(AFTER, Ear.RATE)),
-                Ear.RATE);
+    public Spoken heard(String words, Expectation expectation) {
+        Vocabulary vocabulary = vocabulary(expectation);
+        return heard(new Callout(grammar, chance).of(words, expectation, vocabulary), vocabulary);
+    }
+
+    @Override
+    public Optional<Spoken> aside(Expectation expectation) {
+        return new Callout(grammar, chance).smallTalk().map(line -> heard(line, vocabulary(expectation)));
+    }
+
+    private Vocabulary vocabulary(Expectation expectation) {
+        return vocabularies.computeIfAbsent(expectation, grammar::vocabulary);
+    }
+
+    private Spoken heard(Callout.Line line, Vocabulary vocabulary) {
+        Samples sound = sound(line);
         Samples noisy = signalToNoise.isPresent()
                 ? Noise.FAN.mixed(sound, signalToNoise.getAsDouble(), chance.nextLong())
                 : sound;
@@ -83,49 +93,43 @@ public final class SpokenWords implements Speech {
             heard.add(next.get().alternatives());
             next = feed.ended() ? Optional.empty() : feed.next(vocabulary);
         }
-        return heard;
+        return new Spoken(line.words(), line.slips(), heard);
     }
 
+    private Samples sound(Callout.Line line) {
+        List<Samples> parts = new ArrayList<>(List.of(Samples.silence(BEFORE, Ear.RATE)));
+        for (Breath breath : line.breaths()) {
+            parts.add(said(breath.words()));
+            parts.add(Samples.silence(breath.pause(), Ear.RATE));
+        }
+        parts.add(Samples.silence(AFTER, Ear.RATE));
+        return Samples.joined(parts, Ear.RATE);
+    }
+
+    /** Without the quiet that a voice puts around its words, so that a pause is as long as it was drawn. */
     private Samples said(String aloud) {
         try {
-            return voice.speak(aloud).at(Ear.RATE);
+            return withoutQuiet(caller.voice().speak(aloud).at(Ear.RATE).pcm());
         } catch (VoiceFailedException e) {
             throw new VoiceSilentException(e);
         }
     }
 
-    /** The words as they are called out: options by one of their names, numbers digit by digit or as they are read. */
-    private String aloud(String words, Expectation expectation, Vocabulary vocabulary) {
-        Meaning meaning = grammar.understand(words, expectation).get(0).meaning();
-        if (meaning instanceof Meaning.Choice choice && NAMED.contains(choice.choice())) {
-            String before = words.startsWith(Technician.CHANGE) ? Technician.CHANGE : "";
-            return before + name(choice, vocabulary);
+    private static Samples withoutQuiet(short[] pcm) {
+        double loudest = 0;
+        for (short sample : pcm) {
+            loudest = Math.max(loudest, Math.abs((double) sample));
         }
-        boolean digits = chance.nextBoolean();
-        Matcher number = NUMBER.matcher(words);
-        return number.replaceAll(found -> inWords(new BigDecimal(found.group()), digits));
-    }
-
-    /** One of the two usual names that are listened for. */
-    private String name(Meaning.Choice choice, Vocabulary vocabulary) {
-        Set<String> listened = vocabulary.phrases().stream()
-                .flatMap(phrase -> Stream.of(phrase.split(" ", -1)))
-                .collect(Collectors.toSet());
-        List<String> names = grammar.choices().phrases(choice.choice(), choice.option()).stream()
-                .filter(name -> listened.containsAll(List.of(name.split(" ", -1))))
-                .limit(2)
-                .toList();
-        return names.isEmpty()
-                ? grammar.choices().phrases(choice.choice(), choice.option()).get(0)
-                : names.get(chance.nextInt(names.size()));
-    }
-
-    /** Digit by digit, or "sixty six", "one eighteen", "three oh five", "three hundred". */
-    private static String inWords(BigDecimal number, boolean digits) {
-        NumberStyle style = digits ? NumberStyle.DIGITS : NumberStyle.GROUPED;
-        return style.say(number)
-                .or(() -> NumberStyle.CARDINAL.say(number))
-                .orElseThrow(() -> new IllegalArgumentException("No technician reads " + number + " aloud."));
+        int first = 0;
+        while (first < pcm.length && Math.abs((double) pcm[first]) <= QUIET * loudest) {
+            first++;
+        }
+        int last = pcm.length - 1;
+        while (last > first && Math.abs((double) pcm[last]) <= QUIET * loudest) {
+            last--;
+        }
+        int from = Math.max(0, first - SOFT_EDGE);
+        return Samples.of(Samples.of(pcm, Ear.RATE).slice(from, Math.min(pcm.length, last + SOFT_EDGE)), Ear.RATE);
     }
 
     /** The voice failed; a measurement without it is none. */

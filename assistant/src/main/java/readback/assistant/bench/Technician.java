@@ -137,7 +137,11 @@ final class Technician {
         BigDecimal meant = calledOut.get(heard.quantity());
         if (meant == null) {
             // tube and length of the line are told in words of their own, amounts by what was moved
-            return READ.contains(heard.quantity()) ? "no" : "yes";
+            boolean between = !doubt.candidates().isEmpty();
+            if (site.reads(heard.quantity()).isPresent() || (between && lastMove.isEmpty())) {
+                return "no";
+            }
+            return between ? lastMove : "yes";
         }
         return doubt.candidates().isEmpty() && same(heard, meant) ? "yes" : name(heard.quantity()) + " " + plain(meant);
     }
@@ -328,7 +332,8 @@ final class Technician {
         }
         double ounces = Math.max(LEAST_STEP, Math.floor(Math.abs(next) / LEAST_STEP + 1e-9) * LEAST_STEP);
         site.moves(Mass.ounces(Math.copySign(ounces, next)));
-        return plain(BigDecimal.valueOf(ounces)) + " ounces";
+        lastMove = plain(BigDecimal.valueOf(ounces)) + " ounces";
+        return lastMove;
     }
 
     /**
@@ -365,7 +370,8 @@ final class Technician {
         };
     }
 
-    private static String name(Quantity quantity) {
+    /** What he calls it. */
+    static String name(Quantity quantity) {
         return switch (quantity) {
             case SUPPLY_DRY_BULB -> "supply";
             case DISCHARGE_LINE_TEMPERATURE -> "discharge line";

@@ -164,9 +164,26 @@ public final class MeasureCommand implements Callable<Integer> {
     private Optional<Integer> calls = Optional.empty();
 
     @Option(
+            names = "--voices",
+            split = ",",
+            paramLabel = "VOICE",
+            description =
+                    "With --calls: who may call, one drawn for each call: rms (of flite), f4, mike, jacky, marcelo (of"
+                            + " espeak-ng), system, embedded (the model was trained on its speaker, so it is counted apart)."
+                            + " Default: all that can be had.")
+    private List<String> voices = new ArrayList<>();
+
+    @Option(
+            names = "--keep",
+            paramLabel = "FOLDER",
+            description = "With --calls: keep the record of each call that did not end, came to another first verdict"
+                    + " than typed, or gave a verdict while a reading stood otherwise than said, with what was said.")
+    private Optional<Path> keep = Optional.empty();
+
+    @Option(
             names = "--seed",
             paramLabel = "S",
-            description = "With --plant: a whole number; another one gives other calls. Default: 1.")
+            description = "With --plant or --calls: a whole number; another one gives other calls. Default: 1.")
     private Optional<Long> seed = Optional.empty();
 
     @Option(
@@ -180,7 +197,8 @@ public final class MeasureCommand implements Callable<Integer> {
     @Option(
             names = "--call",
             paramLabel = "K",
-            description = "With --plant: make only the call of this number, 1 to N, and show it.")
+            description =
+                    "With --plant: make only the call of this number, 1 to N, and show it. With --calls: make it alone.")
     private Optional<Integer> one = Optional.empty();
 
     @Mixin
@@ -196,26 +214,37 @@ public final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (plant.isPresent()) {
-            if (calls.isPresent() || !noise.isEmpty() || aboutRecordings()) {
-                throw new CommandFailure("--plant simulates the units and needs no recordings: leave out the folder and"
-                        + " --calls, --noise, --details, --lists, --every, --from, --idle, --joined and --suppress.");
+            if (calls.isPresent() || !noise.isEmpty() || !voices.isEmpty() || keep.isPresent() || aboutRecordings()) {
+                throw new CommandFailure(
+                        "--plant simulates the units and needs no recordings: leave out the folder and"
+                                + " --calls, --voices, --keep, --noise, --details, --lists, --every, --from, --idle, --joined and --suppress.");
             }
             new PlantCalls(console, plant.get(), seed, level, one).make();
             return 0;
         }
         if (calls.isPresent()) {
-            if (noise.size() > 1 || level.isPresent() || one.isPresent() || aboutRecordings()) {
+            if (noise.size() > 1 || level.isPresent() || aboutRecordings()) {
                 throw new CommandFailure(
-                        "--calls needs no recordings and takes --seed and one level of --noise: leave out"
-                                + " the folder, further levels and --level, --call, --details, --lists, --every, --from, --idle,"
+                        "--calls needs no recordings and takes --seed, --call and one level of --noise: leave out"
+                                + " the folder, further levels and --level, --details, --lists, --every, --from, --idle,"
                                 + " --joined and --suppress.");
             }
-            new VoiceCalls(console, calls.get(), seed.orElse(1L), noise.stream().findFirst(), ear).make();
+            new VoiceCalls(
+                            console,
+                            calls.get(),
+                            seed.orElse(1L),
+                            one,
+                            noise.stream().findFirst(),
+                            voices,
+                            keep,
+                            ear)
+                    .make();
             return 0;
         }
-        if (seed.isPresent() || level.isPresent() || one.isPresent()) {
+        if (seed.isPresent() || level.isPresent() || one.isPresent() || !voices.isEmpty() || keep.isPresent()) {
             throw new CommandFailure(
-                    "--seed, --level and --call belong to --plant N, the number of simulated calls; --seed to --calls N too.");
+                    "--seed, --level and --call belong to --plant N, the number of simulated calls; --seed, --call, --voices"
+                            + " and --keep to --calls N.");
         }
         Optional<OutputFile> detailsFile = details.map(file -> OutputFile.at(file, overwrite.force()));
         List<Clip> clips = new ClipList(folder()).clips();

@@ -139,7 +139,8 @@ final class VoiceOptions {
         }
     }
 
-    private static Path home() {
+    /** The distribution's folder. */
+    static Path home() {
         return Path.of(System.getProperty(HOME, "."));
     }
 

@@ -55,7 +55,7 @@ final class Intake {
                 draft.say(objections.refusal(reading, grade.refused().get()));
             } else if (ScaleSlots.wouldNotFall(assessment, flow.slotFor(draft.state(), reading.quantity()), reading)) {
                 draft.say(notFallen(draft, reading));
-            } else if (saidBefore(draft, reading)) {
+            } else if (confirms(draft, reading, grade.doubted().isPresent(), doubtful)) {
                 take(draft, reading, true, taken, questions);
             } else if (grade.doubted().isPresent()) {
                 questions.add(Pending.Confirm.of(
@@ -89,11 +89,15 @@ final class Intake {
                         Message.of(humidity.dryBulbKnown() ? "humidity.no-wet-bulb" : "humidity.needs-dry-bulb")));
     }
 
-    /** Repeating a value that is being asked about confirms it. */
-    private static boolean saidBefore(Draft draft, Reading reading) {
+    /**
+     * Repeating a value that is being asked about confirms it. But what was misheard once is easily misheard again: a
+     * value that something speaks against takes a yes, and which of two was meant is not settled by a weak word.
+     */
+    private static boolean confirms(Draft draft, Reading reading, boolean odd, boolean weak) {
         return draft.conversation()
                 .pending()
                 .filter(pending -> pending.confirmedBy(reading))
+                .filter(pending -> !odd && (!weak || pending.candidates().isEmpty()))
                 .isPresent();
     }
 

@@ -2,8 +2,12 @@ package readback.assistant.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
@@ -11,17 +15,25 @@ import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
+import readback.assistant.record.About;
+import readback.assistant.record.RecordUnavailableException;
+import readback.assistant.record.RecordedSession;
+import readback.assistant.replay.Verification;
 import readback.assistant.sound.Samples;
+import readback.assistant.voice.Reader;
 import readback.assistant.voice.Voice;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.grammar.Vocabulary;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.text.Language;
 
 /**
  * Calls by voice with a voice and an ear that agree about every word, and with an ear that mishears some: the loop
@@ -55,7 +67,7 @@ class ClosedLoopTest {
 
         @Override
         public Samples speak(String text) {
-            words = text;
+            words += words.isEmpty() ? text : " " + text;
             return Samples.silence(0.1, RATE);
         }
 
@@ -75,6 +87,7 @@ class ClosedLoopTest {
                 @Override
                 public Optional<Utterance> finish() {
                     String heard = line.apply(words);
+                    words = "";
                     List<Hypothesis.Word> details = List.of(heard.split(" ", -1)).stream()
                             .map(word -> new Hypothesis.Word(word, 0.99, 0, 0.1))
                             .toList();
@@ -100,10 +113,14 @@ class ClosedLoopTest {
         public void close() {}
     }
 
-    private static List<String> calls(UnaryOperator<String> line) {
+    private static ClosedLoop loop(UnaryOperator<String> line, Reader.Acquaintance acquaintance) {
         Wire wire = new Wire(line);
-        SpokenWords speech = new SpokenWords(GRAMMAR, wire, wire, OptionalDouble.empty());
-        return new ClosedLoop(DIALOGUE, speech, 7).measure(CALLS, made -> {});
+        Caller caller = new Caller("wire", acquaintance, wire);
+        return new ClosedLoop(DIALOGUE, new SpokenWords(GRAMMAR, List.of(caller), wire, OptionalDouble.empty()), 7);
+    }
+
+    private static List<String> calls(UnaryOperator<String> line) throws RecordUnavailableException {
+        return loop(line, Reader.Acquaintance.STRANGER).measure(1, CALLS, Optional.empty(), made -> {});
     }
 
     private static String line(List<String> lines, String what) {
@@ -111,7 +128,7 @@ class ClosedLoopTest {
     }
 
     @Test
-    void what_is_heard_as_it_was_said_comes_to_the_same_verdicts_as_what_is_typed() {
+    void what_is_heard_as_it_was_said_comes_to_the_same_verdicts_as_what_is_typed() throws RecordUnavailableException {
         List<String> lines = calls(words -> words);
 
         assertThat(line(lines, "calls that came to their end")).containsPattern(CALLS + " of +" + CALLS);
@@ -122,12 +139,61 @@ class ClosedLoopTest {
     }
 
     @Test
-    void a_reading_that_is_read_back_wrong_is_counted_and_corrected() {
+    void a_reading_that_is_read_back_wrong_is_counted_and_corrected() throws RecordUnavailableException {
         RandomGenerator chance = new SplittableRandom(1);
         List<String> lines = calls(words ->
                 chance.nextInt(6) == 0 && !words.contains("correction") ? words.replaceFirst("six", "seven") : words);
 
         assertThat(line(lines, "calls that came to their end")).containsPattern(CALLS + " of +" + CALLS);
         assertThat(line(lines, "readings taken wrong")).doesNotContainPattern(" 0 of ");
+    }
+
+    @Test
+    void a_call_is_the_same_whichever_were_made_before_it() throws RecordUnavailableException {
+        List<String> after = new ArrayList<>();
+        List<String> alone = new ArrayList<>();
+
+        loop(words -> words, Reader.Acquaintance.STRANGER).measure(1, 3, Optional.empty(), after::add);
+        loop(words -> words, Reader.Acquaintance.STRANGER).measure(3, 3, Optional.empty(), alone::add);
+
+        assertThat(alone).hasSize(1).first().isEqualTo(after.get(2));
+    }
+
+    @Test
+    void a_caller_on_whom_the_model_was_trained_is_counted_apart() throws RecordUnavailableException {
+        assertThat(loop(words -> words, Reader.Acquaintance.TRAINED_ON).measure(1, 1, Optional.empty(), made -> {}))
+                .anyMatch(line -> line.contains("no measure of others"))
+                .noneMatch(line -> line.contains("never met"));
+    }
+
+    /** Whoever is never heard comes to no end; that call's record is kept and is what the dialogue makes of it. */
+    @Test
+    void the_record_of_a_call_that_does_not_end_is_kept(@TempDir Path folder) throws Exception {
+        KeptCalls kept = new KeptCalls(folder, DIALOGUE, Language.english().wording(), Map.of());
+
+        loop(words -> "[unk]", Reader.Acquaintance.STRANGER).measure(1, 1, Optional.of(kept), made -> {});
+
+        RecordedSession session = RecordedSession.read(folder.resolve("call-7-1"));
+        assertThat(session.fault()).isEmpty();
+        assertThat(session.entries()).hasSizeGreaterThan(100);
+        assertThat(session.header().about()).containsKey(About.PRACTICE);
+        assertThat(Verification.of(DIALOGUE, Language.english().wording(), Map.of(), session)
+                        .difference())
+                .isEmpty();
+        assertThat(Files.readAllLines(folder.resolve("call-7-1.txt")))
+                .first()
+                .asString()
+                .contains("endless");
+    }
+
+    @Test
+    void a_call_that_went_as_when_typed_is_not_kept(@TempDir Path folder) throws Exception {
+        KeptCalls kept = new KeptCalls(folder, DIALOGUE, Language.english().wording(), Map.of());
+
+        loop(words -> words, Reader.Acquaintance.STRANGER).measure(1, 1, Optional.of(kept), made -> {});
+
+        try (Stream<Path> inside = Files.list(folder)) {
+            assertThat(inside).isEmpty();
+        }
     }
 }
