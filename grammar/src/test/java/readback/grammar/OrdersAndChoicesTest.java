@@ -122,6 +122,8 @@ class OrdersAndChoicesTest {
         "scratch the liquid line temperature, SCRATCH_THAT, LIQUID_LINE_TEMPERATURE",
         "how do i read the wet bulb, HOW, RETURN_WET_BULB",
         "go back to the head pressure, GO_BACK, LIQUID_PRESSURE",
+        "correction head pressure, GO_BACK, LIQUID_PRESSURE",
+        "change the outdoor, GO_BACK, OUTDOOR_TEMPERATURE",
         "what was the low side, SAY_AGAIN, SUCTION_PRESSURE",
     })
     void aCommandCanNameAQuantity(String words, Command command, Quantity quantity) {
