@@ -119,7 +119,7 @@ public final class CommissioningPage {
         fields(
                 "electric",
                 List.of(
-                        unmeasured("voltage"),
+                        stated("voltage", Quantity.LINE_VOLTAGE, criterion("voltage")),
                         stated("compressor-current", Quantity.COMPRESSOR_CURRENT, criterion("compressor-current"))));
         fields("handover", List.of(untold("controls"), untold("documents")));
         fields(
