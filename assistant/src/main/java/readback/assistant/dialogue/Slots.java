@@ -16,7 +16,7 @@ public final class Slots {
 
     public static final Slot METERING_DEVICE = new Slot("metering-device");
 
-    static final Slot CAPS_AND_LEAKS = new Slot("caps-and-leaks");
+    public static final Slot CAPS_AND_LEAKS = new Slot("caps-and-leaks");
 
     /** Told whenever another cylinder is taken; no step asks for it. */
     public static final Slot CYLINDER_IN_USE = new Slot("cylinder-in-use");
@@ -39,73 +39,73 @@ public final class Slots {
     /** Where recovered refrigerant goes. */
     public static final Slot RECOVERED_TO = new Slot("recovered-to");
 
-    static final Slot AIR_PATH = new Slot("air-path");
-    static final Slot STEADY_RUNNING = new Slot("steady-running");
+    public static final Slot AIR_PATH = new Slot("air-path");
+    public static final Slot STEADY_RUNNING = new Slot("steady-running");
 
     /** A restrictor sits on the condenser. */
     public static final Slot RESTRICTOR_ON = new Slot("restrictor-on");
 
-    static final Slot RESTRICTOR_OFF = new Slot("restrictor-off");
-    static final Slot RESTRICTOR_ALLOWED = new Slot("restrictor-allowed");
-    static final Slot WINTER_SUCTION = new Slot("winter-suction");
-    static final Slot WINTER_LIQUID = new Slot("winter-liquid");
+    public static final Slot RESTRICTOR_OFF = new Slot("restrictor-off");
+    public static final Slot RESTRICTOR_ALLOWED = new Slot("restrictor-allowed");
+    public static final Slot WINTER_SUCTION = new Slot("winter-suction");
+    public static final Slot WINTER_LIQUID = new Slot("winter-liquid");
 
-    static final Slot SYSTEM_KIND = new Slot("system-kind");
-    static final Slot MAKERS_PROCEDURE = new Slot("makers-procedure");
-    static final Slot CIRCUIT_OPENED = new Slot("circuit-opened");
-    static final Slot VARIABLE_SPEED = new Slot("variable-speed");
+    public static final Slot SYSTEM_KIND = new Slot("system-kind");
+    public static final Slot MAKERS_PROCEDURE = new Slot("makers-procedure");
+    public static final Slot CIRCUIT_OPENED = new Slot("circuit-opened");
+    public static final Slot VARIABLE_SPEED = new Slot("variable-speed");
 
-    static final Slot HEATER_RETURN = new Slot("heater-return");
-    static final Slot HEATER_SUPPLY = new Slot("heater-supply");
+    public static final Slot HEATER_RETURN = new Slot("heater-return");
+    public static final Slot HEATER_SUPPLY = new Slot("heater-supply");
 
-    static final Slot HEATING_RETURN = new Slot("heating-return");
-    static final Slot HEATING_SUPPLY = new Slot("heating-supply");
-    static final Slot HEATING_DISCHARGE = new Slot("heating-discharge");
-    static final Slot HEATING_SUCTION = new Slot("heating-suction");
-    static final Slot HEATING_SUCTION_LINE = new Slot("heating-suction-line");
+    public static final Slot HEATING_RETURN = new Slot("heating-return");
+    public static final Slot HEATING_SUPPLY = new Slot("heating-supply");
+    public static final Slot HEATING_DISCHARGE = new Slot("heating-discharge");
+    public static final Slot HEATING_SUCTION = new Slot("heating-suction");
+    public static final Slot HEATING_SUCTION_LINE = new Slot("heating-suction-line");
 
-    static final Slot SECOND_CHART_OUTDOOR = new Slot("second-chart-outdoor");
-    static final Slot SECOND_CHART_TARGET = new Slot("second-chart-target");
+    public static final Slot SECOND_CHART_OUTDOOR = new Slot("second-chart-outdoor");
+    public static final Slot SECOND_CHART_TARGET = new Slot("second-chart-target");
 
-    static final Slot PRESSURE_START = new Slot("pressure-start");
-    static final Slot PRESSURE_END = new Slot("pressure-end");
-    static final Slot GAS_START = new Slot("gas-start");
-    static final Slot GAS_END = new Slot("gas-end");
+    public static final Slot PRESSURE_START = new Slot("pressure-start");
+    public static final Slot PRESSURE_END = new Slot("pressure-end");
+    public static final Slot GAS_START = new Slot("gas-start");
+    public static final Slot GAS_END = new Slot("gas-end");
 
-    static final Slot VACUUM_LIMIT = new Slot("vacuum-limit");
-    static final Slot VACUUM_ISOLATED = new Slot("vacuum-isolated");
-    static final Slot VACUUM_FIRST_HALF = new Slot("vacuum-first-half");
-    static final Slot VACUUM_HALF = new Slot("vacuum-half");
-    static final Slot VACUUM_HELD = new Slot("vacuum-held");
+    public static final Slot VACUUM_LIMIT = new Slot("vacuum-limit");
+    public static final Slot VACUUM_ISOLATED = new Slot("vacuum-isolated");
+    public static final Slot VACUUM_FIRST_HALF = new Slot("vacuum-first-half");
+    public static final Slot VACUUM_HALF = new Slot("vacuum-half");
+    public static final Slot VACUUM_HELD = new Slot("vacuum-held");
 
-    static final Slot INCLUDED_TUBE_SIZE = new Slot("included-tube-size");
-    static final Slot INCLUDED_SUCTION_SIZE = new Slot("included-suction-size");
-    static final Slot FILTER_DRIER_ADDED = new Slot("filter-drier-added");
+    public static final Slot INCLUDED_TUBE_SIZE = new Slot("included-tube-size");
+    public static final Slot INCLUDED_SUCTION_SIZE = new Slot("included-suction-size");
+    public static final Slot FILTER_DRIER_ADDED = new Slot("filter-drier-added");
 
     /** Told by whoever added more than one; the question asks for one only. */
-    static final Slot DRIERS_ADDED = new Slot("driers-added");
+    public static final Slot DRIERS_ADDED = new Slot("driers-added");
 
     /** Told where somebody else reads the scale as well. */
-    static final Slot SCALE_WITNESS = new Slot("scale-witness");
+    public static final Slot SCALE_WITNESS = new Slot("scale-witness");
 
-    static final Slot SCALE_BEFORE = new Slot("scale-before");
-    static final Slot SCALE_AFTER = new Slot("scale-after");
+    public static final Slot SCALE_BEFORE = new Slot("scale-before");
+    public static final Slot SCALE_AFTER = new Slot("scale-after");
 
-    static final Slot FUNCTIONAL_SUCTION_PRESSURE = new Slot("functional-suction-pressure");
-    static final Slot FUNCTIONAL_SUCTION_LINE = new Slot("functional-suction-line");
-    static final Slot FUNCTIONAL_LIQUID_PRESSURE = new Slot("functional-liquid-pressure");
-    static final Slot FUNCTIONAL_LIQUID_LINE = new Slot("functional-liquid-line");
-    static final Slot FUNCTIONAL_RETURN = new Slot("functional-return");
-    static final Slot FUNCTIONAL_SUPPLY = new Slot("functional-supply");
+    public static final Slot FUNCTIONAL_SUCTION_PRESSURE = new Slot("functional-suction-pressure");
+    public static final Slot FUNCTIONAL_SUCTION_LINE = new Slot("functional-suction-line");
+    public static final Slot FUNCTIONAL_LIQUID_PRESSURE = new Slot("functional-liquid-pressure");
+    public static final Slot FUNCTIONAL_LIQUID_LINE = new Slot("functional-liquid-line");
+    public static final Slot FUNCTIONAL_RETURN = new Slot("functional-return");
+    public static final Slot FUNCTIONAL_SUPPLY = new Slot("functional-supply");
 
-    static final Slot REST_TEMPERATURE = new Slot("rest-temperature");
+    public static final Slot REST_TEMPERATURE = new Slot("rest-temperature");
 
     /** Filled with what was seen. */
-    static final Slot ICE_ON_COIL = look(Finding.ICE_ON_COIL);
+    public static final Slot ICE_ON_COIL = look(Finding.ICE_ON_COIL);
 
     public static final Slot THAWING = new Slot("thaw-wait");
 
-    static final Slot COIL_FREE_OF_ICE = new Slot("thaw-clear");
+    public static final Slot COIL_FREE_OF_ICE = new Slot("thaw-clear");
 
     /** Sets of choices that are told, whatever is asked; a step may depend on them, none asks for them. */
     static final List<Slot> TOLD = List.of(CYLINDER_IN_USE, WORK_DONE, DRIERS_ADDED, SCALE_WITNESS);

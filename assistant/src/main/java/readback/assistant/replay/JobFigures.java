@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.quantity.Quantity;
@@ -25,14 +26,14 @@ public final class JobFigures {
                     Judged.HEATING,
                     List.of(
                             Slot.of(Quantity.OUTDOOR_TEMPERATURE),
-                            new Slot("heating-return"),
-                            new Slot("heating-supply"),
-                            new Slot("heating-discharge"),
-                            new Slot("heating-suction"),
-                            new Slot("heating-suction-line"))),
+                            Slots.HEATING_RETURN,
+                            Slots.HEATING_SUPPLY,
+                            Slots.HEATING_DISCHARGE,
+                            Slots.HEATING_SUCTION,
+                            Slots.HEATING_SUCTION_LINE)),
             Map.entry(
                     Judged.HEATER_AIRFLOW,
-                    List.of(Slot.of(Quantity.HEATER_POWER), new Slot("heater-return"), new Slot("heater-supply"))),
+                    List.of(Slot.of(Quantity.HEATER_POWER), Slots.HEATER_RETURN, Slots.HEATER_SUPPLY)),
             Map.entry(
                     Judged.CAPACITY,
                     List.of(
@@ -52,20 +53,11 @@ public final class JobFigures {
                             Slot.of(Quantity.SUPPLY_DRY_BULB))),
             Map.entry(
                     Judged.EVACUATION,
-                    List.of(
-                            new Slot("vacuum-limit"),
-                            new Slot("vacuum-isolated"),
-                            new Slot("vacuum-half"),
-                            new Slot("vacuum-held"))),
+                    List.of(Slots.VACUUM_LIMIT, Slots.VACUUM_ISOLATED, Slots.VACUUM_HALF, Slots.VACUUM_HELD)),
             Map.entry(
                     Judged.PRESSURE_TEST,
-                    List.of(
-                            new Slot("pressure-start"),
-                            new Slot("gas-start"),
-                            new Slot("pressure-end"),
-                            new Slot("gas-end"))),
-            Map.entry(
-                    Judged.RESTING_PRESSURE, List.of(Slot.of(Quantity.RESTING_PRESSURE), new Slot("rest-temperature"))),
+                    List.of(Slots.PRESSURE_START, Slots.GAS_START, Slots.PRESSURE_END, Slots.GAS_END)),
+            Map.entry(Judged.RESTING_PRESSURE, List.of(Slot.of(Quantity.RESTING_PRESSURE), Slots.REST_TEMPERATURE)),
             Map.entry(
                     Judged.WEIGH_IN,
                     List.of(
@@ -73,23 +65,23 @@ public final class JobFigures {
                             Slot.of(Quantity.LIQUID_TUBE_SIZE),
                             Slot.of(Quantity.LINE_LENGTH),
                             Slot.of(Quantity.INCLUDED_LINE_LENGTH),
-                            new Slot("included-tube-size"),
+                            Slots.INCLUDED_TUBE_SIZE,
                             Slot.of(Quantity.LINE_CHARGE),
                             Slot.of(Quantity.SUCTION_TUBE_SIZE),
-                            new Slot("included-suction-size"),
+                            Slots.INCLUDED_SUCTION_SIZE,
                             Slot.of(Quantity.FILTER_DRIER_CHARGE),
                             Slot.of(Quantity.LIQUID_LIFT),
                             Slot.of(Quantity.ROOM_AREA))),
-            Map.entry(Judged.WEIGHED_IN, List.of(new Slot("scale-before"), new Slot("scale-after"))),
+            Map.entry(Judged.WEIGHED_IN, List.of(Slots.SCALE_BEFORE, Slots.SCALE_AFTER)),
             Map.entry(
                     Judged.FUNCTIONAL_CHECK,
                     List.of(
-                            new Slot("functional-suction-pressure"),
-                            new Slot("functional-suction-line"),
-                            new Slot("functional-liquid-pressure"),
-                            new Slot("functional-liquid-line"),
-                            new Slot("functional-return"),
-                            new Slot("functional-supply"))));
+                            Slots.FUNCTIONAL_SUCTION_PRESSURE,
+                            Slots.FUNCTIONAL_SUCTION_LINE,
+                            Slots.FUNCTIONAL_LIQUID_PRESSURE,
+                            Slots.FUNCTIONAL_LIQUID_LINE,
+                            Slots.FUNCTIONAL_RETURN,
+                            Slots.FUNCTIONAL_SUPPLY)));
 
     private JobFigures() {}
 

@@ -30,8 +30,8 @@ import readback.calc.procedure.WeighIn;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
-import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
+import readback.calc.targets.TargetFinder;
 import readback.prompts.checklist.Slot;
 import readback.prompts.text.Language;
 
@@ -41,9 +41,6 @@ import readback.prompts.text.Language;
  * graded without its measurement. Long because it holds the whole list of fields, in the order of the page.
  */
 public final class CommissioningPage {
-
-    private static final Slot AIR_PATH = new Slot("air-path");
-    private static final Slot STEADY_RUNNING = new Slot("steady-running");
 
     private static final double PERCENT = 100;
 
@@ -87,20 +84,7 @@ public final class CommissioningPage {
     private String whole(Instant now) {
         String title = texts.label("commissioning.title");
         String session = report.session().header().session();
-        ReportPage.begin(page, texts.tag(), title + " " + session, "commissioning");
-        page.open("header").element("h1", title);
-        page.element(
-                "p",
-                texts.label("started") + " "
-                        + texts.moment(
-                                report.session().header().startedAt(),
-                                report.session().header().shownIn()),
-                "class",
-                "quiet");
-        page.closeLine().open("main");
-        if (!report.verification().identical() || !report.session().closed()) {
-            page.element("p", texts.label("sheet.trouble"), "class", "borderline");
-        }
+        PageFrame.begin(page, texts, report, title, "commissioning");
         grades();
         job();
         fields("design", List.of(untold("load"), selection(), designAirflow()));
@@ -114,7 +98,9 @@ public final class CommissioningPage {
                         stated("static-pressure", Quantity.STATIC_PRESSURE, criterion("static-pressure")),
                         unmeasured("fan-power"),
                         unmeasured("room-airflow")));
-        fields("conditions", List.of(outdoor(), returnAir(), wetBulb(), answered(AIR_PATH), answered(STEADY_RUNNING)));
+        fields(
+                "conditions",
+                List.of(outdoor(), returnAir(), wetBulb(), answered(Slots.AIR_PATH), answered(Slots.STEADY_RUNNING)));
         fields("circuit", List.of(pressureTest(), evacuation(), weighed(), target(), superheat(), subcooling()));
         fields(
                 "electric",
@@ -127,7 +113,7 @@ public final class CommissioningPage {
                 List.of(condensingOverOutdoor(), evaporatingUnderReturn(), superheatAtCompressor(), dischargeLine()));
         signatures();
         page.closeLine();
-        PageEnd.footer(page, texts, report, session, now);
+        PageFrame.footer(page, texts, report, session, now);
         return "<!DOCTYPE html>\n" + page.closeLine().closeLine().finished();
     }
 
@@ -419,10 +405,7 @@ public final class CommissioningPage {
         return conditioned(
                 "wet-bulb",
                 Quantity.RETURN_WET_BULB,
-                criterion(
-                        "wet-bulb",
-                        figures.limit(Temperature.fahrenheit(50)),
-                        figures.limit(Temperature.fahrenheit(76))),
+                criterion("wet-bulb", shown(TargetFinder.LOWEST_WET_BULB), shown(TargetFinder.HIGHEST_WET_BULB)),
                 List.of(Condition.WET_BULB_INSIDE_TABLE));
     }
 
@@ -640,7 +623,7 @@ public final class CommissioningPage {
 
     private void signatures() {
         page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
-        PageEnd.signatures(
+        PageFrame.signatures(
                 page,
                 texts,
                 List.of(About.TECHNICIAN, About.CUSTOMER),

@@ -395,7 +395,7 @@ public final class ReportPage {
                 .map(done -> texts.label("signed-off"))
                 .orElse(report.session().closed() ? texts.label("closed-only") : texts.label("trouble.open"));
         page.element("p", signedOff);
-        PageEnd.signatures(
+        PageFrame.signatures(
                 page,
                 texts,
                 List.of(About.TECHNICIAN, About.CUSTOMER, "supervisor"),

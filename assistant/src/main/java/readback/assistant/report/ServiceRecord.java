@@ -25,8 +25,6 @@ import readback.prompts.checklist.Slot;
 final class ServiceRecord {
 
     /** The step that asks at the end. */
-    private static final Slot CAPS_AND_LEAKS = new Slot("caps-and-leaks");
-
     private static final Set<Judged> TESTS = EnumSet.of(Judged.PRESSURE_TEST, Judged.EVACUATION);
 
     private ServiceRecord() {}
@@ -75,7 +73,8 @@ final class ServiceRecord {
                 new Line("reason", reason(texts, report)),
                 new Line(
                         "ports",
-                        report.answer(CAPS_AND_LEAKS).map(answer -> texts.label("service.ports." + answer.line()))),
+                        report.answer(Slots.CAPS_AND_LEAKS)
+                                .map(answer -> texts.label("service.ports." + answer.line()))),
                 new Line("leak-test", leakTest(texts, report)),
                 new Line("work", work(texts, report)),
                 new Line("verification", verification(texts, report)),

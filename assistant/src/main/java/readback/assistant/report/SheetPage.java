@@ -1,7 +1,6 @@
 package readback.assistant.report;
 
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import readback.assistant.dialogue.Slots;
@@ -46,28 +45,15 @@ public final class SheetPage {
     }
 
     private String whole(Instant now) {
-        ZoneId zone = report.session().header().shownIn();
         String title = texts.label("sheet.title");
-        ReportPage.begin(
-                page, texts.tag(), title + " " + report.session().header().session(), "sheet");
-        page.open("header").element("h1", title);
-        page.element(
-                "p",
-                texts.label("started") + " "
-                        + texts.moment(report.session().header().startedAt(), zone),
-                "class",
-                "quiet");
-        page.closeLine().open("main");
-        if (!report.verification().identical() || !report.session().closed()) {
-            page.element("p", texts.label("sheet.trouble"), "class", "borderline");
-        }
+        PageFrame.begin(page, texts, report, title, "sheet");
         job();
         outcome();
         refrigerant();
         notes();
         signatures();
         page.closeLine();
-        PageEnd.footer(page, texts, report, bounded(report.session().header().session(), LONGEST), now);
+        PageFrame.footer(page, texts, report, bounded(report.session().header().session(), LONGEST), now);
         return "<!DOCTYPE html>\n" + page.closeLine().closeLine().finished();
     }
 
@@ -169,7 +155,7 @@ public final class SheetPage {
 
     private void signatures() {
         page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
-        PageEnd.signatures(
+        PageFrame.signatures(
                 page,
                 texts,
                 List.of(About.TECHNICIAN, About.CUSTOMER),

@@ -31,8 +31,10 @@ public final class TargetFinder {
     /** What the liquid has at least where nothing is known of the unit: the lower end of the same range. */
     public static final TemperatureDifference LEAST_COMMON_SUBCOOLING = COMMON_SUBCOOLING.low();
 
-    private static final Reading LOWEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "50");
-    private static final Reading HIGHEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "76");
+    /** Where the table of target superheat begins and ends. RA3.2, recalled. */
+    public static final Reading LOWEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "50");
+
+    public static final Reading HIGHEST_WET_BULB = Reading.of(Quantity.RETURN_WET_BULB, "76");
     private static final Reading HIGHEST_OUTDOOR = Reading.of(Quantity.OUTDOOR_TEMPERATURE, "115");
 
     private TargetFinder() {}

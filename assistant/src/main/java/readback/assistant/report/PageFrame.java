@@ -3,11 +3,28 @@ package readback.assistant.report;
 import java.time.Instant;
 import java.util.List;
 import java.util.function.Function;
+import readback.assistant.record.Header;
 
-/** What pages on one session end with. */
-final class PageEnd {
+/** What pages on one session begin and end with. */
+final class PageFrame {
 
-    private PageEnd() {}
+    private PageFrame() {}
+
+    /** Title and date, and a word where the record is to be looked at; opens the main part. */
+    static void begin(Markup page, ReportTexts texts, JobReport report, String title, String style) {
+        Header header = report.session().header();
+        ReportPage.begin(page, texts.tag(), title + " " + header.session(), style);
+        page.open("header").element("h1", title);
+        page.element(
+                "p",
+                texts.label("started") + " " + texts.moment(header.startedAt(), header.shownIn()),
+                "class",
+                "quiet");
+        page.closeLine().open("main");
+        if (!report.verification().identical() || !report.session().closed()) {
+            page.element("p", texts.label("sheet.trouble"), "class", "borderline");
+        }
+    }
 
     /**
      * A line to sign on for each.
