@@ -109,22 +109,21 @@ final class Call {
     private void answers() {
         State state = turn.state();
         if (!state.closed()) {
-            String words = technician.answer(state, dialogue.expectation(state));
-            says(words, technician.answered());
+            Expectation expectation = dialogue.expectation(state);
+            says(technician.answer(state, expectation), expectation, technician.answered());
         }
     }
 
-    private void says(String words, Optional<Quantity> value) {
+    private void says(String words, Expectation expectation, Optional<Quantity> value) {
         pass(BREATH);
-        Speech.Spoken spoken = speech.heard(words, dialogue.expectation(turn.state()));
-        reaches(spoken);
+        Speech.Spoken spoken = speech.heard(words, expectation);
+        reaches(spoken, expectation);
         tally.turns++;
         value.ifPresent(quantity -> tell(quantity, spoken.slips()));
     }
 
-    private void reaches(Speech.Spoken spoken) {
-        said.add(now + "  events from " + (events.size() + 1) + "  "
-                + dialogue.expectation(turn.state()).step() + ": " + spoken.words());
+    private void reaches(Speech.Spoken spoken, Expectation expectation) {
+        said.add(now + "  events from " + (events.size() + 1) + "  " + expectation.step() + ": " + spoken.words());
         for (List<Hypothesis> utterance : spoken.utterances()) {
             happens(spoken.words(), new Event.Heard(now, speech.source(), utterance));
         }
@@ -138,7 +137,7 @@ final class Call {
         }
         pass(BREATH);
         State before = turn.state();
-        reaches(aside.get());
+        reaches(aside.get(), expectation);
         State after = turn.state();
         tally.asides++;
         boolean taken = !after.sheet().equals(before.sheet());
@@ -149,7 +148,8 @@ final class Call {
                 && !after.conversation().pending().equals(before.conversation().pending());
         tally.asidesTaken += taken || obeyed ? 1 : 0;
         if (!after.closed() && (taken || doubted || after.held())) {
-            says(after.held() ? "carry on" : doubted ? "no" : "scratch that", Optional.empty());
+            String takenBack = after.held() ? "carry on" : doubted ? "no" : "scratch that";
+            says(takenBack, dialogue.expectation(after), Optional.empty());
         }
     }
 
