@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.Capacity;
 import readback.assistant.dialogue.outcome.HeaterAirflow;
@@ -17,7 +18,6 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.Unit;
-import readback.prompts.checklist.Slot;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -30,48 +30,51 @@ final class AirSideJudge {
         this.assessment = assessment;
     }
 
-    /** The airflow that the rise over electric heaters shows; empty while a reading is missing or nothing is warmed. */
-    static Optional<Reading> heaterAirflow(Sheet sheet, AbsolutePressure air) {
-        Optional<Reading> power = sheet.reading(Quantity.HEATER_POWER);
-        Optional<Reading> before = held(sheet, Slots.HEATER_RETURN);
-        Optional<Reading> after = held(sheet, Slots.HEATER_SUPPLY);
-        if (power.isEmpty() || before.isEmpty() || after.isEmpty()) {
-            return Optional.empty();
+    /** What electric heaters draw, and how much they warm the air. */
+    private record Heated(double watts, TemperatureDifference rise) {
+
+        /** Empty while a reading is missing. */
+        static Optional<Heated> of(Sheet sheet) {
+            return sheet.reading(Quantity.HEATER_POWER)
+                    .flatMap(power -> sheet.reading(Slots.HEATER_RETURN)
+                            .flatMap(before -> sheet.reading(Slots.HEATER_SUPPLY)
+                                    .map(after -> new Heated(
+                                            power.base(), after.temperature().minus(before.temperature())))));
         }
-        TemperatureDifference rise =
-                after.get().temperature().minus(before.get().temperature());
-        if (rise.kelvins() <= 0 || power.get().base() <= 0) {
-            return Optional.empty();
+
+        /** Empty where nothing is warmed. */
+        Optional<Reading> airflow(AbsolutePressure air) {
+            if (rise.kelvins() <= 0 || watts <= 0) {
+                return Optional.empty();
+            }
+            double flow = Unit.CUBIC_FOOT_PER_MINUTE.fromBase(AirSide.airflow(watts, rise, air));
+            return Optional.of(
+                    new Reading(Quantity.AIRFLOW, BigDecimal.valueOf(Math.round(flow)), Unit.CUBIC_FOOT_PER_MINUTE));
         }
-        double flow =
-                Unit.CUBIC_FOOT_PER_MINUTE.fromBase(AirSide.airflow(power.get().base(), rise, air));
-        return Optional.of(
-                new Reading(Quantity.AIRFLOW, BigDecimal.valueOf(Math.round(flow)), Unit.CUBIC_FOOT_PER_MINUTE));
     }
 
-    private static Optional<Reading> held(Sheet sheet, Slot slot) {
-        return sheet.answer(slot).flatMap(Sheet::readingOf);
+    /** The airflow that the rise over electric heaters shows; empty while a reading is missing or nothing is warmed. */
+    static Optional<Reading> heaterAirflow(Sheet sheet, AbsolutePressure air) {
+        return Heated.of(sheet).flatMap(heated -> heated.airflow(air));
     }
 
     Optional<Announcement> airflow() {
-        Sheet sheet = assessment.sheet();
-        boolean read = sheet.reading(Quantity.HEATER_POWER).isPresent()
-                && held(sheet, Slots.HEATER_RETURN).isPresent()
-                && held(sheet, Slots.HEATER_SUPPLY).isPresent();
-        if (!read) {
-            return Optional.empty();
-        }
-        Optional<Reading> flow = heaterAirflow(sheet, assessment.air());
+        return Heated.of(assessment.sheet()).map(heated -> told(heated.airflow(assessment.air())));
+    }
+
+    private Announcement told(Optional<Reading> flow) {
         Telling telling = new Telling();
-        telling.headline(
-                flow.map(reading -> Message.of("heater-airflow.measured").with("value", Fact.amount(reading)))
-                        .orElseGet(() -> Message.of("heater-airflow.no-rise")));
-        flow.flatMap(reading ->
-                        AirflowPerTon.of(assessment.readings()).stream().boxed().findFirst())
-                .ifPresent(perTon -> telling.headline(
-                        Message.of(AirflowPerTon.enough(perTon) ? "airflow.enough" : "airflow.too-little-air")));
-        return Optional.of(telling.of(new HeaterAirflow(
-                flow.map(reading -> reading.value().longValue()).orElse(0L))));
+        if (flow.isEmpty()) {
+            telling.headline(Message.of("heater-airflow.no-rise"));
+            return telling.of(new HeaterAirflow(0));
+        }
+        telling.headline(Message.of("heater-airflow.measured").with("value", Fact.amount(flow.get())));
+        OptionalDouble perTon = AirflowPerTon.of(assessment.readings());
+        if (perTon.isPresent()) {
+            boolean enough = AirflowPerTon.enough(perTon.getAsDouble());
+            telling.headline(Message.of(enough ? "airflow.enough" : "airflow.too-little-air"));
+        }
+        return telling.of(new HeaterAirflow(flow.get().value().longValue()));
     }
 
     Optional<Announcement> capacity() {

@@ -127,6 +127,11 @@ public final class Assessment implements ConditionContext {
         return jobs;
     }
 
+    /** The job under way. */
+    JobId job() {
+        return jobs.get(jobs.size() - 1);
+    }
+
     Sheet sheet() {
         return sheet;
     }
@@ -168,9 +173,7 @@ public final class Assessment implements ConditionContext {
         if (sheet.answer(Slot.of(Quantity.REFRIGERANT_ADDED)).isPresent()) {
             return known;
         }
-        return ScaleSlots.wentIn(slot -> sheet.answer(slot).flatMap(Sheet::readingOf))
-                .map(known::with)
-                .orElse(known);
+        return ScaleSlots.wentIn(sheet::reading).map(known::with).orElse(known);
     }
 
     /** Gauges are good to a pressure or to a share of the reading, whichever was said last. */
@@ -212,10 +215,8 @@ public final class Assessment implements ConditionContext {
     }
 
     private static Optional<MakersTarget.Point> secondChartPoint(Sheet sheet) {
-        return sheet.answer(Slots.SECOND_CHART_OUTDOOR)
-                .flatMap(Sheet::readingOf)
-                .flatMap(outdoor -> sheet.answer(Slots.SECOND_CHART_TARGET)
-                        .flatMap(Sheet::readingOf)
+        return sheet.reading(Slots.SECOND_CHART_OUTDOOR)
+                .flatMap(outdoor -> sheet.reading(Slots.SECOND_CHART_TARGET)
                         .map(target -> new MakersTarget.Point(outdoor.temperature(), target.temperatureDifference())));
     }
 
@@ -377,7 +378,7 @@ public final class Assessment implements ConditionContext {
 
     /** The reading in a slot that a procedure uses more than once. */
     Optional<Reading> reading(Slot slot) {
-        return sheet.answer(slot).flatMap(Sheet::readingOf);
+        return sheet.reading(slot);
     }
 
     @Override

@@ -84,15 +84,11 @@ final class Holds {
      * empty system was not missing.
      */
     private static boolean leakToTest(Assessment assessment) {
-        boolean wasMissing = !job(assessment).equals(JobId.WEIGH_IN) && moved(assessment, kilograms -> kilograms > 0);
+        boolean wasMissing = !assessment.job().equals(JobId.WEIGH_IN) && moved(assessment, kilograms -> kilograms > 0);
         return wasMissing
                 || Stream.of(Judged.PRESSURE_TEST, Judged.EVACUATION)
                         .flatMap(test -> assessment.announcement(test).stream())
                         .anyMatch(told -> told.outcome().showsLeak());
-    }
-
-    private static JobId job(Assessment assessment) {
-        return assessment.jobs().get(assessment.jobs().size() - 1);
     }
 
     private static boolean notDeepEnough(Assessment assessment) {
@@ -129,7 +125,7 @@ final class Holds {
     }
 
     private static boolean chargeToWeigh(Assessment assessment) {
-        return job(assessment).equals(JobId.WEIGH_IN) && new WeighInJudge(assessment).anythingToWeigh();
+        return assessment.job().equals(JobId.WEIGH_IN) && new WeighInJudge(assessment).anythingToWeigh();
     }
 
     private static boolean abovePlate(Assessment assessment) {

@@ -17,6 +17,7 @@ import readback.calc.condition.AirflowPerTon;
 import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.fluid.Side;
+import readback.calc.measurement.Saturation;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.HeatingCheck;
 import readback.calc.procedure.RestingPressure;
@@ -273,11 +274,9 @@ final class JobJudge {
         return assessment
                 .reading(Slots.HEATING_SUCTION)
                 .map(reading -> reading.gaugePressure().absoluteIn(assessment.air()))
-                .flatMap(pressure -> assessment
-                        .refrigerant()
-                        .filter(fluid -> pressure.compareTo(fluid.lowestPressure(Side.DEW)) >= 0
-                                && pressure.compareTo(fluid.highestPressure(Side.DEW)) <= 0)
-                        .map(fluid -> fluid.dewTemperature(pressure)));
+                .flatMap(
+                        pressure -> assessment.refrigerant().flatMap(fluid -> Saturation.at(pressure, fluid, Side.DEW)))
+                .map(Saturation::temperature);
     }
 
     private Fact pressure(GaugePressure pressure) {

@@ -54,14 +54,13 @@ final class Progress {
         if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
             draft.say(Message.of("offer.why"));
         }
-        if (Flow.asksAgain(step, draft.state())) {
+        boolean asksAgain = Flow.asksAgain(step, draft.state());
+        if (asksAgain) {
             Seasons.objection(draft.assessment(), step).ifPresent(draft::say);
         }
         draft.say(waiting.left(draft, step)
                 .map(minutes -> Prompts.ask(step, draft.conversation()).with("minutes", minutes))
-                .orElseGet(() -> Flow.asksAgain(step, draft.state())
-                        ? Prompts.repeat(step)
-                        : Prompts.ask(step, draft.conversation())));
+                .orElseGet(() -> asksAgain ? Prompts.repeat(step) : Prompts.ask(step, draft.conversation())));
         draft.become(draft.conversation().asking(step.id()));
     }
 

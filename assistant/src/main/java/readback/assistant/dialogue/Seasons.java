@@ -8,13 +8,13 @@ import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.applicability.Applicability;
 import readback.calc.applicability.Circumstances;
 import readback.calc.applicability.SystemKind;
+import readback.calc.condition.ConditionCheck;
 import readback.calc.condition.WinterSetUp;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Quantity;
-import readback.calc.quantity.Temperature;
 import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
@@ -26,11 +26,6 @@ final class Seasons {
     private static final String MATTERS = "matters-";
     private static final String WEATHER = "weather-for-restrictor";
     private static final String TO_MOVE = "restrictor-to-move";
-
-    /** RA1.2.1, both excluded. */
-    private static final Temperature ABOVE = Temperature.fahrenheit(37);
-
-    private static final Temperature BELOW = Temperature.fahrenheit(71);
 
     /** Jobs in which a cold day is nothing unusual. */
     private static final Set<JobId> OF_COLD_DAYS = Set.of(JobId.WHICH_CHECK, JobId.WINTER_SET_UP);
@@ -69,7 +64,7 @@ final class Seasons {
         return assessment
                 .readings()
                 .temperature(Quantity.OUTDOOR_TEMPERATURE)
-                .filter(outdoor -> outdoor.compareTo(ABOVE) > 0 && outdoor.compareTo(BELOW) < 0)
+                .filter(ConditionCheck::forRestrictor)
                 .isPresent();
     }
 
@@ -86,7 +81,7 @@ final class Seasons {
 
     /** Whether a value is that of a system that heats, or of a day on which it would. */
     static boolean heats(Assessment assessment, Quantity quantity) {
-        JobId job = assessment.jobs().get(assessment.jobs().size() - 1);
+        JobId job = assessment.job();
         return job.equals(JobId.HEATING_CHECK)
                 || job.equals(JobId.HEATER_AIRFLOW)
                 || (quantity == Quantity.OUTDOOR_TEMPERATURE && OF_COLD_DAYS.contains(job));

@@ -30,7 +30,12 @@ public record Sheet(Map<Slot, Answer> answers, History history) {
     }
 
     public Optional<Reading> reading(Quantity quantity) {
-        return answer(Slot.of(quantity)).flatMap(Sheet::readingOf);
+        return reading(Slot.of(quantity));
+    }
+
+    /** The value in the slot, if it holds one. */
+    Optional<Reading> reading(Slot slot) {
+        return answer(slot).flatMap(Sheet::readingOf);
     }
 
     /** The wait that is over in this slot. */

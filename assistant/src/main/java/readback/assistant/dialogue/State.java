@@ -70,7 +70,7 @@ public record State(
 
     /** Name of the job being done. */
     public JobId job() {
-        return jobs().get(jobs().size() - 1);
+        return assessment.job();
     }
 
     /** Whether the session is over. */

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import readback.calc.condition.ConditionCheck;
 import readback.calc.fact.FactTable;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.quantity.Temperature;
@@ -14,12 +15,6 @@ import readback.calc.quantity.Temperature;
  * class. Of what is not known every possibility is tried, so that nothing is asked that changes nothing.
  */
 public final class Applicability {
-
-    /** Above this a restrictor may be set up: California Energy Commission RA1.2.1. */
-    private static final Temperature ABOVE_FREEZING_LIMIT = Temperature.fahrenheit(37);
-
-    /** From here on the cooling check is valid: RA3.2.2 (d). */
-    private static final Temperature WARM_FROM = Temperature.fahrenheit(55);
 
     private static final String ANY = "-";
     private static final String YES = "yes";
@@ -50,10 +45,10 @@ public final class Applicability {
         WARM;
 
         static Weather at(Temperature outdoor) {
-            if (outdoor.compareTo(WARM_FROM) >= 0) {
+            if (outdoor.compareTo(ConditionCheck.LOWEST_OUTDOOR.temperature()) >= 0) {
                 return WARM;
             }
-            return outdoor.compareTo(ABOVE_FREEZING_LIMIT) > 0 ? COLD : FREEZING;
+            return ConditionCheck.forRestrictor(outdoor) ? COLD : FREEZING;
         }
     }
 

@@ -20,15 +20,4 @@ public record Circumstances(
         Optional<Boolean> variableSpeed,
         Optional<ChargeMethod> method,
         Optional<Temperature> outdoor,
-        Optional<Boolean> restrictorAllowed) {
-
-    /** Nothing is known. */
-    public static final Circumstances UNKNOWN = new Circumstances(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-}
+        Optional<Boolean> restrictorAllowed) {}

@@ -98,6 +98,11 @@ public final class ConditionCheck {
                 });
     }
 
+    /** Whether a restrictor may be set up at this outdoor temperature. */
+    public static boolean forRestrictor(Temperature outdoor) {
+        return outdoor.compareTo(WINTER_ABOVE.temperature()) > 0 && outdoor.compareTo(WINTER_BELOW.temperature()) < 0;
+    }
+
     /** What a restrictor on the condenser asks for: a cold day, but not too cold, and the pressures of a warm one. */
     private static Optional<FailedCondition> winter(SystemUnderTest system, Readings readings) {
         Optional<Reading> outdoor = readings.find(Quantity.OUTDOOR_TEMPERATURE);

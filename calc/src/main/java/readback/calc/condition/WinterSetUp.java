@@ -1,6 +1,5 @@
 package readback.calc.condition;
 
-import java.time.Duration;
 import java.util.Map;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
@@ -14,9 +13,6 @@ import readback.calc.quantity.Unit;
  * metering device whose maker charges by subcooling and allows it.
  */
 public final class WinterSetUp {
-
-    /** How long the difference has to stay inside its band before anything is judged. RA1.2, from memory. */
-    public static final Duration STEADY = Duration.ofMinutes(15);
 
     /** Published differences, psi. RA1.2, from memory. */
     private static final Map<String, Band> PUBLISHED = Map.of("R-410A", Band.psi(160, 220), "R-22", Band.psi(100, 145));

@@ -34,6 +34,11 @@ public record UnitSetting(Unit pressure, Unit temperature) {
         };
     }
 
+    /** The unit in which cooling is told: kilowatts beside degrees Celsius, else tons. */
+    public Unit cooling() {
+        return temperature == Unit.CELSIUS ? Unit.KILOWATT : Unit.TON_OF_REFRIGERATION;
+    }
+
     /** The unit of a difference on the scale that is set. */
     public Unit temperatureDifference() {
         return temperature == Unit.CELSIUS ? Unit.KELVINS : Unit.FAHRENHEIT_DEGREES;

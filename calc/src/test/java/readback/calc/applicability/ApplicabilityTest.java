@@ -117,7 +117,14 @@ class ApplicabilityTest {
 
     @Test
     void what_changes_nothing_is_not_asked() {
-        Circumstances nothing = Circumstances.UNKNOWN;
+        Circumstances nothing = new Circumstances(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
         assertThat(Applicability.of(nothing)).isEmpty();
         assertThat(Stream.of(Applicability.Fact.values()).allMatch(fact -> Applicability.dependsOn(fact, nothing)))
                 .isTrue();

@@ -10,6 +10,7 @@ import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.GaugePressure;
+import readback.calc.quantity.Temperature;
 import readback.calc.quantity.Unit;
 
 /**
@@ -57,14 +58,10 @@ class WinterSetUpTest {
         // the rule for refrigerants without a published band, held against the two that have one: within 6 psi
         for (String[] each : new String[][] {{"R-410A", "160", "220"}, {"R-22", "100", "145"}}) {
             Refrigerant fluid = refrigerant(each[0]);
-            double low = fluid.bubblePressure(readback.calc.quantity.Temperature.fahrenheit(91))
-                            .psia()
-                    - fluid.dewPressure(readback.calc.quantity.Temperature.fahrenheit(40))
-                            .psia();
-            double high = fluid.bubblePressure(readback.calc.quantity.Temperature.fahrenheit(104))
-                            .psia()
-                    - fluid.dewPressure(readback.calc.quantity.Temperature.fahrenheit(40))
-                            .psia();
+            double low = fluid.bubblePressure(Temperature.fahrenheit(91)).psia()
+                    - fluid.dewPressure(Temperature.fahrenheit(40)).psia();
+            double high = fluid.bubblePressure(Temperature.fahrenheit(104)).psia()
+                    - fluid.dewPressure(Temperature.fahrenheit(40)).psia();
             assertThat(low).isCloseTo(Double.parseDouble(each[1]), within(6.0));
             assertThat(high).isCloseTo(Double.parseDouble(each[2]), within(6.0));
         }

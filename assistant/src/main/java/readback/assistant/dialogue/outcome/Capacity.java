@@ -37,8 +37,8 @@ public record Capacity(
     @Override
     public List<Figure> figures(UnitSetting units) {
         List<Figure> figures = new ArrayList<>();
-        figures.add(Figure.power("total-cooling", totalWatts, units));
-        figures.add(Figure.power("sensible-cooling", sensibleWatts, units));
+        figures.add(Figure.cooling("total-cooling", totalWatts, units));
+        figures.add(Figure.cooling("sensible-cooling", sensibleWatts, units));
         percentOfPlate.ifPresent(percent -> figures.add(Figure.percent("of-plate", percent)));
         wattsPerHundredVoltAmperes.ifPresent(watts -> figures.add(Figure.percent("cooling-for-apparent-power", watts)));
         return figures;

@@ -105,9 +105,8 @@ public record Figure(String name, BigDecimal value, String unit, double si, Stri
                 "m3/s");
     }
 
-    /** Tons, or kilowatts beside degrees Celsius. */
-    static Figure power(String name, long watts, UnitSetting units) {
-        Unit unit = units.temperature() == Unit.CELSIUS ? Unit.KILOWATT : Unit.TON_OF_REFRIGERATION;
+    static Figure cooling(String name, long watts, UnitSetting units) {
+        Unit unit = units.cooling();
         return new Figure(name, rounded(unit.fromBase((double) watts), 2), unit.symbol(), (double) watts, "W");
     }
 
