@@ -42,6 +42,9 @@ import readback.prompts.text.Message;
 /** Judges what a checklist asks to judge; empty while something that it needs is missing. */
 final class JobJudge {
 
+    /** The option of the port that is suction while heating, too. */
+    private static final String THIRD_PORT = "third-port";
+
     /** The others are shown. */
     private static final int SIGNS_SAID = 2;
 
@@ -269,10 +272,17 @@ final class JobJudge {
         return Optional.of(telling.of(Heating.of(result)));
     }
 
-    /** Empty too where the refrigerant has no saturation at that pressure. */
+    /**
+     * Empty too where the refrigerant has no saturation at that pressure, and for one that was told before it came out
+     * that the gauge sits elsewhere.
+     */
     private Optional<Temperature> boiling() {
         return assessment
                 .reading(Slots.HEATING_SUCTION)
+                .filter(any -> assessment
+                        .option(Slots.SUCTION_PORT)
+                        .filter(THIRD_PORT::equals)
+                        .isPresent())
                 .map(reading -> reading.gaugePressure().absoluteIn(assessment.air()))
                 .flatMap(
                         pressure -> assessment.refrigerant().flatMap(fluid -> Saturation.at(pressure, fluid, Side.DEW)))

@@ -58,6 +58,9 @@ public final class Slots {
     public static final Slot HEATER_RETURN = new Slot("heater-return");
     public static final Slot HEATER_SUPPLY = new Slot("heater-supply");
 
+    /** Where the gauge sits while a heat pump heats. */
+    public static final Slot SUCTION_PORT = new Slot("suction-port");
+
     public static final Slot HEATING_RETURN = new Slot("heating-return");
     public static final Slot HEATING_SUPPLY = new Slot("heating-supply");
     public static final Slot HEATING_DISCHARGE = new Slot("heating-discharge");
@@ -129,6 +132,7 @@ public final class Slots {
             VARIABLE_SPEED,
             HEATER_RETURN,
             HEATER_SUPPLY,
+            SUCTION_PORT,
             HEATING_RETURN,
             HEATING_SUPPLY,
             HEATING_DISCHARGE,
