@@ -14,48 +14,10 @@ import time
 import numpy as np
 import torch
 
-from recipe import augment, cards, features, kaldi, lexicon, lfmmi, lfmmi_cuda, network, packing, phones
+from recipe import augment, cards, features, joining, kaldi, lexicon, lfmmi, lfmmi_cuda, network, packing, phones
 
 WARPS = (0.88, 0.92, 0.96, 1.0, 1.04, 1.08, 1.12)
 PLAIN = WARPS.index(1.0)
-
-
-def spoken_part(sound, margin=800):
-    """First and last sample of the louder part of a clip: within 26 dB of its loudest 20 ms, with 50 ms around."""
-    frames = sound[: len(sound) // 320 * 320].astype(np.float64).reshape(-1, 320)
-    energy = (frames**2).mean(1)
-    loud = np.flatnonzero(energy > energy.max() * 10**-2.6)
-    return max(0, loud[0] * 320 - margin), min(len(sound), (loud[-1] + 1) * 320 + margin)
-
-
-def join_words(audio, clips, count, rng):
-    """Utterances of 2 to 6 words from single-word clips of one speaker, with short random pauses between.
-
-    Corpora of single words hold thousands of voices but no running speech; joined, they teach word boundaries.
-    Returns the audio with the new utterances behind it, and their clips.
-    """
-    by_speaker = {}
-    for clip in clips:
-        if len(clip.words) == 1 and clip.corpus != "synthetic":
-            by_speaker.setdefault(clip.speaker, []).append(clip)
-    speakers = [own for own in by_speaker.values() if len(own) >= 2]
-    if not speakers:
-        return audio, []
-    pieces, made, place = [audio], [], len(audio)
-    for _ in range(count):
-        own = speakers[rng.integers(len(speakers))]
-        chosen = [own[i] for i in rng.integers(len(own), size=rng.integers(2, 7))]
-        parts = []
-        for clip in chosen:
-            sound = audio[clip.start : clip.start + clip.samples]
-            first, last = spoken_part(sound)
-            parts += [sound[first:last], np.zeros(int(rng.uniform(0, 0.12) * packing.RATE), np.int16)]
-        whole = np.concatenate(parts[:-1])
-        words = tuple(clip.words[0] for clip in chosen)
-        made.append(packing.Spoken(place, len(whole), chosen[0].speaker, "joined", words))
-        pieces.append(whole)
-        place += len(whole)
-    return np.concatenate(pieces), made
 
 
 class Material:
@@ -70,7 +32,7 @@ class Material:
                 self.lexicon.setdefault(word, spellings)
         known = [clip for clip in clips if all(word in self.lexicon for word in clip.words)]
         print(f"{len(known)} clips, {len(clips) - len(known)} with unknown words left out", flush=True)
-        audio, joined = join_words(audio, known, settings.joined, rng)
+        audio, joined = joining.join_words(audio, known, settings.joined, rng)
         clips = known + joined
         weight = {name: float(w) for name, _, w in (x.partition("=") for x in settings.weights.split(",") if x)}
         drawn = np.array([weight.get(clip.corpus, 1.0) for clip in clips])
