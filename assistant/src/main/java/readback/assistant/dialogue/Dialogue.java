@@ -14,6 +14,7 @@ import readback.grammar.Decision;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
+import readback.grammar.LateDecimals;
 import readback.grammar.Meaning;
 import readback.grammar.Prior;
 import readback.grammar.Reason;
@@ -216,7 +217,8 @@ public final class Dialogue {
         Assessment known = draft.assessment();
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
-        Decision decision = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
+        Decision weighed = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
+        Decision decision = lateDecimals(draft, weighed, hypotheses).orElse(weighed);
         draft.become(draft.conversation().spokenTo(talkAfter(draft, decision, heard)));
         Optional<Emergency> emergency = decision.accepted()
                 .map(Decision.Accept::meaning)
@@ -254,6 +256,27 @@ public final class Dialogue {
                 return draft.turn(Optional.of(listen(draft)));
             }
         });
+    }
+
+    /**
+     * Decimals behind the value that was taken last, where they make no ordinary value of what was asked next: they
+     * correct it.
+     */
+    private static Optional<Decision> lateDecimals(Draft draft, Decision weighed, List<Hypothesis> hypotheses) {
+        Optional<Decision.Accept> accepted = weighed.accepted();
+        boolean ordinary = accepted.stream()
+                .flatMap(accept -> accept.meaning().readings().stream())
+                .map(draft.assessment()::grade)
+                .anyMatch(Grade.Typical.class::isInstance);
+        if (ordinary || weighed.ignored()) {
+            return Optional.empty();
+        }
+        boolean doubtful = accepted.map(Decision.Accept::doubtful).orElse(true);
+        double confidence = accepted.map(Decision.Accept::confidence).orElse(0.0);
+        return draft.sheet()
+                .lastReading()
+                .flatMap(before -> hypotheses.stream().findFirst().flatMap(best -> LateDecimals.of(best.words(), before)))
+                .map(whole -> new Decision.Accept(new Meaning.Correction(List.of(whole)), confidence, doubtful));
     }
 
     /** What to do is said; nothing else is until "carry on". */

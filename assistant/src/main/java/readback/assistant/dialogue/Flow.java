@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Expectation;
 import readback.prompts.checklist.Checklists;
@@ -123,7 +124,7 @@ final class Flow {
 
     /** What words mean now. */
     Expectation expectation(State state) {
-        Optional<Quantity> last = state.sheet().lastQuantity();
+        Optional<Quantity> last = state.sheet().lastReading().map(Reading::quantity);
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
             Expectation answer = new Expectation(

@@ -250,16 +250,22 @@ final class Intake {
     }
 
     /** No drops the value; false when the meaning is something else. */
-    private static boolean dropped(Draft draft, Pending.Doubt doubt, Meaning meaning) {
+    private boolean dropped(Draft draft, Pending.Doubt doubt, Meaning meaning) {
         if (meaning.orders(Command.NO) || meaning.orders(Command.SCRATCH_THAT) || meaning.orders(Command.SKIP)) {
-            draft.say(Message.of("confirm.dropped")
-                    .with("name", Fact.name(doubt.reading().quantity())));
+            draft.say(standing(draft, doubt.reading())
+                    .map(Intake::kept)
+                    .orElseGet(() -> Message.of("confirm.dropped")
+                            .with("name", Fact.name(doubt.reading().quantity()))));
             draft.become(draft.conversation().answered());
             return true;
         }
         // "Understood" says that words were heard, not that a value is right: the question is asked again.
         return meaning.orders(Command.DONE)
                 && draft.state().warnings().unheeded().isEmpty();
+    }
+
+    private static Message kept(Reading before) {
+        return Message.of("confirm.kept").with("before", new Fact.Stated(before));
     }
 
     /** The second amount adds to the first, takes its place, or is dropped; only these settle the question. */
@@ -270,7 +276,7 @@ final class Intake {
             draft.say(Message.of("moved-again.in-all").with("value", new Fact.Stated(now)));
             waiting.startAgain(draft);
         } else if (meaning.orders(Command.SCRATCH_THAT)) {
-            draft.say(Message.of("moved-again.dropped").with("before", new Fact.Stated(moved.before())));
+            draft.say(kept(moved.before()));
         } else {
             return meaning.orders(Command.YES) || meaning.orders(Command.NO) || meaning.orders(Command.SKIP);
         }

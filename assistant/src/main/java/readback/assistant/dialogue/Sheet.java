@@ -79,9 +79,9 @@ public record Sheet(Map<Slot, Answer> answers, History history) {
         return history.latest();
     }
 
-    /** The quantity of the value given last, if the last change gave one. */
-    Optional<Quantity> lastQuantity() {
-        return last().flatMap(History.Edit::after).flatMap(Sheet::readingOf).map(Reading::quantity);
+    /** The value given last, if the last change gave one. */
+    Optional<Reading> lastReading() {
+        return last().flatMap(History.Edit::after).flatMap(Sheet::readingOf);
     }
 
     /** As it was before the last change; as it is when there was none. */

@@ -1,0 +1,46 @@
+package readback.grammar;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
+import readback.grammar.number.NumberParser;
+import readback.grammar.number.SpokenNumber;
+
+/**
+ * Decimals that were said by themselves, behind a value that had been taken when its speaker paused: "eight one", then
+ * "point five".
+ */
+public final class LateDecimals {
+
+    private static final String POINT = "point";
+
+    private LateDecimals() {}
+
+    /**
+     * What the words make of the value before them; empty unless they are decimals and nothing else, and the value has
+     * none yet.
+     *
+     * @param words as they were heard or typed
+     * @param before the value that was taken last
+     */
+    public static Optional<Reading> of(String words, Reading before) {
+        List<String> said = List.of(words.toLowerCase(Locale.ROOT).strip().split(" +", -1));
+        boolean whole = before.value().scale() <= 0 && before.unit() != Unit.POUND_AND_OUNCES;
+        if (!whole || !said.get(0).equals(POINT)) {
+            return Optional.empty();
+        }
+        List<SpokenNumber.Value> values = NumberParser.values(said, 0, said.size());
+        return values.stream()
+                .findFirst()
+                .map(SpokenNumber.Value::value)
+                .map(decimals -> before.value().signum() < 0 ? decimals.negate() : decimals)
+                .map(decimals -> joined(before, decimals));
+    }
+
+    private static Reading joined(Reading before, BigDecimal decimals) {
+        return new Reading(before.quantity(), before.value().add(decimals), before.unit());
+    }
+}
