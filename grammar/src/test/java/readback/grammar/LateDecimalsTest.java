@@ -20,14 +20,25 @@ class LateDecimalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"five", "zero point five", "one point five", "point", "point five degrees", "subcooling point five", ""})
+    @ValueSource(
+            strings = {
+                "five",
+                "zero point five",
+                "one point five",
+                "point",
+                "point five degrees",
+                "subcooling point five",
+                ""
+            })
     void anythingElseIsAValueOfItsOwn(String words) {
-        assertThat(LateDecimals.of(words, Reading.of(Quantity.LIQUID_LINE_TEMPERATURE, "81"))).isEmpty();
+        assertThat(LateDecimals.of(words, Reading.of(Quantity.LIQUID_LINE_TEMPERATURE, "81")))
+                .isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"81.5", "81.0"})
     void aValueThatHasDecimalsGetsNone(String before) {
-        assertThat(LateDecimals.of("point five", Reading.of(Quantity.LIQUID_LINE_TEMPERATURE, before))).isEmpty();
+        assertThat(LateDecimals.of("point five", Reading.of(Quantity.LIQUID_LINE_TEMPERATURE, before)))
+                .isEmpty();
     }
 }

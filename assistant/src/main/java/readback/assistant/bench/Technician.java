@@ -167,24 +167,29 @@ final class Technician {
                                                 .designation()
                                                 .toLowerCase(Locale.ROOT))
                                 .stream(),
-                        misheard(state).stream()
-                                .map(quantity -> "correction " + name(quantity) + " "
-                                        + plain(calledOut.getOrDefault(quantity, BigDecimal.ZERO))))
+                        misheard(state).stream().map(this::correction))
                 .findFirst();
         corrections += again.isPresent() ? 1 : 0;
         return again;
     }
 
-    /** The quantities that stand otherwise than he called them out. */
+    private String correction(Quantity quantity) {
+        BigDecimal said = calledOut.get(quantity);
+        return said == null ? "scratch " + name(quantity) : "correction " + name(quantity) + " " + plain(said);
+    }
+
+    /** The quantities that stand otherwise than he called them out, or though he never did. */
     List<Quantity> misheard(State state) {
-        return calledOut.entrySet().stream()
-                .filter(said -> state.assessment()
-                        .readings()
-                        .find(said.getKey())
-                        .filter(heard -> !same(heard, said.getValue()))
-                        .isPresent())
-                .map(Map.Entry::getKey)
+        return state.assessment().readings().asMap().values().stream()
+                .filter(this::otherwise)
+                .map(Reading::quantity)
                 .toList();
+    }
+
+    /** Whether it is not what he said; what he tells in words of his own or moves himself he does not compare. */
+    private boolean otherwise(Reading stands) {
+        BigDecimal said = calledOut.get(stands.quantity());
+        return said == null ? site.reads(stands.quantity()).isPresent() : !same(stands, said);
     }
 
     private static boolean same(Reading heard, BigDecimal meant) {

@@ -275,7 +275,8 @@ public final class Dialogue {
         double confidence = accepted.map(Decision.Accept::confidence).orElse(0.0);
         return draft.sheet()
                 .lastReading()
-                .flatMap(before -> hypotheses.stream().findFirst().flatMap(best -> LateDecimals.of(best.words(), before)))
+                .flatMap(before ->
+                        hypotheses.stream().findFirst().flatMap(best -> LateDecimals.of(best.words(), before)))
                 .map(whole -> new Decision.Accept(new Meaning.Correction(List.of(whole)), confidence, doubtful));
     }
 

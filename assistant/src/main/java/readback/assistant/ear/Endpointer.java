@@ -8,8 +8,8 @@ import readback.grammar.Completion;
  * "one one" more of a pressure will come, after "one one eight" hardly anything; and whoever pauses between his words
  * pauses before the next one too.
  *
- * <p>How long nobody has been speaking is told by the level where speech stands clear of the noise. Noise hides the soft
- * parts of speech, a "point" say; there the recogniser knows better. One thread.
+ * <p>How long nobody has been speaking is told by the level where speech stands clear of the noise. Noise hides the
+ * soft parts of speech, a "point" say; there the recogniser knows better. One thread.
  */
 final class Endpointer {
 
@@ -108,7 +108,8 @@ final class Endpointer {
             // what is loud just now may be the word that is waited for
             recognised -= WORDS_LATE;
         }
-        double loudnessTells = level.spoken() && level.clear() ? Math.min(level.quietSeconds(), now - softlySpokenAt) : 0;
+        double loudnessTells =
+                level.spoken() && level.clear() ? Math.min(level.quietSeconds(), now - softlySpokenAt) : 0;
         return Math.max(recognised, loudnessTells);
     }
 

@@ -30,6 +30,7 @@ import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
+import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.JobId;
 import readback.prompts.checklist.Step;
@@ -152,5 +153,30 @@ class TechnicianTest {
         assertThat(Truth.of(PlantFault.OVERCHARGE, 1).row()).isEqualTo("overcharge 22-30 %");
         assertThat(Truth.of(PlantFault.LOW_INDOOR_AIR, 1).row()).isEqualTo("low-indoor-air 49-70 %");
         assertThat(Truth.SOUND.row()).isEqualTo("sound");
+    }
+
+    @Test
+    void a_reading_that_stands_though_he_never_called_it_out_is_scratched() {
+        Dialogue dialogue = new Dialogue(Grammar.standard(), Checklists.standard());
+        Case drawn = of(Truth.SOUND);
+        State told = typed(
+                dialogue,
+                typed(dialogue, BEGINNING, drawn.unit().plate().refrigerant().designation()),
+                "liquid pressure 318");
+        Technician technician = new Technician(drawn, Level.CHECKLIST, new Site(drawn), true);
+
+        String said = technician.answer(told, dialogue.expectation(told));
+
+        assertThat(technician.misheard(told)).containsExactly(Quantity.LIQUID_PRESSURE);
+        assertThat(said).isEqualTo("scratch liquid pressure");
+        assertThat(typed(dialogue, told, said).assessment().readings().has(Quantity.LIQUID_PRESSURE))
+                .isFalse();
+    }
+
+    private static State typed(Dialogue dialogue, State state, String words) {
+        return dialogue.on(
+                        state,
+                        new Event.Heard(state.at().plusSeconds(1), Event.Source.KEYS, List.of(Hypothesis.typed(words))))
+                .state();
     }
 }
