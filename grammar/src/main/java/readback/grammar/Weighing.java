@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.grammar.Prior.Grade;
@@ -141,14 +142,17 @@ final class Weighing {
         for (Interpretation interpretation : meanings) {
             sum += interpretation.score();
         }
-        double most = !typed && seemsCut(words) ? CUT : 1;
+        List<String> tokens = List.of(words.split(" ", -1));
+        boolean broken = !typed && brokenOff(tokens);
+        boolean alone = !typed && twoDigitsAlone(tokens);
         for (Interpretation interpretation : meanings) {
             if (interpretation.meaning() instanceof Meaning.NotUnderstood reason) {
                 refused = refused.or(() -> Optional.of(reason));
             } else {
                 double heard = share * interpretation.score() / sum;
-                boolean value = !interpretation.meaning().readings().isEmpty();
-                double natural = value ? Math.min(most, interpretation.score()) : interpretation.score();
+                List<Reading> readings = interpretation.meaning().readings();
+                boolean cut = !readings.isEmpty() && (broken || (alone && mayLackDigit(readings)));
+                double natural = cut ? Math.min(CUT, interpretation.score()) : interpretation.score();
                 add(new Interpretation(interpretation.meaning(), natural), heard, true);
             }
         }
@@ -168,30 +172,55 @@ final class Weighing {
         possible.forEach((other, often) -> add(other, share * often / Math.max(sum, CONFUSED_ENOUGH), true));
     }
 
-    /**
-     * Whether a digit may have been lost: two digits alone, which are rather said as a cardinal ("six nine" may be all
-     * that was heard of "six nine nine"), "a" before a number, which "eight" is heard as, or nothing behind "a" or
-     * "and".
-     */
-    private static boolean seemsCut(String words) {
-        List<String> tokens = List.of(words.split(" ", -1));
+    /** Whether a digit may have been lost: "a" before a number, which "eight" is heard as, or nothing behind "a" or "and". */
+    private static boolean brokenOff(List<String> tokens) {
         String last = tokens.get(tokens.size() - 1);
         if (last.equals("a") || last.equals("and")) {
             return true;
         }
-        int at = 0;
-        while (at < tokens.size()) {
-            int end = NumberParser.endOfRun(tokens, at);
-            boolean article = end == at && tokens.get(at).equals("a");
+        for (int at = 0; at + 1 < tokens.size(); at++) {
+            boolean article = tokens.get(at).equals("a") && NumberParser.endOfRun(tokens, at) == at;
             if (article && NumberParser.endOfRun(tokens, at + 1) > at + 1) {
                 return true;
             }
+        }
+        return false;
+    }
+
+    /** Whether a number is two digits, which are rather said as a cardinal: "six nine" may be all of "six nine nine". */
+    private static boolean twoDigitsAlone(List<String> tokens) {
+        int at = 0;
+        while (at < tokens.size()) {
+            int end = NumberParser.endOfRun(tokens, at);
             if (end == at + 2 && digit(tokens, at) && digit(tokens, at + 1)) {
                 return true;
             }
             at = Math.max(end, at + 1);
         }
         return false;
+    }
+
+    /**
+     * Whether one digit more, anywhere, makes a usual value of what stands in two digits: 69 psig may be 169, but 55 °F
+     * of a suction line is no part of any.
+     */
+    private boolean mayLackDigit(List<Reading> readings) {
+        List<Reading> ofTwo = readings.stream()
+                .filter(reading -> reading.value().scale() <= 0
+                        && reading.value().signum() > 0
+                        && reading.value().toBigInteger().toString().length() == 2)
+                .toList();
+        return ofTwo.isEmpty() || ofTwo.stream().anyMatch(this::usualWithOneMore);
+    }
+
+    private boolean usualWithOneMore(Reading reading) {
+        int value = reading.value().intValueExact();
+        return IntStream.rangeClosed(0, 9)
+                .flatMap(digit -> IntStream.of(
+                        value * 10 + digit, value / 10 * 100 + digit * 10 + value % 10, digit * 100 + value))
+                .filter(longer -> longer >= 100)
+                .mapToObj(longer -> new Reading(reading.quantity(), BigDecimal.valueOf(longer), reading.unit()))
+                .anyMatch(longer -> grade(longer) == Grade.TYPICAL);
     }
 
     private static boolean digit(List<String> tokens, int at) {

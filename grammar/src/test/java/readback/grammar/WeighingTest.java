@@ -337,4 +337,39 @@ class WeighingTest {
                         accept -> assertThat(accept.meaning())
                                 .isEqualTo(new Meaning.Values(List.of(Reading.of(SUCTION_PRESSURE, "111")))));
     }
+
+    @ParameterizedTest(name = "{0}, \"{1}\": asked about {2}")
+    @CsvSource({
+        // 169 psig is usual as long as nothing is known of the refrigerant
+        "SUCTION_PRESSURE, six nine, true",
+        // one digit more makes 11x
+        "SUCTION_PRESSURE, one one, true",
+        "OUTDOOR_TEMPERATURE, one zero, true",
+        "SUCTION_LINE_TEMPERATURE, five five, false",
+        "OUTDOOR_TEMPERATURE, nine zero, false",
+        "RETURN_WET_BULB, six three, false",
+        "SUCTION_LINE_TEMPERATURE, a fifty five, true",
+        "SUCTION_LINE_TEMPERATURE, fifty five, false"
+    })
+    void twoDigitsAreAskedAboutWhereOneMoreMakesAUsualValue(Quantity quantity, String words, boolean asked) {
+        Expectation step = Expectation.of(quantity, UnitSetting.US);
+
+        Decision decision = new Weighing(GRAMMAR, GRAMMAR.lexicon(), NONE, step, Prior.indifferent())
+                .decide(List.of(heard(words, 0.99)));
+
+        assertThat(decision.accepted()).map(Decision.Accept::doubtful).contains(asked);
+    }
+
+    @Test
+    void whatIsKnownOfTheUnitTellsWhetherADigitIsMissing() {
+        Expectation step = Expectation.of(SUCTION_PRESSURE, UnitSetting.US);
+        Prior oldRefrigerant = reading -> reading.base() > Unit.PSIG.toBase(100) ? Grade.UNUSUAL : Grade.TYPICAL;
+
+        Decision decision = new Weighing(GRAMMAR, GRAMMAR.lexicon(), NONE, step, oldRefrigerant)
+                .decide(List.of(heard("six nine", 0.99)));
+
+        assertThat(decision)
+                .isEqualTo(new Decision.Accept(
+                        new Meaning.Values(List.of(Reading.of(SUCTION_PRESSURE, "69"))), 0.99, false));
+    }
 }
