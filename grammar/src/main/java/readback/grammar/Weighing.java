@@ -179,24 +179,20 @@ final class Weighing {
         if (last.equals("a") || last.equals("and")) {
             return true;
         }
+        NumberParser numbers = new NumberParser(tokens);
         int at = 0;
         while (at < tokens.size()) {
-            int end = NumberParser.endOfRun(tokens, at);
+            int end = numbers.endOfRun(at);
             boolean article = end == at && tokens.get(at).equals("a");
-            if (article && NumberParser.endOfRun(tokens, at + 1) > at + 1) {
+            if (article && numbers.endOfRun(at + 1) > at + 1) {
                 return true;
             }
-            if (end == at + 2 && digit(tokens, at) && digit(tokens, at + 1)) {
+            if (end == at + 2 && numbers.isDigit(at) && numbers.isDigit(at + 1)) {
                 return true;
             }
             at = Math.max(end, at + 1);
         }
         return false;
-    }
-
-    private static boolean digit(List<String> tokens, int at) {
-        return NumberParser.values(tokens, at, at + 1).stream()
-                .anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     /** Where "done" answers what was asked, "yes" says the same; but "understood" is never a yes. */
@@ -314,7 +310,7 @@ final class Weighing {
     }
 
     private Grade grade(Reading reading) {
-        QuantityWords words = words(reading);
+        QuantityWords words = lexicon.words(reading.quantity());
         if (!words.canBe(reading)) {
             return Grade.IMPOSSIBLE;
         }
@@ -322,17 +318,9 @@ final class Weighing {
         return grade == Grade.TYPICAL && !words.isUsual(reading) ? Grade.UNUSUAL : grade;
     }
 
-    private QuantityWords words(Reading reading) {
-        QuantityWords words = lexicon.quantities().get(reading.quantity());
-        if (words == null) {
-            throw new IllegalStateException("no definition of " + reading.quantity());
-        }
-        return words;
-    }
-
     private Meaning.NotUnderstood impossible(Meaning meaning) {
         for (Reading reading : meaning.readings()) {
-            QuantityWords words = words(reading);
+            QuantityWords words = lexicon.words(reading.quantity());
             boolean possible = words.canBe(reading);
             if (!possible || prior.of(reading) == Grade.IMPOSSIBLE) {
                 Reading value = reading.inOneUnit();
