@@ -215,9 +215,7 @@ final class Understanding {
         public void option(Item.Option option) {
             boolean asked = asked(option);
             if (last && (asked || option.anywhere())) {
-                found.add(
-                        new Meaning.Choice(option.set(), option.option()),
-                        asked ? polite : polite * INTRODUCED);
+                found.add(new Meaning.Choice(option.set(), option.option()), asked ? polite : polite * INTRODUCED);
                 inFull |= option.anywhere() && end == utterance.length() && score == 1;
             }
         }
@@ -268,8 +266,8 @@ final class Understanding {
             return;
         }
         found.removeIf(meaning -> meaning instanceof Meaning.Ordered ordered && asksForWorkedOut(ordered));
-        boolean asked = found.any(meaning -> meaning instanceof Meaning.Ordered ordered
-                && ordered.about().isPresent());
+        boolean asked = found.any(meaning ->
+                meaning instanceof Meaning.Ordered ordered && ordered.about().isPresent());
         if (!asked) {
             found.addAll(topics);
         }

@@ -337,7 +337,8 @@ final class ValueSearch {
     /** Whether a number follows that has no name of its own behind it. */
     private boolean numberAfter(int end) {
         for (int place : utterance.afterOptional(end, Item.Word.LINK)) {
-            if (utterance.number(place).isPresent() && amounts.ends(place).stream().noneMatch(this::nameAfter)) {
+            if (utterance.number(place).isPresent()
+                    && amounts.ends(place).stream().noneMatch(this::nameAfter)) {
                 return true;
             }
         }

@@ -131,7 +131,8 @@ final class ChecklistReader {
                     "a step has exactly one of " + tasks.stream().sorted().toList() + ", not " + given);
         }
         String kind = given.get(0);
-        Set<String> known = new HashSet<>(Set.of("id", "texts", "when", "again", "optional", "slot", "concludes", kind));
+        Set<String> known =
+                new HashSet<>(Set.of("id", "texts", "when", "again", "optional", "slot", "concludes", kind));
         if (kind.equals("await")) {
             known.add("watched");
         }

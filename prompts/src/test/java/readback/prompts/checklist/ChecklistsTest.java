@@ -132,10 +132,10 @@ class ChecklistsTest {
     @Test
     void a_step_shares_what_is_asked_and_how_it_is_found_out_but_not_why() {
         Step shared = read("""
-                        {"steps": [{"id": "a", "texts": "air", "measure": "OUTDOOR_TEMPERATURE"}]}""")
-                .all().get(0).steps().get(0);
+                        {"steps": [{"id": "a", "texts": "air", "measure": "OUTDOOR_TEMPERATURE"}]}""").all().get(0).steps().get(0);
 
-        assertThat(List.of(".ask", ".again", ".how", ".why", ".repeat").stream().map(ending -> shared.text(ending).key()))
+        assertThat(List.of(".ask", ".again", ".how", ".why", ".repeat").stream()
+                        .map(ending -> shared.text(ending).key()))
                 .containsExactly("step.air.ask", "step.air.again", "step.air.how", "step.a.why", "step.a.repeat");
     }
 
