@@ -2,7 +2,6 @@ package readback.grammar;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -68,11 +67,8 @@ public final class Grammar {
         if (utterance.saysAny(lexicon.smallWords("deny"))) {
             return Optional.empty();
         }
-        List<Interpretation> found = new ArrayList<>();
-        ValueSearch.amongOtherWords(utterance, lexicon)
-                .meanings()
-                .forEach((meaning, score) -> found.add(new Interpretation(meaning, score)));
-        found.sort(Comparator.comparingDouble(Interpretation::score).reversed());
+        List<Interpretation> found =
+                ValueSearch.amongOtherWords(utterance, lexicon).ranked();
         boolean clear = found.size() == 1
                 || (found.size() > 1
                         && found.get(1).score() < CLEARLY_LESS * found.get(0).score());
@@ -123,7 +119,7 @@ public final class Grammar {
     /** Whether it holds number words, and not more words that are unknown: those are talk of others. */
     private static boolean soundsLikeNumber(Hypothesis hypothesis) {
         List<String> words = List.of(hypothesis.words().split(" ", -1));
-        int numbers = NumberParser.countOf(words);
+        int numbers = new NumberParser(words).count();
         return numbers > 0 && numbers >= Collections.frequency(words, Vocabulary.UNKNOWN);
     }
 

@@ -32,7 +32,7 @@ public final class LateDecimals {
         if (!whole || !said.get(0).equals(POINT)) {
             return Optional.empty();
         }
-        List<SpokenNumber.Value> values = NumberParser.values(said, 0, said.size());
+        List<SpokenNumber.Value> values = new NumberParser(said).values(0, said.size());
         return values.stream()
                 .findFirst()
                 .map(SpokenNumber.Value::value)

@@ -37,11 +37,11 @@ final class NumberPairs {
 
     /** The pairs that begin at a place; none where there are not two numbers. */
     List<Pair> at(int from) {
-        List<Pair> pairs = new ArrayList<>(2);
         Optional<ParseChart.NumberAt> run = utterance.number(from);
         if (run.isEmpty()) {
-            return pairs;
+            return List.of();
         }
+        List<Pair> pairs = new ArrayList<>(0);
         int end = run.get().end();
         if (!run.get().values().isEmpty()) {
             for (int place : utterance.afterOptional(end, Item.Word.OVER)) {

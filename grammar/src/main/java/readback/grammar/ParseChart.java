@@ -33,6 +33,7 @@ final class ParseChart {
     record NumberAt(List<SpokenNumber.Value> values, int end) {}
 
     private final List<String> words;
+    private final NumberParser numberWords;
     private final Expectation expectation;
     private final PhraseTree phrases;
     private final @Nullable List<Match>[] matches;
@@ -41,6 +42,7 @@ final class ParseChart {
     @SuppressWarnings({"unchecked", "rawtypes"})
     ParseChart(List<String> words, Expectation expectation, PhraseTree phrases) {
         this.words = words;
+        this.numberWords = new NumberParser(words);
         this.expectation = expectation;
         this.phrases = phrases;
         this.matches = new List[words.size() + 1];
@@ -49,7 +51,7 @@ final class ParseChart {
 
     /** Why the number words of a place are not one number. */
     SpokenNumber.NotANumber refusal(int from, int to) {
-        SpokenNumber read = NumberParser.read(words, from, to);
+        SpokenNumber read = numberWords.read(from, to);
         if (read instanceof SpokenNumber.NotANumber refused) {
             return refused;
         }
@@ -82,7 +84,7 @@ final class ParseChart {
         return String.join(" ", words.subList(from, to));
     }
 
-    /** Every phrase that starts at a place, shorter ones first. */
+    /** Every phrase that starts at a place, shorter ones first; none at the end. */
     List<Match> matches(int from) {
         List<Match> known = matches[from];
         if (known != null) {
@@ -110,11 +112,11 @@ final class ParseChart {
     Optional<NumberAt> number(int from) {
         NumberAt known = numbers[from];
         if (known == null) {
-            int end = NumberParser.endOfRun(words, from);
+            int end = numberWords.endOfRun(from);
             if (end == from) {
                 return Optional.empty();
             }
-            known = new NumberAt(NumberParser.values(words, from, end), end);
+            known = new NumberAt(numberWords.values(from, end), end);
             numbers[from] = known;
         }
         return Optional.of(known);
@@ -122,10 +124,10 @@ final class ParseChart {
 
     /** The number of the words between two places; nothing if they are not one. */
     Optional<NumberAt> numberBetween(int from, int to) {
-        if (from >= to || NumberParser.endOfRun(words, from) < to) {
+        if (from >= to || numberWords.endOfRun(from) < to) {
             return Optional.empty();
         }
-        List<SpokenNumber.Value> values = NumberParser.values(words, from, to);
+        List<SpokenNumber.Value> values = numberWords.values(from, to);
         return values.isEmpty() ? Optional.empty() : Optional.of(new NumberAt(values, to));
     }
 
@@ -134,14 +136,20 @@ final class ParseChart {
     }
 
     /** The places after a small word that starts here, longest first, and this place itself last. */
-    List<Integer> afterOptional(int from, Item.Word word) {
-        List<Integer> places = new ArrayList<>(2);
-        for (Match match : matches(from)) {
-            if (isSmall(match, word)) {
-                places.add(0, match.end());
+    int[] afterOptional(int from, Item.Word word) {
+        int small = 0;
+        List<Match> here = matches(from);
+        for (int i = 0; i < here.size(); i++) {
+            small += isSmall(here.get(i), word) ? 1 : 0;
+        }
+        int[] places = new int[small + 1];
+        places[small] = from;
+        for (int i = 0; small > 0; i++) {
+            if (isSmall(here.get(i), word)) {
+                small--;
+                places[small] = here.get(i).end();
             }
         }
-        places.add(from);
         return places;
     }
 

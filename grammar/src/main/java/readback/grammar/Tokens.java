@@ -1,6 +1,5 @@
 package readback.grammar;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -47,28 +46,20 @@ final class Tokens {
     /** Without the commas, but for those that keep two numbers apart: "eighty, fifty percent". */
     private static List<String> betweenNumbers(List<String> tokens) {
         List<String> kept = new ArrayList<>(tokens.size());
+        NumberParser numbers = new NumberParser(tokens);
         for (int i = 0; i < tokens.size(); i++) {
             boolean parts = tokens.get(i).equals(COMMA)
                     && i > 0
                     && i + 1 < tokens.size()
-                    && endsNumber(tokens, i)
-                    && NumberParser.endOfRun(tokens, i + 1) > i + 1;
+                    && numbers.endOfRun(i - 1) == i
+                    && numbers.endOfRun(i + 1) > i + 1;
             // "one, one, eight" is one number, digit by digit
-            boolean digits = parts && digit(tokens, i - 1) && digit(tokens, i + 1);
+            boolean digits = parts && numbers.isDigit(i - 1) && numbers.isDigit(i + 1);
             if (!tokens.get(i).equals(COMMA) || (parts && !digits)) {
                 kept.add(tokens.get(i));
             }
         }
         return kept;
-    }
-
-    private static boolean endsNumber(List<String> tokens, int at) {
-        return NumberParser.endOfRun(tokens.subList(0, at), at - 1) == at;
-    }
-
-    private static boolean digit(List<String> tokens, int at) {
-        return NumberParser.values(tokens, at, at + 1).stream()
-                .anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     private static boolean isPlain(String said) {
@@ -93,8 +84,9 @@ final class Tokens {
     }
 
     private static void add(List<String> tokens, String token, PhraseTree phrases) {
-        if (phrases.knows(token)) {
-            tokens.add(token);
+        String known = phrases.known(token);
+        if (known != null) {
+            tokens.add(known);
             return;
         }
         if (token.endsWith("'s") && token.length() > 2) {
@@ -122,12 +114,13 @@ final class Tokens {
         if (inch < 0 || inch + 2 >= tokens.size() || !tokens.get(inch + 1).equals("and")) {
             return tokens;
         }
-        int end = NumberParser.endOfRun(tokens, inch + 2);
+        NumberParser numbers = new NumberParser(tokens);
+        int end = numbers.endOfRun(inch + 2);
         if (end == inch + 2) {
             return tokens;
         }
         boolean article = inch > 0 && List.of("a", "an").contains(tokens.get(inch - 1));
-        boolean counted = inch > 0 && NumberParser.endOfRun(tokens, inch - 1) == inch;
+        boolean counted = inch > 0 && numbers.endOfRun(inch - 1) == inch;
         List<String> said = new ArrayList<>(tokens.subList(0, article ? inch - 1 : inch));
         if (!counted) {
             said.add("one");

@@ -1,15 +1,11 @@
 package readback.grammar;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -41,8 +37,8 @@ final class Understanding {
     private final Lexicon lexicon;
     private final ParseChart utterance;
     private final Troubles troubles;
-    private final Map<Meaning, Double> found = new LinkedHashMap<>();
-    private final Map<Meaning, Double> topics = new LinkedHashMap<>();
+    private final Ways found = new Ways();
+    private final Ways topics = new Ways();
     /** Whether the utterance is, word for word, an option that is understood anywhere. */
     private boolean inFull;
 
@@ -58,7 +54,7 @@ final class Understanding {
             return List.of(new Interpretation(Meaning.NotUnderstood.of(Reason.Kind.NOTHING_HEARD), 0));
         }
         if (note()) {
-            return ranked();
+            return found.ranked();
         }
         whole(0, 1, false);
         if (found.isEmpty()) {
@@ -70,27 +66,16 @@ final class Understanding {
         }
         topics();
         // "what's my target superheat" is a question of its own, not one about a value of that name; so is "no plate"
-        found.keySet().removeIf(this::impliedByWhole);
+        found.removeIf(this::impliedByWhole);
         saturationQuestion();
-        new ValueSearch(utterance, lexicon, troubles)
-                .meanings()
-                .forEach((meaning, score) -> found.merge(meaning, score, Math::max));
+        new ValueSearch(utterance, lexicon, troubles, found).search();
         if (found.isEmpty()) {
             spot();
         }
         if (found.isEmpty()) {
             return List.of(new Interpretation(troubles.reason(), 0));
         }
-        return ranked();
-    }
-
-    private List<Interpretation> ranked() {
-        List<Interpretation> ranked = new ArrayList<>(found.size());
-        found.forEach((meaning, score) -> ranked.add(new Interpretation(meaning, score)));
-        if (ranked.size() > 1) {
-            ranked.sort(Comparator.comparingDouble(Interpretation::score).reversed());
-        }
-        return List.copyOf(ranked);
+        return found.ranked();
     }
 
     private boolean note() {
@@ -103,7 +88,7 @@ final class Understanding {
         if (end == 0 || end == utterance.length()) {
             return false;
         }
-        found.put(new Meaning.Note(utterance.words(end, utterance.length())), 1.0);
+        found.add(new Meaning.Note(utterance.words(end, utterance.length())), 1);
         return true;
     }
 
@@ -111,12 +96,11 @@ final class Understanding {
         if (meaning instanceof Meaning.Choice choice) {
             // what was asked comes before what can be said anywhere
             return !ofAskedSet(choice)
-                    && found.keySet().stream()
-                            .anyMatch(other -> other instanceof Meaning.Choice rival && ofAskedSet(rival));
+                    && found.any(other -> other instanceof Meaning.Choice rival && ofAskedSet(rival));
         }
         return meaning instanceof Meaning.Ordered ordered
                 && ordered.about().isPresent()
-                && (inFull || found.containsKey(new Meaning.Ordered(ordered.command())));
+                && (inFull || found.any(new Meaning.Ordered(ordered.command())::equals));
     }
 
     private boolean ofAskedSet(Meaning.Choice choice) {
@@ -125,22 +109,25 @@ final class Understanding {
 
     /** An option of what was asked and one of what is asked beside it, and nothing else: "four ten a txv". */
     private void together() {
-        matchesAfter(0)
-                .forEach(first -> matchesAfter(first.end())
-                        .filter(second -> second.end() == utterance.length())
-                        .forEach(second -> together(first.item(), second.item())));
+        if (utterance.expectation().choice().filter(TOGETHER::contains).isEmpty()) {
+            return;
+        }
+        for (int begin : utterance.afterOptional(0, Item.Word.FILLER)) {
+            for (ParseChart.Match first : utterance.matches(begin)) {
+                if (first.item() instanceof Item.Option one) {
+                    together(one, first.end());
+                }
+            }
+        }
     }
 
-    /** What begins at a place, or behind a filler there. */
-    private Stream<ParseChart.Match> matchesAfter(int at) {
-        return utterance.afterOptional(at, Item.Word.FILLER).stream()
-                .filter(begin -> begin < utterance.length())
-                .flatMap(begin -> utterance.matches(begin).stream());
-    }
-
-    private void together(Item first, Item second) {
-        if (first instanceof Item.Option one && second instanceof Item.Option other) {
-            together(one, other);
+    private void together(Item.Option one, int end) {
+        for (int begin : utterance.afterOptional(end, Item.Word.FILLER)) {
+            for (ParseChart.Match second : utterance.matches(begin)) {
+                if (second.end() == utterance.length() && second.item() instanceof Item.Option other) {
+                    together(one, other);
+                }
+            }
         }
     }
 
@@ -150,12 +137,11 @@ final class Understanding {
                 && !one.set().equals(other.set());
         boolean known = !one.option().equals(UNKNOWN) && !other.option().equals(UNKNOWN);
         if (both && known && (asked(one) || asked(other))) {
-            found.merge(
+            found.add(
                     new Meaning.Choices(List.of(
                             new Meaning.Choice(one.set(), one.option()),
                             new Meaning.Choice(other.set(), other.option()))),
-                    INTRODUCED,
-                    Math::max);
+                    INTRODUCED);
         }
     }
 
@@ -168,8 +154,13 @@ final class Understanding {
         if (at >= utterance.length()) {
             return;
         }
+        @Nullable Whole reader = null;
         for (ParseChart.Match match : utterance.matches(at)) {
-            match.item().read(new Whole(match.end(), score, loosely));
+            // several phrases of the same words are read alike
+            if (reader == null || reader.end != match.end()) {
+                reader = new Whole(match.end(), score, loosely);
+            }
+            match.item().read(reader);
         }
     }
 
@@ -224,10 +215,7 @@ final class Understanding {
         public void option(Item.Option option) {
             boolean asked = asked(option);
             if (last && (asked || option.anywhere())) {
-                found.merge(
-                        new Meaning.Choice(option.set(), option.option()),
-                        asked ? polite : polite * INTRODUCED,
-                        Math::max);
+                found.add(new Meaning.Choice(option.set(), option.option()), asked ? polite : polite * INTRODUCED);
                 inFull |= option.anywhere() && end == utterance.length() && score == 1;
             }
         }
@@ -266,7 +254,7 @@ final class Understanding {
             }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Topic topic && onlyTail(match.end())) {
-                    topics.merge(new Meaning.Choice(topic.set(), topic.option()), score * TOPIC, Math::max);
+                    topics.add(new Meaning.Choice(topic.set(), topic.option()), score * TOPIC);
                 }
             }
         }
@@ -277,12 +265,11 @@ final class Understanding {
         if (topics.isEmpty()) {
             return;
         }
-        found.keySet().removeIf(meaning -> meaning instanceof Meaning.Ordered ordered && asksForWorkedOut(ordered));
-        boolean asked = found.keySet().stream()
-                .anyMatch(meaning -> meaning instanceof Meaning.Ordered ordered
-                        && ordered.about().isPresent());
+        found.removeIf(meaning -> meaning instanceof Meaning.Ordered ordered && asksForWorkedOut(ordered));
+        boolean asked = found.any(meaning ->
+                meaning instanceof Meaning.Ordered ordered && ordered.about().isPresent());
         if (!asked) {
-            topics.forEach((meaning, score) -> found.merge(meaning, score, Math::max));
+            found.addAll(topics);
         }
     }
 
@@ -314,14 +301,14 @@ final class Understanding {
         for (int at = 0; at < utterance.length(); at++) {
             for (ParseChart.Match match : utterance.matches(at)) {
                 if (match.item() instanceof Item.Spot spot) {
-                    found.merge(new Meaning.Choice(spot.set(), spot.option()), SPOTTED, Math::max);
+                    found.add(new Meaning.Choice(spot.set(), spot.option()), SPOTTED);
                 } else if (match.item() instanceof Item.Option option && stands(option, at, match.end())) {
                     options.add(new Meaning.Choice(option.set(), option.option()));
                 }
             }
         }
         if (found.isEmpty() && options.size() == 1 && !denies()) {
-            options.forEach(meaning -> found.put(meaning, SPOTTED));
+            options.forEach(meaning -> found.add(meaning, SPOTTED));
         }
     }
 
@@ -371,7 +358,7 @@ final class Understanding {
                         .filter(set -> set.options().containsKey(UNKNOWN))
                         .isPresent();
         if (!isOption) {
-            found.merge(new Meaning.Ordered(command), score, Math::max);
+            found.add(new Meaning.Ordered(command), score);
         }
     }
 
@@ -382,11 +369,10 @@ final class Understanding {
             }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name && !name.unitOnly() && match.end() == utterance.length()) {
-                    found.merge(
+                    found.add(
                             new Meaning.Ordered(
                                     command, Optional.of(name.words().quantity())),
-                            score * name.weight(),
-                            Math::max);
+                            score * name.weight());
                 }
             }
         }
@@ -401,11 +387,10 @@ final class Understanding {
                 if (match.item() instanceof Item.Order order
                         && (order.command() == Command.UNKNOWN || order.command() == Command.SKIP)
                         && match.end() == utterance.length()) {
-                    found.merge(
+                    found.add(
                             new Meaning.Ordered(
                                     order.command(), Optional.of(name.words().quantity())),
-                            score * name.weight(),
-                            Math::max);
+                            score * name.weight());
                 }
             }
         }
@@ -420,7 +405,7 @@ final class Understanding {
                 if (match.item() instanceof Item.Option option
                         && option.set().equals(set)
                         && match.end() == utterance.length()) {
-                    found.merge(new Meaning.Choice(set, option.option()), score * INTRODUCED, Math::max);
+                    found.add(new Meaning.Choice(set, option.option()), score * INTRODUCED);
                 }
             }
         }
@@ -447,10 +432,9 @@ final class Understanding {
         Optional<Unit> unit = unitToEnd(number.end(), pressure);
         if (unit.isPresent()) {
             for (SpokenNumber.Value value : number.values()) {
-                found.merge(
+                found.add(
                         new Meaning.SaturationQuestion(new Reading(pressure, value.value(), unit.get())),
-                        value.naturalness(),
-                        Math::max);
+                        value.naturalness());
             }
         }
     }

@@ -2,16 +2,12 @@ package readback.grammar;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.lexicon.Lexicon;
-import readback.grammar.lexicon.Phrase;
-import readback.grammar.lexicon.QuantityWords;
 
 /**
  * Every way to understand a whole utterance as readings: names and numbers in either order, units, several in one
@@ -43,42 +39,45 @@ final class ValueSearch {
     private static final int MOST_STEPS = 4_000;
 
     private final ParseChart utterance;
-    private final Map<Quantity, QuantityWords> quantities;
-    private final List<Phrase> outdoors;
+    private final Lexicon lexicon;
     private final Troubles troubles;
     private final Amounts amounts;
+    private final NumberPairs pairs;
     private final LineDisambiguation sides;
     private final int mayPass;
     private final List<Reading> readings = new ArrayList<>(4);
     private final List<LineDisambiguation.Naming> namings = new ArrayList<>(4);
-    private final Map<Meaning, Double> found = new LinkedHashMap<>();
+    private final Ways found;
     private int steps;
     private int passed;
     private boolean correcting;
 
-    ValueSearch(ParseChart utterance, Lexicon lexicon, Troubles troubles) {
-        this(utterance, lexicon, troubles, 0);
+    /** @param found where the meanings are added */
+    ValueSearch(ParseChart utterance, Lexicon lexicon, Troubles troubles, Ways found) {
+        this(utterance, lexicon, troubles, found, 0);
     }
 
     /** Finds readings among a few words that nobody knows, too. */
-    static ValueSearch amongOtherWords(ParseChart utterance, Lexicon lexicon) {
-        return new ValueSearch(utterance, lexicon, new Troubles(utterance), MOST_LET_PASS);
+    static Ways amongOtherWords(ParseChart utterance, Lexicon lexicon) {
+        Ways found = new Ways();
+        new ValueSearch(utterance, lexicon, new Troubles(utterance), found, MOST_LET_PASS).search();
+        return found;
     }
 
-    private ValueSearch(ParseChart utterance, Lexicon lexicon, Troubles troubles, int mayPass) {
+    private ValueSearch(ParseChart utterance, Lexicon lexicon, Troubles troubles, Ways found, int mayPass) {
+        this.found = found;
         this.mayPass = mayPass;
         this.utterance = utterance;
-        this.quantities = lexicon.quantities();
-        this.outdoors = lexicon.smallWords("outdoors");
+        this.lexicon = lexicon;
         this.troubles = troubles;
         this.amounts = new Amounts(utterance, troubles);
-        this.sides = new LineDisambiguation(utterance, quantities);
+        this.pairs = new NumberPairs(utterance);
+        this.sides = new LineDisambiguation(utterance, lexicon.quantities());
     }
 
-    /** Each meaning with the score of its most natural way. */
-    Map<Meaning, Double> meanings() {
+    /** Finds each meaning with the score of its most natural way. */
+    void search() {
         explore(0, 1, false);
-        return found;
     }
 
     /**
@@ -144,10 +143,10 @@ final class ValueSearch {
         double share = correcting ? 1 : sides.share(readings, namings);
         boolean indoors = indexOf(Quantity.RELATIVE_HUMIDITY) >= 0 || indexOf(Quantity.RETURN_WET_BULB) >= 0;
         if (indoors && indexOf(Quantity.OUTDOOR_TEMPERATURE) >= 0 && indexOf(Quantity.RETURN_DRY_BULB) < 0) {
-            share *= utterance.saysAny(outdoors) || askedOutdoors() ? 1 : OUTDOORS;
+            share *= utterance.saysAny(lexicon.smallWords("outdoors")) || askedOutdoors() ? 1 : OUTDOORS;
         }
         if (share > 0) {
-            found.merge(meaning, score * share, Math::max);
+            found.add(meaning, score * share);
         }
     }
 
@@ -199,7 +198,7 @@ final class ValueSearch {
         Quantity quantity = readings.get(readings.size() - 1).quantity();
         boolean before = correcting;
         correcting = true;
-        for (Amounts.Amount amount : amounts.of(new Item.Name(words(quantity), 1, false), end)) {
+        for (Amounts.Amount amount : amounts.of(new Item.Name(lexicon.words(quantity), 1, false), end)) {
             explore(amount.end(), score, false);
         }
         correcting = before;
@@ -257,7 +256,7 @@ final class ValueSearch {
             troubles.unnamed(at, ends.get(0));
             return;
         }
-        for (Amounts.Amount amount : amounts.of(new Item.Name(words(quantity.get()), 1, false), at)) {
+        for (Amounts.Amount amount : amounts.of(new Item.Name(lexicon.words(quantity.get()), 1, false), at)) {
             take(amount, Optional.of(LineDisambiguation.Naming.PLAIN), score, replacing);
         }
     }
@@ -270,7 +269,6 @@ final class ValueSearch {
         if (replacing || correcting || passed > 0) {
             return;
         }
-        NumberPairs pairs = new NumberPairs(utterance);
         for (NumberPairs.Pair pair : pairs.at(at)) {
             Reading one = pair.one();
             Reading other = pair.other();
@@ -286,14 +284,6 @@ final class ValueSearch {
                 }
             }
         }
-    }
-
-    private QuantityWords words(Quantity quantity) {
-        QuantityWords words = quantities.get(quantity);
-        if (words == null) {
-            throw new IllegalStateException("no definition of " + quantity);
-        }
-        return words;
     }
 
     /** The quantity that a number without a name is of. */
@@ -346,18 +336,24 @@ final class ValueSearch {
 
     /** Whether a number follows that has no name of its own behind it. */
     private boolean numberAfter(int end) {
-        return utterance.afterOptional(end, Item.Word.LINK).stream()
-                .filter(place -> place < utterance.length())
-                .anyMatch(place -> utterance.number(place).isPresent()
-                        && amounts.ends(place).stream().noneMatch(this::nameAfter));
+        for (int place : utterance.afterOptional(end, Item.Word.LINK)) {
+            if (utterance.number(place).isPresent()
+                    && amounts.ends(place).stream().noneMatch(this::nameAfter)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean nameAfter(int end) {
-        return end < utterance.length()
-                && utterance.afterOptional(end, Item.Word.BEHIND).stream()
-                        .filter(place -> place < utterance.length())
-                        .flatMap(place -> utterance.matches(place).stream())
-                        .anyMatch(match -> match.item() instanceof Item.Name);
+        for (int place : utterance.afterOptional(end, Item.Word.BEHIND)) {
+            for (ParseChart.Match match : utterance.matches(place)) {
+                if (match.item() instanceof Item.Name) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private Optional<LineDisambiguation.Naming> naming(
@@ -378,14 +374,14 @@ final class ValueSearch {
         int same = indexOf(reading.quantity());
         if (replacing) {
             if (same < 0) {
-                troubles.correctsNothing(amount.end(), words(reading.quantity()));
+                troubles.correctsNothing(amount.end(), lexicon.words(reading.quantity()));
                 return;
             }
             Reading replaced = readings.set(same, reading);
             explore(amount.end(), score, false);
             readings.set(same, replaced);
         } else if (same >= 0) {
-            troubles.twice(amount.end(), words(reading.quantity()));
+            troubles.twice(amount.end(), lexicon.words(reading.quantity()));
         } else {
             readings.add(reading);
             namings.add(naming.get());

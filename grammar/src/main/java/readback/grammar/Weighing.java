@@ -143,8 +143,9 @@ final class Weighing {
             sum += interpretation.score();
         }
         List<String> tokens = List.of(words.split(" ", -1));
-        boolean broken = !typed && brokenOff(tokens);
-        boolean alone = !typed && twoDigitsAlone(tokens);
+        NumberParser numbers = new NumberParser(tokens);
+        boolean broken = !typed && brokenOff(tokens, numbers);
+        boolean alone = !typed && twoDigitsAlone(numbers, tokens.size());
         for (Interpretation interpretation : meanings) {
             if (interpretation.meaning() instanceof Meaning.NotUnderstood reason) {
                 refused = refused.or(() -> Optional.of(reason));
@@ -173,14 +174,14 @@ final class Weighing {
     }
 
     /** Whether a digit may have been lost: "a" before a number, which "eight" is heard as, or nothing behind "a" or "and". */
-    private static boolean brokenOff(List<String> tokens) {
+    private static boolean brokenOff(List<String> tokens, NumberParser numbers) {
         String last = tokens.get(tokens.size() - 1);
         if (last.equals("a") || last.equals("and")) {
             return true;
         }
         for (int at = 0; at + 1 < tokens.size(); at++) {
-            boolean article = tokens.get(at).equals("a") && NumberParser.endOfRun(tokens, at) == at;
-            if (article && NumberParser.endOfRun(tokens, at + 1) > at + 1) {
+            boolean article = tokens.get(at).equals("a") && numbers.endOfRun(at) == at;
+            if (article && numbers.endOfRun(at + 1) > at + 1) {
                 return true;
             }
         }
@@ -188,11 +189,11 @@ final class Weighing {
     }
 
     /** Whether a number is two digits, which are rather said as a cardinal: "six nine" may be all of "six nine nine". */
-    private static boolean twoDigitsAlone(List<String> tokens) {
+    private static boolean twoDigitsAlone(NumberParser numbers, int words) {
         int at = 0;
-        while (at < tokens.size()) {
-            int end = NumberParser.endOfRun(tokens, at);
-            if (end == at + 2 && digit(tokens, at) && digit(tokens, at + 1)) {
+        while (at < words) {
+            int end = numbers.endOfRun(at);
+            if (end == at + 2 && numbers.isDigit(at) && numbers.isDigit(at + 1)) {
                 return true;
             }
             at = Math.max(end, at + 1);
@@ -221,11 +222,6 @@ final class Weighing {
                 .filter(longer -> longer >= 100)
                 .mapToObj(longer -> new Reading(reading.quantity(), BigDecimal.valueOf(longer), reading.unit()))
                 .anyMatch(longer -> grade(longer) == Grade.TYPICAL);
-    }
-
-    private static boolean digit(List<String> tokens, int at) {
-        return NumberParser.values(tokens, at, at + 1).stream()
-                .anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     /** Where "done" answers what was asked, "yes" says the same; but "understood" is never a yes. */
@@ -343,7 +339,7 @@ final class Weighing {
     }
 
     private Grade grade(Reading reading) {
-        QuantityWords words = words(reading);
+        QuantityWords words = lexicon.words(reading.quantity());
         if (!words.canBe(reading)) {
             return Grade.IMPOSSIBLE;
         }
@@ -351,17 +347,9 @@ final class Weighing {
         return grade == Grade.TYPICAL && !words.isUsual(reading) ? Grade.UNUSUAL : grade;
     }
 
-    private QuantityWords words(Reading reading) {
-        QuantityWords words = lexicon.quantities().get(reading.quantity());
-        if (words == null) {
-            throw new IllegalStateException("no definition of " + reading.quantity());
-        }
-        return words;
-    }
-
     private Meaning.NotUnderstood impossible(Meaning meaning) {
         for (Reading reading : meaning.readings()) {
-            QuantityWords words = words(reading);
+            QuantityWords words = lexicon.words(reading.quantity());
             boolean possible = words.canBe(reading);
             if (!possible || prior.of(reading) == Grade.IMPOSSIBLE) {
                 Reading value = reading.inOneUnit();

@@ -303,8 +303,8 @@ final class LiveCheck {
                 .job(settings.job())
                 .ifPresent(job -> job.parts()
                         .forEach(part -> part.checklist().steps().forEach(step -> {
-                            keys.add("step." + step.id() + ".ask");
-                            keys.add("step." + step.id() + ".again");
+                            keys.add(step.text(".ask").key());
+                            keys.add(step.text(".again").key());
                         })));
         return keys.stream()
                 .filter(key ->

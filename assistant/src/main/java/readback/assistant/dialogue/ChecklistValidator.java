@@ -93,6 +93,12 @@ public final class ChecklistValidator {
     private void check(Job job) {
         String where = "job " + job.id();
         job.parts().forEach(part -> check(where, part.when()));
+        boolean repeats = job.parts().stream().anyMatch(part -> part.checklist().repeats());
+        job.parts().stream()
+                .flatMap(part -> part.checklist().steps().stream())
+                .filter(step -> step.readingsAnew() && !repeats)
+                .forEach(step -> faults.add(where + " has no checklist that repeats, and step " + step.id()
+                        + " has its readings taken anew"));
         Stream.concat(
                         Stream.of("term.job." + job.id()),
                         job.parts().stream()
@@ -123,7 +129,7 @@ public final class ChecklistValidator {
         Stream<String> name = step.slot().quantity().isPresent()
                 ? Stream.empty()
                 : Stream.of("term.slot." + step.slot().id());
-        Stream.concat(name, step.task().texts().map(suffix -> "step." + step.id() + suffix))
+        Stream.concat(name, step.task().texts().map(ending -> step.text(ending).key()))
                 .filter(hasText.negate())
                 .forEach(key -> faults.add(where + " has no text " + key));
     }

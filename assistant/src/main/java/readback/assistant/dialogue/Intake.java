@@ -182,11 +182,11 @@ final class Intake {
     /** A yes, no or done, with what it tells about another slot. */
     void word(Draft draft, Step step, String word) {
         option(draft, step.slot(), word);
-        if (step.slot().equals(Slots.RESTRICTOR_ON)) {
+        if (step.readingsAnew()) {
             measureAnew(draft);
         }
         if (step.task().advised()) {
-            draft.say(Message.of("step." + step.id() + (word.equals(NO) ? ".no" : ".yes")));
+            draft.say(step.text(word.equals(NO) ? ".no" : ".yes"));
         }
         step.conclusion().ifPresent(conclusion -> {
             Optional<String> concluded = word.equals(NO) ? conclusion.no() : conclusion.yes();
@@ -195,7 +195,7 @@ final class Intake {
         });
     }
 
-    /** What was read without the restrictor tells nothing with it. */
+    /** What was read before the system was changed tells nothing about it now. */
     private void measureAnew(Draft draft) {
         draft.become(draft.sheet().withoutAll(flow.repeatedSlots(draft.state())));
         draft.become(draft.state().withdrawing(Judged.CHARGE));

@@ -162,7 +162,7 @@ final class Orders {
         } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
             if (asked.get().task().mustBeYes()) {
-                draft.say(Message.of("step." + asked.get().id() + ".no"));
+                draft.say(asked.get().text(".no"));
             }
         } else {
             draft.say(Message.of("again.no"));

@@ -10,20 +10,20 @@ final class Prompts {
 
     static Message ask(Step step, Conversation conversation) {
         boolean again = conversation.asked().filter(step.id()::equals).isPresent();
-        return Message.of("step." + step.id() + (again ? ".again" : ".ask"));
+        return step.text(again ? ".again" : ".ask");
     }
 
     /** The value that was said does not count. */
     static Message repeat(Step step) {
-        return Message.of("step." + step.id() + ".repeat");
+        return step.text(".repeat");
     }
 
     static Message why(Step step) {
-        return Message.of("step." + step.id() + ".why");
+        return step.text(".why");
     }
 
     static Message how(Step step) {
-        return Message.of("step." + step.id() + ".how");
+        return step.text(".how");
     }
 
     /** What may be said to the step: teaches rather than lists. */

@@ -66,7 +66,7 @@ final class Waiting {
 
     private static void over(Draft draft, Step step) {
         passed(draft, step, Duration.ZERO);
-        draft.say(Message.of("step." + step.id() + ".over"));
+        draft.say(step.text(".over"));
     }
 
     /** The coil was seen to be clear: thawing is over, whatever was left of the time. */

@@ -34,13 +34,18 @@ class ChecklistValidatorTest {
                 {"id": "colour", "choose": "colour"},
                 {"id": "found", "acknowledge": true, "when": {"all": [{"found": "blend"}, {"found": "look-under-the-rug"}]}},
                 {"id": "hold", "measure": "NITROGEN_PRESSURE", "again": {"found": "look-at-the-moon"}},
-                {"id": "waits", "acknowledge": true, "when": {"slot": "pressure-start", "is": ["high"]}}
+                {"id": "waits", "acknowledge": true, "when": {"slot": "pressure-start", "is": ["high"]}},
+                {"id": "shares", "texts": "mute-air", "acknowledge": true},
+                {"id": "changes", "acknowledge": true, "readingsAnew": true}
                 """;
 
         assertThat(faults(steps, "{\"found\": \"look-behind-the-sofa\"}"))
                 .anySatisfy(fault -> assertThat(fault).contains("step asked", "nozzle", "piston"))
                 .anySatisfy(fault -> assertThat(fault).contains("step mute", "nobody-fills"))
                 .anySatisfy(fault -> assertThat(fault).contains("step mute", "no text step.mute.ask"))
+                .anySatisfy(fault -> assertThat(fault).contains("step shares", "no text step.mute-air.how"))
+                .noneSatisfy(fault -> assertThat(fault).contains("step shares", "why"))
+                .anySatisfy(fault -> assertThat(fault).contains("job mute-job", "no checklist that repeats", "changes"))
                 .anySatisfy(fault -> assertThat(fault).contains("step colour", "no set of choices"))
                 .anySatisfy(fault -> assertThat(fault).contains("step found", "look-under-the-rug"))
                 .anySatisfy(fault -> assertThat(fault).contains("step hold", "look-at-the-moon"))

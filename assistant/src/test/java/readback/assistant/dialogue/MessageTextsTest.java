@@ -112,8 +112,7 @@ class MessageTextsTest {
                             .filter(told -> !told.equals("frozen"))
                             .toList()),
             Map.entry("caution.", names(CautionRule.values())),
-            Map.entry("", List.of("doubt.above", "doubt.below", "refused.outside")),
-            Map.entry("step.", List.of()));
+            Map.entry("", List.of("doubt.above", "doubt.below", "refused.outside")));
 
     /** Facts that other statements than the one that makes the message add to it. */
     private static final Map<String, Set<String>> ADDED = Map.of(
@@ -181,7 +180,8 @@ class MessageTextsTest {
     @Test
     void only_a_wait_tells_minutes_in_the_texts_of_its_step() {
         List<String> wrong = steps().flatMap(step -> Rehearsal.WORDING.keys().stream()
-                        .filter(key -> key.startsWith("step." + step.id() + "."))
+                        .filter(key -> key.startsWith("step." + step.id() + ".")
+                                || key.startsWith("step." + step.texts() + "."))
                         .filter(key -> !Rehearsal.WORDING.places(key).isEmpty())
                         .filter(key -> step.task().awaited().isEmpty()
                                 || !Rehearsal.WORDING.places(key).equals(Set.of("minutes"))

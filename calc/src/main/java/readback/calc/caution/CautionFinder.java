@@ -158,7 +158,7 @@ public final class CautionFinder {
         boolean mayBeFull = situation
                 .cylinderShare()
                 .map(share -> share >= 1)
-                .orElse(situation.activities().contains(Activity.RECOVERING));
+                .orElseGet(() -> situation.activities().contains(Activity.RECOVERING));
         if (mayBeFull) {
             fired.add(CautionRule.CYLINDER_OVERFILL);
         }

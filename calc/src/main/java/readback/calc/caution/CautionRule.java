@@ -56,25 +56,20 @@ public enum CautionRule {
     /** Only a certified technician may open the circuit. 40 CFR 82.161, from memory. */
     CERTIFIED_WORK(Signal.NOTICE, false, Authority.REFRIGERANT_REGULATION, Authority.LICENSED_PRACTICE);
 
-    private final Signal signal;
-    private final boolean needsAcknowledgement;
+    @SuppressWarnings("ImmutableEnumChecker") // a record of an immutable list
+    private final Caution caution;
 
-    @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
-    private final List<Authority> authorities;
-
+    @SuppressWarnings("EnumOrdinal") // the order of this list is the rank, by its documentation
     CautionRule(Signal signal, boolean needsAcknowledgement, Authority... authorities) {
-        this.signal = signal;
-        this.needsAcknowledgement = needsAcknowledgement;
-        this.authorities = List.of(authorities);
+        this.caution = new Caution(this, signal, ordinal() + 1, needsAcknowledgement, List.of(authorities));
     }
 
     /** The caution that this rule gives when it fires. */
-    @SuppressWarnings("EnumOrdinal") // the order of this list is the rank, by its documentation
     public Caution caution() {
-        return new Caution(this, signal, ordinal() + 1, needsAcknowledgement, authorities);
+        return caution;
     }
 
     public Signal signal() {
-        return signal;
+        return caution.signal();
     }
 }

@@ -60,18 +60,16 @@ public final class ChargeJudge {
         List<Contradiction> contradictions =
                 new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
         Readings possible = readings.without(ContradictionFinder.involved(contradictions));
-        Optional<Saturation> evaporating = LineState.evaporating(system, possible);
-        Optional<Saturation> condensing = LineState.condensing(system, possible);
-        contradictions.addAll(ContradictionFinder.among(possible, evaporating, condensing, system.accuracy()));
+        LineState lines = LineState.of(system, possible);
+        contradictions.addAll(ContradictionFinder.among(possible, lines));
         Set<Quantity> doubted = ContradictionFinder.involved(contradictions);
         Readings sound = possible.without(doubted);
+        LineState soundLines = lines.without(doubted);
 
-        Optional<Estimate> superheat =
-                evaporating.flatMap(saturation -> LineState.superheat(saturation, sound, system.accuracy()));
-        Optional<Estimate> subcooling =
-                condensing.flatMap(saturation -> LineState.subcooling(saturation, sound, system.accuracy()));
-        Optional<Temperature> evaporatingSaturation = evaporating.map(Saturation::temperature);
-        Optional<Temperature> condensingSaturation = condensing.map(Saturation::temperature);
+        Optional<Estimate> superheat = soundLines.superheat();
+        Optional<Estimate> subcooling = soundLines.subcooling();
+        Optional<Temperature> evaporatingSaturation = lines.evaporating().map(Saturation::temperature);
+        Optional<Temperature> condensingSaturation = lines.condensing().map(Saturation::temperature);
 
         ChargeMethod method = system.meteringDevice().chargeMethod();
         TargetFinder.Found target =
@@ -82,7 +80,8 @@ public final class ChargeJudge {
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
         Verdict verdict = verdict(
                 system,
-                readings,
+                possible,
+                lines,
                 actual,
                 target.target(),
                 blocking(conditions, coilSeenClear),
@@ -105,21 +104,23 @@ public final class ChargeJudge {
                         : Optional.empty(),
                 conditions,
                 contradictions,
-                LiquidReturn.cautions(
-                        Optional.of(system.refrigerant()), system.atmosphere(), readings, system.accuracy()),
+                LiquidReturn.cautions(Optional.of(system.refrigerant()), system.atmosphere(), possible, lines),
                 missing);
     }
 
     private static Verdict verdict(
             SystemUnderTest system,
-            Readings readings,
+            Readings possible,
+            LineState lines,
             Optional<Estimate> actual,
             Optional<Target> target,
             List<FailedCondition> blocking,
             List<Contradiction> contradictions,
             Set<Quantity> missing) {
-        if (blocking.stream().anyMatch(failed -> failed.condition() == Condition.AIRFLOW_SUFFICIENT)) {
-            return new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.AIRFLOW_TOO_LOW));
+        for (FailedCondition failed : blocking) {
+            if (failed.condition() == Condition.AIRFLOW_SUFFICIENT) {
+                return new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.AIRFLOW_TOO_LOW));
+            }
         }
         if (!blocking.isEmpty() || !contradictions.isEmpty()) {
             return new Verdict.NoValidTest(blocking, contradictions);
@@ -130,20 +131,24 @@ public final class ChargeJudge {
         Verdict.Compared compared = compare(system, actual.get(), target.get());
         boolean recover = compared.kind() == Verdict.Kind.RECOVER;
         // Taking out what is too much lowers the danger; anything else would leave the liquid coming.
-        if (!recover && LiquidReturn.suspected(system, readings)) {
+        if (!recover && LiquidReturn.suspected(system, possible, lines)) {
             return new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.LIQUID_AT_COMPRESSOR));
         }
         boolean move = recover || compared.kind() == Verdict.Kind.ADD;
-        return move && ChargeByWeight.only(system.refrigerant(), nameplate(readings))
+        return move && ChargeByWeight.only(system.refrigerant(), nameplate(possible))
                 ? new Verdict.Compared(Verdict.Kind.WEIGH_IN, compared.deviation(), compared.undecided())
                 : compared;
     }
 
     private static List<FailedCondition> blocking(List<FailedCondition> conditions, boolean coilSeenClear) {
-        return conditions.stream()
-                .filter(failed -> failed.condition().blocking()
-                        && !(coilSeenClear && failed.condition() == Condition.COIL_ABOVE_FREEZING))
-                .toList();
+        List<FailedCondition> blocking = new ArrayList<>(0);
+        for (FailedCondition failed : conditions) {
+            if (failed.condition().blocking()
+                    && !(coilSeenClear && failed.condition() == Condition.COIL_ABOVE_FREEZING)) {
+                blocking.add(failed);
+            }
+        }
+        return blocking;
     }
 
     private static Optional<Mass> nameplate(Readings readings) {
@@ -165,16 +170,13 @@ public final class ChargeJudge {
             case ABOVE -> bySuperheat ? Verdict.Kind.ADD : Verdict.Kind.RECOVER;
             case BELOW -> bySuperheat ? Verdict.Kind.RECOVER : Verdict.Kind.ADD;
         };
-        return new Verdict.Compared(kind, comparison, Undecided.of(deviation, limits));
+        return new Verdict.Compared(kind, comparison, Undecided.of(deviation, comparison));
     }
 
     private static Set<Quantity> missing(ChargeMethod method, Readings readings, TargetFinder.Found target) {
-        Set<Quantity> needed = EnumSet.noneOf(Quantity.class);
-        Collections.addAll(
-                needed,
-                method == ChargeMethod.TOTAL_SUPERHEAT
-                        ? new Quantity[] {Quantity.SUCTION_PRESSURE, Quantity.SUCTION_LINE_TEMPERATURE}
-                        : new Quantity[] {Quantity.LIQUID_PRESSURE, Quantity.LIQUID_LINE_TEMPERATURE});
+        Set<Quantity> needed = method == ChargeMethod.TOTAL_SUPERHEAT
+                ? EnumSet.of(Quantity.SUCTION_PRESSURE, Quantity.SUCTION_LINE_TEMPERATURE)
+                : EnumSet.of(Quantity.LIQUID_PRESSURE, Quantity.LIQUID_LINE_TEMPERATURE);
         needed.addAll(target.missing());
         needed.removeIf(readings::has);
         return needed;
@@ -182,6 +184,9 @@ public final class ChargeJudge {
 
     /** The contradictions that touch what the verdict rests on. */
     private static List<Contradiction> blocking(SystemUnderTest system, List<Contradiction> contradictions) {
+        if (contradictions.isEmpty()) {
+            return contradictions;
+        }
         Set<Quantity> basis = system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT
                 ? EnumSet.of(
                         Quantity.SUCTION_PRESSURE,

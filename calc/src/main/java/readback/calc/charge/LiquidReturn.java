@@ -1,6 +1,5 @@
 package readback.calc.charge;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.caution.Caution;
@@ -13,13 +12,10 @@ import readback.calc.measurement.Comparison;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
-import readback.calc.measurement.Saturation;
 import readback.calc.measurement.SystemUnderTest;
 import readback.calc.plausibility.ContradictionFinder;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Quantity;
-import readback.calc.quantity.Reading;
-import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
@@ -44,23 +40,35 @@ public final class LiquidReturn {
             AbsolutePressure atmosphere,
             Readings readings,
             InstrumentAccuracy accuracy) {
-        Readings possible = possible(readings, atmosphere);
+        Readings possible = ContradictionFinder.possible(readings, atmosphere);
+        LineState lines = refrigerant
+                .map(known -> LineState.of(known, atmosphere, possible, accuracy))
+                .orElse(LineState.UNKNOWN);
+        return cautions(refrigerant, atmosphere, possible, lines);
+    }
+
+    /**
+     * The same where the lines were worked out already.
+     *
+     * @param possible each of them possible, contradictory or not
+     * @param lines what those readings give
+     */
+    static List<Caution> cautions(
+            Optional<Refrigerant> refrigerant, AbsolutePressure atmosphere, Readings possible, LineState lines) {
         return CautionFinder.in(Situation.running(
                 refrigerant,
-                refrigerant.flatMap(known -> superheat(known, atmosphere, possible)),
-                refrigerant
-                        .map(known -> leastSure(known, atmosphere, possible, accuracy))
-                        .orElse(CautionFinder.LEAST_SAFE_SUPERHEAT),
+                refrigerant.flatMap(known -> superheat(known, atmosphere, possible, lines)),
+                leastSure(lines),
                 pressure(possible, Quantity.SUCTION_PRESSURE, atmosphere),
                 pressure(possible, Quantity.LIQUID_PRESSURE, atmosphere),
                 possible.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
     }
 
     /** Whether liquid may reach the compressor: the superheat as measured is less than the device has to keep. */
-    static boolean suspected(SystemUnderTest system, Readings readings) {
-        return superheat(system.refrigerant(), system.atmosphere(), possible(readings, system.atmosphere()))
-                .filter(measured -> measured.compareTo(leastSuperheat(system, readings)) < 0)
-                .isPresent();
+    static boolean suspected(SystemUnderTest system, Readings possible, LineState lines) {
+        Optional<TemperatureDifference> measured =
+                superheat(system.refrigerant(), system.atmosphere(), possible, lines);
+        return measured.isPresent() && measured.get().compareTo(leastSuperheat(system, possible)) < 0;
     }
 
     /** What the suction line must keep: 5 °F behind a fixed orifice, the lower limit of the range of a valve. */
@@ -73,44 +81,32 @@ public final class LiquidReturn {
     }
 
     /** The smallest measured superheat behind which the true one is likely safe. */
-    private static TemperatureDifference leastSure(
-            Refrigerant refrigerant, AbsolutePressure atmosphere, Readings readings, InstrumentAccuracy accuracy) {
-        double uncertainty = pressure(readings, Quantity.SUCTION_PRESSURE, atmosphere)
-                .flatMap(suction -> Saturation.at(suction, refrigerant, Side.DEW))
-                .flatMap(dew -> LineState.superheat(dew, readings, accuracy))
-                .map(superheat -> superheat.standardUncertainty().kelvins())
-                .orElse(0.0);
-        return TemperatureDifference.kelvins(CautionFinder.LEAST_SAFE_SUPERHEAT.kelvins() + uncertainty);
+    private static TemperatureDifference leastSure(LineState lines) {
+        TemperatureDifference least = CautionFinder.LEAST_SAFE_SUPERHEAT;
+        return lines.superheat()
+                .map(superheat -> TemperatureDifference.kelvins(
+                        least.kelvins() + superheat.standardUncertainty().kelvins()))
+                .orElse(least);
     }
 
     /** The best estimate, to a tenth of a Fahrenheit degree; never more than it is where the dew point has no value. */
     private static Optional<TemperatureDifference> superheat(
-            Refrigerant refrigerant, AbsolutePressure atmosphere, Readings readings) {
-        Optional<Temperature> line = readings.temperature(Quantity.SUCTION_LINE_TEMPERATURE);
-        Optional<AbsolutePressure> suction = pressure(readings, Quantity.SUCTION_PRESSURE, atmosphere);
-        if (line.isEmpty() || suction.isEmpty()) {
-            return Optional.empty();
+            Refrigerant refrigerant, AbsolutePressure atmosphere, Readings readings, LineState lines) {
+        if (lines.evaporating().isPresent()) {
+            return lines.superheat().map(superheat -> Comparison.tenth(superheat.value()));
         }
-        if (suction.get().compareTo(refrigerant.highestPressure(Side.DEW)) > 0) {
-            // the dew point lies still higher, so this is the most that it can be
-            return Optional.of(line.get().minus(refrigerant.highestTemperature()));
-        }
-        return Saturation.at(suction.get(), refrigerant, Side.DEW)
-                .map(dew -> Comparison.tenth(line.get().minus(dew.temperature())));
+        boolean beyond = pressure(readings, Quantity.SUCTION_PRESSURE, atmosphere)
+                .filter(suction -> suction.compareTo(refrigerant.highestPressure(Side.DEW)) > 0)
+                .isPresent();
+        // the dew point lies still higher, so this is the most that it can be
+        return beyond
+                ? readings.temperature(Quantity.SUCTION_LINE_TEMPERATURE)
+                        .map(line -> line.minus(refrigerant.highestTemperature()))
+                : Optional.empty();
     }
 
     private static Optional<AbsolutePressure> pressure(
             Readings readings, Quantity quantity, AbsolutePressure atmosphere) {
         return readings.gaugePressure(quantity).map(gauge -> gauge.absoluteIn(atmosphere));
-    }
-
-    private static Readings possible(Readings readings, AbsolutePressure atmosphere) {
-        List<Quantity> impossible = new ArrayList<>(0);
-        for (Reading reading : readings.asMap().values()) {
-            if (!ContradictionFinder.possible(reading, atmosphere)) {
-                impossible.add(reading.quantity());
-            }
-        }
-        return readings.without(impossible);
     }
 }

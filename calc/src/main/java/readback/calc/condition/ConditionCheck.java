@@ -49,11 +49,11 @@ public final class ConditionCheck {
             outdoor(system, readings).ifPresent(failing::add);
         }
         readings.find(Quantity.RUN_TIME)
-                .filter(run -> run.base() < SHORTEST_RUN.base() * (1 - ROUNDING))
+                .filter(run -> below(run, SHORTEST_RUN))
                 .map(run -> FailedCondition.of(Condition.RUN_LONG_ENOUGH, run, SHORTEST_RUN, Remedy.KEEP_RUNNING))
                 .ifPresent(failing::add);
         readings.find(Quantity.RETURN_DRY_BULB)
-                .filter(air -> air.base() < LOWEST_RETURN.base() * (1 - ROUNDING))
+                .filter(air -> below(air, LOWEST_RETURN))
                 .map(air -> FailedCondition.of(
                         Condition.RETURN_WARM_ENOUGH, air, LOWEST_RETURN, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN))
                 .ifPresent(failing::add);
@@ -75,6 +75,10 @@ public final class ConditionCheck {
         return failing;
     }
 
+    private static boolean below(Reading reading, Reading limit) {
+        return reading.base() < limit.base() * (1 - ROUNDING);
+    }
+
     /** What to do about a condition that was seen to fail. */
     private static Remedy[] remedies(Condition condition) {
         return switch (condition) {
@@ -87,7 +91,7 @@ public final class ConditionCheck {
 
     private static Optional<FailedCondition> outdoor(SystemUnderTest system, Readings readings) {
         return readings.find(Quantity.OUTDOOR_TEMPERATURE)
-                .filter(outdoor -> outdoor.base() < LOWEST_OUTDOOR.base() * (1 - ROUNDING))
+                .filter(outdoor -> below(outdoor, LOWEST_OUTDOOR))
                 .map(outdoor -> {
                     boolean winterSetUp = system.meteringDevice().chargeMethod() == ChargeMethod.SUBCOOLING
                             && outdoor.temperature().compareTo(WINTER_ABOVE.temperature()) > 0;
@@ -134,9 +138,14 @@ public final class ConditionCheck {
      */
     public static Optional<FailedCondition> airflowNotShown(SystemUnderTest system, Readings readings, boolean moves) {
         boolean asked = moves || system.limits() == Limits.INDEPENDENT_VERIFIER;
-        boolean shown = AirflowPerTon.of(readings).isPresent()
+        return asked && !airflowShown(readings)
+                ? Optional.of(FailedCondition.of(Condition.AIRFLOW_SHOWN))
+                : Optional.empty();
+    }
+
+    private static boolean airflowShown(Readings readings) {
+        return AirflowPerTon.of(readings).isPresent()
                 || TemperatureSplit.deviation(readings).isPresent();
-        return asked && !shown ? Optional.of(FailedCondition.of(Condition.AIRFLOW_SHOWN)) : Optional.empty();
     }
 
     /** A measured airflow decides; the temperature split only where there is none. */

@@ -8,27 +8,24 @@ import java.util.Map;
 /** What each observation says about each fault, by itself: how much likelier it is with the fault than in all units. */
 final class Clues {
 
-    /** Every so many units are enough for a weight that is told in words. */
-    private static final int STRIDE = 4;
-
     private final Map<Fault, List<Suspect.Clue>> clues = new EnumMap<>(Fault.class);
     private final Posterior posterior;
 
-    Clues(Posterior posterior, Observed observed, Map<Finding, Boolean> findings) {
+    Clues(Posterior posterior, Likeness likeness, Observed observed, Map<Finding, Boolean> findings) {
         this.posterior = posterior;
-        Likeness likeness = new Likeness(observed);
         for (int i = 0; i < observed.evidence().size(); i++) {
             int piece = i;
             Evidence evidence = observed.evidence().get(i);
-            weigh(unit -> likeness.alone(piece, unit), weight -> new Suspect.Clue.Measured(evidence, weight));
+            weigh(units -> likeness.alone(piece, units), weight -> new Suspect.Clue.Measured(evidence, weight));
         }
         findings.forEach((finding, answer) -> weigh(
-                unit -> FindingLikelihood.of(finding).of(answer, unit.shows(finding)),
+                units -> FindingLikelihood.of(finding).of(answer, units.share(finding)),
                 weight -> new Suspect.Clue.Seen(finding, answer, weight)));
     }
 
+    /** The mean density over some units. */
     private interface Density {
-        double of(Population.Unit unit);
+        double of(UnitColumns units);
     }
 
     private interface Told {
@@ -43,13 +40,7 @@ final class Clues {
         for (int i = 0; i < posterior.troubles().size(); i++) {
             Population.Trouble trouble = posterior.troubles().get(i);
             if (posterior.shares(i).length > 0) {
-                double sum = 0;
-                int count = 0;
-                for (int j = 0; j < trouble.units().length; j += STRIDE) {
-                    sum += density.of(trouble.units()[j]);
-                    count++;
-                }
-                double weighted = trouble.weight() * sum / count;
+                double weighted = trouble.weight() * density.of(trouble.sample());
                 densities.merge(trouble.fault(), weighted, Double::sum);
                 weights.merge(trouble.fault(), trouble.weight(), Double::sum);
                 all += weighted;

@@ -1,6 +1,5 @@
 package readback.calc.diagnosis;
 
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -98,7 +97,7 @@ public record Diagnosis(Certainty certainty, List<Suspect> suspects, ChargeRange
                 observations.stream()
                         .filter(worth -> worth.observation().possible(taken, open))
                         .map(worth -> worth.without(taken))
-                        .sorted(Comparator.comparingDouble(Worth::gain).reversed())
+                        .sorted(Ranking.by(Worth::gain))
                         .toList());
     }
 }

@@ -1,7 +1,6 @@
 package readback.calc.diagnosis;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,13 +31,15 @@ public final class Diagnostician {
      * @param excluded at most all but two of the faults of the metering family
      */
     Diagnosis diagnose(ChargeMethod method, Observed observed, Map<Finding, Boolean> findings, Set<Fault> excluded) {
-        Posterior posterior = Posterior.of(Population.of(method), observed, findings, excluded);
+        Population population = Population.of(method);
+        Likeness likeness = new Likeness(observed, population.mostUnits());
+        Posterior posterior = Posterior.of(population, likeness, findings, excluded);
         int pieces = observed.evidence().size() + findings.size();
         Map<Fault, Double> probability = posterior.byFault();
-        Clues clues = new Clues(posterior, observed, findings);
+        Clues clues = new Clues(posterior, likeness, observed, findings);
         List<Suspect> suspects = new ArrayList<>(probability.size());
         probability.forEach((fault, share) -> suspects.add(suspect(fault, share, clues)));
-        suspects.sort(Comparator.comparingDouble(Suspect::probability).reversed());
+        suspects.sort(Ranking.by(Suspect::probability));
         return new Diagnosis(
                 certainty(suspects, pieces),
                 suspects,
@@ -66,8 +67,8 @@ public final class Diagnostician {
                 opposing.add(clue);
             }
         }
-        supporting.sort(Comparator.comparingDouble(Suspect.Clue::weight).reversed());
-        opposing.sort(Comparator.comparingDouble(Suspect.Clue::weight));
+        supporting.sort(Ranking.by(Suspect.Clue::weight));
+        opposing.sort(Ranking.by(clue -> -clue.weight()));
         return new Suspect(fault, probability, supporting, opposing);
     }
 }

@@ -30,6 +30,11 @@ record FindingLikelihood(double there, double notThere) {
         return answer ? yes : 1 - yes;
     }
 
+    /** The same where the finding is there with a probability. */
+    double of(boolean answer, double isThere) {
+        return isThere * of(answer, true) + (1 - isThere) * of(answer, false);
+    }
+
     private static Map<Finding, FindingLikelihood> load() {
         Map<Finding, FindingLikelihood> all = new EnumMap<>(Finding.class);
         for (List<String> line : FactTable.lines(FindingLikelihood.class, "findings.txt")) {

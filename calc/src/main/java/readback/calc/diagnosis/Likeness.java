@@ -1,5 +1,6 @@
 package readback.calc.diagnosis;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,16 +30,24 @@ final class Likeness {
     private final double[][] lower;
     private final double[] alone;
 
-    /** Filled anew for each unit. */
-    private final double[] carried;
+    /** What is left of each piece of evidence, in its standard deviations; filled anew for each set of units. */
+    private final double[][] carried;
 
-    Likeness(Observed what) {
+    /** The products of all pieces' variances, and of what Student's distribution spreads them to; likewise. */
+    private final double[] variances;
+
+    private final double[] spreads;
+
+    /** @param most of units at a time */
+    Likeness(Observed what, int most) {
         List<Evidence> evidence = what.evidence();
         int size = evidence.size();
         columns = new int[size];
         observed = new double[size];
         alone = new double[size];
-        carried = new double[size];
+        carried = new double[size][most];
+        variances = new double[most];
+        spreads = new double[most];
         for (int i = 0; i < size; i++) {
             columns[i] = Observed.index(evidence.get(i).symptom());
             observed[i] = evidence.get(i).deviation().kelvins();
@@ -61,40 +70,77 @@ final class Likeness {
         return what.covariance()[column][column] + BESIDE[column] * BESIDE[column];
     }
 
-    /** The joint density about a unit, but for a factor that is the same for all. */
-    double of(Population.Unit unit) {
-        double[] moved = unit.deviations();
-        double[] z = carried;
-        double spreads = 1;
-        double variances = 1;
-        for (int i = 0; i < z.length; i++) {
-            double unitMoved = moved[columns[i]];
-            double left = observed[i] - unitMoved;
+    /** The joint density about each of the units, but for a factor that is the same for all. */
+    double[] joint(UnitColumns units) {
+        Arrays.fill(variances, 1);
+        Arrays.fill(spreads, 1);
+        for (int i = 0; i < columns.length; i++) {
+            double[] moved = units.deviations(columns[i]);
+            double[] left = carried[i];
+            subtract(moved, observed[i], left);
             for (int j = 0; j < i; j++) {
-                left -= lower[i][j] * z[j];
+                subtractTimes(lower[i][j], carried[j], moved.length, left);
             }
-            double variance = variances(i, unitMoved);
-            spreads *= 1 + left * left / (DEGREES * variance);
-            variances *= variance;
-            z[i] = Math.max(-MOST_CARRIED, Math.min(MOST_CARRIED, left / lower[i][i]));
+            spread(moved, left, lower[i][i] * lower[i][i]);
+            carry(left, moved.length, 1 / lower[i][i]);
         }
-        return student(spreads, variances);
+        densities(units.size());
+        return Arrays.copyOf(spreads, units.size());
     }
 
-    private double variances(int piece, double moved) {
-        return lower[piece][piece] * lower[piece][piece] + OTHERWISE_STRONG * OTHERWISE_STRONG * moved * moved;
+    /** The mean density of one piece of evidence about the units, whatever the others are, but for the same factor. */
+    double alone(int piece, UnitColumns units) {
+        double[] moved = units.deviations(columns[piece]);
+        Arrays.fill(variances, 1);
+        Arrays.fill(spreads, 1);
+        subtract(moved, observed[piece], carried[piece]);
+        spread(moved, carried[piece], alone[piece]);
+        densities(moved.length);
+        double sum = 0;
+        for (int u = 0; u < moved.length; u++) {
+            sum += spreads[u];
+        }
+        return sum / moved.length;
     }
 
-    /** The density of one piece of evidence about a unit, whatever the others are, but for the same factor. */
-    double alone(int piece, Population.Unit unit) {
-        double moved = unit.deviations()[columns[piece]];
-        double left = observed[piece] - moved;
-        double variance = alone[piece] + OTHERWISE_STRONG * OTHERWISE_STRONG * moved * moved;
-        return student(1 + left * left / (DEGREES * variance), variance);
+    private static void subtract(double[] moved, double observed, double[] left) {
+        for (int u = 0; u < moved.length; u++) {
+            left[u] = observed - moved[u];
+        }
     }
 
-    /** Student's distribution: for four degrees of freedom the power is five halves. */
-    private static double student(double spread, double variance) {
-        return 1 / (spread * spread * Math.sqrt(spread * variance));
+    private static void subtractTimes(double factor, double[] before, int size, double[] left) {
+        for (int u = 0; u < size; u++) {
+            left[u] -= factor * before[u];
+        }
+    }
+
+    /**
+     * Multiplies in the variance of one piece, and the variance and the square of what is left, which Student needs.
+     */
+    private void spread(double[] moved, double[] left, double own) {
+        double share = OTHERWISE_STRONG * OTHERWISE_STRONG;
+        for (int u = 0; u < moved.length; u++) {
+            double variance = own + share * moved[u] * moved[u];
+            variances[u] *= variance;
+            spreads[u] *= DEGREES * variance + left[u] * left[u];
+        }
+    }
+
+    private static void carry(double[] left, int size, double scale) {
+        for (int u = 0; u < size; u++) {
+            left[u] = Math.max(-MOST_CARRIED, Math.min(MOST_CARRIED, left[u] * scale));
+        }
+    }
+
+    /**
+     * Student's distribution: for four degrees of freedom the power is five halves. With v the variance and l what is
+     * left, v^-1/2 (1 + l²/4v)^-5/2 is v² (4v + l²)^-5/2 but for a factor. Put in place of the spreads.
+     */
+    private void densities(int size) {
+        for (int u = 0; u < size; u++) {
+            double ratio = variances[u] / spreads[u];
+            spreads[u] = ratio * ratio / Math.sqrt(spreads[u]);
+        }
     }
 }

@@ -29,23 +29,19 @@ final class Population {
      *
      * @param name of what is wrong; a fault may come about in several ways
      * @param weight how often it is met, relative to the others
-     * @param units in all sizes; an array, which is never changed, because everything goes over all of them
+     * @param units in all sizes
+     * @param sample every fourth of them: enough for a weight that is told in words
      */
-    @SuppressWarnings("ArrayRecordComponent") // for the numeric kernel, never changed and never compared
-    record Trouble(String name, Fault fault, double weight, Unit[] units) {}
+    record Trouble(String name, Fault fault, double weight, UnitColumns units, UnitColumns sample) {
 
-    /**
-     * One simulated unit.
-     *
-     * @param charge share of the nameplate charge that is in it
-     * @param deviations of all symptoms in their order, K
-     * @param findings what someone who looks or tries would find, a bit for each finding in their order
-     */
-    @SuppressWarnings("ArrayRecordComponent") // for the numeric kernel, never changed and never compared
-    record Unit(double charge, double[] deviations, int findings) {
+        private static final int STRIDE = 4;
 
-        boolean shows(Finding finding) {
-            return (findings & bit(finding)) != 0;
+        static Trouble of(String name, Fault fault, double weight, List<UnitColumns.Row> rows) {
+            List<UnitColumns.Row> sample = new ArrayList<>();
+            for (int i = 0; i < rows.size(); i += STRIDE) {
+                sample.add(rows.get(i));
+            }
+            return new Trouble(name, fault, weight, UnitColumns.of(rows), UnitColumns.of(sample));
         }
     }
 
@@ -67,9 +63,17 @@ final class Population {
         return troubles;
     }
 
+    /** How many units have the same trouble, at most. */
+    int mostUnits() {
+        return troubles.stream()
+                .mapToInt(trouble -> trouble.units().size())
+                .max()
+                .orElse(0);
+    }
+
     private static Map<ChargeMethod, Population> load() {
         Map<ChargeMethod, Map<Symptom, double[]>> coefficients = new EnumMap<>(ChargeMethod.class);
-        Map<ChargeMethod, Map<String, List<Unit>>> units = new EnumMap<>(ChargeMethod.class);
+        Map<ChargeMethod, Map<String, List<UnitColumns.Row>>> units = new EnumMap<>(ChargeMethod.class);
         List<Finding> order = new ArrayList<>();
         for (List<String> line : FactTable.lines(Population.class, "simulated-units.txt")) {
             String kind = line.get(0);
@@ -93,13 +97,11 @@ final class Population {
             ChargeMethod method = ChargeMethod.valueOf(line.get(0));
             String name = line.get(1);
             troubles.computeIfAbsent(method, m -> new ArrayList<>())
-                    .add(new Trouble(
+                    .add(Trouble.of(
                             name,
                             Fault.valueOf(line.get(2)),
                             Double.parseDouble(line.get(3)),
-                            units.getOrDefault(method, Map.of())
-                                    .getOrDefault(name, List.of())
-                                    .toArray(Unit[]::new)));
+                            units.getOrDefault(method, Map.of()).getOrDefault(name, List.of())));
         }
         Map<ChargeMethod, Population> all = new EnumMap<>(ChargeMethod.class);
         troubles.forEach((method, listed) ->
@@ -107,22 +109,17 @@ final class Population {
         return all;
     }
 
-    @SuppressWarnings("EnumOrdinal") // within one run only; the file names the order of its own bits
-    private static int bit(Finding finding) {
-        return 1 << finding.ordinal();
-    }
-
     /** "unit", method, trouble, charge in thousandths, deviations in tenths of a kelvin, what is found as a bit set. */
-    private static Unit unit(List<String> line, List<Finding> order) {
-        double[] deviations = new double[Symptom.values().length];
-        for (int i = 0; i < deviations.length; i++) {
-            deviations[i] = Integer.parseInt(line.get(4 + i)) / 10.0;
+    private static UnitColumns.Row unit(List<String> line, List<Finding> order) {
+        List<Double> deviations = new ArrayList<>();
+        for (String tenths : line.subList(4, line.size() - 1)) {
+            deviations.add(Integer.parseInt(tenths) / 10.0);
         }
-        int bits = Integer.parseInt(line.get(4 + deviations.length));
+        int bits = Integer.parseInt(line.get(line.size() - 1));
         int findings = 0;
         for (int i = 0; i < order.size(); i++) {
-            findings |= (bits >> i & 1) != 0 ? bit(order.get(i)) : 0;
+            findings |= (bits >> i & 1) != 0 ? UnitColumns.bit(order.get(i)) : 0;
         }
-        return new Unit(Integer.parseInt(line.get(3)) / 1000.0, deviations, findings);
+        return new UnitColumns.Row(Integer.parseInt(line.get(3)) / 1000.0, deviations, findings);
     }
 }

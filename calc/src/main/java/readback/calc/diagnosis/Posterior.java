@@ -16,6 +16,8 @@ final class Posterior {
 
     private static final int BINS = 401;
 
+    private static final double[] NO_UNITS = {};
+
     private final Population population;
 
     /** The share of each unit, by trouble and unit; all together are one. Empty for a trouble that is excluded. */
@@ -29,41 +31,55 @@ final class Posterior {
         this.byTrouble = byTrouble;
     }
 
-    static Posterior of(Population population, Observed observed, Map<Finding, Boolean> findings, Set<Fault> excluded) {
-        Likeness likeness = new Likeness(observed);
+    static Posterior of(Population population, Likeness likeness, Map<Finding, Boolean> findings, Set<Fault> excluded) {
         List<Population.Trouble> troubles = population.troubles();
         double[][] shares = new double[troubles.size()][];
+        double[] byTrouble = new double[shares.length];
         double sum = 0;
         for (int i = 0; i < shares.length; i++) {
             Population.Trouble trouble = troubles.get(i);
-            Population.Unit[] units = trouble.units();
-            double[] row = new double[excluded.contains(trouble.fault()) ? 0 : units.length];
-            for (int j = 0; j < row.length; j++) {
-                row[j] = trouble.weight() / units.length * likeness.of(units[j]);
-            }
-            findings.forEach((finding, answer) -> weigh(finding, answer, trouble.units(), row));
-            for (double share : row) {
-                sum += share;
+            double[] row = NO_UNITS;
+            if (!excluded.contains(trouble.fault())) {
+                row = likeness.joint(trouble.units());
+                for (Map.Entry<Finding, Boolean> each : findings.entrySet()) {
+                    weigh(each.getKey(), each.getValue(), trouble.units(), row);
+                }
+                scale(row, trouble.weight() / row.length);
             }
             shares[i] = row;
+            byTrouble[i] = sum(row);
+            sum += byTrouble[i];
         }
-        double[] byTrouble = new double[shares.length];
         for (int i = 0; i < shares.length; i++) {
-            for (int j = 0; j < shares[i].length; j++) {
-                shares[i][j] /= sum;
-                byTrouble[i] += shares[i][j];
-            }
+            scale(shares[i], 1 / sum);
+            byTrouble[i] /= sum;
         }
         return new Posterior(population, shares, byTrouble);
     }
 
-    private static void weigh(Finding finding, boolean answer, Population.Unit[] units, double[] shares) {
+    private static void weigh(Finding finding, boolean answer, UnitColumns units, double[] shares) {
         FindingLikelihood likelihood = FindingLikelihood.of(finding);
         double there = likelihood.of(answer, true);
         double notThere = likelihood.of(answer, false);
+        int bit = UnitColumns.bit(finding);
+        int[] found = units.findings();
         for (int j = 0; j < shares.length; j++) {
-            shares[j] *= units[j].shows(finding) ? there : notThere;
+            shares[j] *= (found[j] & bit) != 0 ? there : notThere;
         }
+    }
+
+    private static void scale(double[] shares, double factor) {
+        for (int j = 0; j < shares.length; j++) {
+            shares[j] *= factor;
+        }
+    }
+
+    private static double sum(double[] shares) {
+        double sum = 0;
+        for (double share : shares) {
+            sum += share;
+        }
+        return sum;
     }
 
     List<Population.Trouble> troubles() {
@@ -90,9 +106,12 @@ final class Posterior {
         double[] bins = new double[BINS];
         double sum = 0;
         for (int i = 0; i < shares.length; i++) {
-            for (int j = 0; ofCharge(i) && j < shares[i].length; j++) {
-                bins[(int) Math.round(troubles().get(i).units()[j].charge() * BINS_A_CHARGE)] += shares[i][j];
-                sum += shares[i][j];
+            if (ofCharge(i)) {
+                double[] charges = troubles().get(i).units().charges();
+                for (int j = 0; j < shares[i].length; j++) {
+                    bins[(int) Math.round(charges[j] * BINS_A_CHARGE)] += shares[i][j];
+                }
+                sum += byTrouble[i];
             }
         }
         return new ChargeRange(

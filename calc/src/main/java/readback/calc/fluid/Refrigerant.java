@@ -130,12 +130,12 @@ public final class Refrigerant {
 
     /** The saturation pressure at {@link #lowestTemperature()}. */
     public AbsolutePressure lowestPressure(Side side) {
-        return AbsolutePressure.pascals(Math.exp(curves(side).temperature().low()));
+        return curves(side).lowestPressure();
     }
 
     /** The saturation pressure at {@link #highestTemperature()}. */
     public AbsolutePressure highestPressure(Side side) {
-        return AbsolutePressure.pascals(Math.exp(curves(side).temperature().high()));
+        return curves(side).highestPressure();
     }
 
     /** Where the last drop evaporates at this pressure: the saturation temperature for superheat. */

@@ -1,10 +1,12 @@
 package readback.calc.fluid;
 
+import readback.calc.quantity.AbsolutePressure;
+
 /**
  * The fast path of one side of one refrigerant: temperature over ln(pressure) and ln(pressure) over 1/temperature, in
  * kelvin and pascals. Fitted to the equation of state; immutable.
  */
-record SaturationCurves(SaturationCurve temperature, SaturationCurve lnPressure) {
+final class SaturationCurves {
 
     /**
      * The lowest saturation temperature of every refrigerant here, K. Reaches below the -40 °F where charts begin,
@@ -22,6 +24,18 @@ record SaturationCurves(SaturationCurve temperature, SaturationCurve lnPressure)
 
     private static final int DEGREE = 10;
 
+    private final SaturationCurve temperature;
+    private final SaturationCurve lnPressure;
+    private final AbsolutePressure lowestPressure;
+    private final AbsolutePressure highestPressure;
+
+    SaturationCurves(SaturationCurve temperature, SaturationCurve lnPressure) {
+        this.temperature = temperature;
+        this.lnPressure = lnPressure;
+        this.lowestPressure = AbsolutePressure.pascals(Math.exp(temperature.low()));
+        this.highestPressure = AbsolutePressure.pascals(Math.exp(temperature.high()));
+    }
+
     /** Fits both curves to the equation of state. */
     static SaturationCurves fit(SaturationModel model, Side side, double criticalTemperature) {
         double high = HIGHEST_SHARE * criticalTemperature;
@@ -35,6 +49,22 @@ record SaturationCurves(SaturationCurve temperature, SaturationCurve lnPressure)
                         1 / LOWEST_TEMPERATURE,
                         PIECES,
                         DEGREE));
+    }
+
+    SaturationCurve temperature() {
+        return temperature;
+    }
+
+    SaturationCurve lnPressure() {
+        return lnPressure;
+    }
+
+    AbsolutePressure lowestPressure() {
+        return lowestPressure;
+    }
+
+    AbsolutePressure highestPressure() {
+        return highestPressure;
     }
 
     double temperature(double pascals) {

@@ -25,19 +25,37 @@ public record Comparison(TemperatureDifference value, Band limits, Position posi
     /** Holds a value of the given standard uncertainty against limits. */
     public static Comparison of(TemperatureDifference measured, TemperatureDifference uncertainty, Band limits) {
         TemperatureDifference value = tenth(measured);
+        Position position = position(value, limits);
+        return new Comparison(value, limits, position, probability(position, value, limits, uncertainty.kelvins()));
+    }
+
+    private static Position position(TemperatureDifference value, Band limits) {
         if (value.compareTo(tenth(limits.low())) < 0) {
-            return new Comparison(
-                    value, limits, Position.BELOW, 1 - Conformity.atLeast(limits.low(), value, uncertainty));
+            return Position.BELOW;
         }
-        if (value.compareTo(tenth(limits.high())) > 0) {
-            return new Comparison(value, limits, Position.ABOVE, Conformity.atLeast(limits.high(), value, uncertainty));
-        }
-        return new Comparison(value, limits, Position.INSIDE, Conformity.within(value, uncertainty, limits));
+        return value.compareTo(tenth(limits.high())) > 0 ? Position.ABOVE : Position.INSIDE;
+    }
+
+    private static double probability(Position position, TemperatureDifference value, Band limits, double kelvins) {
+        return switch (position) {
+            case BELOW -> 1 - Conformity.atLeast(limits.low(), value, kelvins);
+            case ABOVE -> Conformity.atLeast(limits.high(), value, kelvins);
+            case INSIDE -> Conformity.within(value, kelvins, limits);
+        };
     }
 
     /** Whether the true value may well lie on the other side of a limit: less than 90 % sure. */
     public boolean borderline() {
         return probability < Conformity.FIRM;
+    }
+
+    /**
+     * How much surer than needed it would be with another standard uncertainty; negative where it would be borderline.
+     *
+     * @param kelvins the standard uncertainty, zero or more
+     */
+    double firmness(double kelvins) {
+        return probability(position, value, limits, kelvins) - Conformity.FIRM;
     }
 
     /** The value to a tenth of a Fahrenheit degree. */

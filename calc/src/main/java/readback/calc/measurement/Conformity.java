@@ -19,17 +19,25 @@ final class Conformity {
 
     private Conformity() {}
 
-    /** The probability that the true value lies between the limits. */
-    static double within(TemperatureDifference value, TemperatureDifference uncertainty, Band band) {
+    /**
+     * The probability that the true value lies between the limits.
+     *
+     * @param uncertainty one standard deviation, K
+     */
+    static double within(TemperatureDifference value, double uncertainty, Band band) {
         return Math.max(0, atLeast(band.low(), value, uncertainty) - atLeast(band.high(), value, uncertainty));
     }
 
-    /** The probability that the true value lies above the limit. */
-    static double atLeast(TemperatureDifference limit, TemperatureDifference value, TemperatureDifference uncertainty) {
+    /**
+     * The probability that the true value lies above the limit.
+     *
+     * @param uncertainty one standard deviation, K
+     */
+    static double atLeast(TemperatureDifference limit, TemperatureDifference value, double uncertainty) {
         double distance = value.kelvins() - limit.kelvins();
-        if (uncertainty.kelvins() <= 0) {
+        if (uncertainty <= 0) {
             return distance > 0 ? 1 : 0;
         }
-        return Normal.below(distance / uncertainty.kelvins());
+        return Normal.below(distance / uncertainty);
     }
 }

@@ -1,9 +1,7 @@
 package readback.calc.measurement;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -17,8 +15,6 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
 
     /** JCGM 100:2008, 6.2 and G.6.6: a coverage factor of 2 states an interval of about 95 % for inputs like these. */
     public static final double COVERAGE_FACTOR = 2;
-
-    private static final double SQUARE_ROOT_OF_THREE = Math.sqrt(3);
 
     /** Why an instrument may be off. */
     public enum Cause {
@@ -40,7 +36,13 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
 
         /** As a standard uncertainty of the value: JCGM 100:2008, 4.3.7. */
         public TemperatureDifference standardUncertainty() {
-            return TemperatureDifference.kelvins(Math.abs(limit * sensitivity) / SQUARE_ROOT_OF_THREE);
+            return TemperatureDifference.kelvins(Math.sqrt(variance()));
+        }
+
+        /** The square of the standard uncertainty, K². */
+        double variance() {
+            double most = limit * sensitivity;
+            return most * most / 3;
         }
     }
 
@@ -61,15 +63,19 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
 
     /** The instrument that contributes most, all its causes together; absent when every one is taken for perfect. */
     public Optional<Instrument> dominating() {
-        Map<Instrument, Double> squares = new EnumMap<>(Instrument.class);
-        for (Contribution contribution : contributions) {
-            double u = contribution.standardUncertainty().kelvins();
-            squares.merge(contribution.instrument(), u * u, Double::sum);
+        double most = 0;
+        Instrument dominating = null;
+        for (Instrument instrument : Instrument.values()) {
+            double sum = 0;
+            for (Contribution contribution : contributions) {
+                sum += contribution.instrument() == instrument ? contribution.variance() : 0;
+            }
+            if (sum > most) {
+                most = sum;
+                dominating = instrument;
+            }
         }
-        return squares.entrySet().stream()
-                .filter(each -> each.getValue() > 0)
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey);
+        return Optional.ofNullable(dominating);
     }
 
     /** How far this value lies above another of independent error. */
@@ -83,8 +89,7 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
     public static TemperatureDifference combined(List<Contribution> contributions) {
         double squares = 0;
         for (Contribution contribution : contributions) {
-            double u = contribution.standardUncertainty().kelvins();
-            squares += u * u;
+            squares += contribution.variance();
         }
         return TemperatureDifference.kelvins(Math.sqrt(squares));
     }

@@ -3,62 +3,102 @@ package readback.calc.measurement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import readback.calc.fluid.Refrigerant;
 import readback.calc.fluid.Side;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
-import readback.calc.quantity.Temperature;
+import readback.calc.quantity.TemperatureDifference;
 
-/** Superheat and subcooling from a gauge and a pipe probe. */
-public final class LineState {
+/**
+ * The refrigerant at both service ports: saturation by the gauges, and how far the lines are from it by the pipe
+ * probes. Worked out once for a set of readings.
+ *
+ * @param evaporating dew point at the suction pressure; absent without a reading or without such a point
+ * @param condensing bubble point at the liquid pressure; absent likewise
+ * @param superheat suction line above the dew point; absent without either reading
+ * @param subcooling liquid line below the bubble point; absent without either reading
+ */
+public record LineState(
+        Optional<Saturation> evaporating,
+        Optional<Saturation> condensing,
+        Optional<Estimate> superheat,
+        Optional<Estimate> subcooling) {
 
-    private LineState() {}
+    /** Where the refrigerant is not known. */
+    public static final LineState UNKNOWN =
+            new LineState(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
-    /** The dew point at the suction pressure; absent without a reading or without such a point. */
-    public static Optional<Saturation> evaporating(SystemUnderTest system, Readings readings) {
-        return pressure(system, readings, Quantity.SUCTION_PRESSURE)
-                .flatMap(p -> Saturation.at(p, system.refrigerant(), Side.DEW));
+    /** What the readings of the system give. */
+    public static LineState of(SystemUnderTest system, Readings readings) {
+        return of(system.refrigerant(), system.atmosphere(), readings, system.accuracy());
     }
 
-    /** The bubble point at the liquid pressure; absent without a reading or without such a point. */
-    public static Optional<Saturation> condensing(SystemUnderTest system, Readings readings) {
-        return pressure(system, readings, Quantity.LIQUID_PRESSURE)
-                .flatMap(p -> Saturation.at(p, system.refrigerant(), Side.BUBBLE));
+    /**
+     * What the readings give.
+     *
+     * @param readings each of them possible
+     */
+    public static LineState of(
+            Refrigerant refrigerant, AbsolutePressure atmosphere, Readings readings, InstrumentAccuracy accuracy) {
+        Optional<Reading> suction = readings.find(Quantity.SUCTION_PRESSURE);
+        Optional<Reading> liquid = readings.find(Quantity.LIQUID_PRESSURE);
+        Optional<Saturation> evaporating = saturation(suction, refrigerant, Side.DEW, atmosphere);
+        Optional<Saturation> condensing = saturation(liquid, refrigerant, Side.BUBBLE, atmosphere);
+        return new LineState(
+                evaporating,
+                condensing,
+                superheat(suction, evaporating, readings, accuracy),
+                subcooling(liquid, condensing, readings, accuracy));
     }
 
-    /** Suction line above the dew point; absent without either reading. */
-    public static Optional<Estimate> superheat(Saturation evaporating, Readings readings, InstrumentAccuracy accuracy) {
-        Optional<Reading> gauge = readings.find(Quantity.SUCTION_PRESSURE);
+    /** The same without the superheat and the subcooling that rest on one of these. */
+    public LineState without(Set<Quantity> doubted) {
+        if (doubted.isEmpty()) {
+            return this;
+        }
+        boolean low =
+                doubted.contains(Quantity.SUCTION_PRESSURE) || doubted.contains(Quantity.SUCTION_LINE_TEMPERATURE);
+        boolean high = doubted.contains(Quantity.LIQUID_PRESSURE) || doubted.contains(Quantity.LIQUID_LINE_TEMPERATURE);
+        return new LineState(
+                evaporating, condensing, low ? Optional.empty() : superheat, high ? Optional.empty() : subcooling);
+    }
+
+    private static Optional<Saturation> saturation(
+            Optional<Reading> gauge, Refrigerant refrigerant, Side side, AbsolutePressure atmosphere) {
+        return gauge.isEmpty()
+                ? Optional.empty()
+                : Saturation.at(gauge.get().gaugePressure().absoluteIn(atmosphere), refrigerant, side);
+    }
+
+    private static Optional<Estimate> superheat(
+            Optional<Reading> gauge, Optional<Saturation> saturation, Readings readings, InstrumentAccuracy accuracy) {
         Optional<Reading> line = readings.find(Quantity.SUCTION_LINE_TEMPERATURE);
-        if (gauge.isEmpty() || line.isEmpty()) {
+        if (gauge.isEmpty() || saturation.isEmpty() || line.isEmpty()) {
             return Optional.empty();
         }
-        Temperature measured = line.get().temperature();
+        Saturation dew = saturation.get();
+        TemperatureDifference value = line.get().temperature().minus(dew.temperature());
         List<Estimate.Contribution> shares = new ArrayList<>(7);
-        Shares.gauge(
-                shares, Instrument.SUCTION_GAUGE, accuracy.suctionGauge(), gauge.get(), evaporating.kelvinsPerPascal());
+        Shares.gauge(shares, Instrument.SUCTION_GAUGE, accuracy.suctionGauge(), gauge.get(), dew.kelvinsPerPascal());
         Shares.clamp(shares, Instrument.SUCTION_LINE_PROBE, accuracy, line.get());
-        Shares.air(shares, accuracy, readings, evaporating.kelvinsPerPascal());
-        return Optional.of(new Estimate(measured.minus(evaporating.temperature()), shares));
+        Shares.air(shares, accuracy, readings, dew.kelvinsPerPascal());
+        return Optional.of(new Estimate(value, shares));
     }
 
-    /** Liquid line below the bubble point; absent without either reading. */
-    public static Optional<Estimate> subcooling(Saturation condensing, Readings readings, InstrumentAccuracy accuracy) {
-        Optional<Reading> gauge = readings.find(Quantity.LIQUID_PRESSURE);
+    private static Optional<Estimate> subcooling(
+            Optional<Reading> gauge, Optional<Saturation> saturation, Readings readings, InstrumentAccuracy accuracy) {
         Optional<Reading> line = readings.find(Quantity.LIQUID_LINE_TEMPERATURE);
-        if (gauge.isEmpty() || line.isEmpty()) {
+        if (gauge.isEmpty() || saturation.isEmpty() || line.isEmpty()) {
             return Optional.empty();
         }
-        Temperature measured = line.get().temperature();
+        Saturation bubble = saturation.get();
+        TemperatureDifference value = bubble.temperature().minus(line.get().temperature());
         List<Estimate.Contribution> shares = new ArrayList<>(7);
-        Shares.gauge(
-                shares, Instrument.LIQUID_GAUGE, accuracy.liquidGauge(), gauge.get(), condensing.kelvinsPerPascal());
+        Shares.gauge(shares, Instrument.LIQUID_GAUGE, accuracy.liquidGauge(), gauge.get(), bubble.kelvinsPerPascal());
         Shares.clamp(shares, Instrument.LIQUID_LINE_PROBE, accuracy, line.get());
-        Shares.air(shares, accuracy, readings, condensing.kelvinsPerPascal());
-        return Optional.of(new Estimate(condensing.temperature().minus(measured), shares));
-    }
-
-    private static Optional<AbsolutePressure> pressure(SystemUnderTest system, Readings readings, Quantity quantity) {
-        return readings.gaugePressure(quantity).map(gauge -> gauge.absoluteIn(system.atmosphere()));
+        Shares.air(shares, accuracy, readings, bubble.kelvinsPerPascal());
+        return Optional.of(new Estimate(value, shares));
     }
 }

@@ -65,11 +65,14 @@ public final class Readings {
 
     /** These readings less several quantities. */
     public Readings without(Collection<Quantity> quantities) {
-        Readings left = this;
-        for (Quantity quantity : quantities) {
-            left = left.without(quantity);
+        if (quantities.isEmpty()) {
+            return this;
         }
-        return left;
+        EnumMap<Quantity, Reading> map = new EnumMap<>(byQuantity);
+        map.keySet().removeAll(quantities);
+        EnumSet<Quantity> still = EnumSet.copyOf(unknown);
+        still.removeAll(quantities);
+        return new Readings(map, still);
     }
 
     /** These readings, with the technician's word that the quantity cannot be known: no plate, no instrument. */

@@ -1,7 +1,7 @@
 package readback.calc.measurement;
 
-import java.util.List;
 import java.util.Optional;
+import readback.calc.numeric.Roots;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -15,17 +15,21 @@ import readback.calc.quantity.TemperatureDifference;
  */
 public record Undecided(Instrument instrument, Optional<Double> sufficient) {
 
-    /** Halvings of the search for the largest uncertainty: a millionth of the widest is far below what is said. */
-    private static final int HALVINGS = 40;
+    /** Of the search for the largest uncertainty, as a share of it: far below what is said. */
+    private static final double TOLERANCE = 1e-9;
 
-    /** The doubt about a deviation; absent where it is decided, or where no instrument is to blame. */
-    public static Optional<Undecided> of(Estimate deviation, Band limits) {
-        if (!Comparison.of(deviation, limits).borderline()) {
+    /**
+     * The doubt about a deviation; absent where it is decided, or where no instrument is to blame.
+     *
+     * @param comparison of the deviation with its limits
+     */
+    public static Optional<Undecided> of(Estimate deviation, Comparison comparison) {
+        if (!comparison.borderline()) {
             return Optional.empty();
         }
         return deviation
                 .dominating()
-                .map(instrument -> new Undecided(instrument, sufficient(deviation, limits, instrument)));
+                .map(instrument -> new Undecided(instrument, sufficient(deviation, comparison, instrument)));
     }
 
     /** The accuracy that would decide, where the instrument shows a pressure. */
@@ -38,34 +42,24 @@ public record Undecided(Instrument instrument, Optional<Double> sufficient) {
         return sufficient.filter(any -> !instrument.measuresPressure()).map(TemperatureDifference::kelvins);
     }
 
-    private static Optional<Double> sufficient(Estimate deviation, Band limits, Instrument instrument) {
-        List<Estimate.Contribution> accuracy = deviation.contributions().stream()
-                .filter(each -> each.instrument() == instrument && each.cause() == Estimate.Cause.ACCURACY)
-                .toList();
-        List<Estimate.Contribution> rest = deviation.contributions().stream()
-                .filter(each -> !accuracy.contains(each))
-                .toList();
-        double others = Estimate.combined(rest).kelvins();
-        if (accuracy.isEmpty() || !firm(deviation, limits, others)) {
-            return Optional.empty();
-        }
-        double low = others;
-        double high = deviation.standardUncertainty().kelvins();
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (firm(deviation, limits, middle)) {
-                low = middle;
+    private static Optional<Double> sufficient(Estimate deviation, Comparison comparison, Instrument instrument) {
+        double limit = 0;
+        double accuracy = 0;
+        double rest = 0;
+        for (Estimate.Contribution each : deviation.contributions()) {
+            if (each.instrument() == instrument && each.cause() == Estimate.Cause.ACCURACY) {
+                limit = limit == 0 ? each.limit() : limit;
+                accuracy += each.variance();
             } else {
-                high = middle;
+                rest += each.variance();
             }
         }
-        double allowed = Math.sqrt(low * low - others * others);
-        double now = Estimate.combined(accuracy).kelvins();
-        return Optional.of(accuracy.get(0).limit() * allowed / now).filter(limit -> limit > 0);
-    }
-
-    private static boolean firm(Estimate deviation, Band limits, double standardUncertainty) {
-        return !Comparison.of(deviation.value(), TemperatureDifference.kelvins(standardUncertainty), limits)
-                .borderline();
+        double others = Math.sqrt(rest);
+        if (accuracy == 0 || comparison.firmness(others) < 0) {
+            return Optional.empty();
+        }
+        double most = Roots.find(comparison::firmness, others, Math.sqrt(rest + accuracy), TOLERANCE);
+        double sufficient = limit * Math.sqrt(Math.max(0, most * most - rest) / accuracy);
+        return sufficient > 0 ? Optional.of(sufficient) : Optional.empty();
     }
 }

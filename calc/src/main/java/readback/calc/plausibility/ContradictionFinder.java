@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import readback.calc.measurement.Estimate;
-import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.Saturation;
@@ -38,6 +37,11 @@ public final class ContradictionFinder {
         return found;
     }
 
+    /** These readings less those that no instrument can show in this air. */
+    public static Readings possible(Readings readings, AbsolutePressure atmosphere) {
+        return readings.without(involved(impossible(readings, atmosphere)));
+    }
+
     /** Whether physics admits the value at all. */
     public static boolean possible(Reading reading, AbsolutePressure atmosphere) {
         double base = reading.base();
@@ -52,21 +56,17 @@ public final class ContradictionFinder {
     }
 
     /** Disagreements among readings that are possible one by one. */
-    public static List<Contradiction> among(
-            Readings readings,
-            Optional<Saturation> evaporating,
-            Optional<Saturation> condensing,
-            InstrumentAccuracy accuracy) {
-        List<Contradiction> found = new ArrayList<>(2);
-        if (readings.has(Quantity.SUCTION_PRESSURE) && evaporating.isEmpty()) {
+    public static List<Contradiction> among(Readings readings, LineState lines) {
+        List<Contradiction> found = new ArrayList<>(0);
+        if (readings.has(Quantity.SUCTION_PRESSURE) && lines.evaporating().isEmpty()) {
             found.add(of(Contradiction.Kind.PRESSURE_BEYOND_SATURATION, Optional.empty(), Quantity.SUCTION_PRESSURE));
         }
-        if (readings.has(Quantity.LIQUID_PRESSURE) && condensing.isEmpty()) {
+        if (readings.has(Quantity.LIQUID_PRESSURE) && lines.condensing().isEmpty()) {
             found.add(of(Contradiction.Kind.PRESSURE_BEYOND_SATURATION, Optional.empty(), Quantity.LIQUID_PRESSURE));
         }
         pressures(readings, found);
-        lowSide(readings, evaporating, accuracy, found);
-        highSide(readings, condensing, accuracy, found);
+        lowSide(readings, lines, found);
+        highSide(readings, lines, found);
         air(readings, found);
         return found;
     }
@@ -85,24 +85,15 @@ public final class ContradictionFinder {
         }
     }
 
-    private static void lowSide(
-            Readings readings,
-            Optional<Saturation> evaporating,
-            InstrumentAccuracy accuracy,
-            List<Contradiction> found) {
-        if (evaporating.isEmpty()) {
-            return;
-        }
-        Saturation saturation = evaporating.get();
-        LineState.superheat(saturation, readings, accuracy)
+    private static void lowSide(Readings readings, LineState lines, List<Contradiction> found) {
+        lines.superheat()
                 .flatMap(ContradictionFinder::beyondUncertainty)
                 .ifPresent(by -> found.add(of(
                         Contradiction.Kind.SUCTION_LINE_COLDER_THAN_EVAPORATING,
                         Optional.of(by),
                         Quantity.SUCTION_PRESSURE,
                         Quantity.SUCTION_LINE_TEMPERATURE)));
-        Temperature coil = saturation.temperature();
-        above(Optional.of(coil), readings.temperature(Quantity.RETURN_DRY_BULB), NOTHING)
+        above(lines.evaporating().map(Saturation::temperature), readings.temperature(Quantity.RETURN_DRY_BULB), NOTHING)
                 .ifPresent(by -> found.add(of(
                         Contradiction.Kind.EVAPORATING_ABOVE_RETURN_AIR,
                         Optional.of(by),
@@ -110,22 +101,17 @@ public final class ContradictionFinder {
                         Quantity.RETURN_DRY_BULB)));
     }
 
-    private static void highSide(
-            Readings readings,
-            Optional<Saturation> condensing,
-            InstrumentAccuracy accuracy,
-            List<Contradiction> found) {
+    private static void highSide(Readings readings, LineState lines, List<Contradiction> found) {
         Optional<Temperature> line = readings.temperature(Quantity.LIQUID_LINE_TEMPERATURE);
         Optional<Temperature> outdoor = readings.temperature(Quantity.OUTDOOR_TEMPERATURE);
-        condensing
-                .flatMap(saturation -> LineState.subcooling(saturation, readings, accuracy))
+        lines.subcooling()
                 .flatMap(ContradictionFinder::beyondUncertainty)
                 .ifPresent(by -> found.add(of(
                         Contradiction.Kind.LIQUID_LINE_WARMER_THAN_CONDENSING,
                         Optional.of(by),
                         Quantity.LIQUID_PRESSURE,
                         Quantity.LIQUID_LINE_TEMPERATURE)));
-        above(outdoor, condensing.map(Saturation::temperature), NOTHING)
+        above(outdoor, lines.condensing().map(Saturation::temperature), NOTHING)
                 .ifPresent(by -> found.add(of(
                         Contradiction.Kind.CONDENSING_BELOW_OUTDOOR,
                         Optional.of(by),

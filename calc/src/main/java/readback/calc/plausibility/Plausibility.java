@@ -5,9 +5,7 @@ import java.util.Optional;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.LineState;
-import readback.calc.measurement.MeteringDevice;
 import readback.calc.measurement.Readings;
-import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
 import readback.calc.quantity.Quantity;
@@ -88,16 +86,11 @@ public final class Plausibility {
 
     private static Optional<Contradiction> contradiction(
             Reading reading, Optional<Refrigerant> refrigerant, Readings soFar, AbsolutePressure atmosphere) {
-        Readings all = soFar.with(reading);
-        Readings possible = all.without(ContradictionFinder.involved(ContradictionFinder.impossible(all, atmosphere)));
-        Optional<SystemUnderTest> system = refrigerant.map(
-                known -> SystemUnderTest.of(known, MeteringDevice.PISTON).in(atmosphere));
-        List<Contradiction> found = ContradictionFinder.among(
-                possible,
-                system.flatMap(known -> LineState.evaporating(known, possible)),
-                system.flatMap(known -> LineState.condensing(known, possible)),
-                InstrumentAccuracy.STANDARD);
-        return found.stream()
+        Readings possible = ContradictionFinder.possible(soFar.with(reading), atmosphere);
+        LineState lines = refrigerant
+                .map(known -> LineState.of(known, atmosphere, possible, InstrumentAccuracy.STANDARD))
+                .orElse(LineState.UNKNOWN);
+        return ContradictionFinder.among(possible, lines).stream()
                 .filter(contradiction -> contradiction.between().contains(reading.quantity()))
                 // without a refrigerant there is no saturation to be beyond
                 .filter(contradiction -> refrigerant.isPresent()

@@ -5,14 +5,12 @@ import java.util.Optional;
 import java.util.Set;
 import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Refrigerant;
-import readback.calc.fluid.Side;
 import readback.calc.measurement.Band;
+import readback.calc.measurement.Estimate;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
-import readback.calc.measurement.Saturation;
 import readback.calc.quantity.AbsolutePressure;
-import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
@@ -47,20 +45,11 @@ public record FunctionalCheck(
     /** The figures that the readings give. */
     public static FunctionalCheck of(
             Refrigerant refrigerant, AbsolutePressure air, Readings readings, InstrumentAccuracy accuracy) {
+        LineState lines = LineState.of(refrigerant, air, readings, accuracy);
         return new FunctionalCheck(
-                saturation(Quantity.SUCTION_PRESSURE, Side.DEW, refrigerant, air, readings)
-                        .flatMap(evaporating -> LineState.superheat(evaporating, readings, accuracy))
-                        .map(estimate -> estimate.value()),
-                saturation(Quantity.LIQUID_PRESSURE, Side.BUBBLE, refrigerant, air, readings)
-                        .flatMap(condensing -> LineState.subcooling(condensing, readings, accuracy))
-                        .map(estimate -> estimate.value()),
+                lines.superheat().map(Estimate::value),
+                lines.subcooling().map(Estimate::value),
                 TemperatureSplit.actual(readings));
-    }
-
-    private static Optional<Saturation> saturation(
-            Quantity gauge, Side side, Refrigerant refrigerant, AbsolutePressure air, Readings readings) {
-        return readings.gaugePressure(gauge)
-                .flatMap(pressure -> Saturation.at(pressure.absoluteIn(air), refrigerant, side));
     }
 
     /** Whether nothing at all was measured. */

@@ -1,5 +1,6 @@
 package readback.calc.targets;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import readback.calc.measurement.Estimate;
@@ -34,10 +35,14 @@ public record Target(
 
     /** How far a measured value lies above this target. */
     public Estimate deviation(Estimate actual) {
-        List<Estimate.Contribution> own = actual.contributions().stream()
-                .filter(each -> !shared.contains(each.instrument()))
-                .toList();
-        return new Estimate(actual.value(), own).minus(value, contributions);
+        List<Estimate.Contribution> all = new ArrayList<>(12);
+        for (Estimate.Contribution each : actual.contributions()) {
+            if (!shared.contains(each.instrument())) {
+                all.add(each);
+            }
+        }
+        all.addAll(contributions);
+        return new Estimate(actual.value().minus(value), all);
     }
 
     /** One standard deviation of the value; zero for a plate value. */

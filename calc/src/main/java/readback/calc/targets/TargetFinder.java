@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
@@ -66,27 +65,31 @@ public final class TargetFinder {
             Readings readings,
             Optional<Temperature> condensing,
             InstrumentAccuracy accuracy) {
-        Supplier<Found> other =
-                () -> method == ChargeMethod.SUBCOOLING ? subcooling(readings) : superheat(readings, accuracy);
-        return makers.map(target -> target.fold(new MakersTarget.Cases<Found>() {
-                    @Override
-                    public Found cell(MakersTarget.Cell cell) {
-                        return Found.of(Target.exact(cell.target(), TargetSource.MAKERS_CHART));
-                    }
+        if (makers.isEmpty()) {
+            return withoutMaker(method, readings, accuracy);
+        }
+        return makers.get().fold(new MakersTarget.Cases<>() {
+            @Override
+            public Found cell(MakersTarget.Cell cell) {
+                return Found.of(Target.exact(cell.target(), TargetSource.MAKERS_CHART));
+            }
 
-                    @Override
-                    public Found betweenPoints(MakersTarget.BetweenPoints points) {
-                        return TargetFinder.betweenPoints(points, readings, accuracy);
-                    }
+            @Override
+            public Found betweenPoints(MakersTarget.BetweenPoints points) {
+                return TargetFinder.betweenPoints(points, readings, accuracy);
+            }
 
-                    @Override
-                    public Found approach(MakersTarget.Approach approach) {
-                        return method == ChargeMethod.SUBCOOLING
-                                ? TargetFinder.approach(approach, readings, condensing, accuracy)
-                                : other.get();
-                    }
-                }))
-                .orElseGet(other);
+            @Override
+            public Found approach(MakersTarget.Approach approach) {
+                return method == ChargeMethod.SUBCOOLING
+                        ? TargetFinder.approach(approach, readings, condensing, accuracy)
+                        : withoutMaker(method, readings, accuracy);
+            }
+        });
+    }
+
+    private static Found withoutMaker(ChargeMethod method, Readings readings, InstrumentAccuracy accuracy) {
+        return method == ChargeMethod.SUBCOOLING ? subcooling(readings) : superheat(readings, accuracy);
     }
 
     private static Found betweenPoints(

@@ -52,22 +52,23 @@ class SimulatedUnitsTest {
     void every_trouble_has_as_many_units(ChargeMethod method) {
         assertThat(Population.of(method).troubles())
                 .isNotEmpty()
-                .allSatisfy(trouble -> assertThat(trouble.units())
+                .allSatisfy(trouble -> assertThat(trouble.units().size())
                         .as(trouble.name())
-                        .hasSize(Population.of(method).troubles().get(0).units().length)
-                        .hasSizeGreaterThan(200));
+                        .isEqualTo(
+                                Population.of(method).troubles().get(0).units().size())
+                        .isGreaterThan(200));
     }
 
     @ParameterizedTest
     @EnumSource(ChargeMethod.class)
     void sound_units_deviate_from_themselves_by_little_on_average(ChargeMethod method) {
-        Population.Unit[] sound = Population.of(method).troubles().get(0).units();
+        UnitColumns sound = Population.of(method).troubles().get(0).units();
         for (Symptom symptom : Symptom.values()) {
             double sum = 0;
-            for (Population.Unit unit : sound) {
-                sum += unit.deviations()[Observed.index(symptom)];
+            for (double deviation : sound.deviations(Observed.index(symptom))) {
+                sum += deviation;
             }
-            assertThat(Math.abs(sum / sound.length)).as("%s", symptom).isLessThan(1);
+            assertThat(Math.abs(sum / sound.size())).as("%s", symptom).isLessThan(1);
         }
     }
 

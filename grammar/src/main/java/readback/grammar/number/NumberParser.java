@@ -1,5 +1,6 @@
 package readback.grammar.number;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -13,10 +14,11 @@ import readback.grammar.number.SpokenNumber.Refusal;
 import readback.grammar.number.SpokenNumber.Value;
 
 /**
- * From number words to values. A run of number words is one number or none: nothing is taken from the middle of a run
- * and two numbers are never joined, so a lost or a wrong word makes a refusal rather than another value.
+ * From the number words of an utterance to values. A run of number words is one number or none: nothing is taken from
+ * the middle of a run and two numbers are never joined, so a lost or a wrong word makes a refusal rather than another
+ * value.
  *
- * <p>Numbers go to 99,999, with any count of decimals. Stateless.
+ * <p>Numbers go to 99,999, with any count of decimals. Immutable.
  */
 public final class NumberParser {
 
@@ -26,7 +28,19 @@ public final class NumberParser {
     private static final Set<Kind> COUNTED =
             EnumSet.of(Kind.DIGIT, Kind.TEEN, Kind.TENS, Kind.HUNDRED, Kind.THOUSAND, Kind.NUMERAL);
 
-    private NumberParser() {}
+    private final List<String> words;
+
+    /** What each word is in a number; null where it is nothing in one. */
+    private final @Nullable NumberWord[] parts;
+
+    /** @param words in lower case, without punctuation */
+    public NumberParser(List<String> words) {
+        this.words = List.copyOf(words);
+        this.parts = new NumberWord[words.size()];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = NumberWord.of(words.get(i));
+        }
+    }
 
     /** The words of the whole numbers, from "zero" to "ninety", then "hundred" and "thousand". */
     public static List<String> cardinals() {
@@ -39,18 +53,17 @@ public final class NumberParser {
      * Where the run of number words that starts at a position ends, exclusive; the position itself if none starts
      * there. "And" and "a" belong to the run only where a number can go on after them.
      */
-    public static int endOfRun(List<String> words, int from) {
-        if (!startsAt(words, from)) {
+    public int endOfRun(int from) {
+        if (!startsAt(from)) {
             return from;
         }
         int end = from;
-        while (end < words.size()) {
-            NumberWord word = NumberWord.of(words.get(end));
+        while (end < parts.length) {
+            NumberWord word = parts[end];
             if (word == null) {
                 break;
             }
-            if ((word.kind() == Kind.AND && !startsAt(words, end + 1))
-                    || (word.kind() == Kind.A && !multiplies(words, end + 1))) {
+            if ((word.kind() == Kind.AND && !startsAt(end + 1)) || (word.kind() == Kind.A && !multiplies(end + 1))) {
                 break;
             }
             end++;
@@ -59,98 +72,102 @@ public final class NumberParser {
     }
 
     /** How many of the words are worth something in a number; "and", "a" and "point" are not. */
-    public static int countOf(List<String> words) {
+    public int count() {
         int count = 0;
-        for (String word : words) {
-            NumberWord part = NumberWord.of(word);
+        for (NumberWord part : parts) {
             count += part != null && COUNTED.contains(part.kind()) ? 1 : 0;
         }
         return count;
     }
 
-    private static boolean startsAt(List<String> words, int at) {
-        NumberWord word = at < words.size() ? NumberWord.of(words.get(at)) : null;
+    private boolean startsAt(int at) {
+        NumberWord word = at < parts.length ? parts[at] : null;
         if (word == null) {
             return false;
         }
         return switch (word.kind()) {
             case AND, BELOW -> false;
-            case A -> multiplies(words, at + 1);
+            case A -> multiplies(at + 1);
             default -> true;
         };
     }
 
-    private static boolean multiplies(List<String> words, int at) {
-        NumberWord word = at < words.size() ? NumberWord.of(words.get(at)) : null;
+    private boolean multiplies(int at) {
+        NumberWord word = at < parts.length ? parts[at] : null;
         return word != null
                 && (word.kind() == Kind.HUNDRED || word.kind() == Kind.THOUSAND || word.kind() == Kind.PARTS);
     }
 
     /** Every value that the words admit as one number, or why they are none. */
-    public static SpokenNumber read(List<String> words) {
-        return read(words, 0, words.size());
+    public SpokenNumber read() {
+        return read(0, parts.length);
     }
 
     /** The same for the words from one position to another, exclusive. */
-    public static SpokenNumber read(List<String> words, int from, int to) {
-        List<Value> values = values(words, from, to);
-        return values.isEmpty() ? refusal(words, from, to) : new Admitted(values);
+    public SpokenNumber read(int from, int to) {
+        List<Value> values = values(from, to);
+        return values.isEmpty() ? refusal(from, to) : new Admitted(values);
     }
 
     /**
      * The values that the words from one position to another admit, most natural first; none where {@link #read}
      * refuses, at a fraction of its cost.
      */
-    public static List<Value> values(List<String> words, int from, int to) {
+    public List<Value> values(int from, int to) {
         if (from >= to || to - from > MOST_WORDS) {
             return List.of();
         }
-        NumberWord[] parts = parts(words, from, to);
-        return parts == null ? List.of() : new NumberRun(parts).values();
+        NumberWord[] run = run(from, to);
+        return run == null ? List.of() : new NumberRun(run).values();
+    }
+
+    /** Whether the word at a position is a digit by itself. */
+    public boolean isDigit(int at) {
+        return values(at, at + 1).stream().anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     /** The words as parts of a number, or null if one of them is none. */
-    private static NumberWord @Nullable [] parts(List<String> words, int from, int to) {
-        NumberWord[] parts = new NumberWord[to - from];
+    private NumberWord @Nullable [] run(int from, int to) {
+        NumberWord[] run = new NumberWord[to - from];
         for (int i = from; i < to; i++) {
-            NumberWord word = NumberWord.of(words.get(i));
+            NumberWord word = parts[i];
             if (word == null) {
                 return null;
             }
-            parts[i - from] = word;
+            run[i - from] = word;
         }
-        return parts;
+        return run;
     }
 
-    private static NotANumber refusal(List<String> words, int from, int to) {
+    private NotANumber refusal(int from, int to) {
         if (from >= to) {
             return NotANumber.of("", Refusal.NO_WORDS);
         }
         if (to - from > MOST_WORDS) {
-            return NotANumber.of(join(words, from, to), Refusal.TOO_LONG);
+            return NotANumber.of(join(from, to), Refusal.TOO_LONG);
         }
-        NumberWord[] parts = parts(words, from, to);
-        if (parts == null) {
-            String stranger = words.subList(from, to).stream()
-                    .filter(word -> NumberWord.of(word) == null)
-                    .findFirst()
-                    .orElseThrow();
-            return NotANumber.of(stranger, Refusal.STRANGE_WORD);
+        NumberWord[] run = run(from, to);
+        if (run == null) {
+            int stranger = from;
+            while (parts[stranger] != null) {
+                stranger++;
+            }
+            return NotANumber.of(words.get(stranger), Refusal.STRANGE_WORD);
         }
-        int prefix = longestNumber(parts);
-        String all = join(words, from, to);
+        int prefix = longestNumber(run);
+        String all = join(from, to);
         if (prefix == 0) {
-            boolean nought = parts[0].kind() == Kind.OH || (parts[0].kind() == Kind.DIGIT && parts[0].value() == 0);
-            return NotANumber.of(all, nought && parts.length > 1 ? Refusal.BEGINS_WITH_ZERO : Refusal.NO_NUMBER);
+            boolean nought = run[0].kind() == Kind.OH || (run[0].kind() == Kind.DIGIT && run[0].value() == 0);
+            return NotANumber.of(all, nought && run.length > 1 ? Refusal.BEGINS_WITH_ZERO : Refusal.NO_NUMBER);
         }
-        String first = join(words, from, from + prefix);
-        String rest = join(words, from + prefix, to);
+        String first = join(from, from + prefix);
+        String rest = join(from + prefix, to);
         return new NotANumber(rest, Refusal.TWO_NUMBERS, first);
     }
 
-    private static int longestNumber(NumberWord[] parts) {
-        for (int n = parts.length - 1; n > 0; n--) {
-            NumberWord[] prefix = Arrays.copyOf(parts, n);
+    private static int longestNumber(NumberWord[] run) {
+        for (int n = run.length - 1; n > 0; n--) {
+            NumberWord[] prefix = Arrays.copyOf(run, n);
             List<Value> values = new NumberRun(prefix).values();
             // "one eighteen one" is hardly one number: the break is before its last word
             if (!values.isEmpty() && values.get(0).naturalness() >= CLEAR) {
@@ -160,7 +177,7 @@ public final class NumberParser {
         return 0;
     }
 
-    private static String join(List<String> words, int from, int to) {
+    private String join(int from, int to) {
         return String.join(" ", words.subList(from, to));
     }
 }

@@ -324,7 +324,8 @@ final class NumberRun {
                 return;
             }
         }
-        admit(new BigDecimal(before + "." + digit(to - 1)), AMBIGUOUS);
-        admit(BigDecimal.valueOf(before).multiply(BigDecimal.TEN).add(BigDecimal.valueOf(digit(to - 1))), AMBIGUOUS);
+        long joined = 10 * before + digit(to - 1);
+        admit(BigDecimal.valueOf(joined, 1), AMBIGUOUS);
+        admit(BigDecimal.valueOf(joined), AMBIGUOUS);
     }
 }

@@ -121,7 +121,7 @@ record NumberWord(Kind kind, int value, @Nullable BigDecimal numeral) {
         words.put("below", new NumberWord(Kind.BELOW, 0));
         words.put("double", new NumberWord(Kind.TIMES, 2));
         words.put("triple", new NumberWord(Kind.TIMES, 3));
-        return Map.copyOf(words);
+        return words;
     }
 
     private static void put(Map<String, NumberWord> words, Kind kind, int first, int step, List<String> names) {

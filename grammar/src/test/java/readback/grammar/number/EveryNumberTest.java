@@ -27,7 +27,7 @@ class EveryNumberTest {
 
     /** What came back, one line each, where it is not exactly the value alone. */
     private static void check(List<String> wrong, BigDecimal value, String words) {
-        SpokenNumber read = NumberParser.read(Arrays.asList(words.split(" ", -1)));
+        SpokenNumber read = new NumberParser(Arrays.asList(words.split(" ", -1))).read();
         List<BigDecimal> values = read instanceof Admitted admitted
                 ? admitted.values().stream().map(Value::value).toList()
                 : List.of();

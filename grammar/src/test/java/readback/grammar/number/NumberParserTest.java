@@ -17,7 +17,7 @@ import readback.grammar.number.SpokenNumber.Refusal;
 class NumberParserTest {
 
     private static SpokenNumber read(String words) {
-        return NumberParser.read(Arrays.asList(words.split(" ", -1)));
+        return new NumberParser(Arrays.asList(words.split(" ", -1))).read();
     }
 
     private static List<String> values(String words) {
@@ -213,7 +213,7 @@ class NumberParserTest {
         assertThat(read("oh five")).isEqualTo(NotANumber.of("oh five", Refusal.BEGINS_WITH_ZERO));
         assertThat(read("five couple")).isEqualTo(NotANumber.of("couple", Refusal.STRANGE_WORD));
         assertThat(read("point")).isEqualTo(NotANumber.of("point", Refusal.NO_NUMBER));
-        assertThat(NumberParser.read(List.of())).isEqualTo(NotANumber.of("", Refusal.NO_WORDS));
+        assertThat(new NumberParser(List.of()).read()).isEqualTo(NotANumber.of("", Refusal.NO_WORDS));
     }
 
     @Test
@@ -241,7 +241,7 @@ class NumberParserTest {
         "five, 1, 1",
     })
     void aRunEndsWhereNoNumberCanGoOn(String words, int from, int end) {
-        assertThat(NumberParser.endOfRun(Arrays.asList(words.split(" ", -1)), from))
+        assertThat(new NumberParser(Arrays.asList(words.split(" ", -1))).endOfRun(from))
                 .isEqualTo(end);
     }
 

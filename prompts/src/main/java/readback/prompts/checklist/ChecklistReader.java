@@ -131,9 +131,13 @@ final class ChecklistReader {
                     "a step has exactly one of " + tasks.stream().sorted().toList() + ", not " + given);
         }
         String kind = given.get(0);
-        Set<String> known = new HashSet<>(Set.of("id", "when", "again", "optional", "slot", "concludes", kind));
+        Set<String> known =
+                new HashSet<>(Set.of("id", "texts", "when", "again", "optional", "slot", "concludes", kind));
         if (kind.equals("await")) {
             known.add("watched");
+        }
+        if (kind.equals("question") || kind.equals("acknowledge")) {
+            known.add("readingsAnew");
         }
         allowOnly(node, known);
         Task task = kind.equals("await")
@@ -141,14 +145,17 @@ final class ChecklistReader {
                 : task(kind, field(node, kind));
         String id = string(field(node, "id"));
         Node slot = fields.get("slot");
+        Node texts = fields.get("texts");
         return new Step(
                 id,
+                texts == null ? id : string(texts),
                 task,
                 condition(node, "when", new StepCondition.Always()),
                 condition(node, "again", new StepCondition.Not(new StepCondition.Always())),
                 flag(node, "optional"),
                 slot == null ? task.slot(id) : slot(slot),
-                conclusion(fields.get("concludes")));
+                conclusion(fields.get("concludes")),
+                flag(node, "readingsAnew"));
     }
 
     private Slot slot(Node node) {

@@ -92,6 +92,10 @@ class ChecklistsTest {
                         "step \"a\" exists already"),
                 arguments("{'steps': [{'id': 'a'}]}", 1, "exactly one of"),
                 arguments(
+                        "{'steps': [{'id': 'a', 'measure': 'ALTITUDE',\n'readingsAnew': true}]}",
+                        2,
+                        "\"readingsAnew\" is not known here"),
+                arguments(
                         "{'steps': [{'id': 'a', 'question': 'yes-or-no',\n'whn': {}}]}",
                         2,
                         "\"whn\" is not known here"),
@@ -123,6 +127,16 @@ class ChecklistsTest {
                 .isInstanceOf(ChecklistFault.class)
                 .hasMessageStartingWith("list.json:" + line + ":")
                 .hasMessageContaining(fault);
+    }
+
+    @Test
+    void a_step_shares_what_is_asked_and_how_it_is_found_out_but_not_why() {
+        Step shared = read("""
+                        {"steps": [{"id": "a", "texts": "air", "measure": "OUTDOOR_TEMPERATURE"}]}""").all().get(0).steps().get(0);
+
+        assertThat(List.of(".ask", ".again", ".how", ".why", ".repeat").stream()
+                        .map(ending -> shared.text(ending).key()))
+                .containsExactly("step.air.ask", "step.air.again", "step.air.how", "step.a.why", "step.a.repeat");
     }
 
     @Test

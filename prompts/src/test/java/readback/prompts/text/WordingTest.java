@@ -120,21 +120,21 @@ class WordingTest {
     @MethodSource("steps")
     void every_step_can_be_asked_asked_again_and_explained(Step step) {
         for (String suffix : List.of(".ask", ".again", ".why", ".how")) {
-            assertThat(ENGLISH.has("step." + step.id() + suffix))
-                    .as("step." + step.id() + suffix)
+            assertThat(ENGLISH.has(step.text(suffix).key()))
+                    .as(step.text(suffix).key())
                     .isTrue();
         }
         boolean asksAgain = !step.again()
                 .equals(new readback.prompts.checklist.StepCondition.Not(
                         new readback.prompts.checklist.StepCondition.Always()));
-        assertThat(ENGLISH.has("step." + step.id() + ".repeat"))
+        assertThat(ENGLISH.has(step.text(".repeat").key()))
                 .as(step.id() + ".repeat")
                 .isEqualTo(asksAgain);
         if (step.task().reply() == Task.Reply.YES_OR_NO) {
-            assertThat(ENGLISH.has("step." + step.id() + ".no"))
+            assertThat(ENGLISH.has(step.text(".no").key()))
                     .as(step.id() + ".no")
                     .isEqualTo(step.task().mustBeYes() || step.task().advised());
-            assertThat(ENGLISH.has("step." + step.id() + ".yes"))
+            assertThat(ENGLISH.has(step.text(".yes").key()))
                     .as(step.id() + ".yes")
                     .isEqualTo(step.task().advised());
         }
