@@ -8,7 +8,7 @@ import readback.grammar.number.NumberParser;
 
 /**
  * From words as they are heard or typed to the words that the grammar knows: lower case, no punctuation, figures apart
- * from their units, "side's" as "side is".
+ * from their units, "side's" as "side is", a word once that was said twice.
  */
 final class Tokens {
 
@@ -37,10 +37,25 @@ final class Tokens {
             }
             if (end > start) {
                 add(tokens, plain.substring(start, end), phrases);
+                dropStutter(tokens);
             }
             start = end + 1;
         }
         return inchesAndFractions(tokens.contains(COMMA) ? betweenNumbers(tokens) : tokens);
+    }
+
+    /**
+     * A word said twice is said once, "liquid line line"; but each digit of "one one eight" counts, each letter of "e e
+     * v".
+     */
+    private static void dropStutter(List<String> tokens) {
+        int last = tokens.size() - 1;
+        if (last > 0
+                && tokens.get(last).length() > 1
+                && tokens.get(last).equals(tokens.get(last - 1))
+                && new NumberParser(tokens.subList(last, last + 1)).endOfRun(0) == 0) {
+            tokens.remove(last);
+        }
     }
 
     /** Without the commas, but for those that keep two numbers apart: "eighty, fifty percent". */

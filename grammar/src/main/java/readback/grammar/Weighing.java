@@ -173,7 +173,10 @@ final class Weighing {
         possible.forEach((other, often) -> add(other, share * often / Math.max(sum, CONFUSED_ENOUGH), true));
     }
 
-    /** Whether a digit may have been lost: "a" before a number, which "eight" is heard as, or nothing behind "a" or "and". */
+    /**
+     * Whether a digit may have been lost: "a" before a number, which "eight" is heard as, or nothing behind "a" or
+     * "and".
+     */
     private static boolean brokenOff(List<String> tokens, NumberParser numbers) {
         String last = tokens.get(tokens.size() - 1);
         if (last.equals("a") || last.equals("and")) {
@@ -188,7 +191,9 @@ final class Weighing {
         return false;
     }
 
-    /** Whether a number is two digits, which are rather said as a cardinal: "six nine" may be all of "six nine nine". */
+    /**
+     * Whether a number is two digits, which are rather said as a cardinal: "six nine" may be all of "six nine nine".
+     */
     private static boolean twoDigitsAlone(NumberParser numbers, int words) {
         int at = 0;
         while (at < words) {

@@ -48,4 +48,18 @@ class TokensTest {
     void anInchAndAFractionIsOneNumberOfInches(String said, String words) {
         assertThat(Tokens.of(said, phrases)).isEqualTo(List.of(words.split(" ", -1)));
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "correction liquid line line seven nine, correction liquid line seven nine",
+        "no no no, no",
+        "the the suction one one eight, the suction one one eight",
+        "one oh oh, one oh oh",
+        "e e v, e e v",
+        "11 11, 11 11",
+        "five point five five, five point five five",
+    })
+    void aWordThatIsSaidTwiceCountsOnceButForNumbers(String said, String words) {
+        assertThat(Tokens.of(said, phrases)).isEqualTo(List.of(words.split(" ", -1)));
+    }
 }
