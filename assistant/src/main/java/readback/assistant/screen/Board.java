@@ -90,7 +90,9 @@ public final class Board implements Audience {
             heard = new View.Heard(first, false, names.understood(turn.outcome().understood()));
         }
         warnedOf = turn.outcome().cautions();
-        asks = !(event instanceof Event.DeviceLost || event instanceof Event.ClockChanged);
+        asks = !(event instanceof Event.DeviceLost
+                || event instanceof Event.ClockChanged
+                || event instanceof Event.Measured);
     }
 
     @Override
