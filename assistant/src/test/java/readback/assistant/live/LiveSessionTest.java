@@ -31,6 +31,7 @@ import readback.assistant.ear.ScriptedEar;
 import readback.assistant.echo.EchoCanceller;
 import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneLostException;
+import readback.assistant.probe.ProbeFeed;
 import readback.assistant.record.AudioBudget;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
@@ -105,6 +106,7 @@ class LiveSessionTest {
                         new Watched(),
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
+                        ProbeFeed.NONE,
                         List.of()),
                 new LiveSession.Settings(ListeningMode.OPEN, false, -55, keepsSound),
                 SteadyClock.from(
