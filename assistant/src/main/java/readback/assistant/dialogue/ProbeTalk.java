@@ -20,6 +20,9 @@ import readback.prompts.text.Message;
  */
 final class ProbeTalk {
 
+    /** So much further apart may be two values whose digits lie just as far apart as is allowed. */
+    private static final double ROUNDING = 1e-9;
+
     /** A called out temperature further than this from the probe's is asked about: 3 °F, in kelvins. Decision 0026. */
     private static final double APART_KELVINS = 3 * 5.0 / 9.0;
 
@@ -223,7 +226,8 @@ final class ProbeTalk {
                 : state.probes()
                         .offer(value.reading().quantity())
                         .map(Given::reading)
-                        .filter(shown -> Math.abs(shown.base() - value.reading().base()) > limit(shown));
+                        .filter(shown ->
+                                Math.abs(shown.base() - value.reading().base()) > limit(shown) * (1 + ROUNDING));
     }
 
     private static double limit(Reading shown) {
