@@ -153,18 +153,18 @@ final class ProbeTalk {
                 .with("name", Fact.name(offer.reading().quantity()));
     }
 
-    /** "Take", or "take the suction": what is asked for, what is named, or the one that is offered. */
+    /**
+     * "Take", or "take the suction": what is named, what is asked for, or, where nothing is, the one that is offered.
+     */
     void take(Draft draft, Optional<Quantity> named, Optional<Step> asked) {
         Probes probes = draft.state().probes();
         List<Given> offers = flow.offers(draft.state()).toList();
-        Optional<Given> wanted = named.isPresent()
-                ? probes.offer(named.get())
-                : draft.conversation()
-                        .pending()
-                        .flatMap(Pending::inDoubt)
-                        .or(() -> asked.flatMap(Flow::measured))
-                        .flatMap(probes::offer)
-                        .or(() -> offers.size() == 1 ? Optional.of(offers.get(0)) : Optional.empty());
+        Optional<Quantity> meant = named.or(() -> draft.conversation().pending().flatMap(Pending::inDoubt))
+                .or(() -> asked.flatMap(Flow::measured));
+        // where one value is asked for, "take" never means another
+        Optional<Given> wanted = meant.isPresent()
+                ? probes.offer(meant.get())
+                : Optional.of(offers).filter(each -> each.size() == 1).map(each -> each.get(0));
         if (wanted.isPresent()) {
             intake.offered(draft, wanted.get());
         } else if (named.isPresent()) {

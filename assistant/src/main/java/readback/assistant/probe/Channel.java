@@ -12,9 +12,9 @@ import readback.calc.quantity.Dimension;
  */
 record Channel(Probe probe, Wire wire, Place place, Optional<RawUnit> unit, boolean absolute) {
 
-    /** What a number of this channel was, in words for the record. */
+    /** What a number of this channel was, for the record: in signs only, as in "915000 Pa(a)". */
     String raw(String number, RawUnit given) {
         boolean pressure = given.dimension() == Dimension.GAUGE_PRESSURE;
-        return number + " " + given.symbol() + (pressure ? absolute ? " absolute" : " gauge" : "");
+        return number + " " + given.symbol() + (pressure ? absolute ? "(a)" : "(g)" : "");
     }
 }

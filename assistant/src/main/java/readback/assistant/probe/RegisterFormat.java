@@ -51,7 +51,8 @@ record RegisterFormat(Type type, boolean highFirst, BigDecimal scale) {
             case UINT16 -> first;
             case INT32 -> both;
             case UINT32 -> Integer.toUnsignedLong(both);
-            case FLOAT32 -> Float.intBitsToFloat(both);
+            // the shortest decimal of the float: the record shows no digits that the instrument did not give
+            case FLOAT32 -> Double.parseDouble(Float.toString(Float.intBitsToFloat(both)));
         };
         return number * scale.doubleValue();
     }

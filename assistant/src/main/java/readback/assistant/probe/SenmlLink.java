@@ -95,8 +95,8 @@ final class SenmlLink implements Link {
                 unit.filter(each -> each.dimension() == channel.probe().dimension());
         return fitting.map(
                         each -> new ProbeSample(each.base(item.value().doubleValue()), channel.raw(number, each), at))
-                .orElseGet(() ->
-                        new ProbeSample(Double.NaN, number + " " + item.unit().orElse("without a unit"), at));
+                .orElseGet(() -> new ProbeSample(
+                        Double.NaN, number + item.unit().map(named -> " " + named).orElse(""), at));
     }
 
     @Override

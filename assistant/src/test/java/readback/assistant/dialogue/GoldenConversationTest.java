@@ -53,7 +53,7 @@ import readback.prompts.text.Message;
  * > timer NAME                  a timer runs out
  * > lost NAME / found NAME      a device
  * > clock PT-2H                 the device's clock is set
- * > probe 1 suction-gauge steady 118.2 PSIG suction-pressure | 2 clamp lost    what probes show
+ * > probe 1 xa steady 118.2 PSIG suction-pressure | 2 xb lost    what probes show
  * > resumed / ended
  * </pre>
  */
@@ -235,7 +235,7 @@ class GoldenConversationTest {
                 : Optional.of(new ProbeValue(
                         new BigDecimal(words.get(3)),
                         Unit.valueOf(words.get(4)),
-                        words.get(3) + " " + words.get(4),
+                        words.get(3) + " " + Unit.valueOf(words.get(4)).symbol(),
                         now));
         Optional<Quantity> measures =
                 words.size() < 6 ? Optional.empty() : ConstantName.find(Quantity.class, words.get(5));

@@ -76,6 +76,15 @@ class ProbeTalkTest {
     }
 
     @Test
+    void whereOneValueIsAskedForAnotherIsNotTakenInItsPlace() {
+        shows(CLAMP, Quality.STEADY, "62.0");
+        call.says("take");
+        assertThat(call.keys()).contains("probe.which");
+        assertThat(call.assessment().readings().has(Quantity.SUCTION_LINE_TEMPERATURE))
+                .isFalse();
+    }
+
+    @Test
     void aWeakWordTakesNothing() {
         shows(GAUGE, Quality.STEADY, "118.2");
         call.hears(new Hypothesis("take", 0.55, List.of()), new Hypothesis("eight", 0.45, List.of()));

@@ -87,7 +87,7 @@ class ModbusLinkTest {
 
         assertThat(samples)
                 .containsExactly(
-                        new ProbeSample(118.5 * 6894.757293168, "42ed 0000 = 118.5 psi gauge", 7),
+                        new ProbeSample(118.5 * 6894.757293168, "42ed 0000 = 118.5 psi(g)", 7),
                         new ProbeSample(263.15, "ff9c = -10.0 Cel", 7));
     }
 

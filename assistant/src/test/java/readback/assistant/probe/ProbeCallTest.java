@@ -229,7 +229,7 @@ class ProbeCallTest {
         assertThat(taken.probe()).hasValueSatisfying(probe -> {
             assertThat(probe.probe()).isEqualTo(1);
             assertThat(probe.channel()).isEqualTo("suction-pressure");
-            assertThat(probe.raw()).matches("[0-9a-f]{4} [0-9a-f]{4} = [0-9.E]+ Pa absolute");
+            assertThat(probe.raw()).matches("[0-9a-f]{4} [0-9a-f]{4} = [0-9.E]+ Pa\\(a\\)");
             assertThat(probe.measuredAt()).isAfter(MORNING);
         });
         assertThat(ReportPage.of(report, Language.english(), MORNING))

@@ -56,7 +56,7 @@ class SenmlLinkTest {
     @Test
     void aLineGivesItsValueWithUnitAndKindOfPressure() throws Exception {
         assertThat(read("[{\"n\":\"suction\",\"u\":\"Pa\",\"v\":813581}]\n", SUCTION))
-                .containsExactly(new ProbeSample(813581, "813581 Pa gauge", 10_000_000_000L));
+                .containsExactly(new ProbeSample(813581, "813581 Pa(g)", 10_000_000_000L));
     }
 
     @Test
@@ -74,14 +74,14 @@ class SenmlLinkTest {
                                 + "[{\"n\":\"suction\",\"u\":\"Cel\",\"v\":118}]\n",
                         SUCTION))
                 .extracting(ProbeSample::raw)
-                .containsExactly("118 psi", "118 without a unit", "118 Cel");
+                .containsExactly("118 psi", "118", "118 Cel");
         assertThat(samples).extracting(ProbeSample::base).containsOnly(Double.NaN);
     }
 
     @Test
     void theMappingNamesTheUnitWhereTheLinesNameNone() throws Exception {
         assertThat(read("[{\"n\":\"suction\",\"v\":100}]\n", SUCTION.replace("gives = pressure", "unit = kPa")))
-                .containsExactly(new ProbeSample(100_000, "100 kPa gauge", 10_000_000_000L));
+                .containsExactly(new ProbeSample(100_000, "100 kPa(g)", 10_000_000_000L));
     }
 
     @Test
@@ -94,8 +94,7 @@ class SenmlLinkTest {
                                 + "[{\"n\":\"suction\",\"u\":\"Pa\",\"t\":1799999999,\"v\":5}]\n",
                         SUCTION))
                 .containsExactly(
-                        new ProbeSample(1, "1 Pa gauge", 6_000_000_000L),
-                        new ProbeSample(5, "5 Pa gauge", 9_000_000_000L));
+                        new ProbeSample(1, "1 Pa(g)", 6_000_000_000L), new ProbeSample(5, "5 Pa(g)", 9_000_000_000L));
     }
 
     @Test

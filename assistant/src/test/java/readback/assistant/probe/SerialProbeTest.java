@@ -107,7 +107,7 @@ class SerialProbeTest {
             assertThat(ProbeWatchTest.await(watch, Quality.CHANGING))
                     .as(() -> String.join("; ", List.copyOf(watch.troubles())))
                     .isTrue();
-            assertThat(watch.live().get(0).value().orElseThrow().raw()).isEqualTo("42ed 0000 = 118.5 psi gauge");
+            assertThat(watch.live().get(0).value().orElseThrow().raw()).isEqualTo("42ed 0000 = 118.5 psi(g)");
         } finally {
             ModbusSlaveFactory.close(slave);
         }

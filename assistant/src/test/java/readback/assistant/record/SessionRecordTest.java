@@ -122,7 +122,7 @@ class SessionRecordTest {
     private static List<ProbeReport> everyReport() {
         Probe gauge = new Probe(1, "suction-gauge", Dimension.GAUGE_PRESSURE, Optional.of(Quantity.SUCTION_PRESSURE));
         Probe clamp = new Probe(2, "clamp", Dimension.TEMPERATURE, Optional.empty());
-        ProbeValue value = new ProbeValue(new BigDecimal("118.0"), Unit.PSIG, "4965 9000 = 915000 Pa absolute", NINE);
+        ProbeValue value = new ProbeValue(new BigDecimal("118.0"), Unit.PSIG, "4965 9000 = 915000 Pa(a)", NINE);
         return Stream.concat(
                         Stream.of(new ProbeReport(gauge, ProbeReport.Quality.STEADY, Optional.of(value))),
                         Stream.of(ProbeReport.Quality.values())
@@ -141,7 +141,7 @@ class SessionRecordTest {
                         Optional.empty(),
                         Optional.of(new Content.Value(
                                 reading,
-                                Optional.of(new ProbeSource(1, "suction-gauge", "915000 Pa absolute", NINE))))),
+                                Optional.of(new ProbeSource(1, "suction-gauge", "915000 Pa(a)", NINE))))),
                 new Change(new Slot("device"), Optional.empty(), Optional.of(new Content.Option("piston"))),
                 new Change(
                         new Slot("settle"), Optional.empty(), Optional.of(new Content.Passed(Duration.ofSeconds(90)))),

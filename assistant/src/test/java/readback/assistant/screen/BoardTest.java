@@ -69,8 +69,8 @@ class BoardTest {
             View view = board.view(session, ViewsForTests.STATUS, List.of(), "");
             assertThat(view.probes())
                     .containsExactly(
-                            new View.Row("Probe 1, suction pressure", "118.2 psig", "steady, offered"),
-                            new View.Row("Probe 2, not named yet", "71.3 °F", "not steady yet"));
+                            new View.Row("Probe 1, suction pressure", "118.2 psig", "offered"),
+                            new View.Row("Probe 2, not named yet", "71.3 °F", "not steady"));
             assertThat(view.options())
                     .containsExactly(new View.Option("TAKE suction pressure 118.2 psig", "take suction pressure"));
 
