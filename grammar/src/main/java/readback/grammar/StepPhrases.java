@@ -194,14 +194,14 @@ final class StepPhrases {
     private int probes() {
         ProbesShown probes = expectation.probes();
         if (!probes.offered().isEmpty()) {
-            List<Phrase> take = ReadingPhrases.heard(lexicon.commands().get(Command.TAKE.name()));
+            List<Phrase> take = ReadingPhrases.heard(lexicon.commands().getOrDefault(Command.TAKE.name(), List.of()));
             String first = take.get(0).words();
             for (int i = 0; i < TAKE_REPEATED; i++) {
                 add(first, new Meaning.Ordered(Command.TAKE));
             }
             take.forEach(phrase -> add(phrase.words(), new Meaning.Ordered(Command.TAKE)));
         }
-        String about = ReadingPhrases.heard(lexicon.commandsAbout().get(Command.TAKE.name()))
+        String about = ReadingPhrases.heard(lexicon.commandsAbout().getOrDefault(Command.TAKE.name(), List.of()))
                 .get(0)
                 .words();
         probes.offered().stream().sorted().map(lexicon::words).forEach(offered -> {

@@ -45,7 +45,7 @@ record RegisterFormat(Type type, boolean highFirst, BigDecimal scale) {
         }
         int first = registers[0] & 0xffff;
         int second = registers.length > 1 ? registers[1] & 0xffff : 0;
-        int both = highFirst ? first << 16 | second : second << 16 | first;
+        int both = highFirst ? (first << 16) | second : (second << 16) | first;
         double number = switch (type) {
             case INT16 -> (short) first;
             case UINT16 -> first;

@@ -7,8 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -97,7 +97,7 @@ final class SenmlPack {
                 && (unit.isMissingNode() || unit.isTextual())
                 && (time.isMissingNode() || time.isNumber())
                 && (value.isMissingNode() || value.isNumber());
-        String full = base.name + name.asText("");
+        String full = base.name + (name.isTextual() ? name.asText() : "");
         if (!wellTyped || !NAME.matcher(full).matches()) {
             return false;
         }
@@ -148,8 +148,8 @@ final class SenmlPack {
 
     /** Fields whose names end in an underscore must be understood, and none is: section 4.4. */
     private static boolean mustBeUnderstood(JsonNode record) {
-        for (Iterator<String> names = record.fieldNames(); names.hasNext(); ) {
-            if (names.next().endsWith("_")) {
+        for (Map.Entry<String, JsonNode> field : record.properties()) {
+            if (field.getKey().endsWith("_")) {
                 return true;
             }
         }

@@ -97,6 +97,7 @@ class ProbeCallTest {
         slave = ModbusLinkTest.slave(port, 1, image);
         record = SessionRecord.create(sessions, new Header("call", MORNING, "test", Map.of(), Map.of()));
         session = Session.open(DIALOGUE, WORDING, record, List.of(), SessionSettings.STANDARD, MORNING);
+        watch("high-first");
     }
 
     @AfterEach
@@ -159,7 +160,6 @@ class ProbeCallTest {
 
     @Test
     void aPistonUnitThatIsShortOfChargeIsFoundByItsProbes() throws Exception {
-        watch("high-first");
         Measurands truth = rig(TrainingUnit.THREE_TON_R410A_PISTON, FaultSet.of(PlantFault.UNDERCHARGE, 0.2))
                 .now();
         shows(truth);
@@ -182,7 +182,6 @@ class ProbeCallTest {
 
     @Test
     void aSoundUnitIsFoundToBeInTolerance() throws Exception {
-        watch("high-first");
         shows(rig(TrainingUnit.THREE_TON_R410A_VALVE, FaultSet.none()).now());
         standsStill();
 
@@ -197,6 +196,7 @@ class ProbeCallTest {
     /** A float with its words swapped is a number, and stands still: only what can be tells it. */
     @Test
     void swappedWordsAreNeverOffered() throws Exception {
+        link.close();
         watch("low-first");
         shows(rig(TrainingUnit.THREE_TON_R410A_PISTON, FaultSet.none()).now());
         standsStill();
@@ -213,7 +213,6 @@ class ProbeCallTest {
 
     @Test
     void whatStandsInTheRecordAndTheReportSaysWhichProbeAndWhatItShowed() throws Exception {
-        watch("high-first");
         shows(rig(TrainingUnit.THREE_TON_R410A_PISTON, FaultSet.none()).now());
         standsStill();
         says("four ten a", "piston", "understood", "yes", "yes", "outdoor 95", "wet bulb 67", "take");
