@@ -129,4 +129,26 @@ class HouseRulesTest {
             .should()
             .onlyDependOnClassesThat()
             .resideOutsideOfPackage("org.vosk..");
+
+    @ArchTest
+    static final ArchRule only_the_probes_know_their_wires = classes()
+            .that()
+            .resideOutsideOfPackage("readback.assistant.probe..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideOutsideOfPackages("com.ghgande..", "com.fazecast..");
+
+    @ArchTest
+    static final ArchRule the_probes_know_neither_screen_nor_ear = noClasses()
+            .that()
+            .resideInAPackage("readback.assistant.probe..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "readback.assistant.screen..",
+                    "readback.assistant.ear..",
+                    "readback.assistant.voice..",
+                    "readback.assistant.live..",
+                    "readback.assistant.record..",
+                    "readback.assistant.session..");
 }

@@ -39,5 +39,7 @@ public enum Command {
     /** Begin the whole check again. */
     START_OVER,
     /** Measure before the waiting is over, or again. */
-    MEASURE_NOW
+    MEASURE_NOW,
+    /** Take the value that a probe offers. */
+    TAKE
 }

@@ -15,6 +15,7 @@ import readback.calc.quantity.UnitSetting;
  * @param last the value read back last; "correction" and "scratch that" refer to it
  * @param units the units meant when none is said
  * @param answers the commands that answer what was asked, the likeliest first: yes and no to a question
+ * @param probes what probes show beside what is said
  */
 public record Expectation(
         String step,
@@ -22,10 +23,22 @@ public record Expectation(
         Optional<String> choice,
         Optional<Quantity> last,
         UnitSetting units,
-        List<Command> answers) {
+        List<Command> answers,
+        ProbesShown probes) {
 
     public Expectation {
         answers = List.copyOf(answers);
+    }
+
+    /** A situation without probes. */
+    public Expectation(
+            String step,
+            Optional<Quantity> quantity,
+            Optional<String> choice,
+            Optional<Quantity> last,
+            UnitSetting units,
+            List<Command> answers) {
+        this(step, quantity, choice, last, units, answers, ProbesShown.NONE);
     }
 
     /** A situation in which no command is likelier than another. */
@@ -40,7 +53,12 @@ public record Expectation(
 
     /** The same situation with commands that answer the question. */
     public Expectation answeredBy(Command... commands) {
-        return new Expectation(step, quantity, choice, last, units, List.of(commands));
+        return new Expectation(step, quantity, choice, last, units, List.of(commands), probes);
+    }
+
+    /** The same situation where probes show this. */
+    public Expectation beside(ProbesShown shown) {
+        return new Expectation(step, quantity, choice, last, units, answers, shown);
     }
 
     /** Whether yes or no answers; an option of the choice does so as well. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.Phrase;
@@ -136,6 +137,13 @@ public final class Grammar {
     /** The same where nobody was talking before. */
     public Decision decide(List<Hypothesis> hypotheses, Expectation expectation, Prior prior) {
         return decide(hypotheses, expectation, prior, NO_TALK);
+    }
+
+    /** Words that take what a probe offers of a quantity. */
+    public String taking(Quantity quantity) {
+        List<Phrase> take = lexicon.commandsAbout().getOrDefault(Command.TAKE.name(), List.of());
+        return take.get(0).words() + " "
+                + lexicon.words(quantity).names().get(0).words();
     }
 
     /** What to listen for; the same for the same expectation, always. */

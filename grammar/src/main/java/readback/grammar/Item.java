@@ -130,6 +130,8 @@ sealed interface Item {
         SATURATION,
         OVER,
         ASK,
-        TAIL
+        TAIL,
+        PROBE,
+        MEASURES
     }
 }

@@ -54,6 +54,8 @@ public sealed interface Meaning {
 
         T saturationQuestion(SaturationQuestion question);
 
+        T probeNamed(ProbeNamed named);
+
         T notUnderstood(NotUnderstood reason);
     }
 
@@ -150,6 +152,18 @@ public sealed interface Meaning {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.saturationQuestion(this);
+        }
+    }
+
+    /**
+     * What a probe measures: "probe two is the suction line".
+     *
+     * @param number by which the probe is spoken of, from 1 on
+     */
+    record ProbeNamed(int number, Quantity quantity) implements Meaning {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.probeNamed(this);
         }
     }
 

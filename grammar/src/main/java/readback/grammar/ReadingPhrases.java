@@ -91,6 +91,11 @@ final class ReadingPhrases {
                 .toList();
     }
 
+    /** The names that are used most, so many at most. */
+    List<String> usualNames(QuantityWords quantity, int most) {
+        return names(quantity).stream().limit(most).map(Phrase::words).toList();
+    }
+
     /** A number after words that are short for the asked quantity, none if nothing is: "vapor fifty". */
     Optional<Said> shortened(QuantityWords quantity) {
         List<Phrase> names = heard(quantity.unitOnlyNames()).stream()

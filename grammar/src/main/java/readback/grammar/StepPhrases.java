@@ -1,5 +1,6 @@
 package readback.grammar;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -7,11 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import readback.calc.quantity.Quantity;
 import readback.grammar.lexicon.ChoiceSet;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.lexicon.Phrase;
 import readback.grammar.lexicon.QuantityWords;
+import readback.grammar.number.NumberStyle;
 
 /**
  * The phrases of one dialogue step with what each means. The asked quantity and the asked choice come most often,
@@ -66,6 +69,11 @@ final class StepPhrases {
     /** The usual form of a command comes more often than its variants. */
     private static final int USUAL_REPEATED = 4;
 
+    /** "Take" where a value is offered: as often as an answer that is meant, and in place of as many bare numbers. */
+    private static final int TAKE_REPEATED = 60;
+
+    private static final int TAKE_NAMED = 6;
+    private static final int PROBE_NAMED = 2;
     private static final int ABOUT = 15;
     private static final int QUESTIONS = 12;
 
@@ -84,9 +92,10 @@ final class StepPhrases {
 
     /** The phrases of the step, in an order that the seed decides. */
     List<Sample> samples() {
+        int numbersLess = probes();
         commands();
         choices();
-        quantities();
+        quantities(numbersLess);
         pairs();
         overs();
         asides();
@@ -110,7 +119,7 @@ final class StepPhrases {
                         .isPresent();
         for (Map.Entry<String, List<Phrase>> command : lexicon.commands().entrySet()) {
             Command order = Command.valueOf(command.getKey());
-            if (order == Command.UNKNOWN && unknownIsOption) {
+            if (order == Command.TAKE || (order == Command.UNKNOWN && unknownIsOption)) {
                 continue;
             }
             boolean answer = expectation.answers().contains(order);
@@ -177,7 +186,50 @@ final class StepPhrases {
                 .anyMatch(phrase -> phrase.words().equals(words));
     }
 
-    private void quantities() {
+    /**
+     * What is said to probes, listened for only where there are some.
+     *
+     * @return how many bare numbers it is said in place of, so that a step listens for no more phrases than without
+     */
+    private int probes() {
+        ProbesShown probes = expectation.probes();
+        if (!probes.offered().isEmpty()) {
+            List<Phrase> take = ReadingPhrases.heard(lexicon.commands().getOrDefault(Command.TAKE.name(), List.of()));
+            String first = take.get(0).words();
+            for (int i = 0; i < TAKE_REPEATED; i++) {
+                add(first, new Meaning.Ordered(Command.TAKE));
+            }
+            take.forEach(phrase -> add(phrase.words(), new Meaning.Ordered(Command.TAKE)));
+        }
+        String about = ReadingPhrases.heard(lexicon.commandsAbout().getOrDefault(Command.TAKE.name(), List.of()))
+                .get(0)
+                .words();
+        probes.offered().stream().sorted().map(lexicon::words).forEach(offered -> {
+            Meaning meaning = new Meaning.Ordered(Command.TAKE, Optional.of(offered.quantity()));
+            readings.usualNames(offered, TAKE_NAMED).forEach(name -> {
+                add(about + " " + name, meaning);
+                add(about + " the " + name, meaning);
+            });
+        });
+        new TreeMap<>(probes.unnamed())
+                .forEach((number, candidates) -> candidates.forEach(quantity -> named(number, quantity)));
+        return samples.size();
+    }
+
+    /** "Probe two is the suction line". */
+    private void named(int number, Quantity quantity) {
+        String probe = ReadingPhrases.heard(lexicon.smallWords("probe")).get(0).words();
+        String measures =
+                ReadingPhrases.heard(lexicon.smallWords("measures")).get(0).words();
+        NumberStyle.CARDINAL
+                .say(BigDecimal.valueOf(number))
+                .ifPresent(digit -> readings.usualNames(lexicon.words(quantity), PROBE_NAMED)
+                        .forEach(name -> add(
+                                String.join(" ", probe, digit, measures, name),
+                                new Meaning.ProbeNamed(number, quantity))));
+    }
+
+    private void quantities(int numbersLess) {
         Optional<Quantity> asked = expectation.quantity();
         for (QuantityWords quantity : sayable()) {
             boolean isAsked = asked.filter(quantity.quantity()::equals).isPresent();
@@ -190,7 +242,7 @@ final class StepPhrases {
                                             || !expectation.answers().isEmpty()
                                     ? OTHER_NAMED
                                     : OPEN_NAMED;
-            for (int i = 0; i < (isAsked ? ASKED_BARE : 0); i++) {
+            for (int i = 0; i < (isAsked ? ASKED_BARE - numbersLess : 0); i++) {
                 said(readings.bare(quantity));
             }
             for (int i = 0; i < named; i++) {
@@ -294,6 +346,7 @@ final class StepPhrases {
     private void about() {
         List<QuantityWords> all = sayable();
         List<Map.Entry<String, List<Phrase>>> orders = lexicon.commandsAbout().entrySet().stream()
+                .filter(entry -> !entry.getKey().equals(Command.TAKE.name()))
                 .filter(entry -> !ReadingPhrases.heard(entry.getValue()).isEmpty())
                 .toList();
         for (int i = 0; i < ABOUT; i++) {

@@ -1,9 +1,11 @@
 package readback.grammar;
 
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Dimension;
@@ -53,7 +55,7 @@ final class Understanding {
         if (utterance.length() == 0) {
             return List.of(new Interpretation(Meaning.NotUnderstood.of(Reason.Kind.NOTHING_HEARD), 0));
         }
-        if (note()) {
+        if (note() || probeNamed()) {
             return found.ranked();
         }
         whole(0, 1, false);
@@ -90,6 +92,40 @@ final class Understanding {
         }
         found.add(new Meaning.Note(utterance.words(end, utterance.length())), 1);
         return true;
+    }
+
+    /** "Probe two is the suction line". */
+    private boolean probeNamed() {
+        after(0, Item.Word.PROBE)
+                .forEach(at -> utterance
+                        .number(at)
+                        .ifPresent(number -> number.values().stream()
+                                .flatMap(value -> wholeNumber(value.value()).stream())
+                                .forEach(probe ->
+                                        after(number.end(), Item.Word.MEASURES).forEach(is -> named(probe, is)))));
+        return !found.isEmpty();
+    }
+
+    private static Optional<Integer> wholeNumber(BigDecimal value) {
+        boolean whole = value.stripTrailingZeros().scale() <= 0 && value.abs().compareTo(BigDecimal.TEN) < 0;
+        return whole && value.signum() > 0 ? Optional.of(value.intValue()) : Optional.empty();
+    }
+
+    /** The places behind a small word that starts here. */
+    private Stream<Integer> after(int at, Item.Word word) {
+        return at == utterance.length()
+                ? Stream.empty()
+                : utterance.matches(at).stream()
+                        .filter(match -> utterance.isSmall(match, word) && match.end() < utterance.length())
+                        .map(ParseChart.Match::end);
+    }
+
+    private void named(int probe, int at) {
+        for (ParseChart.Match match : utterance.matches(at)) {
+            if (match.item() instanceof Item.Name name && !name.unitOnly() && match.end() == utterance.length()) {
+                found.add(new Meaning.ProbeNamed(probe, name.words().quantity()), name.weight());
+            }
+        }
     }
 
     private boolean impliedByWhole(Meaning meaning) {

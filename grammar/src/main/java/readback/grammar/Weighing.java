@@ -327,7 +327,7 @@ final class Weighing {
 
     private static double needed(Command command) {
         return switch (command) {
-            case YES, NO, SCRATCH_THAT, FINISH, SKIP, DONE, UNKNOWN -> SURE_ORDER;
+            case YES, NO, SCRATCH_THAT, FINISH, SKIP, DONE, UNKNOWN, TAKE -> SURE_ORDER;
             default -> HARMLESS;
         };
     }

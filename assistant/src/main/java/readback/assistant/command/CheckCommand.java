@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.Ear;
+import readback.assistant.probe.ProbeFeed;
 import readback.assistant.session.SteadyClock;
 
 /** The main job: a charge check, from the refrigerant to the verdict. */
@@ -69,6 +70,9 @@ public final class CheckCommand implements Callable<Integer> {
     @Mixin
     private LiveOptions live = new LiveOptions();
 
+    @Mixin
+    private ProbeOptions probes = new ProbeOptions();
+
     public CheckCommand(Console console) {
         this.console = console;
     }
@@ -77,6 +81,11 @@ public final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         if (typed && !audio.isEmpty()) {
             throw new CommandFailure("Say one place where the words come from: --typed or --audio, not both.");
+        }
+        if (typed && probes.readStandardInput()) {
+            throw new CommandFailure(
+                    "Probes on the standard input leave no room for typed lines: connect them by tcp or"
+                            + " serial, or leave --typed out.");
         }
         live.check();
         voice.check();
@@ -92,6 +101,7 @@ public final class CheckCommand implements Callable<Integer> {
                             live,
                             resumed(),
                             json,
+                            probes,
                             Optional.empty()));
             return 0;
         }
@@ -99,7 +109,9 @@ public final class CheckCommand implements Callable<Integer> {
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {
             if (typed) {
-                launch(desk, clock, speaker, Optional.empty(), new TypedInput(desk, console, clock));
+                try (ProbeFeed shown = probes.open()) {
+                    launch(desk, clock, speaker, Optional.empty(), new TypedInput(desk, console, clock, shown));
+                }
             } else {
                 List<AudioFiles.Playable> recordings = AudioFiles.read(audio, console);
                 try (Ear listening = ear.open(desk.grammar(), console)) {

@@ -59,6 +59,7 @@ final class LiveCheck {
      * @param settings of a new session
      * @param sessions folder of the records
      * @param resume a session to go on with, in place of a new one
+     * @param probes instruments that give values by themselves
      * @param practice the simulated unit that the session is about, where it is practice
      */
     record Wishes(
@@ -70,6 +71,7 @@ final class LiveCheck {
             LiveOptions live,
             Optional<Path> resume,
             boolean json,
+            ProbeOptions probes,
             Optional<PracticeCall> practice) {}
 
     /**
@@ -106,7 +108,9 @@ final class LiveCheck {
             Ear ear = deaf.isPresent() ? new DeafEar() : wishes.ear().open(desk.grammar(), console);
             deaf.ifPresent(console::complain);
             List<String> last = new ArrayList<>();
-            Optional<Terminal> terminal = wishes.live().plain() ? Optional.empty() : terminal();
+            // where values come by the standard input nobody can strike keys
+            boolean lines = wishes.live().plain() || wishes.probes().readStandardInput();
+            Optional<Terminal> terminal = lines ? Optional.empty() : terminal();
             Ready ready = new Ready(
                     wishes,
                     resumption,
@@ -186,7 +190,9 @@ final class LiveCheck {
         LiveSession running = live(ready, face, texts);
         Thread typing = new Thread(() -> typed(running, lines, ready.wishes().live()), "typed-lines");
         typing.setDaemon(true);
-        typing.start();
+        if (!ready.wishes().probes().readStandardInput()) {
+            typing.start();
+        }
         run(running, ready, List.of(new PlainAudience(lines, true)));
         lines.end();
     }
@@ -236,6 +242,7 @@ final class LiveCheck {
                                 .practice()
                                 .map(call -> call.outlook().seen(asked))),
                 texts,
+                ready.wishes().probes().open(),
                 standing(ready.settings()));
         boolean keepsSound = ready.wishes().keeping().sound();
         return new LiveSession(parts, options.settings(keepsSound), clock);

@@ -124,6 +124,7 @@ public final class PracticeCommand implements Callable<Integer> {
                             live,
                             Optional.empty(),
                             false,
+                            new ProbeOptions(),
                             Optional.of(call)));
         }
         debrief(world, units);

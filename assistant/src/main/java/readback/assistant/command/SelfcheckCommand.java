@@ -44,6 +44,9 @@ public final class SelfcheckCommand implements Callable<Integer> {
     @Mixin
     private LiveOptions live = new LiveOptions();
 
+    @Mixin
+    private ProbeOptions probes = new ProbeOptions();
+
     @Spec
     private @Nullable CommandSpec spec;
 
@@ -68,6 +71,7 @@ public final class SelfcheckCommand implements Callable<Integer> {
             new SelfCheck(new SelfCheck.Equipment(
                             ear::tryOpen, live.microphone(), speaking, loudspeaker, session.sessions()))
                     .run(told);
+            probes.findings(session.settings().units(), told);
             if (json) {
                 console.out().println(json(findings));
             }

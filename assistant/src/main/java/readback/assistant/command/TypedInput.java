@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.State;
+import readback.assistant.probe.ProbeFeed;
 import readback.assistant.session.Alarm;
 import readback.assistant.session.PlainLines;
 import readback.assistant.session.Session;
@@ -15,7 +16,7 @@ import readback.assistant.session.SteadyClock;
 import readback.grammar.Hypothesis;
 
 /** One utterance a line from standard input. */
-record TypedInput(Desk desk, Console console, SteadyClock clock) implements InputCourse.Input {
+record TypedInput(Desk desk, Console console, SteadyClock clock, ProbeFeed probes) implements InputCourse.Input {
 
     /** An invented call that a typed session answers to itself before the first line; decision 0015. */
     private static final List<String> REHEARSED = List.of(
@@ -36,6 +37,11 @@ record TypedInput(Desk desk, Console console, SteadyClock clock) implements Inpu
             while (line != null && !session.closed()) {
                 clock.changed().ifPresent(by -> session.on(new Event.ClockChanged(clock.instant(), by)));
                 alarm.ring(session, clock.instant());
+                probes.poll(
+                                clock.instant(),
+                                session.assessment().air(),
+                                session.state().settings().units())
+                        .ifPresent(session::on);
                 if (!line.isBlank()) {
                     session.on(new Event.Heard(
                             clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(line.strip()))));

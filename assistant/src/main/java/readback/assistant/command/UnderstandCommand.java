@@ -137,6 +137,13 @@ public final class UnderstandCommand implements Callable<Integer> {
         }
 
         @Override
+        public ObjectNode probeNamed(Meaning.ProbeNamed named) {
+            return node.put("kind", "probe-named")
+                    .put("probe", named.number())
+                    .put("quantity", ConstantName.of(named.quantity()));
+        }
+
+        @Override
         public ObjectNode notUnderstood(Meaning.NotUnderstood not) {
             return node.put("kind", "not-understood")
                     .put("where", not.where())

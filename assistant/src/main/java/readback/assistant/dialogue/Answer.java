@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 import readback.calc.quantity.Reading;
 
 /** What fills a slot of the checklist. */
@@ -29,11 +30,18 @@ public sealed interface Answer {
     Content content();
 
     /**
-     * A value called out.
+     * A value called out, or taken from a probe.
      *
      * @param confirmed whether it was in doubt and an explicit yes was given
+     * @param probe where a value came from that was taken from a probe
      */
-    record Value(Instant at, Reading reading, boolean confirmed) implements Answer {
+    record Value(Instant at, Reading reading, boolean confirmed, Optional<ProbeSource> probe) implements Answer {
+
+        /** A value that was called out, typed or set. */
+        Value(Instant at, Reading reading, boolean confirmed) {
+            this(at, reading, confirmed, Optional.empty());
+        }
+
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.value(this);
@@ -41,7 +49,7 @@ public sealed interface Answer {
 
         @Override
         public Content content() {
-            return new Content.Value(reading);
+            return new Content.Value(reading, probe);
         }
     }
 

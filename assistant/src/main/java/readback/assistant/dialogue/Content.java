@@ -10,13 +10,28 @@ public sealed interface Content {
     /** In one line for a reader, the same for equal contents. */
     String line();
 
-    /** The value that was called out; empty for everything else. */
+    /** The value that was called out or taken from a probe; empty for everything else. */
     default Optional<Reading> reading() {
         return Optional.empty();
     }
 
-    /** A value called out. */
-    record Value(Reading stated) implements Content {
+    /** The probe that a value was taken from; empty where nobody took it from one. */
+    default Optional<ProbeSource> probe() {
+        return Optional.empty();
+    }
+
+    /**
+     * A value called out, or taken from a probe.
+     *
+     * @param probe where a value came from that was taken from a probe
+     */
+    record Value(Reading stated, Optional<ProbeSource> probe) implements Content {
+
+        /** A value that was called out or typed. */
+        public Value(Reading stated) {
+            this(stated, Optional.empty());
+        }
+
         @Override
         public String line() {
             return stated.value().toPlainString() + " " + stated.unit().symbol();

@@ -59,6 +59,7 @@ public final class Dialogue {
     private final Answers answers;
     private final Orders orders;
     private final Progress progress;
+    private final ProbeTalk probes;
 
     public Dialogue(Grammar grammar, Checklists checklists) {
         this.grammar = grammar;
@@ -68,7 +69,8 @@ public final class Dialogue {
         this.intake = new Intake(flow, waiting, doubts);
         this.closing = new Closing(flow);
         this.answers = new Answers(flow);
-        this.orders = new Orders(flow, intake, waiting, closing, answers);
+        this.probes = new ProbeTalk(flow, intake);
+        this.orders = new Orders(flow, intake, waiting, closing, answers, probes);
         this.progress = new Progress(flow, waiting, orders);
     }
 
@@ -150,8 +152,18 @@ public final class Dialogue {
             }
 
             @Override
+            public Turn measured(Event.Measured measured) {
+                draft.understoodAs(Understood.Occurrence.MEASURED);
+                Expectation before = flow.expectation(draft.state());
+                probes.measured(draft, measured.reports());
+                return draft.turn(Optional.of(listen(draft))
+                        .filter(listen -> !listen.expectation().equals(before)));
+            }
+
+            @Override
             public Turn resumed(Event.Resumed resumed) {
                 draft.understoodAs(Understood.Occurrence.RESUMED);
+                draft.become(draft.state().with(draft.state().probes().forgotten()));
                 draft.say(answers.whereWeAre(draft.state()));
                 waiting.resumed(draft);
                 return proceed(draft);
@@ -411,6 +423,17 @@ public final class Dialogue {
             @Override
             public Runnable saturationQuestion(Meaning.SaturationQuestion question) {
                 return () -> orders.saturation(draft, question.pressure());
+            }
+
+            @Override
+            public Runnable probeNamed(Meaning.ProbeNamed named) {
+                return () -> {
+                    if (doubtful) {
+                        complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
+                    } else {
+                        probes.named(draft, named);
+                    }
+                };
             }
 
             @Override

@@ -29,6 +29,8 @@ public sealed interface Event {
 
         T clockChanged(ClockChanged clockChanged);
 
+        T measured(Measured measured);
+
         T resumed(Resumed resumed);
 
         T ended(Ended ended);
@@ -114,6 +116,22 @@ public sealed interface Event {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.clockChanged(this);
+        }
+    }
+
+    /**
+     * What probes show is no longer what was told before: a value stands still, moves, is missing.
+     *
+     * @param reports of those of which something changed
+     */
+    record Measured(Instant at, List<ProbeReport> reports) implements Event {
+        public Measured {
+            reports = List.copyOf(reports);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.measured(this);
         }
     }
 

@@ -1,6 +1,8 @@
 package readback.assistant.dialogue;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -9,6 +11,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Expectation;
+import readback.grammar.ProbesShown;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.JobId;
@@ -124,6 +127,44 @@ final class Flow {
 
     /** What words mean now. */
     Expectation expectation(State state) {
+        Expectation spoken = spokenTo(state);
+        return state.probes().reports().isEmpty() ? spoken : spoken.beside(shown(state));
+    }
+
+    /** What can be said about probes now. */
+    private ProbesShown shown(State state) {
+        Map<Integer, List<Quantity>> unnamed = new HashMap<>();
+        state.probes()
+                .unnamed()
+                .forEach(probe -> unnamed.put(
+                        probe.number(),
+                        measured(state)
+                                .filter(quantity -> quantity.dimension() == probe.dimension())
+                                .toList()));
+        return new ProbesShown(
+                offers(state).map(offer -> offer.reading().quantity()).collect(Collectors.toSet()), unnamed);
+    }
+
+    /** What probes offer of what is to be measured now: asked for, in doubt, or due and not filled. */
+    Stream<Given> offers(State state) {
+        Optional<Quantity> asked = next(state).flatMap(Flow::measured);
+        Optional<Quantity> doubted = state.conversation().pending().flatMap(Pending::inDoubt);
+        Stream<Quantity> due = due(state).filter(step -> !filled(step, state)).flatMap(step -> measured(step).stream());
+        return Stream.of(asked.stream(), doubted.stream(), due)
+                .flatMap(each -> each)
+                .distinct()
+                .flatMap(quantity -> state.probes().offer(quantity).stream());
+    }
+
+    /** Everything that the running job measures, each once, in order. */
+    private Stream<Quantity> measured(State state) {
+        return applicable(state)
+                .map(Job.Placed::step)
+                .flatMap(step -> measured(step).stream())
+                .distinct();
+    }
+
+    private Expectation spokenTo(State state) {
         Optional<Quantity> last = state.sheet().lastReading().map(Reading::quantity);
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {

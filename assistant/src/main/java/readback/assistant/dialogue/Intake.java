@@ -40,15 +40,27 @@ final class Intake {
 
     /** Values that were stated; doubtful ones were weakly heard. */
     void values(Draft draft, List<Reading> readings, boolean doubtful, boolean correction) {
+        given(draft, readings.stream().map(Given::calledOut).toList(), doubtful, correction);
+    }
+
+    /** A value that a probe offers and the technician takes: graded and read back like one that was called out. */
+    void offered(Draft draft, Given offer) {
+        given(draft, List.of(offer), false, false);
+    }
+
+    private void given(Draft draft, List<Given> values, boolean doubtful, boolean correction) {
+        List<Reading> readings = values.stream().map(Given::reading).toList();
         List<Fact> taken = new ArrayList<>();
         List<Pending> questions = new ArrayList<>();
         Objections objections = new Objections(draft.state().settings().units());
-        for (Reading reading : readings) {
+        for (Given value : values) {
+            Reading reading = value.reading();
             Assessment assessment = draft.assessment();
             Grade grade = assessment.grade(reading);
             Optional<Message> early = correction
                     ? Optional.empty()
                     : flow.next(draft.state()).flatMap(asked -> waiting.tooEarly(draft, asked, reading));
+            Optional<Message> otherwise = ProbeTalk.showsOtherwise(draft.state(), value);
             if (early.isPresent()) {
                 draft.say(early.get());
             } else if (grade.refused().isPresent()) {
@@ -56,20 +68,25 @@ final class Intake {
             } else if (ScaleSlots.wouldNotFall(assessment, flow.slotFor(draft.state(), reading.quantity()), reading)) {
                 draft.say(notFallen(draft, reading));
             } else if (confirms(draft, reading, grade.doubted().isPresent(), doubtful)) {
-                take(draft, reading, true, taken, questions);
+                take(draft, value, true, taken, questions);
             } else if (grade.doubted().isPresent()) {
                 questions.add(Pending.Confirm.of(
-                        reading, objections.question(reading, grade.doubted().get())));
+                        value, objections.question(reading, grade.doubted().get())));
             } else if (doubtful) {
-                questions.add(Pending.Confirm.of(reading, Objections.weaklyHeard(reading)));
+                questions.add(Pending.Confirm.of(value, Objections.weaklyHeard(reading)));
             } else if (correction) {
-                fill(draft, reading, false);
+                fill(draft, value, false);
                 taken.add(Altitudes.stated(reading));
+            } else if (otherwise.isPresent()) {
+                questions.add(Pending.Confirm.of(value, otherwise.get()));
             } else {
-                take(draft, reading, false, taken, questions);
+                take(draft, value, false, taken, questions);
             }
         }
         readBack(draft, taken, correction);
+        if (correction && !taken.isEmpty()) {
+            values.forEach(value -> ProbeTalk.stillShows(draft.state(), value).ifPresent(draft::say));
+        }
         if (!taken.isEmpty() && Cylinders.telling(readings)) {
             Cylinders.room(draft.assessment()).ifPresent(draft::say);
         }
@@ -83,7 +100,7 @@ final class Intake {
     /** The wet bulb is worked out where the humidity and the dry bulb of the return air are known. */
     private void humid(Draft draft, Humidity humidity) {
         Optional<Reading> wetBulb = humidity.wetBulb();
-        wetBulb.ifPresent(reading -> fill(draft, reading, false));
+        wetBulb.ifPresent(reading -> fill(draft, Given.calledOut(reading), false));
         draft.say(wetBulb.map(reading -> Message.of("humidity.wet-bulb").with("value", new Fact.Stated(reading)))
                 .orElseGet(() ->
                         Message.of(humidity.dryBulbKnown() ? "humidity.no-wet-bulb" : "humidity.needs-dry-bulb")));
@@ -104,7 +121,8 @@ final class Intake {
     /**
      * Fills the slot and says so, with the value that had to go; or asks, where a second amount may add to the first.
      */
-    private void take(Draft draft, Reading reading, boolean confirmed, List<Fact> taken, List<Pending> questions) {
+    private void take(Draft draft, Given value, boolean confirmed, List<Fact> taken, List<Pending> questions) {
+        Reading reading = value.reading();
         Optional<Reading> before = standing(draft, reading);
         if (before.isPresent() && ADDS_UP.contains(reading.quantity())) {
             questions.add(new Pending.MovedAgain(
@@ -115,7 +133,7 @@ final class Intake {
                             .with("before", Fact.amount(before.get()))));
             return;
         }
-        fill(draft, reading, confirmed);
+        fill(draft, value, confirmed);
         taken.add(before.filter(old -> !old.equals(reading))
                 .<Fact>map(old -> new Fact.Text(Message.of("readback.instead")
                         .with("value", Altitudes.stated(reading))
@@ -159,9 +177,10 @@ final class Intake {
         }
     }
 
-    private void fill(Draft draft, Reading reading, boolean confirmed) {
-        Slot slot = flow.slotFor(draft.state(), reading.quantity());
-        draft.become(draft.sheet().with(slot, new Answer.Value(draft.state().at(), reading, confirmed)));
+    private void fill(Draft draft, Given value, boolean confirmed) {
+        Slot slot = flow.slotFor(draft.state(), value.reading().quantity());
+        draft.become(draft.sheet()
+                .with(slot, new Answer.Value(draft.state().at(), value.reading(), confirmed, value.probe())));
         draft.become(draft.conversation().revisiting(Optional.empty()));
     }
 
@@ -243,7 +262,7 @@ final class Intake {
         draft.become(draft.conversation().answered());
         List<Fact> taken = new ArrayList<>();
         List<Pending> questions = new ArrayList<>();
-        take(draft, confirm.reading(), true, taken, questions);
+        take(draft, confirm.given(), true, taken, questions);
         readBack(draft, taken, false);
         questions.forEach(question -> draft.become(draft.conversation().questioningFirst(question)));
         return true;
@@ -272,7 +291,7 @@ final class Intake {
     private boolean movedAgain(Draft draft, Pending.MovedAgain moved, Meaning meaning) {
         if (meaning instanceof Meaning.Choice choice && moved.choice().equals(Optional.of(choice.choice()))) {
             Reading now = choice.equals(Pending.MovedAgain.SAID_MORE) ? moved.sum() : moved.again();
-            fill(draft, now, true);
+            fill(draft, Given.calledOut(now), true);
             draft.say(Message.of("moved-again.in-all").with("value", new Fact.Stated(now)));
             waiting.startAgain(draft);
         } else if (meaning.orders(Command.SCRATCH_THAT)) {

@@ -49,6 +49,11 @@ final class MeaningLine {
         }
 
         @Override
+        public String probeNamed(Meaning.ProbeNamed named) {
+            return "probe " + named.number() + ": " + ConstantName.of(named.quantity());
+        }
+
+        @Override
         public String notUnderstood(Meaning.NotUnderstood reason) {
             return "not understood";
         }

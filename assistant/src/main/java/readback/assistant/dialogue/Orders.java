@@ -43,8 +43,10 @@ final class Orders {
     private final Closing closing;
     private final Situations situations;
     private final Answers answers;
+    private final ProbeTalk probes;
 
-    Orders(Flow flow, Intake intake, Waiting waiting, Closing closing, Answers answers) {
+    Orders(Flow flow, Intake intake, Waiting waiting, Closing closing, Answers answers, ProbeTalk probes) {
+        this.probes = probes;
         this.flow = flow;
         this.intake = intake;
         this.waiting = waiting;
@@ -56,7 +58,7 @@ final class Orders {
     /** Whether a weakly heard order must be said again: it changes or ends something. */
     static boolean weighty(Command command) {
         return switch (command) {
-            case YES, NO, DONE, SCRATCH_THAT, FINISH, SKIP, UNKNOWN -> true;
+            case YES, NO, DONE, SCRATCH_THAT, FINISH, SKIP, UNKNOWN, TAKE -> true;
             default -> false;
         };
     }
@@ -100,6 +102,7 @@ final class Orders {
                 deliver(draft, Delivery::slower, Message.of("voice.slower"), Message.of("voice.slower.most"));
             case START_OVER -> draft.say(Message.of("start-over"));
             case MEASURE_NOW -> measureNow(draft, asked);
+            case TAKE -> probes.take(draft, order.about(), asked);
         }
     }
 

@@ -73,15 +73,20 @@ public sealed interface Pending {
     }
 
     /** A value that needs an explicit yes. */
-    record Confirm(Reading reading, Message question, int passedOver) implements Doubt {
+    record Confirm(Given given, Message question, int passedOver) implements Doubt {
 
-        static Confirm of(Reading reading, Message question) {
-            return new Confirm(reading, question, 0);
+        static Confirm of(Given given, Message question) {
+            return new Confirm(given, question, 0);
+        }
+
+        @Override
+        public Reading reading() {
+            return given.reading();
         }
 
         @Override
         public Confirm passedOverBy(int values) {
-            return new Confirm(reading, question, passedOver + values);
+            return new Confirm(given, question, passedOver + values);
         }
 
         @Override
@@ -91,7 +96,7 @@ public sealed interface Pending {
 
         @Override
         public boolean confirmedBy(Reading said) {
-            return said.equals(reading);
+            return said.equals(reading());
         }
     }
 

@@ -54,6 +54,9 @@ final class Progress {
         if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
             draft.say(Message.of("offer.why"));
         }
+        Flow.measured(step)
+                .flatMap(quantity -> ProbeTalk.offer(draft.state(), quantity))
+                .ifPresent(draft::say);
         boolean asksAgain = Flow.asksAgain(step, draft.state());
         if (asksAgain) {
             Seasons.objection(draft.assessment(), step).ifPresent(draft::say);

@@ -26,6 +26,7 @@ import readback.prompts.checklist.Judged;
  * @param warnings which cautions were given and which wait for an acknowledgement
  * @param announced what was spoken last of each thing that is judged
  * @param waits steps that wait for time to pass, with the moment they began
+ * @param probes what instruments show that give values by themselves
  */
 public record State(
         Instant at,
@@ -33,7 +34,8 @@ public record State(
         Conversation conversation,
         GivenCautions warnings,
         Map<Judged, JobOutcome> announced,
-        Map<String, Instant> waits) {
+        Map<String, Instant> waits,
+        Probes probes) {
 
     public State {
         announced = Map.copyOf(announced);
@@ -47,7 +49,8 @@ public record State(
                 Conversation.opened(started.settings().brief()),
                 GivenCautions.NONE,
                 Map.of(),
-                Map.of());
+                Map.of(),
+                Probes.NONE);
     }
 
     public SessionSettings settings() {
@@ -127,35 +130,39 @@ public record State(
     }
 
     State at(Instant now) {
-        return new State(now, assessment, conversation, warnings, announced, waits);
+        return new State(now, assessment, conversation, warnings, announced, waits, probes);
     }
 
     State with(Sheet next) {
-        return new State(at, assessment.with(next), conversation, warnings, announced, waits);
+        return new State(at, assessment.with(next), conversation, warnings, announced, waits, probes);
     }
 
     State with(Conversation next) {
-        return new State(at, assessment, next, warnings, announced, waits);
+        return new State(at, assessment, next, warnings, announced, waits, probes);
     }
 
     State with(SessionSettings next) {
-        return new State(at, assessment.with(next), conversation, warnings, announced, waits);
+        return new State(at, assessment.with(next), conversation, warnings, announced, waits, probes);
     }
 
     State with(GivenCautions next) {
-        return new State(at, assessment, conversation, next, announced, waits);
+        return new State(at, assessment, conversation, next, announced, waits, probes);
+    }
+
+    State with(Probes next) {
+        return new State(at, assessment, conversation, warnings, announced, waits, next);
     }
 
     State announcing(JobOutcome outcome) {
         Map<Judged, JobOutcome> more = new EnumMap<>(Judged.class);
         more.putAll(announced);
         more.put(outcome.judged(), outcome);
-        return new State(at, assessment, conversation, warnings, more, waits);
+        return new State(at, assessment, conversation, warnings, more, waits, probes);
     }
 
     /** What was said of a thing holds no longer. */
     State withdrawing(Judged what) {
-        return new State(at, assessment, conversation, warnings, allBut(what), waits);
+        return new State(at, assessment, conversation, warnings, allBut(what), waits, probes);
     }
 
     private Map<Judged, JobOutcome> allBut(Judged what) {
@@ -168,13 +175,13 @@ public record State(
     State waiting(String step, Instant since) {
         Map<String, Instant> more = new TreeMap<>(waits);
         more.put(step, since);
-        return new State(at, assessment, conversation, warnings, announced, more);
+        return new State(at, assessment, conversation, warnings, announced, more, probes);
     }
 
     State notWaiting(String step) {
         Map<String, Instant> fewer = new TreeMap<>(waits);
         fewer.remove(step);
-        return new State(at, assessment, conversation, warnings, announced, fewer);
+        return new State(at, assessment, conversation, warnings, announced, fewer, probes);
     }
 
     /** Puts another job on top; one that is under way already comes to the top. */
@@ -182,17 +189,24 @@ public record State(
         List<JobId> order = new ArrayList<>(jobs());
         order.remove(job);
         order.add(job);
-        return new State(at, assessment.doing(order), conversation, warnings, announced, waits);
+        return new State(at, assessment.doing(order), conversation, warnings, announced, waits, probes);
     }
 
     /** Takes the current job off; the one below goes on. */
     State doneWithJob() {
         return new State(
-                at, assessment.doing(jobs().subList(0, jobs().size() - 1)), conversation, warnings, announced, waits);
+                at,
+                assessment.doing(jobs().subList(0, jobs().size() - 1)),
+                conversation,
+                warnings,
+                announced,
+                waits,
+                probes);
     }
 
     /** Begins a further round of measurements with a cleared sheet. */
     State measuringAgain(Round acted, Sheet cleared, Judged what) {
-        return new State(at, assessment.measuringAgain(acted, cleared), conversation, warnings, allBut(what), waits);
+        return new State(
+                at, assessment.measuringAgain(acted, cleared), conversation, warnings, allBut(what), waits, probes);
     }
 }

@@ -67,6 +67,8 @@ public sealed interface Understood {
         DEVICE_LOST,
         DEVICE_FOUND,
         SILENCE,
+        /** What probes show. */
+        MEASURED,
         /** Words while on hold: nothing is taken. */
         HELD;
 

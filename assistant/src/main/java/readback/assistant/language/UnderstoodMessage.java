@@ -87,6 +87,13 @@ final class UnderstoodMessage {
             }
 
             @Override
+            public Message probeNamed(Meaning.ProbeNamed named) {
+                return Message.of("understood.probe-named")
+                        .with("number", new Fact.Count(named.number()))
+                        .with("name", Fact.name(named.quantity()));
+            }
+
+            @Override
             public Message notUnderstood(Meaning.NotUnderstood not) {
                 return Message.of("understood.not-understood").with("why", new Fact.Text(ReasonMessage.of(not.why())));
             }

@@ -17,6 +17,7 @@ import readback.assistant.echo.MonitoredLoudspeaker;
 import readback.assistant.echo.PlayedSound;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.microphone.MicrophoneReader;
+import readback.assistant.probe.ProbeFeed;
 import readback.assistant.screen.Action;
 import readback.assistant.screen.Board;
 import readback.assistant.screen.Face;
@@ -54,6 +55,7 @@ public final class LiveSession {
      * What the session lives with. All of it is closed by {@link #run}, except the face.
      *
      * @param ownVoice whether Readback's own voice is taken out of what is heard
+     * @param probes what instruments show that give values by themselves
      * @param standing phrases that will be wanted, in the form for the ear
      */
     public record Parts(
@@ -66,6 +68,7 @@ public final class LiveSession {
             Face face,
             Board board,
             ScreenTexts texts,
+            ProbeFeed probes,
             List<String> standing) {
         public Parts {
             standing = List.copyOf(standing);
@@ -171,6 +174,7 @@ public final class LiveSession {
             reader.close();
             hearing.close();
             player.close();
+            parts.probes().close();
         }
     }
 
@@ -201,6 +205,7 @@ public final class LiveSession {
                 return;
             }
             hearing.open(settings.mode().byItself() || talking);
+            measured(open);
             parts.face().show(view(open));
             nextInput().ifPresent(input -> input.reach(this));
             clock.changed().ifPresent(by -> on(new Event.ClockChanged(clock.instant(), by)));
@@ -210,6 +215,16 @@ public final class LiveSession {
             boolean someoneSpeaks = earlyResponse.speaking() || hearing.meter().open();
             welcome.due(someoneSpeaks, System.nanoTime()).ifPresent(player::say);
         }
+    }
+
+    private void measured(Session open) {
+        parts.probes()
+                .poll(
+                        clock.instant(),
+                        open.assessment().air(),
+                        open.state().settings().units())
+                .ifPresent(this::on);
+        parts.board().showing(parts.probes().live());
     }
 
     private Optional<LiveInput> nextInput() {

@@ -19,6 +19,7 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.math.BigDecimal;
 import readback.assistant.dialogue.Content;
+import readback.assistant.dialogue.ProbeValue;
 import readback.assistant.dialogue.outcome.ApplicableTest;
 import readback.assistant.dialogue.outcome.Capacity;
 import readback.assistant.dialogue.outcome.HeaterAirflow;
@@ -38,11 +39,13 @@ final class Json {
             .addModule(new Jdk8Module())
             .addModule(new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DURATIONS_AS_TIMESTAMPS)
+            .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
             .defaultPropertyInclusion(
                     JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS))
             .addMixIn(Slot.class, OfSlot.class)
             .addMixIn(Reading.class, OfReading.class)
+            .addMixIn(ProbeValue.class, OfReading.class)
             .addMixIn(Content.class, OfContent.class)
             .addMixIn(JobOutcome.class, OfOutcome.class)
             .addMixIn(JobOutcome.ToWeighIn.Amount.class, OfAmount.class)

@@ -65,6 +65,13 @@ final class Meant {
         }
 
         @Override
+        public ObjectNode probeNamed(Meaning.ProbeNamed named) {
+            return Json.kind("probe-named")
+                    .put("probe", named.number())
+                    .put("measures", named.quantity().name());
+        }
+
+        @Override
         public ObjectNode notUnderstood(Meaning.NotUnderstood reason) {
             ObjectNode node = Json.kind("not-understood").put("where", reason.where());
             node.set("why", reason(reason.why()));
@@ -185,6 +192,8 @@ final class Meant {
                                 .map(Quantity::valueOf));
             case "note" -> new Meaning.Note(RecordJson.text(node, "words"));
             case "saturation" -> new Meaning.SaturationQuestion(Json.read(node.path("pressure"), Reading.class));
+            case "probe-named" ->
+                new Meaning.ProbeNamed(node.path("probe").asInt(), Quantity.valueOf(RecordJson.text(node, "measures")));
             case "not-understood" ->
                 new Meaning.NotUnderstood(RecordJson.text(node, "where"), reason(node.path("why")));
             default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Delivery;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.ProbeReport;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
@@ -202,6 +203,14 @@ final class RecordJson {
         }
 
         @Override
+        public ObjectNode measured(Event.Measured measured) {
+            ObjectNode node = Json.kind("measured");
+            ArrayNode reports = node.putArray("reports");
+            measured.reports().forEach(report -> reports.add(Json.write(report)));
+            return node;
+        }
+
+        @Override
         public ObjectNode resumed(Event.Resumed resumed) {
             return Json.kind("resumed");
         }
@@ -225,6 +234,11 @@ final class RecordJson {
             case "device-lost" -> new Event.DeviceLost(at, text(node, "device"));
             case "device-found" -> new Event.DeviceFound(at, text(node, "device"));
             case "clock-changed" -> new Event.ClockChanged(at, Duration.parse(text(node, "by")));
+            case "measured" -> {
+                List<ProbeReport> reports = new ArrayList<>();
+                node.path("reports").forEach(each -> reports.add(Json.read(each, ProbeReport.class)));
+                yield new Event.Measured(at, reports);
+            }
             case "resumed" -> new Event.Resumed(at);
             case "ended" -> new Event.Ended(at);
             default -> throw new IllegalArgumentException("an event of the unknown kind " + kind);

@@ -154,6 +154,13 @@ public final class ReportJson {
                             .map(Figure::siUnit)
                             .orElse(null));
             answer.put("event", line.event()).put("confirmed", line.confirmed());
+            line.content()
+                    .flatMap(Content::probe)
+                    .ifPresent(probe -> answer.putObject("probe")
+                            .put("number", probe.probe())
+                            .put("channel", probe.channel())
+                            .put("raw", probe.raw())
+                            .put("measuredAt", probe.measuredAt().toString()));
             ArrayNode earlier = answer.putArray("earlier");
             line.earlier()
                     .forEach(each -> earlier.addObject()

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Understood;
 import readback.assistant.record.Entry;
@@ -47,15 +48,23 @@ final class Sections {
                 texts.label("answers.caption"),
                 columns("column.what", "column.value", "column.time", "column.earlier"));
         for (JobReport.AnswerLine line : report.answers()) {
-            String value = value(line);
-            table.row(
-                    texts.slot(line.slot()),
-                    line.confirmed() ? value + " (" + texts.label("confirmed") + ")" : value,
-                    time(line.at()),
-                    earlier(line));
+            table.row(texts.slot(line.slot()), value(line) + remarks(line), time(line.at()), earlier(line));
         }
         table.end();
         page.closeLine();
+    }
+
+    /** How the value came to be, where there is more to say than that it was called out. */
+    private String remarks(JobReport.AnswerLine line) {
+        List<String> remarks = new ArrayList<>();
+        if (line.confirmed()) {
+            remarks.add(texts.label("confirmed"));
+        }
+        line.content()
+                .flatMap(Content::probe)
+                .ifPresent(probe -> remarks.add(texts.label(
+                        "from-probe", probe.probe(), probe.channel(), probe.raw(), time(probe.measuredAt()))));
+        return remarks.isEmpty() ? "" : " (" + String.join("; ", remarks) + ")";
     }
 
     private String value(JobReport.AnswerLine line) {

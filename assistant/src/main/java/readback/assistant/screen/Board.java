@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import readback.assistant.dialogue.Answer;
 import readback.assistant.dialogue.Assessment;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.ProbeReport;
+import readback.assistant.dialogue.Probes;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.language.Names;
 import readback.assistant.session.Audience;
@@ -21,6 +23,7 @@ import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Estimate;
+import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Temperature;
@@ -62,6 +65,7 @@ public final class Board implements Audience {
     private List<CautionRule> warnedOf = List.of();
     private boolean fresh;
     private boolean asks = true;
+    private List<ProbeReport> showing = List.of();
 
     public Board(Grammar grammar, Checklists checklists, Language language, UnitSetting units) {
         this(grammar, checklists, language, units, asked -> Optional.empty());
@@ -90,7 +94,9 @@ public final class Board implements Audience {
             heard = new View.Heard(first, false, names.understood(turn.outcome().understood()));
         }
         warnedOf = turn.outcome().cautions();
-        asks = !(event instanceof Event.DeviceLost || event instanceof Event.ClockChanged);
+        asks = !(event instanceof Event.DeviceLost
+                || event instanceof Event.ClockChanged
+                || event instanceof Event.Measured);
     }
 
     @Override
@@ -126,6 +132,11 @@ public final class Board implements Audience {
         }
     }
 
+    /** What probes show now, steady or not. */
+    public void showing(List<ProbeReport> live) {
+        showing = List.copyOf(live);
+    }
+
     /** Everything that is to be seen now. */
     public View view(Session session, View.Status status, List<String> timers, String hint) {
         Assessment assessment = session.assessment();
@@ -143,7 +154,29 @@ public final class Board implements Audience {
                 session.state().held(),
                 status,
                 hint,
-                atUnit.apply(session.expectation()));
+                atUnit.apply(session.expectation()),
+                showing.stream()
+                        .map(report -> probe(session.state().probes(), report))
+                        .toList());
+    }
+
+    /** What a probe shows; where it is offered, the value that would be taken. */
+    private View.Row probe(Probes probes, ProbeReport report) {
+        int number = report.probe().number();
+        Optional<Quantity> place = probes.place(number);
+        String name = place.map(quantity -> names.slot(Slot.of(quantity))).orElse(texts.of("probe.unnamed"));
+        Optional<Fact.Amount> offered = Optional.of(report.quality())
+                .filter(ProbeReport.Quality.STEADY::equals)
+                .flatMap(steady -> place)
+                .flatMap(probes::offer)
+                .map(given -> Fact.amount(given.reading()));
+        String value = offered.or(() -> report.value().map(each -> new Fact.Amount(each.value(), each.unit())))
+                .map(Fact.Amount::shown)
+                .orElse("-");
+        boolean unusable = report.quality() == ProbeReport.Quality.STEADY && offered.isEmpty() && place.isPresent();
+        ProbeReport.Quality quality = unusable ? ProbeReport.Quality.IMPOSSIBLE : report.quality();
+        return new View.Row(
+                texts.of("probe", number, name), value, texts.of("probe.quality." + ConstantName.of(quality)));
     }
 
     /** A caution stays until it was acknowledged or, where none is asked for, while the same step is asked. */

@@ -81,6 +81,7 @@ public final class Layout {
                                 atUnit(columns - split),
                                 figures(columns - split),
                                 verdict(columns - split),
+                                probes(),
                                 readings(columns - split)),
                         new Area(split, middle.top(), columns, middle.bottom()));
             } else {
@@ -93,6 +94,7 @@ public final class Layout {
                                 atUnit(columns),
                                 figures(columns),
                                 verdict(columns),
+                                probes(),
                                 readings(columns),
                                 options(columns, middle.height())),
                         middle);
@@ -330,6 +332,17 @@ public final class Layout {
                             row.mark().isEmpty()
                                     ? palette.plain()
                                     : palette.strong().underline());
+                }
+            });
+        }
+
+        /** A line for each probe: what it shows, and whether that is offered. */
+        private Block probes() {
+            List<View.Row> shown = view.probes();
+            return new Block(3, Math.min(1, shown.size()), shown.size(), area -> {
+                for (int i = 0; i < Math.min(shown.size(), area.height()); i++) {
+                    View.Row row = shown.get(i);
+                    put(area, i, row.name() + "  " + row.value() + "  " + row.mark(), palette.plain());
                 }
             });
         }

@@ -1,5 +1,6 @@
 package readback.assistant.screen;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -7,12 +8,14 @@ import readback.assistant.dialogue.Pending;
 import readback.assistant.dialogue.State;
 import readback.assistant.language.Names;
 import readback.assistant.session.Session;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.checklist.Job;
+import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Fact;
 
@@ -42,14 +45,48 @@ final class Options {
         }
         Optional<Pending> pending = state.conversation().pending();
         if (pending.isPresent()) {
-            return pending.get().fold(ofQuestion);
+            return Stream.concat(
+                            pending.get().fold(ofQuestion).stream(),
+                            pending.get().inDoubt().stream()
+                                    .filter(session.expectation().probes().offered()::contains)
+                                    .flatMap(quantity -> taking(state, quantity)))
+                    .toList();
         }
         if (!state.warnings().unheeded().isEmpty()) {
             return List.of(fixed("understood"));
         }
         Expectation expectation = session.expectation();
         List<View.Option> answers = step(state, expectation).map(this::ofTask).orElse(List.of());
-        return answers.isEmpty() ? expectation.choice().map(this::choices).orElse(List.of()) : answers;
+        Stream<View.Option> taken = expectation.probes().offered().stream()
+                .sorted(askedFirst(expectation))
+                .flatMap(quantity -> taking(state, quantity));
+        return Stream.concat(
+                        (answers.isEmpty()
+                                        ? expectation
+                                                .choice()
+                                                .map(this::choices)
+                                                .orElse(List.of())
+                                        : answers)
+                                .stream(),
+                        taken)
+                .toList();
+    }
+
+    private static Comparator<Quantity> askedFirst(Expectation expectation) {
+        return Comparator.<Quantity, Boolean>comparing(quantity ->
+                        expectation.quantity().filter(quantity::equals).isEmpty())
+                .thenComparing(Comparator.naturalOrder());
+    }
+
+    /** Takes what a probe offers. */
+    private Stream<View.Option> taking(State state, Quantity quantity) {
+        return state.probes().offer(quantity).stream()
+                .map(offer -> new View.Option(
+                        texts.of(
+                                "option.take",
+                                names.slot(Slot.of(quantity)),
+                                Fact.amount(offer.reading()).shown()),
+                        grammar.taking(quantity)));
     }
 
     /** What answers a question of the dialogue's own, with what each answer does. */

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param status of microphone and voice
  * @param hint what to do about trouble with the sound
  * @param atUnit what is to be seen at the unit of a practice call
+ * @param probes what instruments show that give values by themselves; the mark tells whether it is offered
  */
 public record View(
         List<String> cautions,
@@ -34,7 +35,8 @@ public record View(
         boolean held,
         Status status,
         String hint,
-        Optional<AtUnit> atUnit) {
+        Optional<AtUnit> atUnit,
+        List<Row> probes) {
 
     /**
      * Words heard or typed.
@@ -105,5 +107,6 @@ public record View(
         figures = List.copyOf(figures);
         options = List.copyOf(options);
         timers = List.copyOf(timers);
+        probes = List.copyOf(probes);
     }
 }

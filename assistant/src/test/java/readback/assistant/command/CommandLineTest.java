@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -235,6 +237,33 @@ class CommandLineTest {
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).contains("cannot be kept").contains("--sessions");
         assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
+    void a_mapping_of_probes_that_is_wrong_says_where() throws IOException {
+        Path mapping = Files.writeString(folder.resolve("probes.txt"), "[clamp]\nfrom = senml stdin\n");
+        Ran wrong = Ran.of("", "check", "--typed", "--probes", mapping.toString());
+        assertThat(wrong.code()).isNotZero();
+        assertThat(wrong.err()).contains("probes.txt, line 1: [clamp] has no 'gives'");
+
+        Files.writeString(mapping, "[clamp]\nfrom = senml stdin\ngives = temperature\n");
+        Ran both = Ran.of("", "check", "--typed", "--probes", mapping.toString());
+        assertThat(both.err()).contains("Probes on the standard input leave no room for typed lines");
+    }
+
+    @Test
+    void typed_lines_see_what_a_probe_shows() throws Exception {
+        try (ServerSocket nobody = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            int port = nobody.getLocalPort();
+            Path mapping = Files.writeString(
+                    folder.resolve("probes.txt"),
+                    "[clamp]\nfrom = senml tcp 127.0.0.1:" + port
+                            + "\ngives = temperature\nmeasures = suction-line-temperature\n");
+
+            Ran ran = check("four ten a\npiston\ntake the suction line\n", "--probes", mapping.toString());
+
+            assertThat(ran.out()).contains("No probe offers a steady suction line");
+        }
     }
 
     @Test

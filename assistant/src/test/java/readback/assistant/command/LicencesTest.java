@@ -33,7 +33,7 @@ class LicencesTest {
     private static final Pattern DEPENDENCY =
             Pattern.compile("(?m)^ +([\\w.-]+):([\\w.-]+):jar:(?:[\\w.-]+:)?([\\w.-]+):(?:compile|runtime)\\b");
 
-    private static final Pattern NAMED = Pattern.compile("(?m)^- ([a-z0-9-]+(?:, [a-z0-9-]+)*):(.*(?:\n  .*)*)");
+    private static final Pattern NAMED = Pattern.compile("(?m)^- ([A-Za-z0-9-]+(?:, [A-Za-z0-9-]+)*):(.*(?:\n  .*)*)");
     private static final Pattern TEXT = Pattern.compile("\\b[\\w.-]+\\.txt\\b");
     private static final Pattern LICENCE_IN_JAR =
             Pattern.compile("META-INF/(?:(?:licenses/)?[^/]*licen[sc]e[^/]*|NOTICE[^/]*)", Pattern.CASE_INSENSITIVE);

@@ -197,10 +197,23 @@ class PackageScriptTest {
 
     @Test
     void librariesOfOtherSystemsStayBehind() throws Exception {
+        jar(
+                target.resolve("readback/lib/jSerialComm-0.jar"),
+                "Android/x86_64/libjSerialComm.so",
+                "Linux/x86_64/libjSerialComm.so",
+                "Windows/x86/jSerialComm.dll",
+                "Windows/x86_64/jSerialComm.dll",
+                "com/fazecast/jSerialComm/SerialPort.class");
+        Files.writeString(
+                target.resolve("readback/NOTICE"),
+                "- vosk: it. A.txt\n- jna, jSerialComm, webrtc-java: those. B.txt\n");
+
         script(jdk("Windows", "x86_64", "17.0.9").toString());
 
         assertThat(packedJar("vosk-0.jar")).containsExactly("win32-x86-64/libvosk.dll");
         assertThat(packedJar("jna-0.jar")).containsExactly("com/sun/jna/win32-x86-64/jnidispatch.dll");
+        assertThat(packedJar("jSerialComm-0.jar"))
+                .containsExactly("Windows/x86_64/jSerialComm.dll", "com/fazecast/jSerialComm/SerialPort.class");
     }
 
     private List<String> packedJar(String name) throws IOException {

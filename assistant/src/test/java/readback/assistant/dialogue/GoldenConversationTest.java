@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -29,6 +30,8 @@ import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Session;
 import readback.calc.caution.CautionRule;
 import readback.calc.measurement.Limits;
+import readback.calc.name.ConstantName;
+import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
@@ -50,6 +53,7 @@ import readback.prompts.text.Message;
  * > timer NAME                  a timer runs out
  * > lost NAME / found NAME      a device
  * > clock PT-2H                 the device's clock is set
+ * > probe 1 xa steady 118.2 PSIG suction-pressure | 2 xb lost    what probes show
  * > resumed / ended
  * </pre>
  */
@@ -146,9 +150,7 @@ class GoldenConversationTest {
                     Rehearsal.DIALOGUE.begin((Event.Started) events.get(0)).state();
             for (int i = 1; i < events.size(); i++) {
                 if (i == killed) {
-                    state = Rehearsal.DIALOGUE
-                            .on(state, new Event.Resumed(state.at()))
-                            .state();
+                    state = restarted(state);
                 }
                 state = Rehearsal.DIALOGUE.on(state, events.get(i)).state();
             }
@@ -158,6 +160,17 @@ class GoldenConversationTest {
             assertThat(state.standing()).isEqualTo(rehearsal.state().standing());
             assertThat(state.closed()).isEqualTo(rehearsal.state().closed());
         }
+    }
+
+    /** After a restart the probes are heard of anew. */
+    private static State restarted(State before) {
+        State resumed =
+                Rehearsal.DIALOGUE.on(before, new Event.Resumed(before.at())).state();
+        Event shown = new Event.Measured(
+                before.at(), List.copyOf(before.probes().reports().values()));
+        return before.probes().reports().isEmpty()
+                ? resumed
+                : Rehearsal.DIALOGUE.on(resumed, shown).state();
     }
 
     static Rehearsal rehearse(List<String> lines) {
@@ -212,6 +225,25 @@ class GoldenConversationTest {
                 .having(understood);
     }
 
+    /** Number, channel, quality, value and unit, quantity; a probe without a value is a clamp. */
+    private static ProbeReport report(String line, Instant now) {
+        List<String> words = List.of(line.split(" ", -1));
+        ProbeReport.Quality quality =
+                ConstantName.find(ProbeReport.Quality.class, words.get(2)).orElseThrow();
+        Optional<ProbeValue> value = words.size() < 5
+                ? Optional.empty()
+                : Optional.of(new ProbeValue(
+                        new BigDecimal(words.get(3)),
+                        Unit.valueOf(words.get(4)),
+                        words.get(3) + " " + Unit.valueOf(words.get(4)).symbol(),
+                        now));
+        Optional<Quantity> measures =
+                words.size() < 6 ? Optional.empty() : ConstantName.find(Quantity.class, words.get(5));
+        Dimension dimension = value.map(each -> each.unit().dimension()).orElse(Dimension.TEMPERATURE);
+        return new ProbeReport(
+                new Probe(Integer.parseInt(words.get(0)), words.get(1), dimension, measures), quality, value);
+    }
+
     /** Whether the line was an event, not only time. */
     private static boolean perform(Rehearsal rehearsal, String line) {
         if (line.startsWith("after ")) {
@@ -227,6 +259,13 @@ class GoldenConversationTest {
         } else if (line.startsWith("clock ")) {
             rehearsal.happens(
                     new Event.ClockChanged(rehearsal.now(), Duration.parse(line.substring("clock ".length()))));
+        } else if (line.startsWith("probe ")
+                && line.matches("probe \\d+ [a-z-]+ (steady|changing|stale|lost|not-a-number).*")) {
+            rehearsal.happens(new Event.Measured(
+                    rehearsal.now(),
+                    Arrays.stream(line.substring("probe ".length()).split(" \\| ", -1))
+                            .map(each -> report(each, rehearsal.now()))
+                            .toList()));
         } else if (line.equals("resumed")) {
             rehearsal.happens(new Event.Resumed(rehearsal.now()));
         } else if (line.equals("ended")) {

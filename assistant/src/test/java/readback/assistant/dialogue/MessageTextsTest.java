@@ -107,6 +107,12 @@ class MessageTextsTest {
             Map.entry("answer.saturation.", List.of("suction", "liquid")),
             Map.entry("emergency.", names(Emergency.values())),
             Map.entry(
+                    "probe.trouble.",
+                    Stream.of(ProbeReport.Quality.values())
+                            .filter(ProbeReport.Quality::trouble)
+                            .map(ConstantName::of)
+                            .toList()),
+            Map.entry(
                     "situation.",
                     names(Situations.Told.values()).stream()
                             .filter(told -> !told.equals("frozen"))

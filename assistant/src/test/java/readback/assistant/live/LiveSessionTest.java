@@ -2,6 +2,7 @@ package readback.assistant.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -26,11 +27,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Probe;
+import readback.assistant.dialogue.ProbeReport;
+import readback.assistant.dialogue.ProbeValue;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.ScriptedEar;
 import readback.assistant.echo.EchoCanceller;
 import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneLostException;
+import readback.assistant.probe.ProbeFeed;
 import readback.assistant.record.AudioBudget;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
@@ -51,6 +56,11 @@ import readback.assistant.sound.Recording;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
 import readback.assistant.voice.Voice;
+import readback.calc.quantity.AbsolutePressure;
+import readback.calc.quantity.Dimension;
+import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Unit;
+import readback.calc.quantity.UnitSetting;
 import readback.grammar.Grammar;
 import readback.prompts.checklist.Checklists;
 import readback.prompts.text.Language;
@@ -69,6 +79,7 @@ class LiveSessionTest {
     private final Dialogue dialogue = new Dialogue(Grammar.standard(), Checklists.standard());
     private final Ahead clock = new Ahead();
     private volatile long overruns;
+    private final Shown shown = new Shown();
     private final BlockingQueue<Integer> loudness = new LinkedBlockingQueue<>();
     private String microphone = "pulled";
     private OwnVoice ownVoice = OwnVoice.LEFT_IN;
@@ -105,6 +116,7 @@ class LiveSessionTest {
                         new Watched(),
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
+                        shown,
                         List.of()),
                 new LiveSession.Settings(ListeningMode.OPEN, false, -55, keepsSound),
                 SteadyClock.from(
@@ -133,6 +145,56 @@ class LiveSessionTest {
         live.end();
         running.join();
         record.close();
+    }
+
+    /** Probes that show what the test wants. */
+    private static final class Shown implements ProbeFeed {
+        private final BlockingQueue<ProbeReport> news = new LinkedBlockingQueue<>();
+        private List<ProbeReport> live = List.of();
+        private volatile boolean closed;
+
+        @Override
+        public Optional<Event.Measured> poll(Instant now, AbsolutePressure air, UnitSetting units) {
+            ProbeReport report = news.poll();
+            if (report == null) {
+                return Optional.empty();
+            }
+            live = List.of(report);
+            return Optional.of(new Event.Measured(now, live));
+        }
+
+        @Override
+        public List<ProbeReport> live() {
+            return live;
+        }
+
+        @Override
+        public void close() {
+            closed = true;
+        }
+    }
+
+    @Test
+    void what_a_probe_offers_is_shown_and_taken_by_a_touch() throws InterruptedException {
+        for (String words : List.of("four ten a", "piston", "understood", "yes", "yes", "outdoor 95", "wet bulb 67")) {
+            live.write(words);
+        }
+        await(view -> view.question().startsWith("Suction pressure"));
+        shown.news.add(new ProbeReport(
+                new Probe(1, "gauge", Dimension.GAUGE_PRESSURE, Optional.of(Quantity.SUCTION_PRESSURE)),
+                ProbeReport.Quality.STEADY,
+                Optional.of(new ProbeValue(new BigDecimal("118.2"), Unit.PSIG, "118.2 psi(g)", Instant.EPOCH))));
+        View offered = await(view -> !view.options().isEmpty());
+
+        assertThat(offered.probes())
+                .containsExactly(new View.Row("Probe 1, suction pressure", "118.2 psig", "offered"));
+        assertThat(offered.question()).as("the question stays").startsWith("Suction pressure");
+        live.write(offered.options().get(0).words());
+        await(view -> view.readings().contains(new View.Row("suction pressure", "118.2 psig", "")));
+
+        live.end();
+        running.join();
+        assertThat(shown.closed).isTrue();
     }
 
     /** The true time and as much more as the test wants. */

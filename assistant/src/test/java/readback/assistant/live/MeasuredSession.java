@@ -18,6 +18,7 @@ import readback.assistant.ear.BundledEar;
 import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.echo.EchoCanceller;
 import readback.assistant.microphone.MicrophoneFinder;
+import readback.assistant.probe.ProbeFeed;
 import readback.assistant.record.Header;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.SessionRecord;
@@ -82,6 +83,7 @@ final class MeasuredSession implements AutoCloseable {
                         face,
                         new Board(grammar, checklists, Language.english(), SessionSettings.STANDARD.units()),
                         texts,
+                        ProbeFeed.NONE,
                         List.of()),
                 settings,
                 SteadyClock.from(

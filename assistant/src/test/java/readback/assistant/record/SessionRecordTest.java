@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +22,10 @@ import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Delivery;
 import readback.assistant.dialogue.Event;
+import readback.assistant.dialogue.Probe;
+import readback.assistant.dialogue.ProbeReport;
+import readback.assistant.dialogue.ProbeSource;
+import readback.assistant.dialogue.ProbeValue;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
@@ -45,6 +50,7 @@ import readback.calc.procedure.SplitCheck;
 import readback.calc.procedure.StandingPressure;
 import readback.calc.procedure.VacuumDecay;
 import readback.calc.procedure.WeighIn;
+import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
@@ -89,6 +95,11 @@ class SessionRecordTest {
                 everyOutcome(),
                 List.of(CautionRule.HIGH_PRESSURE));
         Turn.Outcome nothing = new Turn.Outcome(Understood.Occurrence.RESUMED, List.of(), List.of(), List.of());
+        Turn.Outcome named = new Turn.Outcome(
+                new Understood.Meant(new Meaning.ProbeNamed(2, Quantity.SUCTION_LINE_TEMPERATURE)),
+                List.of(),
+                List.of(),
+                List.of());
         return List.of(
                 new Entry(1, new Event.Started(NINE, settings), nothing, List.of("Hello \"there\" °F — \u2028")),
                 new Entry(
@@ -104,7 +115,20 @@ class SessionRecordTest {
                 new Entry(5, new Event.DeviceFound(NINE, "microphone"), nothing, List.of()),
                 new Entry(6, new Event.Resumed(NINE), nothing, List.of()),
                 new Entry(7, new Event.ClockChanged(NINE, Duration.ofHours(-2)), nothing, List.of()),
-                new Entry(8, new Event.Ended(NINE), nothing, List.of()));
+                new Entry(8, new Event.Measured(NINE, everyReport()), named, List.of()),
+                new Entry(9, new Event.Ended(NINE), nothing, List.of()));
+    }
+
+    private static List<ProbeReport> everyReport() {
+        Probe gauge = new Probe(1, "suction-gauge", Dimension.GAUGE_PRESSURE, Optional.of(Quantity.SUCTION_PRESSURE));
+        Probe clamp = new Probe(2, "clamp", Dimension.TEMPERATURE, Optional.empty());
+        ProbeValue value = new ProbeValue(new BigDecimal("118.0"), Unit.PSIG, "4965 9000 = 915000 Pa(a)", NINE);
+        return Stream.concat(
+                        Stream.of(new ProbeReport(gauge, ProbeReport.Quality.STEADY, Optional.of(value))),
+                        Stream.of(ProbeReport.Quality.values())
+                                .filter(quality -> quality != ProbeReport.Quality.STEADY)
+                                .map(quality -> new ProbeReport(clamp, quality, Optional.empty())))
+                .toList();
     }
 
     private static List<Change> everyContent(Reading reading) {
@@ -112,6 +136,12 @@ class SessionRecordTest {
         return List.of(
                 new Change(Slot.of(reading.quantity()), Optional.empty(), value),
                 new Change(new Slot("plate"), value, Optional.empty()),
+                new Change(
+                        new Slot("offered"),
+                        Optional.empty(),
+                        Optional.of(new Content.Value(
+                                reading,
+                                Optional.of(new ProbeSource(1, "suction-gauge", "915000 Pa(a)", NINE))))),
                 new Change(new Slot("device"), Optional.empty(), Optional.of(new Content.Option("piston"))),
                 new Change(
                         new Slot("settle"), Optional.empty(), Optional.of(new Content.Passed(Duration.ofSeconds(90)))),
@@ -251,8 +281,8 @@ class SessionRecordTest {
 
         RecordedSession read = RecordedSession.read(file);
 
-        assertThat(read.entries()).isEqualTo(entries().subList(0, 7));
-        assertThat(read.fault().orElseThrow().toString()).startsWith("line 9 was cut off while it was written");
+        assertThat(read.entries()).isEqualTo(entries().subList(0, 8));
+        assertThat(read.fault().orElseThrow().toString()).startsWith("line 10 was cut off while it was written");
     }
 
     @Test

@@ -109,7 +109,8 @@ class LayoutTest {
                 false,
                 view.status(),
                 "",
-                Optional.empty());
+                Optional.empty(),
+                List.of());
         Frame frame = layout.frame(calm, typing, columns, rows);
 
         for (String number : List.of("34.2", "12")) {

@@ -34,7 +34,8 @@ class PlainFaceTest {
                 false,
                 new View.Status("headset", true, listening, 4, overruns, "voice flite"),
                 hint,
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     private List<String> lines() {

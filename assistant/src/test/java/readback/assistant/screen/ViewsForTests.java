@@ -32,7 +32,8 @@ final class ViewsForTests {
                 false,
                 STATUS,
                 "",
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     static View heard(String words, boolean partial) {
@@ -49,7 +50,8 @@ final class ViewsForTests {
                 false,
                 STATUS,
                 "",
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     /** As much as can be there at once. */
@@ -75,6 +77,7 @@ final class ViewsForTests {
                 false,
                 STATUS,
                 "Too loud here to hear well.",
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 }
