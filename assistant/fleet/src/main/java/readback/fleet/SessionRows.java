@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -31,9 +32,11 @@ import readback.assistant.record.RecordedSession;
 import readback.assistant.replay.Moment;
 import readback.assistant.report.SessionExport;
 import readback.calc.caution.CautionRule;
+import readback.calc.diagnosis.Fault;
 import readback.calc.name.ConstantName;
 import readback.grammar.Command;
 import readback.prompts.checklist.Judged;
+import readback.prompts.checklist.Slot;
 
 /**
  * One session as the rows of all tables. The form of the tables is stated here and nowhere guessed from what was said:
@@ -45,6 +48,10 @@ final class SessionRows implements Serializable {
 
     /** What makes a charge look like a leak where a system was filled from empty. */
     private static final Set<String> FILLING = Set.of("weigh-in", "weighed-in");
+
+    /** What a verdict on the charge says of the unit. */
+    private static final Map<String, Fault> CHARGE_FAULTS =
+            Map.of("add", Fault.UNDERCHARGE, "recover", Fault.OVERCHARGE, "in-tolerance", Fault.NONE);
 
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("uuuu-MM", Locale.ROOT);
     private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}]+");
@@ -201,7 +208,7 @@ final class SessionRows implements Serializable {
                 summary.charge(),
                 firstCharge(export),
                 summary.borderline(),
-                faultFound(recorded),
+                faultFound(recorded, firstCharge(export)),
                 summary.doubts(),
                 (int) recorded.entries().stream()
                         .flatMap(entry -> entry.outcome().changes().stream())
@@ -264,9 +271,14 @@ final class SessionRows implements Serializable {
                 .orElse("");
     }
 
-    /** The fault that the call ended with, as far as its verdict on the charge names one; empty for none. */
-    private static String faultFound(RecordedSession recorded) {
-        String found = "";
+    /**
+     * The fault that was found, as far as verdicts on the charge name one, by the name of a {@link Fault}: what was
+     * suspected last where the charge was not to be touched, else what the first verdict means; empty for none.
+     */
+    private static String faultFound(RecordedSession recorded, String firstCharge) {
+        String found = Optional.ofNullable(CHARGE_FAULTS.get(firstCharge))
+                .map(ConstantName::of)
+                .orElse("");
         for (Entry entry : recorded.entries()) {
             for (JobOutcome outcome : entry.outcome().standing()) {
                 found = fault(outcome).orElse(found);
@@ -279,7 +291,9 @@ final class SessionRows implements Serializable {
         if (outcome instanceof JobOutcome.Charge charge) {
             return charge.suspect().map(suspect -> ConstantName.of(suspect.fault()));
         }
-        return outcome instanceof JobOutcome.FrozenCoil ? Optional.of("frozen-coil") : Optional.empty();
+        return outcome instanceof JobOutcome.FrozenCoil
+                ? Optional.of(ConstantName.of(Fault.FROZEN_COIL))
+                : Optional.empty();
     }
 
     /**
@@ -336,18 +350,18 @@ final class SessionRows implements Serializable {
         return rows;
     }
 
-    /** The quantity that was asked about; empty where none was understood. */
+    /** The slot of the quantity that was asked about; empty where none was understood. */
     private static String asked(Understood understood) {
         if (understood instanceof Understood.Between between) {
             return between.candidates().stream()
                     .flatMap(meaning -> meaning.readings().stream())
                     .findFirst()
-                    .map(reading -> ConstantName.of(reading.quantity()))
+                    .map(reading -> Slot.of(reading.quantity()).id())
                     .orElse("");
         }
         return understood.stated().stream()
                 .findFirst()
-                .map(reading -> ConstantName.of(reading.quantity()))
+                .map(reading -> Slot.of(reading.quantity()).id())
                 .orElse("");
     }
 }

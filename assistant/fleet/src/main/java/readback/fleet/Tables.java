@@ -9,6 +9,9 @@ import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.apache.hadoop.fs.Path;
 import org.apache.spark.sql.Column;
 import org.apache.spark.sql.Dataset;
@@ -104,7 +107,9 @@ final class Tables {
 
             @Override
             public Row next() {
-                hasNext();
+                if (!hasNext()) {
+                    throw new NoSuchElementException("there is no further record");
+                }
                 return next.next();
             }
         };
@@ -118,7 +123,7 @@ final class Tables {
     /** A row for each thing in a session, with the session. */
     Dataset<Row> details(String table) {
         List<Column> columns = new ArrayList<>(List.of(col(MONTH), col(SESSION)));
-        for (String name : DETAILS.get(table).fieldNames()) {
+        for (String name : detail(table).fieldNames()) {
             columns.add(col(ONE + "." + name));
         }
         return whole.select(
@@ -156,11 +161,20 @@ final class Tables {
                 .parquet(folder + "/" + table);
     }
 
+    /** Names of all tables, the sessions first. */
+    static List<String> all() {
+        return Stream.concat(Stream.of(SESSIONS), DETAILS.keySet().stream().sorted())
+                .toList();
+    }
+
     /** The form of a table as it is read. */
     static StructType form(String table) {
-        StructType form = table.equals(SESSIONS) ? SessionRows.SESSION : DETAILS.get(table);
-        StructType named = table.equals(SESSIONS) ? form : withSession(form);
-        return named.add(MONTH, DataTypes.StringType);
+        StructType rows = table.equals(SESSIONS) ? SessionRows.SESSION : withSession(detail(table));
+        return rows.add(MONTH, DataTypes.StringType);
+    }
+
+    private static StructType detail(String table) {
+        return Objects.requireNonNull(DETAILS.get(table), table);
     }
 
     private static StructType withSession(StructType detail) {

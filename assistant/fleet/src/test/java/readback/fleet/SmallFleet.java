@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import readback.assistant.archive.SessionPacker;
@@ -20,7 +21,12 @@ final class SmallFleet {
     private final List<byte[]> more = new ArrayList<>();
 
     SmallFleet() {
-        for (int i = 0; i < CALLS; i++) {
+        this(CALLS);
+    }
+
+    /** The first calls of the fleet. */
+    SmallFleet(int calls) {
+        for (int i = 0; i < calls; i++) {
             records.put(i, MAKER.record(i, CALLS));
         }
     }
@@ -35,7 +41,7 @@ final class SmallFleet {
     }
 
     byte[] get(int number) {
-        return records.get(number).clone();
+        return Objects.requireNonNull(records.get(number)).clone();
     }
 
     /** Another record in place of a number's. */
@@ -58,6 +64,12 @@ final class SmallFleet {
     /** Packs all records in their order. */
     Path packed(Path folder, int per) throws IOException {
         return packed(folder, per, all());
+    }
+
+    /** Packs the records of some numbers. */
+    Path packed(Path folder, int from, int to) throws IOException {
+        return packed(
+                folder, to - from, new ArrayList<>(records.subMap(from, to).values()));
     }
 
     /** Packs all records in another order. */

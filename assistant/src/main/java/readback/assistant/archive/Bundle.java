@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import readback.assistant.digest.Sha256;
 import readback.assistant.record.ChainedRecord;
@@ -100,8 +101,8 @@ public record Bundle(List<Held> sessions, List<String> troubles) {
         }
 
         /** Where a line begins like a header, and where the index has a session at the beginning of a line. */
-        private TreeSet<Integer> starts() {
-            TreeSet<Integer> starts = new TreeSet<>();
+        private SortedSet<Integer> starts() {
+            SortedSet<Integer> starts = new TreeSet<>();
             for (int at = 0; at < bytes.length; at++) {
                 boolean lineBegins = at == 0 || bytes[at - 1] == '\n';
                 if (lineBegins && (ChainedRecord.headerAt(bytes, at) || listed.containsKey(at))) {
