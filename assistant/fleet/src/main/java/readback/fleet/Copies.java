@@ -70,6 +70,9 @@ final class Copies {
             .add(BUNDLE, DataTypes.StringType, false)
             .add(OTHER, DataTypes.StringType, false);
 
+    /** The work on small bundles is taken together, so that it is not lost among the starts of its pieces. */
+    static final int MOST_PIECES = 1000;
+
     private final SparkSession engine;
     private final Dataset<Row> scan;
     private final Counts counts;
@@ -131,7 +134,7 @@ final class Copies {
     /** The records in these bundles. The engine keeps what it found about them, so that they are read once. */
     static Copies in(SparkSession engine, List<String> bundles) {
         JavaSparkContext context = new JavaSparkContext(engine.sparkContext());
-        JavaRDD<Row> scan = context.parallelize(bundles, bundles.size())
+        JavaRDD<Row> scan = context.parallelize(bundles, Math.min(bundles.size(), MOST_PIECES))
                 .flatMap(Copies::rows)
                 .persist(StorageLevel.MEMORY_AND_DISK_SER());
         return new Copies(engine, engine.createDataFrame(scan, SCAN));

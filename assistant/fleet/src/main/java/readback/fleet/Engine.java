@@ -51,10 +51,21 @@ final class Engine {
                 // what other programs read as a moment
                 .set("spark.sql.parquet.outputTimestampType", "TIMESTAMP_MICROS");
         told.println("Starting the engine (some ten seconds) ...");
-        SparkSession engine = SparkSession.builder().config(settings).getOrCreate();
+        SparkSession engine = started(settings);
         engine.sparkContext().setLogLevel("ERROR");
         engine.sparkContext().addSparkListener(new ProgressLines(told));
         return engine;
+    }
+
+    private static SparkSession started(SparkConf settings) {
+        try {
+            return SparkSession.builder().config(settings).getOrCreate();
+        } catch (RuntimeException e) {
+            throw new FleetFailure(
+                    "The engine at '" + settings.get(MASTER) + "' cannot be started (" + e.getMessage()
+                            + "): name one that runs, or leave out --master for this machine.",
+                    e);
+        }
     }
 
     /** Says what is being done, in the lines about the progress from now on. */

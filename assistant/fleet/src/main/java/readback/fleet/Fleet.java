@@ -6,12 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import readback.assistant.session.Build;
 
 /** The fleet's command line. Exit codes: 0 done, 1 something was found or it could not go on, 2 not understood. */
 @Command(
         name = "readback-fleet",
         mixinStandardHelpOptions = true,
-        version = "readback-fleet",
+        versionProvider = Fleet.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "Verifies the records of many tablets, makes tables of them, and answers what a head of service asks.",
@@ -23,6 +24,14 @@ import picocli.CommandLine.Command;
                     + " person's work is a reason to look at the record, not a judgement."
         })
 public final class Fleet {
+
+    /** What {@code readback-fleet --version} prints. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"Readback " + Build.ofThisProgram().name()};
+        }
+    }
 
     private Fleet() {}
 

@@ -66,14 +66,14 @@ final class Tables {
      * The tables of the records that are to be kept. Each is parsed once, into a file between from which all tables are
      * made.
      *
-     * @param bundles how many bundles there are
+     * @param pieces into how many the work is divided
      * @param folder where the tables are to be written
      */
-    static Tables of(SparkSession engine, Dataset<Row> kept, int bundles, Pseudonyms names, String folder) {
+    static Tables of(SparkSession engine, Dataset<Row> kept, int pieces, Pseudonyms names, String folder) {
         Engine.doing(engine, "Reading the records");
         engine.createDataFrame(
                         kept.select(Copies.BUNDLE, Copies.OFFSET, Copies.LENGTH, Copies.FORKED)
-                                .repartition(bundles, col(Copies.BUNDLE))
+                                .repartition(pieces, col(Copies.BUNDLE))
                                 .sortWithinPartitions(Copies.BUNDLE, Copies.OFFSET)
                                 .javaRDD()
                                 .mapPartitions(rows -> parsed(rows, new SessionRows(names))),

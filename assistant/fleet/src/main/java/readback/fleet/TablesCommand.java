@@ -74,7 +74,7 @@ final class TablesCommand implements Callable<Integer> {
         troubles.forEach(row -> err.println(Visible.text(
                 "readback-fleet: " + row.getString(0) + " " + row.getString(1) + "; what holds of it is taken.")));
         TablesFolder.About about = place.replace(part -> {
-            Tables tables = Tables.of(engine, copies.kept(), found.size(), names, part);
+            Tables tables = Tables.of(engine, copies.kept(), Math.min(found.size(), Copies.MOST_PIECES), names, part);
             TablesFolder.About sums = about(tables, names);
             tables.write();
             return sums;

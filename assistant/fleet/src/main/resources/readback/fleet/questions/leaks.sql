@@ -16,4 +16,4 @@ FROM additions a
   JOIN plates p ON p.unit = a.unit AND p.nth = 1
   JOIN fillings f ON f.unit = a.unit AND f.nth = 1
 WHERE a.added_kg > 0
-ORDER BY a.added_kg / p.full_charge_kg DESC, a.appliance LIMIT 1000
+ORDER BY a.added_kg / p.full_charge_kg DESC, a.appliance LIMIT 200
