@@ -5,6 +5,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -30,24 +31,37 @@ class FleetRulesTest {
 
     /** Executors verify and read records; whatever those classes reach travels with them. */
     @ArchTest
-    static final ArchRule records_are_read_without_ear_voice_and_screen = noClasses()
-            .that()
-            .resideInAPackage("readback.fleet..")
-            .should()
-            .transitivelyDependOnClassesThat()
-            .resideInAnyPackage(
-                    "readback.assistant.ear..",
-                    "readback.assistant.voice..",
-                    "readback.assistant.screen..",
-                    "readback.assistant.microphone..",
-                    "readback.assistant.live..",
-                    "readback.assistant.webrtc..",
-                    "readback.assistant.command..",
-                    "org.vosk..",
-                    "com.sun.jna..",
-                    "org.jline..",
-                    "dev.onvoid..",
-                    "marytts..");
+    static final ArchRule records_are_read_without_ear_voice_and_screen = nothingReaches(
+            "readback.assistant.ear..",
+            "readback.assistant.voice..",
+            "readback.assistant.screen..",
+            "readback.assistant.microphone..",
+            "readback.assistant.live..",
+            "readback.assistant.webrtc..",
+            "readback.assistant.command..",
+            "org.vosk..",
+            "com.sun.jna..",
+            "org.jline..",
+            "dev.onvoid..",
+            "marytts..");
+
+    private static ArchRule nothingReaches(String... packages) {
+        return noClasses()
+                .that()
+                .resideInAPackage("readback.fleet..")
+                .should()
+                .transitivelyDependOnClassesThat()
+                .resideInAnyPackage(packages);
+    }
+
+    /** Modules of JSON are reached through records alone, over several steps. */
+    @ArchTest
+    static void the_rule_sees_what_is_reached_over_several_steps(JavaClasses classes) {
+        assertThatThrownBy(
+                        () -> nothingReaches("com.fasterxml.jackson.datatype..").check(classes))
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("readback.assistant.record.Json");
+    }
 
     @ArchTest
     static final ArchRule packages_of_a_module_have_no_cycles = slices().matching("readback.(*).(*)..")
