@@ -163,6 +163,20 @@ public final class SessionsCommand implements Callable<Integer> {
                     + " rewritten.")
     private @Nullable Path against;
 
+    @Option(
+            names = "--pack",
+            paramLabel = "FOLDER",
+            description = "Put every record, byte for byte, into bundles in this folder, for the many tablets of a"
+                    + " fleet; nothing is listed, and no condition counts. What was packed before is left out.")
+    private @Nullable Path pack;
+
+    @Option(
+            names = "--per",
+            paramLabel = "N",
+            defaultValue = "500",
+            description = "Sessions in a bundle of --pack. Default: ${DEFAULT-VALUE}.")
+    private int per;
+
     @Mixin
     private OverwriteOption overwrite = new OverwriteOption();
 
@@ -176,6 +190,9 @@ public final class SessionsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (pack != null) {
+            return pack(new BundleFiles(console, pack, per));
+        }
         SessionFilter choice = choice();
         Optional<OutputFile> pageFile = file(html);
         ExportFiles.Targets targets = new ExportFiles.Targets(file(export), file(parquet), file(csv));
@@ -228,6 +245,14 @@ public final class SessionsCommand implements Callable<Integer> {
                 console.out().println("Written: " + file);
             });
             return holds(checking, now) ? 0 : 1;
+        } catch (IOException e) {
+            throw folders.unlisted(e);
+        }
+    }
+
+    private int pack(BundleFiles bundles) {
+        try {
+            return bundles.pack(folders.gathering().folders());
         } catch (IOException e) {
             throw folders.unlisted(e);
         }

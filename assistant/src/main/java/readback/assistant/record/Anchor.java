@@ -61,7 +61,7 @@ public record Anchor(String session, Subject of, int events, String hash) {
             if (!Files.isRegularFile(file)) {
                 return Finding.GONE;
             }
-            List<String> hashes = Chain.hashes(WholeFile.read(file));
+            List<String> hashes = ChainedRecord.of(WholeFile.read(file)).hashes();
             int last = events + of.linesBefore - 1;
             if (hashes.size() <= last) {
                 return Finding.SHORTENED;

@@ -1,9 +1,7 @@
 package readback.assistant.record;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import readback.assistant.digest.Sha256;
 
@@ -61,27 +59,9 @@ final class Chain {
     }
 
     /**
-     * The hashes of the lines of a file, one a line, up to the first whose seal is broken or that follows another one.
-     */
-    static List<String> hashes(byte[] file) {
-        List<String> hashes = new ArrayList<>();
-        int from = 0;
-        for (int end = lineEnd(file, 0); end < file.length; end = lineEnd(file, from)) {
-            Optional<String> hash = hashOf(file, from, end);
-            String previous = hashes.isEmpty() ? START : hashes.get(hashes.size() - 1);
-            if (hash.isEmpty() || !follows(file, end, previous)) {
-                break;
-            }
-            hashes.add(hash.get());
-            from = end + 1;
-        }
-        return hashes;
-    }
-
-    /**
      * Whether a sealed line that ends at a place names this hash as the one before, in its last field before the seal.
      */
-    private static boolean follows(byte[] file, int to, String previous) {
+    static boolean follows(byte[] file, int to, String previous) {
         byte[] named = ("\"prev\":\"" + previous + "\"").getBytes(StandardCharsets.US_ASCII);
         int from = to - SEALED_TAIL - named.length;
         return from >= 0 && Arrays.equals(named, 0, named.length, file, from, from + named.length);

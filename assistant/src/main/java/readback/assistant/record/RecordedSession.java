@@ -46,7 +46,22 @@ public record RecordedSession(
         }
     }
 
-    static RecordedSession parse(byte[] bytes, Path file) throws RecordUnavailableException {
+    /**
+     * The bytes of the record in a session's folder, whatever they are.
+     *
+     * @throws IOException also where it is no file, or larger than any record
+     */
+    public static byte[] bytes(Path session) throws IOException {
+        return WholeFile.read(fileOf(session));
+    }
+
+    /**
+     * A record from its bytes, wherever they came from.
+     *
+     * @param file where they lie, or would lie
+     * @throws RecordUnavailableException when not even the header can be read
+     */
+    public static RecordedSession parse(byte[] bytes, Path file) throws RecordUnavailableException {
         return new Reading(bytes, file).session();
     }
 
@@ -62,7 +77,8 @@ public record RecordedSession(
     /** After how many of its events the record had this hash; empty when it never had. */
     public Optional<Integer> eventsAt(String once) {
         try {
-            int at = Chain.hashes(WholeFile.read(folder.resolve(SessionRecord.FILE)))
+            int at = ChainedRecord.of(WholeFile.read(folder.resolve(SessionRecord.FILE)))
+                    .hashes()
                     .subList(0, entries.size() + 1)
                     .indexOf(once);
             return at < 0 ? Optional.empty() : Optional.of(at);
@@ -139,26 +155,39 @@ public record RecordedSession(
         });
     }
 
-    /** One pass over the bytes of a file. */
+    /** One pass over the lines of a file. */
     private static final class Reading {
         private final byte[] bytes;
         private final Path file;
+        private final ChainedRecord chain;
         private final List<Entry> entries = new ArrayList<>();
         private @Nullable Header header;
-        private String hash = Chain.START;
-        private int trusted;
 
         Reading(byte[] bytes, Path file) {
             this.bytes = bytes;
             this.file = file;
+            this.chain = ChainedRecord.of(bytes);
         }
 
         RecordedSession session() throws RecordUnavailableException {
+            int trusted = 0;
+            String hash = Chain.START;
             Optional<RecordFault> fault = Optional.empty();
-            int line = 0;
-            while (fault.isEmpty() && trusted < bytes.length) {
-                line++;
-                fault = take(line);
+            for (int i = 0; fault.isEmpty() && i < chain.ends().size(); i++) {
+                int end = chain.ends().get(i);
+                fault = take(i + 1, trusted, end);
+                if (fault.isEmpty()) {
+                    hash = chain.hashes().get(i);
+                    trusted = end + 1;
+                }
+            }
+            fault = fault.or(chain::fault);
+            boolean headerChanged = chain.ends().isEmpty()
+                    && fault.filter(each -> each.kind() == RecordFault.Kind.CHANGED)
+                            .isPresent();
+            if (headerChanged) {
+                // A header that still can be read names the session whose record was changed.
+                take(1, 0, Chain.lineEnd(bytes, 0));
             }
             if (header == null) {
                 throw new RecordUnavailableException("'" + file + "' is no session record: "
@@ -168,40 +197,9 @@ public record RecordedSession(
             return new RecordedSession(folder == null ? file : folder, header, entries, hash, trusted, fault);
         }
 
-        private Optional<RecordFault> take(int line) {
-            int end = Chain.lineEnd(bytes, trusted);
-            if (end == bytes.length) {
-                return Optional.of(new RecordFault(
-                        line,
-                        RecordFault.Kind.TORN,
-                        "was cut off while it was written (" + (end - trusted)
-                                + " bytes); everything before it holds"));
-            }
-            Optional<String> found = Chain.hashOf(bytes, trusted, end);
-            String text = new String(bytes, trusted, end - trusted, StandardCharsets.UTF_8);
-            if (found.isEmpty()) {
-                // A header that still can be read names the session whose record was changed.
-                if (line == 1) {
-                    follow(line, text, false);
-                }
-                return Optional.of(new RecordFault(
-                        line, RecordFault.Kind.CHANGED, "was changed or damaged: its hash does not fit its content"));
-            }
-            Optional<RecordFault> fault = follow(line, text, true);
-            if (fault.isEmpty()) {
-                hash = found.get();
-                trusted = end + 1;
-            }
-            return fault;
-        }
-
-        private Optional<RecordFault> follow(int line, String text, boolean chained) {
+        private Optional<RecordFault> take(int line, int from, int to) {
             try {
-                JsonNode node = RecordJson.read(text);
-                if (chained && !RecordJson.previous(node).equals(hash)) {
-                    return Optional.of(
-                            new RecordFault(line, RecordFault.Kind.MISPLACED, "does not follow the line before it"));
-                }
+                JsonNode node = RecordJson.read(new String(bytes, from, to - from, StandardCharsets.UTF_8));
                 if (line == 1) {
                     header = RecordJson.header(node);
                 } else {
@@ -209,12 +207,9 @@ public record RecordedSession(
                 }
                 return Optional.empty();
             } catch (RuntimeException e) {
-                return Optional.of(unreadable(line, e));
+                return Optional.of(
+                        new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage()));
             }
-        }
-
-        private static RecordFault unreadable(int line, RuntimeException e) {
-            return new RecordFault(line, RecordFault.Kind.UNREADABLE, "cannot be read: " + e.getMessage());
         }
     }
 }

@@ -54,10 +54,10 @@ public final class SessionExport {
     private final WorkDone work = new WorkDone();
 
     /** The last reading of a slot. */
-    private record Stated(Entry entry, Figure figure) {}
+    public record Stated(Entry entry, Figure figure) {}
 
     /** An outcome when it was announced. */
-    private record Reached(Entry entry, JobOutcome outcome) {}
+    public record Reached(Entry entry, JobOutcome outcome) {}
 
     private SessionExport(Summary summary, RecordedSession session) {
         this.summary = summary;
@@ -88,6 +88,21 @@ public final class SessionExport {
     /** What is exported of a session. */
     public static SessionExport of(Summary summary, RecordedSession session) {
         return new SessionExport(summary, session);
+    }
+
+    /** The last reading of every slot, in the order in which the slots were filled first. */
+    public List<Stated> readings() {
+        return List.copyOf(readings.values());
+    }
+
+    /** Every verdict that was announced, in order. */
+    public List<Reached> verdicts() {
+        return List.copyOf(reached);
+    }
+
+    /** Every movement of refrigerant, in order. */
+    public List<ChargeMoves.Move> moves() {
+        return moves.moves();
     }
 
     /**

@@ -25,6 +25,8 @@ class GuidesTest {
     private static final Path DOCS = Path.of("docs");
     private static final Path DECISIONS = DOCS.resolve("decisions");
 
+    private static final List<String> MODULES = List.of("calc", "grammar", "prompts", "assistant", "assistant/fleet");
+
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+)");
     /** A line of a guide that shows a command; what it does stands behind two blanks. */
     private static final Pattern COMMAND = Pattern.compile("(?m)^ {4}readback ([a-z]+)((?: \\S+)*)");
@@ -96,7 +98,7 @@ class GuidesTest {
     @MethodSource("guides")
     void everyTestThatIsNamedIsThere(Path guide) throws IOException {
         Map<String, Path> sources = new LinkedHashMap<>();
-        for (String module : List.of("calc", "grammar", "prompts", "assistant")) {
+        for (String module : MODULES) {
             for (Path source : files(ROOT.resolve(module).resolve("src/test/java"), ".java")) {
                 sources.put(source.getFileName().toString().replace(".java", ""), source);
             }
@@ -113,7 +115,7 @@ class GuidesTest {
     @Test
     void everyDecisionThatTheCodeNamesIsThere() throws IOException {
         List<String> numbers = new ArrayList<>();
-        for (String module : List.of("calc", "grammar", "prompts", "assistant")) {
+        for (String module : MODULES) {
             for (String ending : List.of(".java", ".txt", ".csv", "readback")) {
                 for (Path source : files(ROOT.resolve(module).resolve("src"), ending)) {
                     if (Files.isRegularFile(source)) {

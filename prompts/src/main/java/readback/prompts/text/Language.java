@@ -38,8 +38,19 @@ public final class Language {
     private static final String FOLDER = "/readback/prompts/";
 
     /** Files of a language, and what their keys begin with inside. */
-    private static final Map<String, String> FILES = new TreeMap<>(
-            Map.of("texts", "", "screen", "screen.", "report", "", "drill", "drill.", "practice", "practice."));
+    private static final Map<String, String> FILES = new TreeMap<>(Map.of(
+            "texts",
+            "",
+            "screen",
+            "screen.",
+            "report",
+            "",
+            "drill",
+            "drill.",
+            "practice",
+            "practice.",
+            "fleet",
+            "fleet."));
 
     private static final String ENGLISH = "en";
 
