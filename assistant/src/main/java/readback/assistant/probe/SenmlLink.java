@@ -96,7 +96,9 @@ final class SenmlLink implements Link {
         return fitting.map(
                         each -> new ProbeSample(each.base(item.value().doubleValue()), channel.raw(number, each), at))
                 .orElseGet(() -> new ProbeSample(
-                        Double.NaN, number + item.unit().map(named -> " " + named).orElse(""), at));
+                        Double.NaN,
+                        number + item.unit().map(named -> " " + named).orElse(""),
+                        at));
     }
 
     @Override

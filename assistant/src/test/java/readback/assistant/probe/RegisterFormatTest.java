@@ -3,6 +3,7 @@ package readback.assistant.probe;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -50,9 +51,10 @@ class RegisterFormatTest {
     @Test
     void anyRegistersGiveSomeNumberOrNone() {
         Random random = new Random(42);
+        List<RegisterFormat.Type> types = List.of(RegisterFormat.Type.values());
         int numbers = 0;
         for (int i = 0; i < 300_000; i++) {
-            RegisterFormat.Type type = RegisterFormat.Type.values()[random.nextInt(5)];
+            RegisterFormat.Type type = types.get(random.nextInt(types.size()));
             int[] registers = random.ints(random.nextInt(4)).toArray();
             numbers += Double.isFinite(format(type, random.nextBoolean()).number(registers)) ? 1 : 0;
             assertThat(RegisterFormat.written(registers)).hasSize(Math.max(0, 5 * registers.length - 1));

@@ -140,8 +140,7 @@ class SessionRecordTest {
                         new Slot("offered"),
                         Optional.empty(),
                         Optional.of(new Content.Value(
-                                reading,
-                                Optional.of(new ProbeSource(1, "suction-gauge", "915000 Pa(a)", NINE))))),
+                                reading, Optional.of(new ProbeSource(1, "suction-gauge", "915000 Pa(a)", NINE))))),
                 new Change(new Slot("device"), Optional.empty(), Optional.of(new Content.Option("piston"))),
                 new Change(
                         new Slot("settle"), Optional.empty(), Optional.of(new Content.Passed(Duration.ofSeconds(90)))),
