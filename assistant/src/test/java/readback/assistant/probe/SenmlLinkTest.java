@@ -69,12 +69,11 @@ class SenmlLinkTest {
 
     @Test
     void aUnitThatIsNotOneOfTheRfcIsNoNumber() throws Exception {
-        assertThat(read(
-                        "[{\"n\":\"suction\",\"u\":\"psi\",\"v\":118}]\n[{\"n\":\"suction\",\"v\":118}]\n"
-                                + "[{\"n\":\"suction\",\"u\":\"Cel\",\"v\":118}]\n",
-                        SUCTION))
-                .extracting(ProbeSample::raw)
-                .containsExactly("118 psi", "118", "118 Cel");
+        assertThat(read("""
+                        [{"n":"suction","u":"psi","v":118}]
+                        [{"n":"suction","v":118}]
+                        [{"n":"suction","u":"Cel","v":118}]
+                        """, SUCTION)).extracting(ProbeSample::raw).containsExactly("118 psi", "118", "118 Cel");
         assertThat(samples).extracting(ProbeSample::base).containsOnly(Double.NaN);
     }
 
@@ -86,13 +85,13 @@ class SenmlLinkTest {
 
     @Test
     void anOldValueIsNone() throws Exception {
-        assertThat(read(
-                        "[{\"n\":\"suction\",\"u\":\"Pa\",\"t\":-4,\"v\":1}]\n"
-                                + "[{\"n\":\"suction\",\"u\":\"Pa\",\"t\":-6,\"v\":2}]\n"
-                                + "[{\"n\":\"suction\",\"u\":\"Pa\",\"t\":1.7e9,\"v\":3}]\n"
-                                + "[{\"n\":\"suction\",\"u\":\"Pa\",\"t\":-1e300,\"v\":4}]\n"
-                                + "[{\"n\":\"suction\",\"u\":\"Pa\",\"t\":1799999999,\"v\":5}]\n",
-                        SUCTION))
+        assertThat(read("""
+                        [{"n":"suction","u":"Pa","t":-4,"v":1}]
+                        [{"n":"suction","u":"Pa","t":-6,"v":2}]
+                        [{"n":"suction","u":"Pa","t":1.7e9,"v":3}]
+                        [{"n":"suction","u":"Pa","t":-1e300,"v":4}]
+                        [{"n":"suction","u":"Pa","t":1799999999,"v":5}]
+                        """, SUCTION))
                 .containsExactly(
                         new ProbeSample(1, "1 Pa(g)", 6_000_000_000L), new ProbeSample(5, "5 Pa(g)", 9_000_000_000L));
     }
