@@ -271,8 +271,8 @@ public final class Dialogue {
     }
 
     /**
-     * Decimals behind the value that was taken last, where they make no ordinary value of what was asked next: they
-     * correct it.
+     * Decimals behind the value that was said last, taken or in doubt, where they make no ordinary value of what was
+     * asked next: they correct it.
      */
     private static Optional<Decision> lateDecimals(Draft draft, Decision weighed, List<Hypothesis> hypotheses) {
         Optional<Decision.Accept> accepted = weighed.accepted();
@@ -285,9 +285,11 @@ public final class Dialogue {
         }
         boolean doubtful = accepted.map(Decision.Accept::doubtful).orElse(true);
         double confidence = accepted.map(Decision.Accept::confidence).orElse(0.0);
-        return draft.sheet()
-                .lastReading()
-                .flatMap(before ->
+        Optional<Reading> saidLast = draft.conversation()
+                .pending()
+                .flatMap(Pending::doubted)
+                .or(() -> draft.sheet().lastReading());
+        return saidLast.flatMap(before ->
                         hypotheses.stream().findFirst().flatMap(best -> LateDecimals.of(best.words(), before)))
                 .map(whole -> new Decision.Accept(new Meaning.Correction(List.of(whole)), confidence, doubtful));
     }

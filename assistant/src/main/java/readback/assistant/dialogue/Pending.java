@@ -34,6 +34,11 @@ public sealed interface Pending {
         return Optional.empty();
     }
 
+    /** The value that is in doubt, the likeliest of several, if one is. */
+    default Optional<Reading> doubted() {
+        return Optional.empty();
+    }
+
     /** The values of which one is meant; none where it asks for something else. */
     default List<Reading> candidates() {
         return List.of();
@@ -69,6 +74,11 @@ public sealed interface Pending {
         @Override
         default Optional<Quantity> inDoubt() {
             return Optional.of(reading().quantity());
+        }
+
+        @Override
+        default Optional<Reading> doubted() {
+            return Optional.of(reading());
         }
     }
 
