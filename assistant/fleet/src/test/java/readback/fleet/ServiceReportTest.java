@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import readback.assistant.record.About;
 import readback.prompts.text.Language;
 
 /** What a head of service asks, answered for a dozen calls whose answers can be worked out by hand; and by DuckDB. */
+@Tag("slow")
 class ServiceReportTest {
 
     private static final String ONE = "Mo <script>alert(1)</script>";

@@ -13,10 +13,12 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Tables follow from the set of bundles, and from nothing else. */
+@Tag("slow")
 class TablesTest {
 
     private static final int CALLS = 84;

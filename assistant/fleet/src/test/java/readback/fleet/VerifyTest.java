@@ -9,12 +9,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.archive.AnchorLines;
 import readback.assistant.record.Anchor;
 
 /** What is wrong among five hundred sessions is found, each thing once and nothing else, however they are packed. */
+@Tag("slow")
 class VerifyTest {
 
     /** Calls with which something is wrong. */
