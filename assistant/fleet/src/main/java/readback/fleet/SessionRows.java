@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.types.ArrayType;
@@ -54,7 +53,6 @@ final class SessionRows implements Serializable {
             Map.of("add", Fault.UNDERCHARGE, "recover", Fault.OVERCHARGE, "in-tolerance", Fault.NONE);
 
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("uuuu-MM", Locale.ROOT);
-    private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     /** Columns of the sessions, besides the month. */
     static final StructType SESSION = new StructType()
@@ -182,7 +180,7 @@ final class SessionRows implements Serializable {
 
     private Row session(RecordedSession recorded, Summary summary, SessionExport export, boolean forked) {
         String technician = names.of("technician", folded(summary.technician(), names));
-        String site = names.of("place", key(summary.place()));
+        String site = names.of("place", Equipment.plain(summary.place()));
         String unit = names.of("unit", Equipment.key(summary.appliance()));
         return RowFactory.create(
                 summary.session(),
@@ -229,12 +227,7 @@ final class SessionRows implements Serializable {
 
     /** Under a key, names that differ in case and signs only have one pseudonym. */
     private static String folded(String name, Pseudonyms names) {
-        return names.none() ? name : key(name);
-    }
-
-    /** A name without capitals, spaces and signs. */
-    static String key(String name) {
-        return SIGNS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
+        return names.none() ? name : Equipment.plain(name);
     }
 
     private static Timestamp at(Instant moment) {

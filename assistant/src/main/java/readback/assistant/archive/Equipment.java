@@ -21,6 +21,11 @@ public final class Equipment {
     public static String key(String appliance) {
         String small = appliance.strip().toLowerCase(Locale.ROOT);
         Matcher serial = SERIAL.matcher(small);
-        return SIGNS.matcher(serial.find() ? serial.group(1) : small).replaceAll("");
+        return plain(serial.find() ? serial.group(1) : small);
+    }
+
+    /** A name without capitals, spaces and signs, by which it is found however it is written. */
+    public static String plain(String name) {
+        return SIGNS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 }

@@ -9,6 +9,7 @@ import readback.calc.name.ConstantName;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Fact;
@@ -24,10 +25,10 @@ final class ProbeTalk {
     private static final double ROUNDING = 1e-9;
 
     /** A called out temperature further than this from the probe's is asked about: 3 °F, in kelvins. Decision 0026. */
-    private static final double APART_KELVINS = 3 * 5.0 / 9.0;
+    private static final double APART_KELVINS = Unit.FAHRENHEIT_DEGREES.toBase(3);
 
     /** The same for a pressure: 5 psi, in pascals. */
-    private static final double APART_PASCALS = 5 * 6894.757293168;
+    private static final double APART_PASCALS = Unit.PSIG.toBase(5);
 
     private final Flow flow;
     private final Intake intake;

@@ -235,7 +235,7 @@ public final class ProbeMapping {
     }
 
     private static Optional<RawUnit> unit(Section section, boolean required) throws MappingException {
-        String expected = "one of " + String.join(", ", List.of("Pa", "kPa", "bar", "psi", "Cel", "K", "degF"));
+        String expected = "one of " + RawUnit.SYMBOLS;
         Optional<Line> line = required ? Optional.of(section.required("unit", expected)) : section.find("unit");
         if (line.isEmpty()) {
             return Optional.empty();

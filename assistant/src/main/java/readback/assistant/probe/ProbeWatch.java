@@ -29,10 +29,10 @@ import readback.calc.quantity.UnitSetting;
 public final class ProbeWatch implements ProbeFeed {
 
     /** A steady value that moved by less than this since it was told is not told again: half a °F, in kelvins. */
-    private static final double RETOLD_KELVINS = 0.5 * 5.0 / 9.0;
+    private static final double RETOLD_KELVINS = Unit.FAHRENHEIT_DEGREES.toBase(0.5);
 
     /** The same for a pressure: half a psi, in pascals. */
-    private static final double RETOLD_PASCALS = 0.5 * 6894.757293168;
+    private static final double RETOLD_PASCALS = Unit.PSIG.toBase(0.5);
 
     /** More values than this wait only where nobody asks for them: the oldest go. */
     private static final int MOST_WAITING = 10_000;

@@ -1,6 +1,7 @@
 package readback.assistant.probe;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Unit;
@@ -10,48 +11,16 @@ import readback.calc.quantity.Unit;
  * others can be named in a mapping. A pressure is gauge or absolute as the mapping says: no unit of the RFC tells.
  */
 enum RawUnit {
-    CELSIUS("Cel", Dimension.TEMPERATURE, true) {
-        @Override
-        double base(double value) {
-            return Unit.CELSIUS.toBase(value);
-        }
-    },
-    KELVIN("K", Dimension.TEMPERATURE, true) {
-        @Override
-        double base(double value) {
-            return value;
-        }
-    },
-    FAHRENHEIT("degF", Dimension.TEMPERATURE, false) {
-        @Override
-        double base(double value) {
-            return Unit.FAHRENHEIT.toBase(value);
-        }
-    },
-    PASCAL("Pa", Dimension.GAUGE_PRESSURE, true) {
-        @Override
-        double base(double value) {
-            return value;
-        }
-    },
-    KILOPASCAL("kPa", Dimension.GAUGE_PRESSURE, false) {
-        @Override
-        double base(double value) {
-            return Unit.KILOPASCAL_GAUGE.toBase(value);
-        }
-    },
-    BAR("bar", Dimension.GAUGE_PRESSURE, false) {
-        @Override
-        double base(double value) {
-            return Unit.BAR_GAUGE.toBase(value);
-        }
-    },
-    PSI("psi", Dimension.GAUGE_PRESSURE, false) {
-        @Override
-        double base(double value) {
-            return Unit.PSIG.toBase(value);
-        }
-    };
+    PASCAL("Pa", Dimension.GAUGE_PRESSURE, true),
+    KILOPASCAL("kPa", Dimension.GAUGE_PRESSURE, false),
+    BAR("bar", Dimension.GAUGE_PRESSURE, false),
+    PSI("psi", Dimension.GAUGE_PRESSURE, false),
+    CELSIUS("Cel", Dimension.TEMPERATURE, true),
+    KELVIN("K", Dimension.TEMPERATURE, true),
+    FAHRENHEIT("degF", Dimension.TEMPERATURE, false);
+
+    /** All symbols, for the user. */
+    static final String SYMBOLS = Stream.of(values()).map(RawUnit::symbol).collect(Collectors.joining(", "));
 
     private final String symbol;
     private final Dimension dimension;
@@ -64,7 +33,16 @@ enum RawUnit {
     }
 
     /** The value in kelvins or pascals. */
-    abstract double base(double value);
+    double base(double value) {
+        return switch (this) {
+            case KELVIN, PASCAL -> value;
+            case CELSIUS -> Unit.CELSIUS.toBase(value);
+            case FAHRENHEIT -> Unit.FAHRENHEIT.toBase(value);
+            case KILOPASCAL -> Unit.KILOPASCAL_GAUGE.toBase(value);
+            case BAR -> Unit.BAR_GAUGE.toBase(value);
+            case PSI -> Unit.PSIG.toBase(value);
+        };
+    }
 
     String symbol() {
         return symbol;

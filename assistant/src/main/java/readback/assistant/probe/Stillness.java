@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import readback.assistant.dialogue.ProbeReport;
 import readback.calc.quantity.Dimension;
+import readback.calc.quantity.Unit;
 
 /**
  * Whether the values of one channel stand still. Fed with them in the order of their times; knows no clock. Owned by
@@ -20,10 +21,10 @@ final class Stillness {
     static final long STALE_NANOS = TimeUnit.SECONDS.toNanos(5);
 
     /** A temperature stands still that moved by less: 1 °F, in kelvins. Decision 0026. */
-    private static final double STILL_KELVINS = 5.0 / 9.0;
+    private static final double STILL_KELVINS = Unit.FAHRENHEIT_DEGREES.toBase(1);
 
     /** A pressure stands still that moved by less: 1.5 psi, in pascals. Decision 0026. */
-    private static final double STILL_PASCALS = 1.5 * 6894.757293168;
+    private static final double STILL_PASCALS = Unit.PSIG.toBase(1.5);
 
     /** Values that come more often than this tell nothing more. */
     private static final long CLOSEST_NANOS = TimeUnit.MILLISECONDS.toNanos(200);

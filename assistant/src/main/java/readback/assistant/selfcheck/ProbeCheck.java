@@ -22,7 +22,7 @@ public final class ProbeCheck {
 
     private static final Duration BETWEEN = Duration.ofMillis(200);
 
-    private static final String TODO =
+    private static final String REMEDY =
             "See that it is switched on, and what its mapping says (--probes); until then every"
                     + " value can be called out.";
 
@@ -50,7 +50,7 @@ public final class ProbeCheck {
                         .orElseGet(() -> CheckResult.doubtful(
                                 "probe " + probe.number(),
                                 name + " gives no value" + why(watch.troubles()) + ".",
-                                TODO)));
+                                REMEDY)));
             });
         }
     }
