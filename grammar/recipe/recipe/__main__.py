@@ -75,6 +75,19 @@ def pack(parser):
     return run
 
 
+def cut(parser):
+    parser.add_argument("packs", nargs="+", help="packs with sentences")
+    parser.add_argument("out", help="pack to write")
+    parser.add_argument("--network", required=True, help="network.pt of an earlier training, which finds the words")
+
+    def run(a):
+        from recipe import cutting
+
+        cutting.main(a.packs, a.network, a.out)
+
+    return run
+
+
 def train(parser):
     Settings.arguments(parser)
 
@@ -232,6 +245,7 @@ STAGES = {
     "synthesise": (synthesise, "synthetic speech of the job"),
     "readings": (readings, "spoken readings to measure with, each with its step and value"),
     "pack": (pack, "a corpus as a small pack to carry"),
+    "cut": (cut, "the words of the job out of running speech, as a pack"),
     "train": (train, "packs to a network"),
     "average": (average, "the average of networks trained on from the same one"),
     "export": (export, "a network to the recogniser's files"),

@@ -6,7 +6,7 @@ nothing leans on a voice, of several. A pause is no digital silence: it holds th
 
 import numpy as np
 
-from recipe import packing
+from recipe import callouts, packing
 
 DIGITS = frozenset("zero one two three four five six seven eight nine".split())
 
@@ -18,6 +18,10 @@ FLOOR = packing.RATE // 10
 # Shortest and longest pause of a speaker in seconds, and how many of a hundred speak so.
 PACES = (((0.0, 0.12), 40), ((0.05, 0.35), 35), ((0.2, 0.7), 25))
 OF_SEVERAL_PEOPLE = 0.2
+# Share of readings with the words that people call them out with; digits of every kind keep the rest.
+OF_READINGS = 0.3
+# Readings whose words are not all in stock, after so many of which there are none.
+PATIENCE = 10000
 OF_DIGITS_ONLY = 0.75
 # Root mean square of the loud part of a word, and by how many decibels it differs from word to word.
 LOUDNESS = 2000.0
@@ -74,7 +78,7 @@ def gain(sound, rng):
 
 
 def join_words(audio, clips, count, rng):
-    """`count` utterances of 2 to 6 words. Returns the audio with them behind it, and their clips."""
+    """`count` utterances of 2 to 6 words, some of them readings. Returns the audio with them behind it, and their clips."""
     single = [c for c in clips if len(c.words) == 1 and c.corpus != "synthetic" and c.samples >= 2 * FLOOR]
     by_speaker = {}
     for clip in single:
@@ -83,16 +87,19 @@ def join_words(audio, clips, count, rng):
     if not people:
         return audio, []
     every_digit = [clip for clip in single if clip.words[0] in DIGITS]
+    readings = called_out(single, rng)
     shares = np.array([share for _, share in PACES]) / 100
     pieces, made, place = [audio], [], len(audio)
     for _ in range(count):
-        own = people[rng.integers(len(people))]
-        digits = [clip for clip in own if clip.words[0] in DIGITS]
-        if every_digit and rng.random() < OF_SEVERAL_PEOPLE:
-            own = every_digit
-        elif len(digits) >= 3 and rng.random() < OF_DIGITS_ONLY:
-            own = digits
-        chosen = [own[i] for i in rng.integers(len(own), size=rng.integers(2, 7))]
+        chosen = next(readings, []) if rng.random() < OF_READINGS else []
+        if not chosen:
+            own = people[rng.integers(len(people))]
+            digits = [clip for clip in own if clip.words[0] in DIGITS]
+            if every_digit and rng.random() < OF_SEVERAL_PEOPLE:
+                own = every_digit
+            elif len(digits) >= 3 and rng.random() < OF_DIGITS_ONLY:
+                own = digits
+            chosen = [own[i] for i in rng.integers(len(own), size=rng.integers(2, 7))]
         (least, most), _ = PACES[rng.choice(len(PACES), p=shares)]
         pauses = (rng.uniform(least, most, len(chosen) - 1) * packing.RATE).astype(int)
         sounds = [audio[clip.start : clip.start + clip.samples] for clip in chosen]
@@ -102,3 +109,26 @@ def join_words(audio, clips, count, rng):
         pieces.append(whole)
         place += len(whole)
     return np.concatenate(pieces), made
+
+
+def called_out(single, rng):
+    """Clips that make a reading together ("one", "hundred", "and", "eighteen"), without end: of one person where somebody
+    said all of its words, else of several. Nothing where no reading can be made of the words in stock."""
+    said = {}
+    for clip in single:
+        said.setdefault(clip.words[0], {}).setdefault(clip.speaker, []).append(clip)
+    in_vain = 0
+    for text in callouts.texts(int(rng.integers(1 << 30))):
+        if len(text) < 2 or any(word not in said for word in text):
+            in_vain += 1
+            if in_vain > PATIENCE:
+                return
+            continue
+        in_vain = 0
+        people = sorted(set.intersection(*(set(said[word]) for word in text)))
+        person = people[rng.integers(len(people))] if people else None
+        yield [one_of(said[word][person or one_of(sorted(said[word]), rng)], rng) for word in text]
+
+
+def one_of(choices, rng):
+    return choices[rng.integers(len(choices))]

@@ -20,10 +20,11 @@ CLAMP = 40.0
 
 @dataclass
 class Numerator:
-    """The states of one word sequence: their pdfs, which state follows which, where it starts and ends."""
+    """The states of one word sequence: their pdfs, the place of their word (-1: silence), what follows what, starts, ends."""
 
     entry: np.ndarray
     loop: np.ndarray
+    word: np.ndarray
     follows: np.ndarray
     starts: np.ndarray
     ends: np.ndarray
@@ -31,19 +32,20 @@ class Numerator:
 
 def numerator(words, lexicon, layout):
     """The graph of everything that counts as having said `words`; no words means silence."""
-    nodes, before = [], []
+    nodes, before, spoken = [], [], []
     beginning = -1
 
-    def add(left, phone, predecessors):
+    def add(left, phone, predecessors, place=-1):
         nodes.append((left, phone))
         before.append(list(predecessors))
+        spoken.append(place)
         return len(nodes) - 1
 
     def phone_at(node):
         return phones.SILENCE if node == beginning else nodes[node][1]
 
     exits = [beginning]
-    for word in words:
+    for place, word in enumerate(words):
         pause = add(phones.SILENCE, phones.SILENCE, exits)
         entries = {}
         for node in [*exits, pause]:
@@ -51,9 +53,9 @@ def numerator(words, lexicon, layout):
         exits = []
         for pronunciation in lexicon[word]:
             numbers = [phones.NUMBER[p] for p in pronunciation]
-            current = [add(phone_at(group[0]), numbers[0], group) for group in entries.values()]
+            current = [add(phone_at(group[0]), numbers[0], group, place) for group in entries.values()]
             for left, phone in zip(numbers, numbers[1:]):
-                current = [add(left, phone, current)]
+                current = [add(left, phone, current, place)]
             exits += current
     pause = add(phones.SILENCE, phones.SILENCE, exits)
     ends = {*exits, pause} if words else {pause}
@@ -62,6 +64,7 @@ def numerator(words, lexicon, layout):
     graph = Numerator(
         np.array([layout.pair(*node)[0] for node in nodes]),
         np.array([layout.pair(*node)[1] for node in nodes]),
+        np.array(spoken),
         np.zeros((size, size), bool),
         np.zeros(size, bool),
         np.array([node in ends for node in range(size)]),

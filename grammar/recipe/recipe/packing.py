@@ -54,11 +54,11 @@ def read_audio(path):
     return np.frombuffer(subprocess.run(command, check=True, capture_output=True).stdout, "<i2")
 
 
-def pack(clips, out, words, bitrate=20, seconds=(0.2, 17.0)):
-    """Writes a pack; `words` are known pronunciations. Clips too short or long, or with unknown words, are counted, not kept."""
+def write(clips, out, words, bitrate=20):
+    """Writes a pack of (samples, speaker, corpus, words); `words` are known pronunciations. Returns how many clips."""
     out = pathlib.Path(out)
     out.mkdir(parents=True, exist_ok=True)
-    rows, left_out, used, buffer, place, files = [], 0, {}, [], 0, 0
+    rows, used, buffer, place, files = [], {}, [], 0, 0
 
     def flush():
         nonlocal files, place
@@ -70,18 +70,11 @@ def pack(clips, out, words, bitrate=20, seconds=(0.2, 17.0)):
         buffer.clear()
         files, place = files + 1, 0
 
-    for clip in clips:
-        if any(word not in words for word in clip.words):
-            left_out += 1
-            continue
-        sound = read_audio(clip.path)
-        if not seconds[0] * RATE <= len(sound) <= seconds[1] * RATE:
-            left_out += 1
-            continue
+    for sound, speaker, corpus, spoken in clips:
         if place > FILE_SECONDS * RATE:
             flush()
-        rows.append((f"{files:03d}.opus", place, len(sound), clip.speaker, clip.corpus, " ".join(clip.words)))
-        used.update((word, words[word]) for word in clip.words)
+        rows.append((f"{files:03d}.opus", place, len(sound), speaker, corpus, " ".join(spoken)))
+        used.update((word, words[word]) for word in spoken)
         buffer += [sound, np.zeros(GAP, np.int16)]
         place += len(sound) + GAP
     flush()
@@ -90,7 +83,23 @@ def pack(clips, out, words, bitrate=20, seconds=(0.2, 17.0)):
         for row in rows:
             index.write("\t".join(map(str, row)) + "\n")
     lexicon.write(out / "pronunciations.tsv", used)
-    return len(rows), left_out
+    return len(rows)
+
+
+def pack(clips, out, words, bitrate=20, seconds=(0.2, 17.0)):
+    """Writes a pack of recordings. Clips too short or long, or with unknown words, are counted, not kept."""
+    left_out = 0
+
+    def usable():
+        nonlocal left_out
+        for clip in clips:
+            sound = read_audio(clip.path) if all(word in words for word in clip.words) else ()
+            if seconds[0] * RATE <= len(sound) <= seconds[1] * RATE:
+                yield sound, clip.speaker, clip.corpus, clip.words
+            else:
+                left_out += 1
+
+    return write(usable(), out, words, bitrate), left_out
 
 
 def packets(data):

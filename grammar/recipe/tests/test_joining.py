@@ -49,6 +49,22 @@ class JoiningTest(unittest.TestCase):
         only_digits = sum(set(each.words) <= joining.DIGITS for each in made)
         self.assertGreater(only_digits, len(made) / 2)
 
+    def test_readings_are_of_one_person_who_said_all_their_words(self):
+        audio, clips = self.clips("one hundred and two three four five six point eighteen fifty".split(), speakers=1)
+        readings = joining.called_out(clips, np.random.default_rng(5))
+        texts = [[clip.words[0] for clip in next(readings)] for _ in range(60)]
+        self.assertTrue(any("hundred" in text or "point" in text for text in texts), texts)
+        self.assertTrue(all(len(text) >= 2 for text in texts))
+
+    def test_readings_are_of_several_people_where_nobody_said_all_words(self):
+        audio, clips = self.clips(["one", "two", "three", "four"], speakers=4)
+        people = {clip.speaker for clip in next(joining.called_out(clips, np.random.default_rng(5)))}
+        self.assertGreater(len(people), 1)
+
+    def test_no_reading_is_made_of_words_that_are_in_none(self):
+        audio, clips = self.clips(["yes", "stop"], speakers=1)
+        self.assertEqual(list(joining.called_out(clips, np.random.default_rng(5))), [])
+
     def test_nothing_is_joined_where_everybody_said_one_word(self):
         audio, clips = self.clips(["one", "two"], speakers=2)
         longer, made = joining.join_words(audio, clips, 5, np.random.default_rng(3))
