@@ -13,16 +13,16 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * The acoustic model that comes with Readback, as the files of its manifest. Where and how they are unpacked is the
- * ear's business; the words that the model can hear at all bound every {@link Vocabulary}.
+ * An acoustic model that comes with Readback, as the files of its manifest. Where and how they are unpacked is the
+ * ear's business; the words that the models can hear at all, the same in both, bound every {@link Vocabulary}.
  *
  * <p>Immutable and safe for any thread.
  */
 public final class AcousticModel {
 
-    private static final String FOLDER = "model/";
     private static final String WORDS = "graph/words.txt";
 
+    private final String folder;
     private final String id;
     private final List<ModelFile> files;
     private final SortedSet<String> words;
@@ -36,21 +36,35 @@ public final class AcousticModel {
      */
     public record ModelFile(String name, long size, String sha256) {}
 
-    private AcousticModel(String id, List<ModelFile> files, SortedSet<String> words) {
+    private AcousticModel(String folder, String id, List<ModelFile> files, SortedSet<String> words) {
+        this.folder = folder;
         this.id = id;
         this.files = List.copyOf(files);
         this.words = Collections.unmodifiableSortedSet(words);
     }
 
     /**
-     * The model in this module's resources.
+     * The model that hears everything.
      *
      * @throws IllegalStateException if the installation lacks it
      */
     public static AcousticModel bundled() {
+        return in("model/");
+    }
+
+    /**
+     * The model that is asked where the first one leaves doubt: other people, another network. Decision 0013.
+     *
+     * @throws IllegalStateException if the installation lacks it
+     */
+    public static AcousticModel second() {
+        return in("second-model/");
+    }
+
+    private static AcousticModel in(String folder) {
         String id = "";
         List<ModelFile> files = new ArrayList<>();
-        for (String line : lines("MANIFEST")) {
+        for (String line : lines(folder, "MANIFEST")) {
             String[] fields = line.split(" ", 3);
             if (line.startsWith("#")) {
                 continue;
@@ -61,7 +75,7 @@ public final class AcousticModel {
                 files.add(new ModelFile(fields[2], Long.parseLong(fields[1]), fields[0]));
             }
         }
-        return new AcousticModel(id, files, wordsOf(lines(WORDS)));
+        return new AcousticModel(folder, id, files, wordsOf(lines(folder, WORDS)));
     }
 
     /** The name and version of the model, as in "readback-en-2"; another version has other files. */
@@ -84,7 +98,7 @@ public final class AcousticModel {
         if (files.stream().noneMatch(file -> file.name().equals(name))) {
             throw new IllegalArgumentException("the model " + id + " has no file " + name);
         }
-        return resource(name);
+        return resource(folder, name);
     }
 
     /** The words that the model can hear, with {@code [unk]}, without the symbols of its graph. */
@@ -109,17 +123,17 @@ public final class AcousticModel {
         return words;
     }
 
-    private static List<String> lines(String name) {
+    private static List<String> lines(String folder, String name) {
         try (BufferedReader reader =
-                new BufferedReader(new InputStreamReader(resource(name), StandardCharsets.UTF_8))) {
+                new BufferedReader(new InputStreamReader(resource(folder, name), StandardCharsets.UTF_8))) {
             return reader.lines().toList();
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read " + name + " of the acoustic model", e);
         }
     }
 
-    private static InputStream resource(String name) {
-        InputStream stream = AcousticModel.class.getResourceAsStream(FOLDER + name);
+    private static InputStream resource(String folder, String name) {
+        InputStream stream = AcousticModel.class.getResourceAsStream(folder + name);
         if (stream == null) {
             throw new IllegalStateException("the installation is incomplete: the acoustic model lacks " + name);
         }

@@ -155,7 +155,18 @@ public final class Grammar {
         // the recogniser does not care, but a reader of the list sees more of it this way
         Collections.shuffle(said, new Random(SEED));
         List<String> listenedFor = Vocabulary.withUnknown(said);
-        return Vocabulary.of(expectation.step(), listenedFor, Completion.ofStep(this, listenedFor, expectation));
+        return Vocabulary.of(
+                expectation.step(),
+                listenedFor,
+                Completion.ofStep(this, listenedFor, expectation),
+                hypotheses -> doubted(hypotheses, expectation));
+    }
+
+    private boolean doubted(List<Hypothesis> hypotheses, Expectation expectation) {
+        return decide(hypotheses, expectation, Prior.indifferent())
+                .accepted()
+                .filter(accept -> !accept.doubtful())
+                .isEmpty();
     }
 
     /** The sets of choices that can be asked for. */

@@ -16,8 +16,10 @@ import java.util.TreeSet;
  * @param phrases as they go to the recogniser, with {@value #UNKNOWN} last
  * @param words every word of the phrases
  * @param completion how far what was heard is from being all that is said
+ * @param doubt whether what was heard would be asked about
  */
-public record Vocabulary(String step, List<String> phrases, SortedSet<String> words, Completion completion) {
+public record Vocabulary(
+        String step, List<String> phrases, SortedSet<String> words, Completion completion, Doubt doubt) {
 
     /** Stands for speech outside the vocabulary. */
     public static final String UNKNOWN = "[unk]";
@@ -49,14 +51,14 @@ public record Vocabulary(String step, List<String> phrases, SortedSet<String> wo
 
     /** Phrases that belong to no step. */
     public static Vocabulary ofPhrases(Collection<String> phrases) {
-        return of("", List.copyOf(phrases), Completion.ofPhrases(phrases));
+        return of("", List.copyOf(phrases), Completion.ofPhrases(phrases), Doubt.NONE);
     }
 
-    static Vocabulary of(String step, List<String> phrases, Completion completion) {
+    static Vocabulary of(String step, List<String> phrases, Completion completion, Doubt doubt) {
         SortedSet<String> words = new TreeSet<>();
         for (String phrase : phrases) {
             Collections.addAll(words, phrase.split(" ", -1));
         }
-        return new Vocabulary(step, phrases, words, completion);
+        return new Vocabulary(step, phrases, words, completion, doubt);
     }
 }

@@ -8,13 +8,20 @@ import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class AcousticModelTest {
 
     private final AcousticModel model = AcousticModel.bundled();
 
-    @Test
-    void everyFileHasTheSizeAndTheHashOfTheManifest() throws Exception {
+    static List<AcousticModel> both() {
+        return List.of(AcousticModel.bundled(), AcousticModel.second());
+    }
+
+    @ParameterizedTest
+    @MethodSource("both")
+    void everyFileHasTheSizeAndTheHashOfTheManifest(AcousticModel model) throws Exception {
         assertThat(model.files()).hasSizeGreaterThan(5);
         for (AcousticModel.ModelFile file : model.files()) {
             try (InputStream stream = model.open(file.name())) {
@@ -28,8 +35,9 @@ class AcousticModelTest {
     }
 
     /** The files without which vosk-api 0.3.45 does not load a model for run-time grammars (src/model.cc). */
-    @Test
-    void nothingIsMissingThatARunTimeGrammarNeeds() {
+    @ParameterizedTest
+    @MethodSource("both")
+    void nothingIsMissingThatARunTimeGrammarNeeds(AcousticModel model) {
         assertThat(model.files())
                 .extracting(AcousticModel.ModelFile::name)
                 .contains(
@@ -48,6 +56,15 @@ class AcousticModelTest {
     void itHearsDigitsAndUnknownWordsButNoSymbols() {
         assertThat(model.words()).contains("seven", "superheat", "[unk]").doesNotContain("<eps>", "#0", "<s>", "</s>");
         assertThat(model.id()).matches("readback-en-[1-9][0-9]*");
+    }
+
+    /** A phrase that one of them could not hear would be heard by the other alone. */
+    @Test
+    void bothHearTheSameWordsAndHaveNamesOfTheirOwn() {
+        assertThat(AcousticModel.second().words()).isEqualTo(model.words());
+        assertThat(AcousticModel.second().id())
+                .matches("readback-en-[1-9][0-9]*")
+                .isNotEqualTo(model.id());
     }
 
     @Test

@@ -9,6 +9,7 @@ import readback.assistant.ear.Ear;
 import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.ModelFolder;
 import readback.assistant.ear.ModelTrial;
+import readback.assistant.ear.SecondOpinion;
 import readback.assistant.ear.UnpackedModel;
 import readback.assistant.ear.VoskEar;
 import readback.calc.quantity.Quantity;
@@ -23,13 +24,13 @@ final class EarOptions {
     @Option(
             names = "--model",
             paramLabel = "DIR",
-            description = "Folder of another acoustic model for English, in place of the one that comes with Readback.")
+            description = "Folder of another acoustic model for English, in place of the two that come with Readback.")
     private @Nullable Path model;
 
     /** An ear that is ready; a foreign model that lacks words of ours is used, after a warning that lists them. */
     Ear open(Grammar grammar, Console console) {
         try {
-            Ear ear = VoskEar.open(folder());
+            Ear ear = tryOpen();
             if (model != null) {
                 SortedSet<String> missing = ear.missing(words(grammar));
                 if (!missing.isEmpty()) {
@@ -61,10 +62,16 @@ final class EarOptions {
 
     /** The ear, without a look at its words. */
     Ear tryOpen() throws EarUnavailableException {
-        return VoskEar.open(folder());
+        return model == null ? bundled() : VoskEar.open(ModelTrial.passed(ModelFolder.at(model)));
     }
 
-    private ModelFolder folder() throws EarUnavailableException {
-        return model == null ? UnpackedModel.ofUser(AcousticModel.bundled()) : ModelTrial.passed(ModelFolder.at(model));
+    private static Ear bundled() throws EarUnavailableException {
+        VoskEar first = VoskEar.open(UnpackedModel.ofUser(AcousticModel.bundled()));
+        try {
+            return new SecondOpinion(first, VoskEar.open(UnpackedModel.ofUser(AcousticModel.second())));
+        } catch (EarUnavailableException unfit) {
+            first.close();
+            throw unfit;
+        }
     }
 }

@@ -20,6 +20,7 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Decision;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
+import readback.grammar.Hypothesis;
 import readback.grammar.Prior;
 import readback.grammar.Vocabulary;
 import readback.grammar.number.NumberStyle;
@@ -78,6 +79,7 @@ public final class JoinedDigits {
         private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
         private final List<Double> seconds = new ArrayList<>();
         private int cut;
+        private int possible;
         private int all;
 
         private double after(double share) {
@@ -88,10 +90,12 @@ public final class JoinedDigits {
         private String line() {
             String counts = String.format(
                     Locale.ROOT,
-                    "%4d readings: cut %5.1f %%, at once %5.1f %%, asked %5.1f %%, wrong %4.1f %% (%d), nothing %5.1f %%",
+                    "%4d readings: cut %5.1f %%, at once %5.1f %% of at most %.1f %%,"
+                            + " asked %5.1f %%, wrong %4.1f %% (%d), nothing %5.1f %%",
                     all,
                     share(cut),
                     share(Outcome.AT_ONCE),
+                    share(possible),
                     share(Outcome.ASKED),
                     share(Outcome.WRONG),
                     outcomes.getOrDefault(Outcome.WRONG, 0),
@@ -255,7 +259,20 @@ public final class JoinedDigits {
             Vocabulary vocabulary =
                     vocabularies.computeIfAbsent(span.quantity(), any -> grammar.vocabulary(expectation));
             hear(vocabulary, expectation, value, joined, sound, rows);
+            boolean possible = !vocabulary.doubt().left(List.of(heardWell(value)));
+            rows.forEach(row -> row.possible += possible ? 1 : 0);
         }
+    }
+
+    /**
+     * What is heard of a reading at best; some are asked about all the same, such as two digits of what may be three.
+     */
+    private static Hypothesis heardWell(int value) {
+        String words = NumberStyle.DIGITS.say(BigDecimal.valueOf(value)).orElseThrow();
+        List<Hypothesis.Word> sure = Arrays.stream(words.split(" ", -1))
+                .map(word -> new Hypothesis.Word(word, 1, 0, 1))
+                .toList();
+        return new Hypothesis(words, 1, sure);
     }
 
     /**

@@ -44,8 +44,8 @@ public final class Fingerprints {
             "speech.txt",
             "units.txt");
 
-    /** The manifest has the hash of every other file of the model. */
-    private static final List<String> MODEL = in("/readback/grammar/model/", "MANIFEST");
+    /** The manifests have the hash of every other file of the models. */
+    private static final List<String> MODEL = in("/readback/grammar/", "model/MANIFEST", "second-model/MANIFEST");
 
     private static final List<String> TEXTS =
             Language.resources(Language.english().tag());

@@ -6,12 +6,14 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import readback.grammar.AcousticModel;
 
-/** The real ear with the bundled model, unpacked below the build folder once for all tests. */
+/** The real ear with the bundled models, unpacked below the build folder once for all tests. */
 public final class BundledEar {
     private BundledEar() {}
 
+    private static final Path CACHE = Path.of("target", "test-cache");
+
     static ModelFolder model() throws EarUnavailableException {
-        return UnpackedModel.in(Path.of("target", "test-cache"), AcousticModel.bundled());
+        return UnpackedModel.in(CACHE, AcousticModel.bundled());
     }
 
     /** Copies the model, so that it can be spoilt. */
@@ -29,7 +31,13 @@ public final class BundledEar {
         }
     }
 
-    public static VoskEar open() throws EarUnavailableException {
+    /** As the program listens. */
+    public static Ear open() throws EarUnavailableException {
+        return new SecondOpinion(first(), VoskEar.open(UnpackedModel.in(CACHE, AcousticModel.second())));
+    }
+
+    /** The ear that hears everything, alone. */
+    static VoskEar first() throws EarUnavailableException {
         return VoskEar.open(model());
     }
 }

@@ -66,7 +66,7 @@ public class EarBenchmark {
 
     private static VoskEar ready() {
         try {
-            return BundledEar.open();
+            return BundledEar.first();
         } catch (EarUnavailableException broken) {
             throw new IllegalStateException(broken);
         }

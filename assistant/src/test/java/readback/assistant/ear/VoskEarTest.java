@@ -28,7 +28,7 @@ class VoskEarTest extends EarContract {
 
     @Override
     Ear open() throws EarUnavailableException {
-        return BundledEar.open();
+        return BundledEar.first();
     }
 
     @ParameterizedTest
@@ -43,7 +43,7 @@ class VoskEarTest extends EarContract {
             noise[i] = (short) Math.max(-32768, Math.min(32767, low * amplitude / 2.3));
         }
 
-        try (Ear ear = BundledEar.open()) {
+        try (Ear ear = BundledEar.first()) {
             AudioFileFeed feed = new AudioFileFeed(ear, Samples.of(noise, Ear.RATE));
             List<Utterance> heard = new ArrayList<>();
             while (!feed.ended()) {
@@ -55,7 +55,7 @@ class VoskEarTest extends EarContract {
 
     @Test
     void phrasesWithWordsThatTheModelLacksAreLeftOut() throws EarUnavailableException {
-        try (Ear ear = BundledEar.open()) {
+        try (Ear ear = BundledEar.first()) {
             AudioFileFeed feed = new AudioFileFeed(ear, SpokenLines.sound("piston"));
 
             assertThat(feed.next(List.of("xylophone", "r four ten a"))
@@ -71,7 +71,7 @@ class VoskEarTest extends EarContract {
     void aPauseInsideAValueDoesNotCutIt(double seconds) throws EarUnavailableException {
         Samples pressure = line("liquid pressure three three zero");
         Expectation asked = Expectation.of(Quantity.LIQUID_PRESSURE, UnitSetting.US);
-        try (Ear ear = BundledEar.open()) {
+        try (Ear ear = BundledEar.first()) {
             Hypothesis whole = said(ear, pressure, asked).alternatives().get(0);
             double between = whole.details().get(2).start();
             int at = (int) (between * Ear.RATE);
@@ -97,7 +97,7 @@ class VoskEarTest extends EarContract {
     private static Samples line(String words) throws EarUnavailableException {
         Samples call = SpokenLines.sound("piston").at(Ear.RATE);
         List<String> lines = SpokenLines.of("piston");
-        try (Ear ear = BundledEar.open()) {
+        try (Ear ear = BundledEar.first()) {
             AudioFileFeed feed = new AudioFileFeed(ear, call);
             while (!feed.ended()) {
                 Utterance heard = feed.next(lines).orElseThrow();

@@ -18,9 +18,10 @@ import readback.prompts.checklist.Checklists;
 class FingerprintsTest {
 
     private static final String MODEL = "/readback/grammar/model/";
+    private static final String SECOND = "/readback/grammar/second-model/";
 
-    /** What is told about the model decides nothing. */
-    private static final Set<String> DECIDES_NOTHING = Set.of(MODEL + "MODEL-CARD.md");
+    /** What is told about a model decides nothing. */
+    private static final Set<String> DECIDES_NOTHING = Set.of(MODEL + "MODEL-CARD.md", SECOND + "MODEL-CARD.md");
 
     private final Map<String, List<String>> counted = Fingerprints.resources(Checklists.standard());
 
@@ -43,14 +44,15 @@ class FingerprintsTest {
         List<String> covered = new ArrayList<>(DECIDES_NOTHING);
         counted.values().forEach(covered::addAll);
         AcousticModel.bundled().files().forEach(file -> covered.add(MODEL + file.name()));
+        AcousticModel.second().files().forEach(file -> covered.add(SECOND + file.name()));
 
         assertThat(covered).containsExactlyInAnyOrderElementsOf(resources());
     }
 
-    /** The model's files count by their hashes, which the manifest has. */
+    /** The files of the models count by their hashes, which the manifests have. */
     @Test
-    void the_manifest_of_the_model_counts() {
-        assertThat(counted).containsEntry("model", List.of(MODEL + "MANIFEST"));
+    void the_manifests_of_the_models_count() {
+        assertThat(counted).containsEntry("model", List.of(MODEL + "MANIFEST", SECOND + "MANIFEST"));
     }
 
     /** A part with the wrong bytes in it, none or another part's, would show as an equal or as the empty hash. */
