@@ -8,6 +8,7 @@ import java.util.Set;
 import readback.calc.caution.CautionFinder;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
+import readback.calc.charge.Seen;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.measurement.ChargeMethod;
@@ -75,7 +76,11 @@ public final class Advisor {
             Course course) {
         boolean iceLookedFor = findings.containsKey(Finding.ICE_ON_COIL);
         boolean iced = findings.getOrDefault(Finding.ICE_ON_COIL, false);
-        Judgement judgement = judge.judge(system, readings, withIce(denied, iced), iceLookedFor && !iced);
+        Judgement judgement = judge.judge(
+                system,
+                readings,
+                withIce(denied, iced),
+                new Seen(iceLookedFor && !iced, findings.getOrDefault(Finding.SUCTION_SWINGS, false)));
         if (system.condenserRestricted()) {
             return chargeAlone(judgement);
         }
