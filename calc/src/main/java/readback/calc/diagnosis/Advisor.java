@@ -21,6 +21,11 @@ public final class Advisor {
     /** What a move would put right must outweigh everything else together. Decision 0005. */
     private static final double MENDS = 0.5;
 
+    /** Beside "nothing is wrong" it has to be as likely as this, and so much likelier than all other faults. */
+    private static final double MENDS_AT_LEAST = 0.25;
+
+    private static final double MENDS_BEFORE_OTHERS = 1.5;
+
     /** The same with a coil below freezing, where too little air has to be ruled out first. Decision 0005. */
     private static final double MENDS_COLD_COIL = 0.8;
 
@@ -138,7 +143,7 @@ public final class Advisor {
             if (course == Course.CONTRARY) {
                 return Optional.of(new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.CONTRARY_RESPONSE)));
             }
-            if (mended(diagnosis, mended.get(), course) >= mends(judgement)) {
+            if (stands(judgement, diagnosis, mended.get(), course)) {
                 return Optional.empty();
             }
             boolean otherLeads = !diagnosis.leadingFault().fault().isCharge();
@@ -163,6 +168,18 @@ public final class Advisor {
      */
     private static double mended(Diagnosis diagnosis, Fault fault, Course course) {
         return diagnosis.probability(fault) + (course == Course.UNDER_WAY ? diagnosis.probability(Fault.NONE) : 0);
+    }
+
+    /**
+     * Whether a move is to be acted on. The target says that the charge is off; that nothing is wrong all the same may
+     * be likelier than too much or too little of it, another fault may not.
+     */
+    private static boolean stands(Judgement judgement, Diagnosis diagnosis, Fault mended, Course course) {
+        double likely = diagnosis.probability(mended);
+        return mended(diagnosis, mended, course) >= mends(judgement)
+                || (!coldCoil(judgement)
+                        && likely >= MENDS_AT_LEAST
+                        && likely >= MENDS_BEFORE_OTHERS * other(diagnosis));
     }
 
     private static double mends(Judgement judgement) {
