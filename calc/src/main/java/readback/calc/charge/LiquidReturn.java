@@ -26,7 +26,7 @@ public final class LiquidReturn {
 
     private static final TemperatureDifference NOTHING = TemperatureDifference.kelvins(0);
 
-    /** From one reading to the coldest that a hunting valve may take the coil to. Ours; decision 0005. */
+    /** From one reading to the coldest that a hunting valve may take the coil to. Ours; decision 0003. */
     private static final TemperatureDifference BELOW_ONE_READING = TemperatureDifference.fahrenheit(-8);
 
     private LiquidReturn() {}

@@ -21,9 +21,10 @@ public final class Advisor {
     /** What a move would put right must outweigh everything else together. Decision 0005. */
     private static final double MENDS = 0.5;
 
-    /** Beside "nothing is wrong" it has to be as likely as this, and so much likelier than all other faults. */
+    /** Where "nothing is wrong" is the main rival, what a move would put right needs this. Decision 0005. */
     private static final double MENDS_AT_LEAST = 0.25;
 
+    /** And it has to be so many times as likely as all other faults together. Decision 0005. */
     private static final double MENDS_BEFORE_OTHERS = 1.5;
 
     /** The same with a coil below freezing, where too little air has to be ruled out first. Decision 0005. */
