@@ -11,6 +11,7 @@ import readback.calc.charge.Judgement;
 import readback.calc.charge.Seen;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
+import readback.calc.condition.ConditionCheck;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
@@ -87,7 +88,7 @@ public final class Advisor {
                 readings,
                 withIce(denied, iced),
                 new Seen(iceLookedFor && !iced, findings.getOrDefault(Finding.SUCTION_SWINGS, false)));
-        if (system.condenserRestricted()) {
+        if (system.condenserRestricted() || ConditionCheck.byMakersChart(system, readings)) {
             return chargeAlone(judgement);
         }
         Diagnosis diagnosis = diagnostician
@@ -103,7 +104,10 @@ public final class Advisor {
         return new Advice(told, diagnosis, due(judgement, diagnosis, course), reservation(told, diagnosis));
     }
 
-    /** With a restrictor the pressures are held by hand and are evidence of nothing but the charge. */
+    /**
+     * With a restrictor the pressures are held by hand and are evidence of nothing but the charge; of a cold day, which
+     * the maker's chart alone covers, there are no simulated units to compare with.
+     */
     private Advice chargeAlone(Judgement judgement) {
         Diagnosis none = diagnostician.diagnose(judgement.method(), List.of(), Map.of());
         return new Advice(judgement, none, Optional.empty(), Optional.empty());
