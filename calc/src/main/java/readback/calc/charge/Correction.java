@@ -218,9 +218,8 @@ public record Correction(
         double steepest = slope + COVERAGE * uncertainty;
         double flattest = slope - COVERAGE * uncertainty;
         double error = COVERAGE * standardUncertainty.kelvins();
-        // Where nothing else is known the step stops at the target even with the steepest believable response, and
-        // never
-        // goes beyond it with the flattest.
+        // Where nothing else is known the step stops at the target even with the steepest believable response; what is
+        // known otherwise never takes it beyond the target with the flattest.
         Mass step = off.map(each -> smaller(each, Mass.kilograms(wanted / flattest)))
                 .orElseGet(() -> Mass.kilograms(wanted / steepest));
         Mass next = bounded(larger(step, LEAST_MOVE), nameplate).times(direction);
