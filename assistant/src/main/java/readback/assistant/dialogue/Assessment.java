@@ -16,6 +16,7 @@ import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
+import readback.calc.charge.ChargeLevel;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.LiquidReturn;
@@ -319,13 +320,33 @@ public final class Assessment implements ConditionContext {
             moved = round.moved();
         }
         Correction.Step.of(moved, latest).ifPresent(steps::add);
-        return Correction.after(
-                steps,
-                latest,
-                readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base())),
-                diagnosis()
-                        .map(each -> each.charge().surelyOff(latest.verdict().kind()))
-                        .orElse(0.0));
+        return Correction.after(steps, latest, nameplate(), levelNow());
+    }
+
+    private Optional<Mass> nameplate() {
+        return readings.find(Quantity.NAMEPLATE_CHARGE).map(charge -> Mass.kilograms(charge.base()));
+    }
+
+    /** What all readings of this round show to be in the unit, where the verdict is to move refrigerant. */
+    Optional<ChargeLevel> level() {
+        return advice().flatMap(each ->
+                each.diagnosis().charge(each.judgement().verdict().kind()));
+    }
+
+    /** What the readings before the first move showed, with what was moved since: then most was looked at. */
+    private Optional<ChargeLevel> levelNow() {
+        return rounds.isEmpty()
+                ? level()
+                : rounds.get(0).level().flatMap(first -> nameplate().map(charge -> first.after(movedBefore(), charge)));
+    }
+
+    /** Refrigerant moved before this round of measurements, positive when added. */
+    private Mass movedBefore() {
+        Mass sum = Mass.NONE;
+        for (Round round : rounds) {
+            sum = sum.plus(round.moved());
+        }
+        return sum;
     }
 
     /** Refrigerant moved since the last measurement, positive when added. */
@@ -337,11 +358,7 @@ public final class Assessment implements ConditionContext {
 
     /** Refrigerant moved in this session, positive when added. */
     public Mass movedInAll() {
-        Mass sum = movedNow();
-        for (Round round : rounds) {
-            sum = sum.plus(round.moved());
-        }
-        return sum;
+        return movedNow().plus(movedBefore());
     }
 
     /** The cautions that the readings call for now. */

@@ -135,7 +135,10 @@ final class Progress {
         Sheet cleared =
                 draft.sheet().withoutAll(flow.repeatedSlots(draft.state())).withoutAll(ScaleSlots.BOTH);
         draft.become(draft.state()
-                .measuringAgain(new Round(deviation, assessment.movedNow(), early(draft)), cleared, Judged.CHARGE));
+                .measuringAgain(
+                        new Round(deviation, assessment.level(), assessment.movedNow(), early(draft)),
+                        cleared,
+                        Judged.CHARGE));
         draft.say(Message.of("round.next"));
     }
 

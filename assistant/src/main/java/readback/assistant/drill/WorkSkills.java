@@ -7,6 +7,7 @@ import java.util.Optional;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Situation;
+import readback.calc.charge.ChargeLevel;
 import readback.calc.charge.Correction;
 import readback.calc.condition.AirflowPerTon;
 import readback.calc.fluid.Refrigerant;
@@ -139,7 +140,7 @@ final class WorkSkills {
                         TemperatureDifference.fahrenheit(1),
                         Band.fahrenheit(-3, 3),
                         Optional.of(Mass.pounds(pounds)),
-                        1)
+                        Optional.of(new ChargeLevel(0, 0)))
                 .next();
         return new Question(
                 Message.of("drill.ask.largest-step").with("charge", pounds(pounds)),

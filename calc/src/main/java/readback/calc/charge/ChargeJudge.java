@@ -46,17 +46,16 @@ public final class ChargeJudge {
      * @param denied conditions that do not hold by what the technician sees, whatever the readings say
      */
     public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied) {
-        return judge(system, readings, denied, false);
+        return judge(system, readings, denied, Seen.NOTHING);
     }
 
     /**
      * The judgement that the readings allow so far.
      *
      * @param denied conditions that do not hold by what the technician sees, whatever the readings say
-     * @param coilSeenClear the technician looked for ice and found none: a coil below freezing then forbids no test,
-     *     for too little charge makes one too
+     * @param seen what he saw that changes how the readings are taken
      */
-    public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied, boolean coilSeenClear) {
+    public Judgement judge(SystemUnderTest system, Readings readings, Set<Condition> denied, Seen seen) {
         List<Contradiction> contradictions =
                 new ArrayList<>(ContradictionFinder.impossible(readings, system.atmosphere()));
         Readings possible = readings.without(ContradictionFinder.involved(contradictions));
@@ -84,7 +83,7 @@ public final class ChargeJudge {
                 lines,
                 actual,
                 target.target(),
-                blocking(conditions, coilSeenClear),
+                blocking(conditions, seen.coilClear()),
                 blocking(system, contradictions),
                 missing);
         if (verdict instanceof Verdict.Compared) {
@@ -104,7 +103,8 @@ public final class ChargeJudge {
                         : Optional.empty(),
                 conditions,
                 contradictions,
-                LiquidReturn.cautions(Optional.of(system.refrigerant()), system.atmosphere(), possible, lines),
+                LiquidReturn.cautions(
+                        Optional.of(system.refrigerant()), system.atmosphere(), possible, lines, seen.suctionSwings()),
                 missing);
     }
 

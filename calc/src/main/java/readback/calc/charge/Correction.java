@@ -2,6 +2,7 @@ package readback.calc.charge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import readback.calc.measurement.Band;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
@@ -44,8 +45,14 @@ public record Correction(
      */
     private static final double TRIM_BEYOND = 0.5;
 
+    /** The same where the level tells too. Ours; decision 0005. */
+    private static final double TRIM_BEYOND_WITH_LEVEL = 0.25;
+
     /** Less cannot be metered with a charging scale; common practice, no source. */
-    private static final Mass LEAST_TRIM = Mass.ounces(0.5);
+    private static final Mass LEAST_MOVE = Mass.ounces(0.5);
+
+    /** Less of the nameplate charge is not worth a quarter of an hour more. Ours; decision 0005. */
+    private static final double LEAST_TRIM_SHARE = 0.01;
 
     /** 95 % two-sided for a normal distribution; JCGM 100:2008, table G.1. */
     private static final double COVERAGE = 1.96;
@@ -115,11 +122,10 @@ public record Correction(
      *
      * @param steps in the order they were made, the last one from the judgement
      * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
-     * @param surelyOff the share of the nameplate charge by which the charge is off by all likelihood; zero where
-     *     nothing is known
+     * @param level what all readings show to be in the system now; absent where nothing but the deviation is known
      */
     public static Optional<Correction> after(
-            List<Step> steps, Judgement latest, Optional<Mass> nameplate, double surelyOff) {
+            List<Step> steps, Judgement latest, Optional<Mass> nameplate, Optional<ChargeLevel> level) {
         return latest.verdict()
                 .comparison()
                 .flatMap(compared -> latest.judged()
@@ -131,7 +137,7 @@ public record Correction(
                                         actual.standardUncertainty(),
                                         compared.deviation().limits(),
                                         nameplate,
-                                        surelyOff)));
+                                        level)));
     }
 
     /**
@@ -149,7 +155,7 @@ public record Correction(
             TemperatureDifference standardUncertainty,
             Band limits,
             Optional<Mass> nameplate) {
-        return after(method, steps, standardUncertainty, limits, nameplate, 0);
+        return after(method, steps, standardUncertainty, limits, nameplate, Optional.empty());
     }
 
     /**
@@ -159,8 +165,7 @@ public record Correction(
      * @param standardUncertainty of each deviation
      * @param limits within which the deviation must end
      * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
-     * @param surelyOff the share of the nameplate charge by which the charge is off by all likelihood; zero where
-     *     nothing is known
+     * @param level what all readings show to be in the system now; absent where nothing but the deviation is known
      * @throws IllegalArgumentException without a step
      */
     public static Correction after(
@@ -169,7 +174,7 @@ public record Correction(
             TemperatureDifference standardUncertainty,
             Band limits,
             Optional<Mass> nameplate,
-            double surelyOff) {
+            Optional<ChargeLevel> level) {
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a correction needs a measurement");
         }
@@ -177,23 +182,33 @@ public record Correction(
         double expectedSign = method == ChargeMethod.TOTAL_SUPERHEAT ? -1 : 1;
         TemperatureDifference now = steps.get(steps.size() - 1).deviation();
         Optional<Response> response = response(steps, standardUncertainty.kelvins());
-        if (inside(now, standardUncertainty, limits)) {
-            Mass trim = arrived(steps, standardUncertainty, limits)
-                    ? bounded(trim(now, limits, expectedSign, response), nameplate)
-                    : Mass.NONE;
-            return trim.compareTo(LEAST_TRIM) < 0
-                    ? without(Basis.NOTHING_TO_CORRECT, Mass.NONE, nameplate, response)
-                    : without(Basis.TRIM, trim.times(-Math.signum(now.kelvins()) * expectedSign), nameplate, response);
-        }
+        OptionalDouble missing = nameplate.isPresent() && level.isPresent()
+                ? OptionalDouble.of(
+                        MissingCharge.share(method, steps, standardUncertainty.kelvins(), nameplate.get(), level.get()))
+                : OptionalDouble.empty();
         double direction = -Math.signum(now.kelvins()) * expectedSign;
-        Mass likely = nameplate.orElse(Mass.NONE).times(surelyOff);
-        Mass plain = bounded(larger(plainStep(now, limits), likely), nameplate).times(direction);
+        Optional<Mass> off = missing.isPresent()
+                ? nameplate.map(charge -> charge.times(Math.max(0, missing.getAsDouble() * direction)))
+                : Optional.empty();
+        if (inside(now, standardUncertainty, limits)) {
+            Mass trim = arrived(steps, standardUncertainty, limits) && !contrary(response, expectedSign)
+                    ? bounded(trim(now, expectedSign, response, off), nameplate)
+                    : Mass.NONE;
+            Mass least = larger(LEAST_MOVE, off.isPresent() ? nameplate.get().times(LEAST_TRIM_SHARE) : Mass.NONE);
+            double beyond = off.isPresent() ? TRIM_BEYOND_WITH_LEVEL : TRIM_BEYOND;
+            return trim.compareTo(least) < 0 || near(now, limits, beyond)
+                    ? without(Basis.NOTHING_TO_CORRECT, Mass.NONE, nameplate, response)
+                    : without(Basis.TRIM, trim.times(direction), nameplate, response);
+        }
+        Mass plain = bounded(
+                        off.map(each -> larger(each, LEAST_MOVE)).orElseGet(() -> plainStep(now, limits)), nameplate)
+                .times(direction);
         if (response.isEmpty()) {
             return without(Basis.FIRST_STEP, plain, nameplate, response);
         }
         double slope = response.get().perKilogram() * expectedSign;
         double uncertainty = response.get().standardUncertainty();
-        if (slope < -COVERAGE * uncertainty) {
+        if (contrary(response, expectedSign)) {
             return without(Basis.CONTRARY_RESPONSE, Mass.NONE, nameplate, response);
         }
         if (slope <= COVERAGE * uncertainty) {
@@ -203,13 +218,14 @@ public record Correction(
         double steepest = slope + COVERAGE * uncertainty;
         double flattest = slope - COVERAGE * uncertainty;
         double error = COVERAGE * standardUncertainty.kelvins();
-        // Even with the steepest believable response the step stops at the target, unless more is off by all
-        // likelihood.
-        Mass expected = Mass.kilograms(Math.min(wanted / slope, likely.kilograms()));
-        Mass next = bounded(larger(Mass.kilograms(wanted / steepest), expected), nameplate);
+        // Where nothing else is known the step stops at the target even with the steepest believable response; what is
+        // known otherwise never takes it beyond the target with the flattest.
+        Mass step = off.map(each -> smaller(each, Mass.kilograms(wanted / flattest)))
+                .orElseGet(() -> Mass.kilograms(wanted / steepest));
+        Mass next = bounded(larger(step, LEAST_MOVE), nameplate).times(direction);
         return new Correction(
                 Basis.RESPONSE,
-                next.times(direction),
+                next,
                 Optional.of(Mass.kilograms(wanted / slope).times(direction)),
                 Optional.of(
                         Mass.kilograms(Math.max(0, wanted - error) / steepest).times(direction)),
@@ -218,19 +234,34 @@ public record Correction(
                 response);
     }
 
+    /** Whether the value surely moves the wrong way. */
+    private static boolean contrary(Optional<Response> response, double expectedSign) {
+        return response.filter(each -> each.perKilogram() * expectedSign < -COVERAGE * each.standardUncertainty())
+                .isPresent();
+    }
+
     /** Whether the last move brought the value within its limits, so that it is trimmed once at most. */
     private static boolean arrived(List<Step> steps, TemperatureDifference standardUncertainty, Band limits) {
         return steps.size() > 1 && !inside(steps.get(steps.size() - 2).deviation(), standardUncertainty, limits);
     }
 
-    /** What brings a value within its limits to the target by the response so far; none where it is near enough. */
-    private static Mass trim(TemperatureDifference now, Band limits, double expectedSign, Optional<Response> response) {
-        double off = Math.abs(now.kelvins());
-        return off <= TRIM_BEYOND * Math.abs(limit(now, limits).kelvins())
-                ? Mass.NONE
-                : response.filter(each -> each.perKilogram() * expectedSign > COVERAGE * each.standardUncertainty())
-                        .map(each -> Mass.kilograms(off / Math.abs(each.perKilogram())))
-                        .orElse(Mass.NONE);
+    /**
+     * What brings a value to the target: by the response so far where that is clear, or less where less is off; without
+     * a clear response what is off, none where that is not known.
+     */
+    private static Mass trim(
+            TemperatureDifference now, double expectedSign, Optional<Response> response, Optional<Mass> off) {
+        Optional<Mass> answered = response.filter(
+                        each -> each.perKilogram() * expectedSign > COVERAGE * each.standardUncertainty())
+                .map(each -> Mass.kilograms(Math.abs(now.kelvins()) / Math.abs(each.perKilogram())));
+        return answered.map(most -> smaller(most, off.orElse(most)))
+                .or(() -> off)
+                .orElse(Mass.NONE);
+    }
+
+    /** Whether a value is near enough to the target for no trim. */
+    private static boolean near(TemperatureDifference now, Band limits, double beyond) {
+        return Math.abs(now.kelvins()) <= beyond * Math.abs(limit(now, limits).kelvins());
     }
 
     private static boolean inside(
@@ -284,6 +315,10 @@ public record Correction(
 
     private static Mass larger(Mass one, Mass other) {
         return one.kilograms() < other.kilograms() ? other : one;
+    }
+
+    private static Mass smaller(Mass one, Mass other) {
+        return one.kilograms() < other.kilograms() ? one : other;
     }
 
     private static Mass bounded(Mass step, Optional<Mass> nameplate) {

@@ -26,6 +26,9 @@ public final class LiquidReturn {
 
     private static final TemperatureDifference NOTHING = TemperatureDifference.kelvins(0);
 
+    /** From one reading to the coldest that a hunting valve may take the coil to. Ours; decision 0003. */
+    private static final TemperatureDifference BELOW_ONE_READING = TemperatureDifference.fahrenheit(-8);
+
     private LiquidReturn() {}
 
     /**
@@ -44,7 +47,7 @@ public final class LiquidReturn {
         LineState lines = refrigerant
                 .map(known -> LineState.of(known, atmosphere, possible, accuracy))
                 .orElse(LineState.UNKNOWN);
-        return cautions(refrigerant, atmosphere, possible, lines);
+        return cautions(refrigerant, atmosphere, possible, lines, false);
     }
 
     /**
@@ -52,16 +55,35 @@ public final class LiquidReturn {
      *
      * @param possible each of them possible, contradictory or not
      * @param lines what those readings give
+     * @param suctionSwings whether the suction pressure was seen to swing
      */
     static List<Caution> cautions(
-            Optional<Refrigerant> refrigerant, AbsolutePressure atmosphere, Readings possible, LineState lines) {
+            Optional<Refrigerant> refrigerant,
+            AbsolutePressure atmosphere,
+            Readings possible,
+            LineState lines,
+            boolean suctionSwings) {
         return CautionFinder.in(Situation.running(
                 refrigerant,
                 refrigerant.flatMap(known -> superheat(known, atmosphere, possible, lines)),
                 leastSure(lines),
-                pressure(possible, Quantity.SUCTION_PRESSURE, atmosphere),
+                suctionSwings
+                        ? refrigerant.flatMap(known -> lowest(known, lines)).or(() -> suction(possible, atmosphere))
+                        : suction(possible, atmosphere),
                 pressure(possible, Quantity.LIQUID_PRESSURE, atmosphere),
                 possible.temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)));
+    }
+
+    /** What a swinging suction pressure may fall to, where the reading was its highest. */
+    private static Optional<AbsolutePressure> lowest(Refrigerant refrigerant, LineState lines) {
+        return lines.evaporating()
+                .map(evaporating -> evaporating.temperature().plus(BELOW_ONE_READING))
+                .filter(trough -> trough.compareTo(refrigerant.lowestTemperature()) > 0)
+                .map(trough -> refrigerant.saturationPressure(Side.DEW, trough));
+    }
+
+    private static Optional<AbsolutePressure> suction(Readings possible, AbsolutePressure atmosphere) {
+        return pressure(possible, Quantity.SUCTION_PRESSURE, atmosphere);
     }
 
     /** Whether liquid may reach the compressor: the superheat as measured is less than the device has to keep. */

@@ -91,7 +91,7 @@ public final class ConditionCheck {
 
     private static Optional<FailedCondition> outdoor(SystemUnderTest system, Readings readings) {
         return readings.find(Quantity.OUTDOOR_TEMPERATURE)
-                .filter(outdoor -> below(outdoor, LOWEST_OUTDOOR))
+                .filter(outdoor -> below(outdoor, LOWEST_OUTDOOR) && !byMakersChart(system, readings))
                 .map(outdoor -> {
                     boolean winterSetUp = system.meteringDevice().chargeMethod() == ChargeMethod.SUBCOOLING
                             && outdoor.temperature().compareTo(WINTER_ABOVE.temperature()) > 0;
@@ -100,6 +100,19 @@ public final class ConditionCheck {
                             : new Remedy[] {Remedy.WEIGH_IN, Remedy.COME_BACK_WHEN_WARMER};
                     return FailedCondition.of(Condition.OUTDOOR_WARM_ENOUGH, outdoor, LOWEST_OUTDOOR, remedies);
                 });
+    }
+
+    /**
+     * Whether it is colder outdoors than the general targets hold, and the maker's own chart was read out for this
+     * outdoor temperature: then it decides. California Energy Commission RA3.2 has the maker's instructions first.
+     */
+    public static boolean byMakersChart(SystemUnderTest system, Readings readings) {
+        Optional<Reading> outdoor = readings.find(Quantity.OUTDOOR_TEMPERATURE);
+        return outdoor.isPresent()
+                && below(outdoor.get(), LOWEST_OUTDOOR)
+                && system.makersTarget()
+                        .filter(target -> target.covers(outdoor.get().temperature()))
+                        .isPresent();
     }
 
     /** Whether a restrictor may be set up at this outdoor temperature. */

@@ -8,8 +8,10 @@ import java.util.Set;
 import readback.calc.caution.CautionFinder;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
+import readback.calc.charge.Seen;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
+import readback.calc.condition.ConditionCheck;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
@@ -19,6 +21,12 @@ public final class Advisor {
 
     /** What a move would put right must outweigh everything else together. Decision 0005. */
     private static final double MENDS = 0.5;
+
+    /** Where "nothing is wrong" is the main rival, what a move would put right needs this. Decision 0005. */
+    private static final double MENDS_AT_LEAST = 0.25;
+
+    /** And it has to be so many times as likely as all other faults together. Decision 0005. */
+    private static final double MENDS_BEFORE_OTHERS = 1.5;
 
     /** The same with a coil below freezing, where too little air has to be ruled out first. Decision 0005. */
     private static final double MENDS_COLD_COIL = 0.8;
@@ -75,8 +83,12 @@ public final class Advisor {
             Course course) {
         boolean iceLookedFor = findings.containsKey(Finding.ICE_ON_COIL);
         boolean iced = findings.getOrDefault(Finding.ICE_ON_COIL, false);
-        Judgement judgement = judge.judge(system, readings, withIce(denied, iced), iceLookedFor && !iced);
-        if (system.condenserRestricted()) {
+        Judgement judgement = judge.judge(
+                system,
+                readings,
+                withIce(denied, iced),
+                new Seen(iceLookedFor && !iced, findings.getOrDefault(Finding.SUCTION_SWINGS, false)));
+        if (system.condenserRestricted() || ConditionCheck.byMakersChart(system, readings)) {
             return chargeAlone(judgement);
         }
         Diagnosis diagnosis = diagnostician
@@ -92,7 +104,10 @@ public final class Advisor {
         return new Advice(told, diagnosis, due(judgement, diagnosis, course), reservation(told, diagnosis));
     }
 
-    /** With a restrictor the pressures are held by hand and are evidence of nothing but the charge. */
+    /**
+     * With a restrictor the pressures are held by hand and are evidence of nothing but the charge; of a cold day, which
+     * the maker's chart alone covers, there are no simulated units to compare with.
+     */
     private Advice chargeAlone(Judgement judgement) {
         Diagnosis none = diagnostician.diagnose(judgement.method(), List.of(), Map.of());
         return new Advice(judgement, none, Optional.empty(), Optional.empty());
@@ -133,7 +148,7 @@ public final class Advisor {
             if (course == Course.CONTRARY) {
                 return Optional.of(new Verdict.DoNotCharge(Set.of(Verdict.DoNotCharge.Reason.CONTRARY_RESPONSE)));
             }
-            if (mended(diagnosis, mended.get(), course) >= mends(judgement)) {
+            if (stands(judgement, diagnosis, mended.get(), course)) {
                 return Optional.empty();
             }
             boolean otherLeads = !diagnosis.leadingFault().fault().isCharge();
@@ -158,6 +173,18 @@ public final class Advisor {
      */
     private static double mended(Diagnosis diagnosis, Fault fault, Course course) {
         return diagnosis.probability(fault) + (course == Course.UNDER_WAY ? diagnosis.probability(Fault.NONE) : 0);
+    }
+
+    /**
+     * Whether a move is to be acted on. The target says that the charge is off; that nothing is wrong all the same may
+     * be likelier than too much or too little of it, another fault may not.
+     */
+    private static boolean stands(Judgement judgement, Diagnosis diagnosis, Fault mended, Course course) {
+        double likely = diagnosis.probability(mended);
+        return mended(diagnosis, mended, course) >= mends(judgement)
+                || (!coldCoil(judgement)
+                        && likely >= MENDS_AT_LEAST
+                        && likely >= MENDS_BEFORE_OTHERS * other(diagnosis));
     }
 
     private static double mends(Judgement judgement) {

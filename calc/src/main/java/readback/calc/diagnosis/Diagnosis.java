@@ -2,18 +2,22 @@ package readback.calc.diagnosis;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import readback.calc.charge.ChargeLevel;
+import readback.calc.charge.Verdict;
 import readback.calc.measurement.Readings;
 
 /**
  * Causes ranked by evidence.
  *
  * @param suspects every fault that the metering device allows, the likeliest first; never empty
- * @param charge what may be in the unit if it is nothing but the charge
+ * @param charge what is in the unit if its charge is wrong, by the fault of the charge; empty without evidence
  * @param observations what could still be observed, the most telling first
  */
-public record Diagnosis(Certainty certainty, List<Suspect> suspects, ChargeRange charge, List<Worth> observations) {
+public record Diagnosis(
+        Certainty certainty, List<Suspect> suspects, Map<Fault, ChargeLevel> charge, List<Worth> observations) {
 
     /** Below this an observation is not worth the walk. Natural units of information; ours. */
     static final double WORTH_IT = 0.05;
@@ -44,6 +48,7 @@ public record Diagnosis(Certainty certainty, List<Suspect> suspects, ChargeRange
 
     public Diagnosis {
         suspects = List.copyOf(suspects);
+        charge = Map.copyOf(charge);
         observations = List.copyOf(observations);
     }
 
@@ -80,6 +85,17 @@ public record Diagnosis(Certainty certainty, List<Suspect> suspects, ChargeRange
                 .mapToDouble(Suspect::probability)
                 .findFirst()
                 .orElse(0);
+    }
+
+    /**
+     * What is in the unit if the charge is wrong in the way that this verdict puts right; empty for any other verdict.
+     */
+    public Optional<ChargeLevel> charge(Verdict.Kind kind) {
+        return switch (kind) {
+            case ADD -> Optional.ofNullable(charge.get(Fault.UNDERCHARGE));
+            case RECOVER -> Optional.ofNullable(charge.get(Fault.OVERCHARGE));
+            default -> Optional.empty();
+        };
     }
 
     /**

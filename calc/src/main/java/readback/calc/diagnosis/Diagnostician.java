@@ -1,9 +1,11 @@
 package readback.calc.diagnosis;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import readback.calc.charge.ChargeLevel;
 import readback.calc.measurement.ChargeMethod;
 
 /**
@@ -43,8 +45,18 @@ public final class Diagnostician {
         return new Diagnosis(
                 certainty(suspects, pieces),
                 suspects,
-                posterior.charge(),
+                pieces == 0 ? Map.of() : charge(posterior),
                 pieces == 0 ? List.of() : new Gain(posterior, observed, findings).ranked());
+    }
+
+    private static Map<Fault, ChargeLevel> charge(Posterior posterior) {
+        Map<Fault, ChargeLevel> charge = new EnumMap<>(Fault.class);
+        for (Fault fault : Fault.values()) {
+            if (fault.isCharge()) {
+                posterior.charge(fault).ifPresent(level -> charge.put(fault, level));
+            }
+        }
+        return charge;
     }
 
     private static Diagnosis.Certainty certainty(List<Suspect> suspects, int pieces) {

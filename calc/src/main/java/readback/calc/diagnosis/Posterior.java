@@ -3,18 +3,12 @@ package readback.calc.diagnosis;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import readback.calc.charge.ChargeLevel;
 
 /** How likely each simulated unit is the one that was observed. Arrays are indexed alike and never changed. */
 final class Posterior {
-
-    private static final double TWENTIETH = 0.05;
-    private static final double QUARTER = 0.25;
-
-    /** Half a percent of the nameplate charge each, up to twice of it. */
-    private static final int BINS_A_CHARGE = 200;
-
-    private static final int BINS = 401;
 
     private static final double[] NO_UNITS = {};
 
@@ -101,39 +95,30 @@ final class Posterior {
         return probability;
     }
 
-    /** What may be in the unit, were nothing but the charge wrong. */
-    ChargeRange charge() {
-        double[] bins = new double[BINS];
-        double sum = 0;
+    /**
+     * What is in the unit if its charge is wrong in this way: mean and standard deviation of the units with the fault.
+     * Empty where the fault is excluded.
+     *
+     * @param fault too little or too much charge
+     */
+    Optional<ChargeLevel> charge(Fault fault) {
+        double weight = 0;
+        double mean = 0;
+        double squares = 0;
         for (int i = 0; i < shares.length; i++) {
-            if (ofCharge(i)) {
+            if (troubles().get(i).fault() == fault) {
                 double[] charges = troubles().get(i).units().charges();
                 for (int j = 0; j < shares[i].length; j++) {
-                    bins[(int) Math.round(charges[j] * BINS_A_CHARGE)] += shares[i][j];
+                    weight += shares[i][j];
+                    mean += shares[i][j] * charges[j];
+                    squares += shares[i][j] * charges[j] * charges[j];
                 }
-                sum += byTrouble[i];
             }
         }
-        return new ChargeRange(
-                quantile(bins, TWENTIETH * sum),
-                quantile(bins, QUARTER * sum),
-                quantile(bins, (1 - QUARTER) * sum),
-                quantile(bins, (1 - TWENTIETH) * sum));
-    }
-
-    private boolean ofCharge(int trouble) {
-        Fault fault = troubles().get(trouble).fault();
-        return fault.isCharge() || fault == Fault.NONE;
-    }
-
-    private static double quantile(double[] bins, double share) {
-        double sum = 0;
-        for (int i = 0; i < bins.length; i++) {
-            sum += bins[i];
-            if (sum >= share) {
-                return i / (double) BINS_A_CHARGE;
-            }
+        if (weight <= 0) {
+            return Optional.empty();
         }
-        return 1;
+        mean /= weight;
+        return Optional.of(new ChargeLevel(mean, Math.sqrt(Math.max(0, squares / weight - mean * mean))));
     }
 }

@@ -26,8 +26,25 @@ public sealed interface MakersTarget {
         T approach(Approach approach);
     }
 
-    /** A figure that was looked up in the maker's chart for the weather as it is. */
-    record Cell(TemperatureDifference target) implements MakersTarget {
+    /** Whether the maker's chart, as far as it was read out, holds at this outdoor temperature. */
+    boolean covers(Temperature outdoor);
+
+    /**
+     * A figure that was looked up in the maker's chart for the weather as it is.
+     *
+     * @param at outdoor temperature of the row or column that it stands in; absent where none was told
+     */
+    record Cell(TemperatureDifference target, Optional<Temperature> at) implements MakersTarget {
+
+        /** Rows and columns of such charts are 5 °F apart as a rule; common practice, no source. */
+        private static final TemperatureDifference NEXT_COLUMN = TemperatureDifference.fahrenheit(5);
+
+        @Override
+        public boolean covers(Temperature outdoor) {
+            return at.filter(known -> Math.abs(outdoor.minus(known).kelvins()) <= NEXT_COLUMN.kelvins())
+                    .isPresent();
+        }
+
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.cell(this);
@@ -59,6 +76,11 @@ public sealed interface MakersTarget {
             return Optional.of(TemperatureDifference.kelvins(cooler.target().kelvins() + slope() * along));
         }
 
+        @Override
+        public boolean covers(Temperature outdoor) {
+            return at(outdoor).isPresent();
+        }
+
         /** Kelvins of the target for each kelvin of outdoor air. */
         public double slope() {
             return warmer.target().minus(cooler.target()).kelvins()
@@ -73,6 +95,13 @@ public sealed interface MakersTarget {
 
     /** How far the liquid line should be warmer than the outdoor air. */
     record Approach(TemperatureDifference target) implements MakersTarget {
+
+        /** One figure for all weathers says nothing about a cold one. */
+        @Override
+        public boolean covers(Temperature outdoor) {
+            return false;
+        }
+
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.approach(this);
@@ -97,7 +126,8 @@ public sealed interface MakersTarget {
         if (!points.isEmpty()) {
             return Optional.of(new BetweenPoints(points.get(0), points.get(1)));
         }
-        return cell.<MakersTarget>map(Cell::new)
+        Optional<Temperature> at = readings.temperature(Quantity.CHART_OUTDOOR_TEMPERATURE);
+        return cell.<MakersTarget>map(target -> new Cell(target, at))
                 .or(() -> readings.difference(Quantity.PLATE_APPROACH).map(Approach::new));
     }
 }

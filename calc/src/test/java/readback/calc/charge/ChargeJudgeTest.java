@@ -38,6 +38,21 @@ class ChargeJudgeTest {
     private final ChargeJudge judge = new ChargeJudge();
 
     /** RA3.2-2 (recalled) and the R-410A table; the published grid gives 10 at 66 and 14 at 68 °F wet bulb. */
+    /** 118 psig is 40 °F, 130 psig 45 °F: from the first a hunting valve may take the coil down to freezing. Ours. */
+    @ParameterizedTest
+    @CsvSource({"118, true, true", "118, false, false", "130, true, false"})
+    void a_coil_whose_pressure_swings_may_freeze_though_one_reading_does_not_show_it(
+            double suction, boolean swings, boolean warned) {
+        Judgement judgement = judge.judge(
+                VALVE,
+                valveWithLineAt(100).with(reading(Quantity.SUCTION_PRESSURE, suction)),
+                Set.of(),
+                new Seen(false, swings));
+
+        assertThat(judgement.cautions().stream().anyMatch(each -> each.rule() == CautionRule.COIL_BELOW_FREEZING))
+                .isEqualTo(warned);
+    }
+
     @Test
     void twelve_degrees_of_superheat_for_a_target_of_twelve_is_in_tolerance() {
         Judgement judgement = judge.judge(PISTON, pistonWithLineAt(52));

@@ -20,6 +20,7 @@ import readback.calc.measurement.MeteringDevice;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Mass;
+import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -212,8 +213,8 @@ class CorrectionTest {
         Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(4));
         Step step = Step.of(Mass.NONE, judgement).orElseThrow();
 
-        Correction correction =
-                Correction.after(List.of(step), judgement, PLATE, 0).orElseThrow();
+        Correction correction = Correction.after(List.of(step), judgement, PLATE, Optional.empty())
+                .orElseThrow();
 
         assertThat(step.deviation().fahrenheit()).isCloseTo(-6, within(1e-6));
         assertThat(correction).isEqualTo(subcooling(step));
@@ -225,7 +226,8 @@ class CorrectionTest {
         Judgement incomplete = new ChargeJudge().judge(Known.VALVE, Readings.none());
 
         assertThat(Step.of(Mass.NONE, incomplete)).isEmpty();
-        assertThat(Correction.after(List.of(step(0, -6)), incomplete, PLATE, 0)).isEmpty();
+        assertThat(Correction.after(List.of(step(0, -6)), incomplete, PLATE, Optional.empty()))
+                .isEmpty();
     }
 
     @Test
@@ -233,7 +235,7 @@ class CorrectionTest {
         for (int tenths = 60; tenths <= 140; tenths++) {
             Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(tenths / 10.0));
             Correction correction = Correction.after(
-                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, PLATE, 0)
+                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, PLATE, Optional.empty())
                     .orElseThrow();
 
             assertThat(correction.basis() == Basis.NOTHING_TO_CORRECT)
@@ -248,21 +250,83 @@ class CorrectionTest {
         List<Step> steps = List.of(Step.of(Mass.NONE, judgement).orElseThrow());
         Optional<Mass> large = Optional.of(Mass.ounces(160));
 
-        assertThat(Correction.after(steps, judgement, large, 0)
+        assertThat(Correction.after(steps, judgement, large, Optional.empty())
                         .orElseThrow()
                         .next()
                         .ounces())
                 .isCloseTo(4, within(1e-9));
-        assertThat(Correction.after(steps, judgement, large, 0.04)
+        assertThat(Correction.after(steps, judgement, large, surely(0.96))
                         .orElseThrow()
                         .next()
                         .ounces())
                 .isCloseTo(6.4, within(1e-9));
-        assertThat(Correction.after(steps, judgement, large, 0.1)
+        assertThat(Correction.after(steps, judgement, large, surely(0.9))
                         .orElseThrow()
                         .next()
                         .ounces())
                 .isCloseTo(8, within(1e-9));
+    }
+
+    @Test
+    void what_all_readings_showed_and_the_target_count_by_how_sure_they_are() {
+        Optional<Mass> plate = Optional.of(Mass.ounces(160));
+        Step step = step(0, 7.5);
+        // by the target 7.5 / 1.1 = 6.8 %; its uncertainty is 2 % of target, 0.9 % of reading, 2.0 % of response
+        double byTarget = 7.5 / 110;
+        double variance = 0.02 * 0.02 + Math.pow(1 / 110.0, 2) + Math.pow(0.3 * byTarget, 2);
+        double levelVariance = 0.03 * 0.03;
+        double share = (byTarget * levelVariance + 0.02 * variance) / (variance + levelVariance);
+
+        Correction correction = superheat(plate, new ChargeLevel(0.98, 0.03), step);
+
+        assertThat(correction.next().ounces()).isCloseTo(160 * share, within(1e-6));
+        assertThat(correction.basis()).isEqualTo(Basis.FIRST_STEP);
+    }
+
+    /**
+     * 10 % are missing by the level and 5 % were added: superheat that did not answer is no reason for a small step.
+     */
+    @Test
+    void a_value_that_does_not_answer_yet_takes_no_small_step_while_the_charge_is_surely_off() {
+        Optional<Mass> plate = Optional.of(Mass.ounces(100));
+
+        Correction blind = superheat(plate, step(0, -9), step(-5, -8.8));
+        Correction seeing = superheat(plate, new ChargeLevel(1.2, 0.02), step(0, -9), step(-5, -8.8));
+
+        assertThat(blind.basis()).isEqualTo(Basis.NO_CLEAR_RESPONSE);
+        assertThat(blind.next().ounces()).isCloseTo(-2, within(1e-9));
+        assertThat(seeing.basis()).isEqualTo(Basis.NO_CLEAR_RESPONSE);
+        assertThat(seeing.next().ounces()).isCloseTo(-5, within(1e-9));
+    }
+
+    @Test
+    void a_charge_within_its_limits_is_trimmed_by_what_is_usual_where_its_own_response_is_not_clear() {
+        Optional<Mass> plate = Optional.of(Mass.ounces(100));
+        Step[] steps = {step(0, 5.2), step(3, 4.4)};
+
+        assertThat(superheat(plate, steps).basis()).isEqualTo(Basis.NOTHING_TO_CORRECT);
+        Correction trim = superheat(plate, new ChargeLevel(0.96, 0.02), steps);
+        assertThat(trim.basis()).isEqualTo(Basis.TRIM);
+        assertThat(trim.next().ounces()).isBetween(3.0, 5.0);
+        // what all readings showed says that nothing is missing
+        assertThat(superheat(plate, new ChargeLevel(1.02, 0.005), steps).basis())
+                .isEqualTo(Basis.NOTHING_TO_CORRECT);
+    }
+
+    @Test
+    void a_level_against_the_target_never_turns_a_step_round() {
+        Correction correction = superheat(PLATE, new ChargeLevel(1.2, 0.01), step(0, 8));
+
+        assertThat(correction.next().ounces()).isCloseTo(0.5, within(1e-9));
+    }
+
+    @Test
+    void a_level_moves_with_what_is_weighed_in_and_keeps_its_uncertainty() {
+        assertThat(new ChargeLevel(0.9, 0.03).after(Mass.ounces(5), Mass.ounces(100)))
+                .isEqualTo(new ChargeLevel(0.9 + 0.05, 0.03));
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> new ChargeLevel(1, -0.1))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("uncertainty of the charge");
     }
 
     /** Five per cent of 2 lb, the smallest charge that gauges may judge: 1.6 oz. Ours. */
@@ -283,7 +347,10 @@ class CorrectionTest {
         Judgement large = new ChargeJudge().judge(Known.VALVE, low.with(Known.reading(Quantity.NAMEPLATE_CHARGE, 32)));
 
         Correction correction = Correction.after(
-                        List.of(Step.of(Mass.NONE, small).orElseThrow()), small, Optional.of(Mass.ounces(31.9)), 0)
+                        List.of(Step.of(Mass.NONE, small).orElseThrow()),
+                        small,
+                        Optional.of(Mass.ounces(31.9)),
+                        Optional.empty())
                 .orElseThrow();
 
         assertThat(small.verdict().kind()).isEqualTo(Verdict.Kind.WEIGH_IN);
@@ -326,6 +393,20 @@ class CorrectionTest {
     private static Correction superheat(Optional<Mass> nameplate, Step... steps) {
         return Correction.after(
                 ChargeMethod.TOTAL_SUPERHEAT, List.of(steps), ONE, Limits.INSTALLER.superheat(), nameplate);
+    }
+
+    private static Correction superheat(Optional<Mass> nameplate, ChargeLevel level, Step... steps) {
+        return Correction.after(
+                ChargeMethod.TOTAL_SUPERHEAT,
+                List.of(steps),
+                ONE,
+                Limits.INSTALLER.superheat(),
+                nameplate,
+                Optional.of(level));
+    }
+
+    private static Optional<ChargeLevel> surely(double share) {
+        return Optional.of(new ChargeLevel(share, 0));
     }
 
     private static Correction subcooling(Step... steps) {

@@ -7,6 +7,7 @@ import static readback.calc.measurement.Known.pistonWithLineAt;
 import static readback.calc.measurement.Known.reading;
 import static readback.calc.measurement.Known.valveWithLineAt;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,7 @@ import readback.calc.measurement.MakersTarget;
 import readback.calc.measurement.Readings;
 import readback.calc.measurement.SystemUnderTest;
 import readback.calc.quantity.Quantity;
+import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
 
 class ConditionCheckTest {
@@ -98,7 +100,7 @@ class ConditionCheckTest {
     @Test
     void with_a_restrictor_a_target_by_the_weather_outdoors_does_not_hold() {
         MakersTarget approach = new MakersTarget.Approach(TemperatureDifference.fahrenheit(6));
-        MakersTarget cell = new MakersTarget.Cell(TemperatureDifference.fahrenheit(12));
+        MakersTarget cell = new MakersTarget.Cell(TemperatureDifference.fahrenheit(12), Optional.empty());
 
         assertThat(VALVE.aimedAt(Optional.of(approach))
                         .withCondenserRestricted()
@@ -106,6 +108,36 @@ class ConditionCheckTest {
                 .isEmpty();
         assertThat(VALVE.aimedAt(Optional.of(cell)).withCondenserRestricted().makersTarget())
                 .contains(cell);
+    }
+
+    /** RA3.2: the maker's own instructions come first; the floor belongs to the general targets. */
+    @ParameterizedTest
+    @CsvSource({"45, true", "40, true", "50, true", "39, false", "51, false"})
+    void below_55_outdoors_the_makers_chart_decides_where_it_reaches_so_low(double outdoor, boolean compared) {
+        MakersTarget cell =
+                new MakersTarget.Cell(TemperatureDifference.fahrenheit(10), Optional.of(Temperature.fahrenheit(45)));
+
+        Judgement judgement = judge.judge(
+                VALVE.aimedAt(Optional.of(cell)),
+                valveWithLineAt(100)
+                        .with(reading(Quantity.LIQUID_LINE_TEMPERATURE, 100))
+                        .with(reading(Quantity.OUTDOOR_TEMPERATURE, outdoor)));
+
+        assertThat(judgement.verdict().comparison().isPresent()).isEqualTo(compared);
+    }
+
+    @Test
+    void a_chart_figure_of_which_no_outdoor_temperature_was_told_and_an_approach_leave_the_floor_where_it_is() {
+        for (MakersTarget target : List.of(
+                new MakersTarget.Cell(TemperatureDifference.fahrenheit(10), Optional.empty()),
+                new MakersTarget.Approach(TemperatureDifference.fahrenheit(6)))) {
+            assertThat(judge.judge(
+                                    VALVE.aimedAt(Optional.of(target)),
+                                    valveWithLineAt(100).with(reading(Quantity.OUTDOOR_TEMPERATURE, 50)))
+                            .verdict()
+                            .kind())
+                    .isEqualTo(Verdict.Kind.NO_VALID_TEST);
+        }
     }
 
     /** RA3.2.1. */

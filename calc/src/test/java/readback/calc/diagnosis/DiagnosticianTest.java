@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import readback.calc.charge.ChargeLevel;
+import readback.calc.charge.Verdict;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.quantity.TemperatureDifference;
 
@@ -324,15 +326,20 @@ class DiagnosticianTest {
 
     @Test
     void the_charge_that_is_left_is_narrowed_by_the_readings() {
-        ChargeRange nothing = fixedOrifice().charge();
-        ChargeRange low = fixedOrifice(
-                        deviation(Symptom.EVAPORATING_TEMPERATURE, -7),
-                        deviation(Symptom.SUPERHEAT, 15),
-                        deviation(Symptom.SUBCOOLING, -7))
-                .charge();
+        assertThat(fixedOrifice().charge(Verdict.Kind.ADD)).isEmpty();
+        ChargeLevel little = fixedOrifice(deviation(Symptom.EVAPORATING_TEMPERATURE, -7))
+                .charge(Verdict.Kind.ADD)
+                .orElseThrow();
+        Diagnosis low = fixedOrifice(
+                deviation(Symptom.EVAPORATING_TEMPERATURE, -7),
+                deviation(Symptom.SUPERHEAT, 15),
+                deviation(Symptom.SUBCOOLING, -7));
+        ChargeLevel left = low.charge(Verdict.Kind.ADD).orElseThrow();
 
-        assertThat(low.most()).isLessThan(1);
-        assertThat(low.most() - low.least()).isLessThan(nothing.most() - nothing.least());
+        assertThat(left.share() + 2 * left.standardUncertainty()).isLessThan(1);
+        assertThat(left.standardUncertainty()).isLessThan(little.standardUncertainty());
+        assertThat(low.charge(Verdict.Kind.RECOVER).orElseThrow().share()).isGreaterThan(1);
+        assertThat(low.charge(Verdict.Kind.IN_TOLERANCE)).isEmpty();
     }
 
     @Test

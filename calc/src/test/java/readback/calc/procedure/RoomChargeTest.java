@@ -7,7 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
+import readback.calc.fluid.SafetyClass;
 import readback.calc.measurement.Known;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.OutOfRangeException;
@@ -61,6 +63,39 @@ class RoomChargeTest {
         assertThat(RoomCharge.matters(R32, Mass.kilograms(1.9))).isTrue();
         assertThat(RoomCharge.matters(Known.R410A, Mass.kilograms(5))).isFalse();
         assertThat(RoomCharge.of(Known.R410A, 20)).isEmpty();
+    }
+
+    /** The rule is for A2L alone; what burns more readily has another one, and none is known here. */
+    @Test
+    void every_refrigerant_that_burns_slowly_has_a_limit_and_no_other() {
+        for (Refrigerant refrigerant : Catalogue.standard().all()) {
+            assertThat(RoomCharge.of(refrigerant, 20).isPresent())
+                    .as(refrigerant.designation())
+                    .isEqualTo(refrigerant.safetyClass() == SafetyClass.A2L);
+        }
+    }
+
+    /**
+     * Le Chatelier's rule: the limit of a mixture, by volume, is one over the sum of mole fraction over limit of each
+     * part. R-32 burns from 14.4 %, R-1234yf from 6.2 % (ISO 817, from memory); a mole of air at 23 °C is 24.3 l.
+     * Published limits of blends lie below it by up to a fifteenth.
+     *
+     * @param r32 mass fraction; the rest is R-1234yf
+     */
+    @ParameterizedTest
+    @CsvSource({"R-454A, 0.35", "R-454B, 0.689", "R-454C, 0.215"})
+    void the_limits_of_blends_follow_from_their_parts(String designation, double r32) {
+        double moles = r32 / 52.02;
+        double others = (1 - r32) / 114.04;
+        double volume = (moles + others) / (moles / 14.4 + others / 6.2) / 100;
+        double limit = volume * 1 / (moles + others) / 24.3;
+
+        assertThat(RoomCharge.of(Known.refrigerant(designation), 1)
+                                .orElseThrow()
+                                .unlimited()
+                                .kilograms()
+                        / 6)
+                .isBetween(limit * 14 / 15, limit);
     }
 
     @Test
