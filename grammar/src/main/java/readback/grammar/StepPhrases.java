@@ -33,6 +33,10 @@ final class StepPhrases {
     // outweighs
     // units and other quantities, the fewer digits are heard as units ("five" as "psi").
     private static final int ASKED_BARE = 3_000;
+
+    /** The most phrases of a step, with unknown speech among them: each is one more way to mishear. Decision 0010. */
+    static final int MOST = 5_000;
+
     private static final int ASKED_NAMED = 500;
     private static final int ASKED_SHORT = 60;
     private static final int OTHER_NAMED = 4;
@@ -82,6 +86,10 @@ final class StepPhrases {
     private final SplittableRandom random;
     private final ReadingPhrases readings;
     private final List<Sample> samples = new ArrayList<>();
+    /** Where the bare numbers begin and end among the samples. */
+    private int bareFrom;
+
+    private int bareUntil;
 
     StepPhrases(Lexicon lexicon, Expectation expectation, long seed) {
         this.lexicon = lexicon;
@@ -103,7 +111,18 @@ final class StepPhrases {
         about();
         notes();
         questions();
+        fewerNumbers();
         return List.copyOf(samples);
+    }
+
+    /** Where there are too many phrases, bare numbers give way: there are thousands, and of other things a few. */
+    private void fewerNumbers() {
+        int tooMany = Vocabulary.withUnknown(samples.stream().map(Sample::words).toList())
+                        .size()
+                - MOST;
+        if (tooMany > 0) {
+            samples.subList(bareUntil - Math.min(tooMany, bareUntil - bareFrom), bareUntil).clear();
+        }
     }
 
     private void add(String words, Meaning meaning) {
@@ -242,8 +261,12 @@ final class StepPhrases {
                                             || !expectation.answers().isEmpty()
                                     ? OTHER_NAMED
                                     : OPEN_NAMED;
-            for (int i = 0; i < (isAsked ? ASKED_BARE - numbersLess : 0); i++) {
-                said(readings.bare(quantity));
+            if (isAsked) {
+                bareFrom = samples.size();
+                for (int i = 0; i < ASKED_BARE - numbersLess; i++) {
+                    said(readings.bare(quantity));
+                }
+                bareUntil = samples.size();
             }
             for (int i = 0; i < named; i++) {
                 said(readings.named(quantity));
