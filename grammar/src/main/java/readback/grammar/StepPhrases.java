@@ -161,7 +161,7 @@ final class StepPhrases {
             boolean asked = expectation.choice().filter(set.name()::equals).isPresent();
             List<Phrase> introductions = ReadingPhrases.heard(set.introductions());
             for (Map.Entry<String, List<Phrase>> option : set.options().entrySet()) {
-                Meaning meaning = new Meaning.Choice(set.name(), option.getKey());
+                Meaning.Choice meaning = new Meaning.Choice(set.name(), option.getKey());
                 List<Phrase> phrases = ReadingPhrases.heard(option.getValue());
                 boolean open = expectation.isQuestion() && option.getKey().equals(Understanding.UNKNOWN);
                 for (Phrase phrase : asked && !open ? phrases : List.<Phrase>of()) {
@@ -173,6 +173,11 @@ final class StepPhrases {
                     phrases.stream()
                             .filter(phrase -> !ofAskedSet(phrase))
                             .forEach(phrase -> add(phrase.words(), meaning));
+                }
+                if (!asked && mentioned(set)) {
+                    phrases.stream()
+                            .filter(phrase -> !ofAskedSet(phrase) && !saidAnywhere(phrase.words()))
+                            .forEach(phrase -> add(phrase.words(), new Meaning.Mentioned(meaning)));
                 }
                 for (int i = 0; i < INTRODUCED && !introductions.isEmpty() && !phrases.isEmpty(); i++) {
                     add(readings.pick(introductions) + " " + readings.pick(phrases), meaning);
@@ -188,6 +193,11 @@ final class StepPhrases {
                         && expectation.quantity().isEmpty());
     }
 
+    private boolean mentioned(ChoiceSet set) {
+        return set.anywhere() == ChoiceSet.Anywhere.MENTIONED
+                && expectation.quantity().isEmpty();
+    }
+
     /** What was asked comes before what can be said anywhere: "none" where that is an answer. */
     private boolean ofAskedSet(Phrase phrase) {
         return expectation.choice().map(lexicon.choices()::get).stream()
@@ -199,7 +209,8 @@ final class StepPhrases {
     /** Whether the words are a question or a cry of their own: "what's the target superheat". */
     private boolean saidAnywhere(String words) {
         return lexicon.choices().values().stream()
-                .filter(set -> set.anywhere() != ChoiceSet.Anywhere.NO)
+                .filter(set -> set.anywhere() != ChoiceSet.Anywhere.NO
+                        && set.anywhere() != ChoiceSet.Anywhere.MENTIONED)
                 .flatMap(set -> set.options().values().stream())
                 .flatMap(List::stream)
                 .anyMatch(phrase -> phrase.words().equals(words));

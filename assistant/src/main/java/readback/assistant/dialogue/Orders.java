@@ -123,12 +123,17 @@ final class Orders {
     private void agreed(Draft draft, Optional<Step> asked, String word) {
         boolean leaving =
                 draft.conversation().pending().filter(Pending::leaving).isPresent();
-        if (leaving && word.equals(Intake.YES)) {
-            draft.become(draft.conversation().answered());
-            closing.close(draft);
-        } else if (leaving) {
+        Optional<JobId> job = draft.conversation().pending().flatMap(Pending::leadsTo);
+        boolean yes = word.equals(Intake.YES);
+        if ((leaving || job.isPresent()) && !yes) {
             // "Understood" is no yes: whether to leave is asked again.
             return;
+        } else if (leaving) {
+            draft.become(draft.conversation().answered());
+            closing.close(draft);
+        } else if (job.isPresent()) {
+            draft.become(draft.conversation().answered());
+            change(draft, job.get());
         } else if (!draft.state().warnings().unheeded().isEmpty()) {
             draft.become(draft.state().with(draft.state().warnings().heeded()));
         } else if (asked.isPresent() && takesAWord(asked.get(), word)) {
@@ -402,6 +407,30 @@ final class Orders {
             closing.close(draft);
             return false;
         }
+    /** Answers what was only spoken of: what to do if it happens, whether to go to a job. */
+    void mentioned(Draft draft, Meaning.Choice choice) {
+        Optional<Emergency> emergency = Emergency.in(choice);
+        Optional<Situations.Told> told = Situations.Told.in(choice);
+        if (emergency.isPresent()) {
+            draft.say(emergency.get().told());
+            draft.say(Message.of("emergency.asked"));
+        } else if (told.isPresent()) {
+            draft.say(told.get().answer());
+        } else {
+            spokenOf(draft, new JobId(choice.option()));
+        }
+    }
+
+    private void spokenOf(Draft draft, JobId job) {
+        if (job.equals(draft.state().job())) {
+            change(draft, job);
+        } else {
+            draft.become(draft.conversation()
+                    .questioningFirst(new Pending.GoTo(
+                            job, Message.of("job.go-to").with("job", new Fact.Term("job." + job)))));
+        }
+    }
+
         draft.become(draft.state().doneWithJob());
         draft.say(Message.of("job.back")
                 .with("job", new Fact.Term("job." + draft.state().job())));
