@@ -139,14 +139,19 @@ final class Understanding {
         return !found.isEmpty();
     }
 
+    /** What is named first counts, by the longest words for it: a "gas leak" is about gas. */
     private void supposed(int from) {
-        for (int at = from; at < utterance.length(); at++) {
+        for (int at = from; at < utterance.length() && found.isEmpty(); at++) {
+            @Nullable Meaning longest = null;
             for (ParseChart.Match match : utterance.matches(at)) {
                 if (match.item() instanceof Item.Spot spot) {
-                    found.add(new Meaning.Mentioned(new Meaning.Choice(spot.set(), spot.option())), SPOTTED);
+                    longest = new Meaning.Mentioned(new Meaning.Choice(spot.set(), spot.option()));
                 } else if (match.item() instanceof Item.Option option && canBeSupposed(option)) {
-                    found.add(new Meaning.Mentioned(option.choice()), SPOTTED);
+                    longest = new Meaning.Mentioned(option.choice());
                 }
+            }
+            if (longest != null) {
+                found.add(longest, SPOTTED);
             }
         }
     }
