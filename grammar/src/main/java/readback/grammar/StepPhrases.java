@@ -121,7 +121,8 @@ final class StepPhrases {
                         .size()
                 - MOST;
         if (tooMany > 0) {
-            samples.subList(bareUntil - Math.min(tooMany, bareUntil - bareFrom), bareUntil).clear();
+            samples.subList(bareUntil - Math.min(tooMany, bareUntil - bareFrom), bareUntil)
+                    .clear();
         }
     }
 
@@ -209,8 +210,8 @@ final class StepPhrases {
     /** Whether the words are a question or a cry of their own: "what's the target superheat". */
     private boolean saidAnywhere(String words) {
         return lexicon.choices().values().stream()
-                .filter(set -> set.anywhere() != ChoiceSet.Anywhere.NO
-                        && set.anywhere() != ChoiceSet.Anywhere.MENTIONED)
+                .filter(set ->
+                        set.anywhere() != ChoiceSet.Anywhere.NO && set.anywhere() != ChoiceSet.Anywhere.MENTIONED)
                 .flatMap(set -> set.options().values().stream())
                 .flatMap(List::stream)
                 .anyMatch(phrase -> phrase.words().equals(words));

@@ -82,14 +82,14 @@ class OrdersAndChoicesTest {
                 .isEqualTo(new Meaning.Choice("leak-test", "standing-pressure"));
         assertThat(only("airflow", asked(Quantity.AIRFLOW)).understood()).isFalse();
         assertThat(only("not the pressure test", OPEN).understood()).isFalse();
-        assertThat(all("vacuum five hundred microns", OPEN))
-                .noneMatch(Meaning.Mentioned.class::isInstance);
+        assertThat(all("vacuum five hundred microns", OPEN)).noneMatch(Meaning.Mentioned.class::isInstance);
     }
 
     @Test
     void theNamesOfJobsAreListenedForBetweenReadings() {
         assertThat(GRAMMAR.vocabulary(OPEN).phrases()).contains("weigh in", "winter set up", "pressure test");
-        assertThat(GRAMMAR.vocabulary(asked(Quantity.SUCTION_PRESSURE)).phrases()).doesNotContain("winter set up");
+        assertThat(GRAMMAR.vocabulary(asked(Quantity.SUCTION_PRESSURE)).phrases())
+                .doesNotContain("winter set up");
     }
 
     private static Meaning values(Reading... readings) {

@@ -125,7 +125,8 @@ public final class NumberParser {
     public boolean isDigit(int at) {
         NumberWord word = parts[at];
         boolean single = word != null && (word.kind() == Kind.DIGIT || word.kind() == Kind.NUMERAL);
-        return single && values(at, at + 1).stream().anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
+        return single
+                && values(at, at + 1).stream().anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     /** The words as parts of a number, or null if one of them is none. */
