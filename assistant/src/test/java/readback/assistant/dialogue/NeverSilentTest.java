@@ -86,7 +86,11 @@ class NeverSilentTest {
                         "go to pressure test; four ten a; understood; yes; understood; understood; plate pressure 450; 300; 70",
                         "pressure-hold",
                         false),
-                Arguments.of("in the weigh-in", "go to weigh in; four ten a; understood; piston", "nameplate-charge", false));
+                Arguments.of(
+                        "in the weigh-in",
+                        "go to weigh in; four ten a; understood; piston",
+                        "nameplate-charge",
+                        false));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -99,9 +103,8 @@ class NeverSilentTest {
 
         for (String words : said(expected)) {
             for (Event.Source source : Event.Source.values()) {
-                Hypothesis heard = source == Event.Source.KEYS
-                        ? Hypothesis.typed(words)
-                        : new Hypothesis(words, 0.93, List.of());
+                Hypothesis heard =
+                        source == Event.Source.KEYS ? Hypothesis.typed(words) : new Hypothesis(words, 0.93, List.of());
                 Turn turn = Rehearsal.DIALOGUE.on(
                         there.state(), new Event.Heard(there.now().plusSeconds(5), source, List.of(heard)));
 
