@@ -1,6 +1,7 @@
 package readback.grammar;
 
 import readback.calc.quantity.Unit;
+import readback.grammar.lexicon.ChoiceSet;
 import readback.grammar.lexicon.QuantityWords;
 
 /** What a phrase can mean where it stands. */
@@ -79,9 +80,24 @@ sealed interface Item {
     /**
      * An option of a set of choices.
      *
-     * @param anywhere whether it is understood where its set is not asked
+     * @param alone what becomes of it where its set is not asked
      */
-    record Option(String set, String option, boolean anywhere) implements Item {
+    record Option(String set, String option, ChoiceSet.Anywhere alone) implements Item {
+
+        /** Whether it is understood where its set is not asked. */
+        boolean anywhere() {
+            return alone != ChoiceSet.Anywhere.NO && !mentioned();
+        }
+
+        /** Whether it is only spoken of where its set is not asked. */
+        boolean mentioned() {
+            return alone == ChoiceSet.Anywhere.MENTIONED;
+        }
+
+        Meaning.Choice choice() {
+            return new Meaning.Choice(set, option);
+        }
+
         @Override
         public void read(Reader reader) {
             reader.option(this);
@@ -103,8 +119,12 @@ sealed interface Item {
         }
     }
 
-    /** Words that mean an option wherever they stand. */
-    record Spot(String set, String option) implements Item {
+    /**
+     * Words that mean an option wherever they stand.
+     *
+     * @param supposed whether they do so only behind words such as "what do i do if"
+     */
+    record Spot(String set, String option, boolean supposed) implements Item {
         @Override
         public void read(Reader reader) {
             reader.spot(this);
@@ -132,6 +152,7 @@ sealed interface Item {
         ASK,
         TAIL,
         PROBE,
-        MEASURES
+        MEASURES,
+        SUPPOSE
     }
 }

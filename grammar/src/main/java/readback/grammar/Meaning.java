@@ -56,6 +56,8 @@ public sealed interface Meaning {
 
         T probeNamed(ProbeNamed named);
 
+        T mentioned(Mentioned mentioned);
+
         T notUnderstood(NotUnderstood reason);
     }
 
@@ -164,6 +166,16 @@ public sealed interface Meaning {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.probeNamed(this);
+        }
+    }
+
+    /**
+     * An option that is spoken of, without being chosen or cried out: "what do i do if my hose leaks", "pressure test".
+     */
+    record Mentioned(Choice of) implements Meaning {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.mentioned(this);
         }
     }
 

@@ -46,13 +46,15 @@ final class PhraseTree {
         lexicon.choices().forEach((name, set) -> {
             put(set.introductions(), new Item.Introduction(name));
             set.options().forEach((option, phrases) -> {
-                boolean anywhere = set.anywhere() != ChoiceSet.Anywhere.NO && !option.equals(Understanding.UNKNOWN);
-                put(phrases, new Item.Option(name, option, anywhere));
+                ChoiceSet.Anywhere alone =
+                        option.equals(Understanding.UNKNOWN) ? ChoiceSet.Anywhere.NO : set.anywhere();
+                put(phrases, new Item.Option(name, option, alone));
             });
         });
         lexicon.choices().forEach((name, set) -> {
             set.topics().forEach((option, phrases) -> put(phrases, new Item.Topic(name, option)));
-            set.spots().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option)));
+            set.spots().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option, false)));
+            set.supposed().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option, true)));
         });
         lexicon.commands().forEach((name, phrases) -> put(phrases, new Item.Order(Command.valueOf(name))));
         lexicon.commandsAbout().forEach((name, phrases) -> put(phrases, new Item.OrderAbout(Command.valueOf(name))));

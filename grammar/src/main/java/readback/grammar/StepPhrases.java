@@ -33,6 +33,10 @@ final class StepPhrases {
     // outweighs
     // units and other quantities, the fewer digits are heard as units ("five" as "psi").
     private static final int ASKED_BARE = 3_000;
+
+    /** The most phrases of a step, with unknown speech among them: each is one more way to mishear. Decision 0010. */
+    static final int MOST = 5_000;
+
     private static final int ASKED_NAMED = 500;
     private static final int ASKED_SHORT = 60;
     private static final int OTHER_NAMED = 4;
@@ -82,6 +86,10 @@ final class StepPhrases {
     private final SplittableRandom random;
     private final ReadingPhrases readings;
     private final List<Sample> samples = new ArrayList<>();
+    /** Where the bare numbers begin and end among the samples. */
+    private int bareFrom;
+
+    private int bareUntil;
 
     StepPhrases(Lexicon lexicon, Expectation expectation, long seed) {
         this.lexicon = lexicon;
@@ -103,7 +111,19 @@ final class StepPhrases {
         about();
         notes();
         questions();
+        fewerNumbers();
         return List.copyOf(samples);
+    }
+
+    /** Where there are too many phrases, bare numbers give way: there are thousands, and of other things a few. */
+    private void fewerNumbers() {
+        int tooMany = Vocabulary.withUnknown(samples.stream().map(Sample::words).toList())
+                        .size()
+                - MOST;
+        if (tooMany > 0) {
+            samples.subList(bareUntil - Math.min(tooMany, bareUntil - bareFrom), bareUntil)
+                    .clear();
+        }
     }
 
     private void add(String words, Meaning meaning) {
@@ -142,7 +162,7 @@ final class StepPhrases {
             boolean asked = expectation.choice().filter(set.name()::equals).isPresent();
             List<Phrase> introductions = ReadingPhrases.heard(set.introductions());
             for (Map.Entry<String, List<Phrase>> option : set.options().entrySet()) {
-                Meaning meaning = new Meaning.Choice(set.name(), option.getKey());
+                Meaning.Choice meaning = new Meaning.Choice(set.name(), option.getKey());
                 List<Phrase> phrases = ReadingPhrases.heard(option.getValue());
                 boolean open = expectation.isQuestion() && option.getKey().equals(Understanding.UNKNOWN);
                 for (Phrase phrase : asked && !open ? phrases : List.<Phrase>of()) {
@@ -154,6 +174,11 @@ final class StepPhrases {
                     phrases.stream()
                             .filter(phrase -> !ofAskedSet(phrase))
                             .forEach(phrase -> add(phrase.words(), meaning));
+                }
+                if (!asked && mentioned(set)) {
+                    phrases.stream()
+                            .filter(phrase -> !ofAskedSet(phrase) && !saidAnywhere(phrase.words()))
+                            .forEach(phrase -> add(phrase.words(), new Meaning.Mentioned(meaning)));
                 }
                 for (int i = 0; i < INTRODUCED && !introductions.isEmpty() && !phrases.isEmpty(); i++) {
                     add(readings.pick(introductions) + " " + readings.pick(phrases), meaning);
@@ -169,6 +194,11 @@ final class StepPhrases {
                         && expectation.quantity().isEmpty());
     }
 
+    private boolean mentioned(ChoiceSet set) {
+        return set.anywhere() == ChoiceSet.Anywhere.MENTIONED
+                && expectation.quantity().isEmpty();
+    }
+
     /** What was asked comes before what can be said anywhere: "none" where that is an answer. */
     private boolean ofAskedSet(Phrase phrase) {
         return expectation.choice().map(lexicon.choices()::get).stream()
@@ -180,7 +210,8 @@ final class StepPhrases {
     /** Whether the words are a question or a cry of their own: "what's the target superheat". */
     private boolean saidAnywhere(String words) {
         return lexicon.choices().values().stream()
-                .filter(set -> set.anywhere() != ChoiceSet.Anywhere.NO)
+                .filter(set ->
+                        set.anywhere() != ChoiceSet.Anywhere.NO && set.anywhere() != ChoiceSet.Anywhere.MENTIONED)
                 .flatMap(set -> set.options().values().stream())
                 .flatMap(List::stream)
                 .anyMatch(phrase -> phrase.words().equals(words));
@@ -242,8 +273,12 @@ final class StepPhrases {
                                             || !expectation.answers().isEmpty()
                                     ? OTHER_NAMED
                                     : OPEN_NAMED;
-            for (int i = 0; i < (isAsked ? ASKED_BARE - numbersLess : 0); i++) {
-                said(readings.bare(quantity));
+            if (isAsked) {
+                bareFrom = samples.size();
+                for (int i = 0; i < ASKED_BARE - numbersLess; i++) {
+                    said(readings.bare(quantity));
+                }
+                bareUntil = samples.size();
             }
             for (int i = 0; i < named; i++) {
                 said(readings.named(quantity));

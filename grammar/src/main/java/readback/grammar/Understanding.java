@@ -55,7 +55,7 @@ final class Understanding {
         if (utterance.length() == 0) {
             return List.of(new Interpretation(Meaning.NotUnderstood.of(Reason.Kind.NOTHING_HEARD), 0));
         }
-        if (note() || probeNamed()) {
+        if (note() || probeNamed() || supposed()) {
             return found.ranked();
         }
         whole(0, 1, false);
@@ -73,6 +73,9 @@ final class Understanding {
         new ValueSearch(utterance, lexicon, troubles, found).search();
         if (found.isEmpty()) {
             spot();
+        }
+        if (found.isEmpty()) {
+            mentioned();
         }
         if (found.isEmpty()) {
             return List.of(new Interpretation(troubles.reason(), 0));
@@ -126,6 +129,69 @@ final class Understanding {
                 found.add(new Meaning.ProbeNamed(probe, name.words().quantity()), name.weight());
             }
         }
+    }
+
+    /** "What do i do if my hose leaks": what to do is asked about, nothing has happened. */
+    private boolean supposed() {
+        for (int begin : utterance.afterOptional(0, Item.Word.FILLER)) {
+            after(begin, Item.Word.SUPPOSE).forEach(this::supposed);
+        }
+        return !found.isEmpty();
+    }
+
+    /** What is named first counts, by the longest words for it: a "gas leak" is about gas. */
+    private void supposed(int from) {
+        for (int at = from; at < utterance.length() && found.isEmpty(); at++) {
+            @Nullable Meaning longest = null;
+            for (ParseChart.Match match : utterance.matches(at)) {
+                if (match.item() instanceof Item.Spot spot) {
+                    longest = new Meaning.Mentioned(new Meaning.Choice(spot.set(), spot.option()));
+                } else if (match.item() instanceof Item.Option option && canBeSupposed(option)) {
+                    longest = new Meaning.Mentioned(option.choice());
+                }
+            }
+            if (longest != null) {
+                found.add(longest, SPOTTED);
+            }
+        }
+    }
+
+    private boolean canBeSupposed(Item.Option option) {
+        return Optional.ofNullable(lexicon.choices().get(option.set()))
+                .filter(set -> set.supposed().containsKey(option.option()))
+                .isPresent();
+    }
+
+    /**
+     * The one option of a set that is only spoken of, alone or among other words: "pressure test please". Not where a
+     * number is said, where a word may deny it, or where it is the name of the value asked for.
+     */
+    private void mentioned() {
+        if (denies()) {
+            return;
+        }
+        Set<Meaning> options = new HashSet<>();
+        for (int at = 0; at < utterance.length(); at++) {
+            if (utterance.number(at).isPresent()) {
+                return;
+            }
+            for (ParseChart.Match match : utterance.matches(at)) {
+                if (match.item() instanceof Item.Option option && option.mentioned() && !namesAsked(at, match.end())) {
+                    options.add(new Meaning.Mentioned(option.choice()));
+                }
+            }
+        }
+        if (options.size() == 1) {
+            options.forEach(meaning -> found.add(meaning, SPOTTED));
+        }
+    }
+
+    /** Whether these words are a name of the quantity that is asked for. */
+    private boolean namesAsked(int from, int to) {
+        return utterance.matches(from).stream()
+                .filter(match -> match.end() == to && match.item() instanceof Item.Name)
+                .map(match -> ((Item.Name) match.item()).words().quantity())
+                .anyMatch(quantity -> utterance.expectation().quantity().equals(Optional.of(quantity)));
     }
 
     private boolean impliedByWhole(Meaning meaning) {
@@ -251,7 +317,7 @@ final class Understanding {
         public void option(Item.Option option) {
             boolean asked = asked(option);
             if (last && (asked || option.anywhere())) {
-                found.add(new Meaning.Choice(option.set(), option.option()), asked ? polite : polite * INTRODUCED);
+                found.add(option.choice(), asked ? polite : polite * INTRODUCED);
                 inFull |= option.anywhere() && end == utterance.length() && score == 1;
             }
         }
@@ -336,10 +402,10 @@ final class Understanding {
         Set<Meaning> options = new HashSet<>();
         for (int at = 0; at < utterance.length(); at++) {
             for (ParseChart.Match match : utterance.matches(at)) {
-                if (match.item() instanceof Item.Spot spot) {
+                if (match.item() instanceof Item.Spot spot && !spot.supposed()) {
                     found.add(new Meaning.Choice(spot.set(), spot.option()), SPOTTED);
                 } else if (match.item() instanceof Item.Option option && stands(option, at, match.end())) {
-                    options.add(new Meaning.Choice(option.set(), option.option()));
+                    options.add(option.choice());
                 }
             }
         }

@@ -50,6 +50,48 @@ class OrdersAndChoicesTest {
         return new Expectation(set, Optional.empty(), Optional.of(set), Optional.empty(), UnitSetting.US);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "what do i do if my hose leaks, emergency, leak",
+        "what do i do when i smell gas, emergency, gas",
+        "so what if i get refrigerant in my eye, emergency, eye",
+        "what should i do if my partner gets shocked, emergency, shock",
+        "what do i do if the coil freezes up, situation, frozen",
+        "what if it's a mini split, situation, mini-split"
+    })
+    void whatWouldBeToDoIsAskedAboutAndNoCryForHelp(String words, String set, String option) {
+        assertThat(only(words, OPEN)).isEqualTo(new Meaning.Mentioned(new Meaning.Choice(set, option)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "winter set up please, winter-set-up",
+        "weigh in, weigh-in",
+        "evacuation now, evacuation",
+        "do i need to do a pressure test, pressure-test",
+        "capacity check, capacity"
+    })
+    void aJobThatIsNamedAloneOrAmongOtherWordsIsSpokenOf(String words, String job) {
+        assertThat(only(words, asked(Quantity.SUCTION_PRESSURE)))
+                .isEqualTo(new Meaning.Mentioned(new Meaning.Choice("checklist", job)));
+    }
+
+    @Test
+    void aJobIsNotSpokenOfWhereItsNameIsAskedForOrDeniedOrANumberFollows() {
+        assertThat(only("pressure test", choosing("leak-test")))
+                .isEqualTo(new Meaning.Choice("leak-test", "standing-pressure"));
+        assertThat(only("airflow", asked(Quantity.AIRFLOW)).understood()).isFalse();
+        assertThat(only("not the pressure test", OPEN).understood()).isFalse();
+        assertThat(all("vacuum five hundred microns", OPEN)).noneMatch(Meaning.Mentioned.class::isInstance);
+    }
+
+    @Test
+    void theNamesOfJobsAreListenedForBetweenReadings() {
+        assertThat(GRAMMAR.vocabulary(OPEN).phrases()).contains("weigh in", "winter set up", "pressure test");
+        assertThat(GRAMMAR.vocabulary(asked(Quantity.SUCTION_PRESSURE)).phrases())
+                .doesNotContain("winter set up");
+    }
+
     private static Meaning values(Reading... readings) {
         return new Meaning.Values(List.of(readings));
     }

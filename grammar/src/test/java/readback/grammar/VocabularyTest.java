@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.UnitSetting;
 
@@ -60,6 +65,23 @@ class VocabularyTest {
                         "psi",
                         "correction");
         assertThat(vocabulary.phrases()).contains("[unk]").hasSizeBetween(2_500, 5_000);
+    }
+
+    static Stream<Expectation> situations() {
+        return EveryStepTest.steps().stream()
+                .flatMap(step -> Stream.of(
+                        step,
+                        step.answeredBy(Command.YES, Command.NO),
+                        step.answeredBy(Command.DONE),
+                        step.beside(new ProbesShown(
+                                Set.of(Quantity.SUCTION_PRESSURE, Quantity.LIQUID_PRESSURE),
+                                Map.of(3, List.of(Quantity.OUTDOOR_TEMPERATURE, Quantity.SUPPLY_DRY_BULB))))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("situations")
+    void noStepAndNoDoubtListensForMoreThanFiveThousandPhrases(Expectation step) {
+        assertThat(GRAMMAR.vocabulary(step).phrases()).hasSizeLessThanOrEqualTo(5_000);
     }
 
     @Test

@@ -48,6 +48,16 @@ class WeighingTest {
         return reading -> reading.value().toPlainString().equals(value) ? grade : Grade.TYPICAL;
     }
 
+    @ParameterizedTest
+    @CsvSource({"three eighths, 0.375", "a quarter, 0.25", "one half, 0.5", "five eighths inch, 0.625"})
+    void aFractionLacksNoDigit(String words, String value) {
+        Expectation tube = Expectation.of(Quantity.LIQUID_TUBE_SIZE, UnitSetting.US);
+
+        assertThat(GRAMMAR.decide(List.of(heard(words, 0.95)), tube, Prior.indifferent()))
+                .isEqualTo(new Decision.Accept(
+                        new Meaning.Values(List.of(Reading.of(Quantity.LIQUID_TUBE_SIZE, value))), 0.95, false));
+    }
+
     @Test
     void typedWordsAreTakenAtOnce() {
         assertThat(GRAMMAR.decide(List.of(Hypothesis.typed("fifty")), STEP, Prior.indifferent()))

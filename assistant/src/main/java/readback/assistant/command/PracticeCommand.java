@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.dialogue.Tutor;
 import readback.assistant.practice.Difficulty;
 import readback.assistant.practice.Outlook;
 import readback.assistant.practice.PracticeTime;
@@ -68,7 +69,12 @@ public final class PracticeCommand implements Callable<Integer> {
             description = "Start number of the draw: the same one draws the same call. Default: by chance.")
     private @Nullable Long start;
 
-    @Option(names = "--exam", description = "No instrument is marked; nothing is told before the end.")
+    @Option(
+            names = "--exam",
+            description = {
+                "No instrument is marked, nothing is explained or worked out until you have said your own verdict.",
+                "It is graded at the end. Cautions are given as ever."
+            })
     private boolean exam;
 
     @Option(names = "--typed", description = "Read one utterance a line from standard input.")
@@ -202,7 +208,7 @@ public final class PracticeCommand implements Callable<Integer> {
 
     /** The site of every scenario lies at sea level. */
     private SessionSettings settings() {
-        return session.settings().knowing(SessionSettings.SEA_LEVEL);
+        return session.settings().knowing(SessionSettings.SEA_LEVEL).taughtBy(exam ? Tutor.EXAMINER : Tutor.GUIDE);
     }
 
     private Path folder() {

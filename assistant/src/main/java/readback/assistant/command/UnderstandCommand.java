@@ -104,7 +104,7 @@ public final class UnderstandCommand implements Callable<Integer> {
 
         @Override
         public ObjectNode choice(Meaning.Choice choice) {
-            return node.put("kind", "choice").put("choice", choice.choice()).put("option", choice.option());
+            return option("choice", choice);
         }
 
         @Override
@@ -144,10 +144,19 @@ public final class UnderstandCommand implements Callable<Integer> {
         }
 
         @Override
+        public ObjectNode mentioned(Meaning.Mentioned mentioned) {
+            return option("mentioned", mentioned.of());
+        }
+
+        @Override
         public ObjectNode notUnderstood(Meaning.NotUnderstood not) {
             return node.put("kind", "not-understood")
                     .put("where", not.where())
                     .put("why", ConstantName.of(not.why().kind()));
+        }
+
+        private ObjectNode option(String kind, Meaning.Choice choice) {
+            return node.put("kind", kind).put("choice", choice.choice()).put("option", choice.option());
         }
 
         private ObjectNode readings(List<Reading> readings) {

@@ -242,7 +242,7 @@ public final class Dialogue {
             return alarmed(draft, emergency.get());
         }
         if (draft.state().held()) {
-            return held(draft, decision);
+            return held(draft, decision, heard.source());
         }
         return decision.fold(new Decision.Cases<>() {
             @Override
@@ -324,8 +324,11 @@ public final class Dialogue {
         return reading -> known.grade(reading).fold(PRIOR);
     }
 
-    /** While held only "carry on" is acted on; what was clearly said is told that it waits, and nothing is taken. */
-    private Turn held(Draft draft, Decision decision) {
+    /**
+     * While held only "carry on" is acted on. Whatever else is typed or was said to us is told that it waits, and
+     * nothing is taken; what to do in an emergency is answered.
+     */
+    private Turn held(Draft draft, Decision decision, Event.Source source) {
         Optional<Meaning> accepted = decision.accepted().map(Decision.Accept::meaning);
         if (accepted.isPresent() && accepted.get().orders(Command.CARRY_ON)) {
             draft.understoodAs(new Understood.Meant(accepted.get()));
@@ -333,41 +336,16 @@ public final class Dialogue {
             draft.say(Message.of("held.over"));
             return proceed(draft);
         }
-        draft.understoodAs(Understood.Occurrence.HELD);
-        boolean doubtful = decision.accepted().filter(Decision.Accept::doubtful).isPresent();
-        boolean again =
-                accepted.filter(meaning -> meaning.orders(Command.HOLD_ON)).isPresent();
-        boolean clear =
-                accepted.filter(meaning -> !doubtful && meaning.understood()).isPresent();
-        if (clear || holdsNumber(decision)) {
+        Optional<Emergency> asked = accepted.flatMap(Emergency::askedIn);
+        draft.understoodAs(
+                asked.isPresent() ? new Understood.Meant(accepted.orElseThrow()) : Understood.Occurrence.HELD);
+        asked.map(Emergency::told).ifPresent(draft::say);
+        boolean again = asked.isPresent()
+                || accepted.filter(meaning -> meaning.orders(Command.HOLD_ON)).isPresent();
+        if (!decision.ignored() || source == Event.Source.KEYS) {
             draft.say(Message.of(again ? "held" : "held.first"));
         }
         return draft.turn(Optional.of(listen(draft)));
-    }
-
-    /** Whether a number was said: it is told that it was not taken, however weakly it was heard. */
-    private static boolean holdsNumber(Decision decision) {
-        return decision.fold(new Decision.Cases<>() {
-            @Override
-            public Boolean accept(Decision.Accept accept) {
-                return !accept.meaning().readings().isEmpty();
-            }
-
-            @Override
-            public Boolean askBetween(Decision.AskBetween between) {
-                return true;
-            }
-
-            @Override
-            public Boolean askAgain(Decision.AskAgain again) {
-                return again.numberUnclear();
-            }
-
-            @Override
-            public Boolean ignore(Decision.Ignore ignore) {
-                return false;
-            }
-        });
     }
 
     private void accept(Draft draft, Meaning meaning, boolean doubtful) {
@@ -434,6 +412,17 @@ public final class Dialogue {
                         complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
                     } else {
                         probes.named(draft, named);
+                    }
+                };
+            }
+
+            @Override
+            public Runnable mentioned(Meaning.Mentioned mentioned) {
+                return () -> {
+                    if (doubtful) {
+                        complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
+                    } else {
+                        orders.mentioned(draft, mentioned.of());
                     }
                 };
             }

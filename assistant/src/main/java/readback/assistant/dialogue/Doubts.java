@@ -78,6 +78,14 @@ final class Doubts {
     void failed(Draft draft) {
         if (draft.conversation().failures() >= FAILURES_UNTIL_LAPSED) {
             dropUnwanted(draft);
+            dropJob(draft);
+        }
+    }
+
+    /** Something else than an answer was said to the question whether to go to a job. */
+    static void dropJob(Draft draft) {
+        if (draft.conversation().pending().flatMap(Pending::leadsTo).isPresent()) {
+            draft.become(draft.conversation().answered());
         }
     }
 

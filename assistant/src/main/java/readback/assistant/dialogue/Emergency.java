@@ -31,7 +31,12 @@ public enum Emergency {
                 : Optional.empty();
     }
 
-    /** What to do. */
+    /** The emergency of which it is asked what to do; empty where none is asked about. */
+    static Optional<Emergency> askedIn(Meaning meaning) {
+        return meaning instanceof Meaning.Mentioned mentioned ? in(mentioned.of()) : Optional.empty();
+    }
+
+    /** What to do, in an emergency or where it is asked about. */
     Message told() {
         return Message.of("emergency." + ConstantName.of(this));
     }

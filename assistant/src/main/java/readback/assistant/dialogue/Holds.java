@@ -55,7 +55,8 @@ final class Holds {
                     assessment ->
                             assessment.verdict().equals(Optional.of(Verdict.Kind.RECOVER)) || trim(assessment) < 0),
             Map.entry("refrigerant-recovered", assessment -> moved(assessment, kilograms -> kilograms < 0)),
-            Map.entry("leak-to-test", Holds::leakToTest));
+            Map.entry("leak-to-test", Holds::leakToTest),
+            Map.entry("examined", assessment -> assessment.settings().tutor() == Tutor.EXAMINER));
 
     private Holds() {}
 

@@ -251,6 +251,14 @@ final class Intake {
             public Boolean leave(Pending.Leave leave) {
                 return false;
             }
+
+            @Override
+            public Boolean goTo(Pending.GoTo goTo) {
+                if (meaning.order().isEmpty()) {
+                    Doubts.dropJob(draft);
+                }
+                return false;
+            }
         });
     }
 

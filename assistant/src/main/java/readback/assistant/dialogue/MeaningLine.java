@@ -54,6 +54,11 @@ final class MeaningLine {
         }
 
         @Override
+        public String mentioned(Meaning.Mentioned mentioned) {
+            return "spoken of: " + choice(mentioned.of());
+        }
+
+        @Override
         public String notUnderstood(Meaning.NotUnderstood reason) {
             return "not understood";
         }

@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.caution.CautionNotice;
@@ -34,6 +35,8 @@ final class Orders {
 
     /** The choice set of the units meant when none is said. */
     private static final String UNITS = "units";
+
+    private static final Message WITHHELD = Message.of("exam.withheld");
 
     private static final Meaning.Choice UNKNOWN_DEVICE = new Meaning.Choice(Slots.METERING_DEVICE.id(), "unknown");
 
@@ -71,10 +74,7 @@ final class Orders {
             case NO -> refused(draft, asked);
             case SAY_AGAIN -> draft.say(again(draft, order.about()));
             case WHY -> why(draft, order.about(), asked);
-            case HOW ->
-                draft.say(step(draft, order.about(), asked)
-                        .map(Prompts::how)
-                        .orElseGet(() -> Message.of("help.general")));
+            case HOW -> draft.say(taught(draft, step(draft, order.about(), asked), Prompts::how));
             case HELP -> help(draft, asked);
             case GO_BACK -> goBack(draft, order.about());
             case SCRATCH_THAT -> scratch(draft, order.about());
@@ -123,12 +123,17 @@ final class Orders {
     private void agreed(Draft draft, Optional<Step> asked, String word) {
         boolean leaving =
                 draft.conversation().pending().filter(Pending::leaving).isPresent();
-        if (leaving && word.equals(Intake.YES)) {
-            draft.become(draft.conversation().answered());
-            closing.close(draft);
-        } else if (leaving) {
+        Optional<JobId> job = draft.conversation().pending().flatMap(Pending::leadsTo);
+        boolean yes = word.equals(Intake.YES);
+        if ((leaving || job.isPresent()) && !yes) {
             // "Understood" is no yes: whether to leave is asked again.
             return;
+        } else if (leaving) {
+            draft.become(draft.conversation().answered());
+            closing.close(draft);
+        } else if (job.isPresent()) {
+            draft.become(draft.conversation().answered());
+            change(draft, job.get());
         } else if (!draft.state().warnings().unheeded().isEmpty()) {
             draft.become(draft.state().with(draft.state().warnings().heeded()));
         } else if (asked.isPresent() && takesAWord(asked.get(), word)) {
@@ -195,7 +200,7 @@ final class Orders {
         } else if (about.isEmpty() && draft.state().told(Judged.CHARGE) && meansTheVerdict(draft, asked)) {
             draft.say(Answers.reasons(draft.state()));
         } else {
-            draft.say(step(draft, about, asked).map(Prompts::why).orElseGet(() -> Message.of("help.general")));
+            draft.say(taught(draft, step(draft, about, asked), Prompts::why));
             asked.filter(step -> about.isEmpty())
                     .flatMap(step -> step.task().prepared())
                     .ifPresent(activity -> {
@@ -206,6 +211,24 @@ final class Orders {
                         whyItBurns(draft);
                     });
         }
+    }
+
+    /** What is told about a step; of what is to be measured or seen nothing in an exam. */
+    private static Message taught(Draft draft, Optional<Step> about, Function<Step, Message> told) {
+        return about.filter(step -> draft.state().examined() && asksForSkill(step))
+                        .isPresent()
+                ? WITHHELD
+                : about.map(told).orElseGet(() -> Message.of("help.general"));
+    }
+
+    /**
+     * Whether it asks for a value or a choice; what is confirmed before work and what is waited for keeps from harm.
+     */
+    private static boolean asksForSkill(Step step) {
+        return switch (step.task().reply()) {
+            case VALUE, OPTION -> true;
+            case YES_OR_NO, DONE, FINISH, TIME, NOTHING -> false;
+        };
     }
 
     /** Before work that can set a refrigerant on fire, "why" tells how that is kept from happening. */
@@ -305,7 +328,9 @@ final class Orders {
             intake.choice(draft, UNKNOWN_DEVICE);
         } else {
             draft.say(Message.of("skip.refused"));
-            asked.ifPresent(step -> draft.say(Prompts.why(step).quietly()));
+            if (asked.isPresent()) {
+                draft.say(taught(draft, asked, Prompts::why).quietly());
+            }
         }
     }
 
@@ -350,7 +375,9 @@ final class Orders {
     void choose(Draft draft, Meaning.Choice choice) {
         Optional<Question> question = Question.in(choice);
         Optional<Situations.Told> told = Situations.Told.in(choice);
-        if (question.isPresent()) {
+        if (question.filter(Question::workedOut).isPresent() && draft.state().examined()) {
+            draft.say(WITHHELD);
+        } else if (question.isPresent()) {
             draft.say(answers.to(question.get(), draft.state()));
         } else if (told.isPresent()) {
             situations.taken(draft, told.get(), asked(draft)).ifPresent(job -> change(draft, job));
@@ -380,6 +407,30 @@ final class Orders {
             skip(draft, asked(draft));
         } else {
             intake.choice(draft, choice);
+        }
+    }
+
+    /** Answers what was only spoken of: what to do if it happens, whether to go to a job. */
+    void mentioned(Draft draft, Meaning.Choice choice) {
+        Optional<Emergency> emergency = Emergency.in(choice);
+        Optional<Situations.Told> told = Situations.Told.in(choice);
+        if (emergency.isPresent()) {
+            draft.say(emergency.get().told());
+            draft.say(Message.of("emergency.asked"));
+        } else if (told.isPresent()) {
+            draft.say(told.get().answer());
+        } else {
+            spokenOf(draft, new JobId(choice.option()));
+        }
+    }
+
+    private void spokenOf(Draft draft, JobId job) {
+        if (job.equals(draft.state().job())) {
+            change(draft, job);
+        } else {
+            draft.become(draft.conversation()
+                    .questioningFirst(
+                            new Pending.GoTo(job, Message.of("job.go-to").with("job", new Fact.Term("job." + job)))));
         }
     }
 

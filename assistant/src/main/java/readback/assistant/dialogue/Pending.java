@@ -6,6 +6,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.grammar.Meaning;
+import readback.prompts.checklist.JobId;
 import readback.prompts.text.Message;
 
 /** A question of the dialogue's own that comes before the checklist goes on. */
@@ -24,6 +25,8 @@ public sealed interface Pending {
         T movedAgain(MovedAgain movedAgain);
 
         T leave(Leave leave);
+
+        T goTo(GoTo goTo);
     }
 
     /** The question, for asking again. */
@@ -52,6 +55,11 @@ public sealed interface Pending {
     /** Whether it asks about leaving. */
     default boolean leaving() {
         return false;
+    }
+
+    /** The job that a yes leads to, if it asks for one. */
+    default Optional<JobId> leadsTo() {
+        return Optional.empty();
     }
 
     /** The choice set whose options answer it, if it asks for one. */
@@ -177,6 +185,19 @@ public sealed interface Pending {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.movedAgain(this);
+        }
+    }
+
+    /** A job was spoken of: is it to be done now? It lapses when something else is said. */
+    record GoTo(JobId job, Message question) implements Pending {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.goTo(this);
+        }
+
+        @Override
+        public Optional<JobId> leadsTo() {
+            return Optional.of(job);
         }
     }
 

@@ -51,7 +51,10 @@ final class Progress {
                             draft.state().settings().understood())));
         }
         step.task().awaited().ifPresent(duration -> waiting.begin(draft, step, duration));
-        if (!draft.state().brief() && Flow.measured(step).isPresent() && !flow.measuredBefore(draft.conversation())) {
+        if (!draft.state().brief()
+                && !draft.state().examined()
+                && Flow.measured(step).isPresent()
+                && !flow.measuredBefore(draft.conversation())) {
             draft.say(Message.of("offer.why"));
         }
         Flow.measured(step)

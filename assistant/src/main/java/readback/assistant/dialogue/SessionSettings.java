@@ -25,6 +25,7 @@ import readback.prompts.checklist.JobId;
  * @param understood cautions that were read out and understood earlier the same day, by this technician at this site:
  *     they are named, not read out again
  * @param delivery how loud and how fast the voice speaks
+ * @param tutor how much the technician is told about the work
  */
 public record SessionSettings(
         JobId job,
@@ -36,7 +37,8 @@ public record SessionSettings(
         Optional<String> technician,
         Optional<String> site,
         Set<CautionRule> understood,
-        Delivery delivery) {
+        Delivery delivery,
+        Tutor tutor) {
 
     /** Where the altitude does not matter. */
     public static final Reading SEA_LEVEL = Reading.of(Quantity.ALTITUDE, "0");
@@ -67,13 +69,13 @@ public record SessionSettings(
             Optional<String> refrigerant,
             Optional<String> technician,
             Optional<String> site) {
-        this(job, units, brief, known, limits, refrigerant, technician, site, Set.of(), Delivery.PLAIN);
+        this(job, units, brief, known, limits, refrigerant, technician, site, Set.of(), Delivery.PLAIN, Tutor.GUIDE);
     }
 
     /** The same settings where these cautions were understood earlier the same day. */
     public SessionSettings having(Set<CautionRule> alreadyUnderstood) {
         return new SessionSettings(
-                job, units, brief, known, limits, refrigerant, technician, site, alreadyUnderstood, delivery);
+                job, units, brief, known, limits, refrigerant, technician, site, alreadyUnderstood, delivery, tutor);
     }
 
     /** The same settings with one thing more known, unless it is known already. */
@@ -84,17 +86,24 @@ public record SessionSettings(
         List<Reading> more = new ArrayList<>(known);
         more.add(reading);
         return new SessionSettings(
-                job, units, brief, more, limits, refrigerant, technician, site, understood, delivery);
+                job, units, brief, more, limits, refrigerant, technician, site, understood, delivery, tutor);
     }
 
     /** The same settings where the voice speaks like this. */
     public SessionSettings delivered(Delivery other) {
-        return new SessionSettings(job, units, brief, known, limits, refrigerant, technician, site, understood, other);
+        return new SessionSettings(
+                job, units, brief, known, limits, refrigerant, technician, site, understood, other, tutor);
+    }
+
+    /** The same settings with this tutor. */
+    public SessionSettings taughtBy(Tutor other) {
+        return new SessionSettings(
+                job, units, brief, known, limits, refrigerant, technician, site, understood, delivery, other);
     }
 
     /** The same settings with other units. */
     SessionSettings in(UnitSetting other) {
         return new SessionSettings(
-                job, other, brief, known, limits, refrigerant, technician, site, understood, delivery);
+                job, other, brief, known, limits, refrigerant, technician, site, understood, delivery, tutor);
     }
 }

@@ -28,6 +28,11 @@ final class Situations {
         static Optional<Told> in(Meaning.Choice choice) {
             return choice.choice().equals(CHOICE) ? ConstantName.find(Told.class, choice.option()) : Optional.empty();
         }
+
+        /** What to do about it. */
+        Message answer() {
+            return Message.of("situation." + ConstantName.of(this));
+        }
     }
 
     private final Intake intake;
@@ -51,7 +56,7 @@ final class Situations {
             thawed(draft);
         } else {
             kept(draft, told);
-            draft.say(Message.of("situation." + ConstantName.of(told)));
+            draft.say(told.answer());
         }
         return Optional.empty();
     }
@@ -80,6 +85,6 @@ final class Situations {
         waiting.endThaw(draft);
         draft.become(draft.sheet()
                 .with(Slots.COIL_FREE_OF_ICE, new Answer.Option(draft.state().at(), Intake.YES)));
-        draft.say(Message.of("situation.thawed"));
+        draft.say(Told.THAWED.answer());
     }
 }

@@ -110,6 +110,9 @@ public final class Slots {
 
     public static final Slot COIL_FREE_OF_ICE = new Slot("thaw-clear");
 
+    /** What the technician takes to be wrong, where he is examined. */
+    public static final Slot OWN_VERDICT = new Slot("likely-fault");
+
     /** Sets of choices that are told, whatever is asked; a step may depend on them, none asks for them. */
     static final List<Slot> TOLD = List.of(CYLINDER_IN_USE, WORK_DONE, DRIERS_ADDED, SCALE_WITNESS);
 
@@ -161,6 +164,7 @@ public final class Slots {
             FUNCTIONAL_RETURN,
             FUNCTIONAL_SUPPLY,
             REST_TEMPERATURE,
+            OWN_VERDICT,
             ICE_ON_COIL,
             THAWING,
             COIL_FREE_OF_ICE);

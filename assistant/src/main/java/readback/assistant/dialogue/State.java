@@ -91,6 +91,12 @@ public record State(
         return conversation.mode() == Conversation.Mode.HELD;
     }
 
+    /** Whether the technician is examined and has not said his own verdict yet. */
+    public boolean examined() {
+        return settings().tutor() == Tutor.EXAMINER
+                && sheet().answer(Slots.OWN_VERDICT).isEmpty();
+    }
+
     /** The step asked last, by its name. */
     public Optional<String> asked() {
         return conversation.asked();

@@ -94,6 +94,15 @@ final class UnderstoodMessage {
             }
 
             @Override
+            public Message mentioned(Meaning.Mentioned mentioned) {
+                return Message.of("understood.mentioned")
+                        .with(
+                                "option",
+                                new Fact.Quoted(names.option(
+                                        mentioned.of().choice(), mentioned.of().option())));
+            }
+
+            @Override
             public Message notUnderstood(Meaning.NotUnderstood not) {
                 return Message.of("understood.not-understood").with("why", new Fact.Text(ReasonMessage.of(not.why())));
             }

@@ -23,6 +23,7 @@ import readback.prompts.text.Message;
  * What came of a practice call.
  *
  * @param concluded what the last verdict on the charge was told from; empty where none was told
+ * @param exam what came of the technician's own verdict; empty where he was guided
  * @param moves how often refrigerant was moved
  * @param wrongOunces of it away from the nameplate charge, or moved at all where the charge was not at fault
  * @param charge at the end, as a share of the nameplate's
@@ -37,6 +38,7 @@ import readback.prompts.text.Message;
 public record Debrief(
         Scenario scenario,
         Optional<Assessment> concluded,
+        Optional<Exam> exam,
         int moves,
         double wrongOunces,
         double charge,
@@ -59,6 +61,30 @@ public record Debrief(
         threatened = Map.copyOf(threatened);
         told = Set.copyOf(told);
         unheeded = Set.copyOf(unheeded);
+    }
+
+    /**
+     * The technician's own verdict.
+     *
+     * @param said empty where he said none
+     * @param shown what his readings pointed to when he said it
+     */
+    public record Exam(Optional<Fault> said, Fault shown) {
+
+        /** How it stands to the truth and to what the readings could show. */
+        Message told(Fault truth) {
+            return said.map(own -> Message.of("practice.own." + standing(own, truth))
+                            .with("said", new Fact.Term("likely-fault." + ConstantName.of(own)))
+                            .with("shown", new Fact.Term("fault." + ConstantName.of(shown))))
+                    .orElseGet(() -> Message.of("practice.own.nothing"));
+        }
+
+        private String standing(Fault own, Fault truth) {
+            if (own == truth) {
+                return "right";
+            }
+            return shown == truth ? "missed" : own == shown ? "as-shown" : "against";
+        }
     }
 
     /** How well it went. */
@@ -96,16 +122,20 @@ public record Debrief(
                 : saysSo() ? Grade.FOUND : Grade.OPEN;
     }
 
-    /** Whether the verdict or the first suspect names what is wrong. */
+    /** Whether what is wrong was named: in an exam by the technician, else by the verdict or the first suspect. */
     private boolean saysSo() {
-        return concluded.isPresent() && scenario.drawn().truth().suspect() == suspect();
+        Fault truth = scenario.drawn().truth().suspect();
+        return exam.isPresent()
+                ? exam.get().said().equals(Optional.of(truth))
+                : concluded.isPresent() && truth == suspect();
     }
 
     private Fault suspect() {
         return concluded.map(Debrief::suspect).orElse(Fault.NONE);
     }
 
-    private static Fault suspect(Assessment assessment) {
+    /** What the verdict, or else the first suspect, names. */
+    static Fault suspect(Assessment assessment) {
         Verdict.Kind verdict = assessment.verdict().orElse(Verdict.Kind.INCOMPLETE);
         if (verdict == Verdict.Kind.ADD) {
             return Fault.UNDERCHARGE;
@@ -142,6 +172,7 @@ public record Debrief(
                                         new Fact.Term("plant."
                                                 + ConstantName.of(truth.fault().orElseThrow())))
                                 .with("percent", count(100 * truth.size())));
+        exam.ifPresent(own -> says.add(own.told(truth.suspect())));
         says.add(
                 concluded.isEmpty()
                         ? Message.of("practice.concluded.nothing")

@@ -11,12 +11,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Slots;
 import readback.assistant.dialogue.State;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.Tutor;
 import readback.assistant.record.About;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
@@ -24,7 +26,9 @@ import readback.assistant.session.Audience;
 import readback.assistant.session.Timers;
 import readback.assistant.simulated.Site;
 import readback.calc.caution.CautionRule;
+import readback.calc.diagnosis.Fault;
 import readback.calc.diagnosis.Finding;
+import readback.calc.name.ConstantName;
 import readback.calc.plant.PlantFault;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
@@ -53,6 +57,7 @@ public final class World implements Audience {
     private Instant nextGlance = Instant.MAX;
     private @Nullable State state;
     private @Nullable State concluded;
+    private Optional<Debrief.Exam> ownVerdict = Optional.empty();
 
     public World(Scenario scenario) {
         this.scenario = scenario;
@@ -87,15 +92,20 @@ public final class World implements Audience {
         timers.follow(event, turn);
         told.addAll(turn.outcome().cautions());
         state = turn.state();
+        if (concluded == null) {
+            turn.outcome().change(Slots.OWN_VERDICT).ifPresent(change -> {
+                Optional<Fault> said = option(change).flatMap(option -> ConstantName.find(Fault.class, option));
+                ownVerdict = Optional.of(
+                        new Debrief.Exam(said, Debrief.suspect(turn.state().assessment())));
+            });
+        }
         if (turn.state().told(Judged.CHARGE)) {
             concluded = turn.state();
         }
         refrigerant(turn.state());
         turn.outcome()
                 .change(Slots.WORK_DONE)
-                .flatMap(change -> change.after())
-                .filter(Content.Option.class::isInstance)
-                .map(content -> ((Content.Option) content).option())
+                .flatMap(World::option)
                 .flatMap(Work::named)
                 .ifPresent(work -> repair(work.mends()));
         turn.outcome()
@@ -194,6 +204,20 @@ public final class World implements Audience {
         return site.runs();
     }
 
+    /** The technician's own verdict beside what his readings pointed to then. */
+    private Optional<Debrief.Exam> exam(State last) {
+        return last.settings().tutor() == Tutor.EXAMINER
+                ? ownVerdict.or(
+                        () -> Optional.of(new Debrief.Exam(Optional.empty(), Debrief.suspect(last.assessment()))))
+                : Optional.empty();
+    }
+
+    private static Optional<String> option(Change change) {
+        return change.after()
+                .filter(Content.Option.class::isInstance)
+                .map(content -> ((Content.Option) content).option());
+    }
+
     /** What came of the call so far. */
     public Debrief debrief() {
         State last = state;
@@ -204,6 +228,7 @@ public final class World implements Audience {
         return new Debrief(
                 scenario,
                 Optional.ofNullable(concluded).map(State::assessment),
+                exam(last),
                 site.moves(),
                 site.wrongOunces(),
                 site.charge(),

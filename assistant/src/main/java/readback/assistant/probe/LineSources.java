@@ -19,13 +19,7 @@ final class LineSources {
 
     /** @param standardInput what a wire of that name reads */
     static LineSource of(Wire wire, InputStream standardInput) {
-        if (wire instanceof Wire.Tcp tcp) {
-            return new OverTcp(tcp);
-        }
-        if (wire instanceof Wire.Serial serial) {
-            return new OverSerial(serial);
-        }
-        return new Borrowed(standardInput);
+        return wire.fold(lent -> new Borrowed(standardInput), OverTcp::new, OverSerial::new);
     }
 
     /** What somebody else opened and closes. */

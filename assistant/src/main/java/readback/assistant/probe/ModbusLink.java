@@ -66,19 +66,24 @@ final class ModbusLink implements Link {
     }
 
     private AbstractModbusMaster made() {
-        if (wire instanceof Wire.Serial serial) {
-            SerialParameters parameters = new SerialParameters();
-            parameters.setPortName(serial.port());
-            parameters.setBaudRate(serial.baud());
-            parameters.setDatabits(serial.dataBits());
-            parameters.setParity(SerialPorts.parity(serial));
-            parameters.setStopbits(SerialPorts.stopBits(serial));
-            parameters.setEncoding(Modbus.SERIAL_ENCODING_RTU);
-            parameters.setEcho(false);
-            return new ModbusSerialMaster(parameters, (int) PATIENCE.toMillis());
-        }
-        Wire.Tcp tcp = (Wire.Tcp) wire;
-        return new ModbusTCPMaster(tcp.host(), tcp.port(), (int) PATIENCE.toMillis(), false, false);
+        return wire.fold(
+                lent -> {
+                    throw new IllegalStateException("registers are not read from " + lent.name());
+                },
+                tcp -> new ModbusTCPMaster(tcp.host(), tcp.port(), (int) PATIENCE.toMillis(), false, false),
+                ModbusLink::overSerial);
+    }
+
+    private static AbstractModbusMaster overSerial(Wire.Serial serial) {
+        SerialParameters parameters = new SerialParameters();
+        parameters.setPortName(serial.port());
+        parameters.setBaudRate(serial.baud());
+        parameters.setDatabits(serial.dataBits());
+        parameters.setParity(SerialPorts.parity(serial));
+        parameters.setStopbits(SerialPorts.stopBits(serial));
+        parameters.setEncoding(Modbus.SERIAL_ENCODING_RTU);
+        parameters.setEcho(false);
+        return new ModbusSerialMaster(parameters, (int) PATIENCE.toMillis());
     }
 
     @Override

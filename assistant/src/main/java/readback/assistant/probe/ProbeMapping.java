@@ -364,6 +364,6 @@ public final class ProbeMapping {
 
     /** Whether values come by the standard input, which cannot be typed into then. */
     public boolean readsStandardInput() {
-        return channels.stream().anyMatch(channel -> channel.wire() instanceof Wire.StandardInput);
+        return channels.stream().anyMatch(channel -> channel.wire().lent());
     }
 }

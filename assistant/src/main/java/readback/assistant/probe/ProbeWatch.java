@@ -91,9 +91,7 @@ public final class ProbeWatch implements ProbeFeed {
                 this::arrived,
                 nanoTime,
                 () -> System.currentTimeMillis() * 1e-3);
-        return wire instanceof Wire.StandardInput
-                ? LinkThread.once(link, wire.name())
-                : LinkThread.lasting(link, wire.name());
+        return wire.lent() ? LinkThread.once(link, wire.name()) : LinkThread.lasting(link, wire.name());
     }
 
     /** Takes a value; any thread. */

@@ -31,16 +31,14 @@ final class Meant {
 
         @Override
         public ObjectNode choice(Meaning.Choice choice) {
-            return Json.kind("choice").put("choice", choice.choice()).put("option", choice.option());
+            return option(Json.kind("choice"), choice);
         }
 
         @Override
         public ObjectNode choices(Meaning.Choices choices) {
             ObjectNode node = Json.kind("choices");
             ArrayNode array = node.putArray("choices");
-            choices.choices()
-                    .forEach(each ->
-                            array.addObject().put("choice", each.choice()).put("option", each.option()));
+            choices.choices().forEach(each -> option(array.addObject(), each));
             return node;
         }
 
@@ -69,6 +67,11 @@ final class Meant {
             return Json.kind("probe-named")
                     .put("probe", named.number())
                     .put("measures", named.quantity().name());
+        }
+
+        @Override
+        public ObjectNode mentioned(Meaning.Mentioned mentioned) {
+            return option(Json.kind("mentioned"), mentioned.of());
         }
 
         @Override
@@ -194,10 +197,15 @@ final class Meant {
             case "saturation" -> new Meaning.SaturationQuestion(Json.read(node.path("pressure"), Reading.class));
             case "probe-named" ->
                 new Meaning.ProbeNamed(node.path("probe").asInt(), Quantity.valueOf(RecordJson.text(node, "measures")));
+            case "mentioned" -> new Meaning.Mentioned(choice(node));
             case "not-understood" ->
                 new Meaning.NotUnderstood(RecordJson.text(node, "where"), reason(node.path("why")));
             default -> throw new IllegalArgumentException("no meaning is a \"" + kind + "\"");
         };
+    }
+
+    private static ObjectNode option(ObjectNode node, Meaning.Choice choice) {
+        return node.put("choice", choice.choice()).put("option", choice.option());
     }
 
     private static Meaning.Choice choice(JsonNode node) {

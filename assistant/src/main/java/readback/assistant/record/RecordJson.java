@@ -24,6 +24,7 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.ProbeReport;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.Tutor;
 import readback.assistant.dialogue.Understood;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.caution.CautionRule;
@@ -299,6 +300,9 @@ final class RecordJson {
                     .put("volume", settings.delivery().volume())
                     .put("speed", settings.delivery().speed());
         }
+        if (settings.tutor() != Tutor.GUIDE) {
+            node.put("tutor", settings.tutor().name());
+        }
         return node;
     }
 
@@ -317,7 +321,11 @@ final class RecordJson {
                         .map(delivery -> new Delivery(
                                 delivery.path("volume").asInt(),
                                 delivery.path("speed").asInt()))
-                        .orElse(Delivery.PLAIN));
+                        .orElse(Delivery.PLAIN),
+                Optional.ofNullable(node.get("tutor"))
+                        .map(JsonNode::asText)
+                        .map(Tutor::valueOf)
+                        .orElse(Tutor.GUIDE));
     }
 
     private static Set<CautionRule> cautionsUnderstood(JsonNode settings) {

@@ -147,7 +147,7 @@ public final class Board implements Audience {
                 answers,
                 heard,
                 readings(session, assessment),
-                assessment.judgement().map(this::figures).orElse(List.of()),
+                workedOut(session, assessment),
                 verdict(session, assessment),
                 session.closed() ? List.of() : options.of(session),
                 timers,
@@ -239,6 +239,13 @@ public final class Board implements Audience {
 
     private static String amount(Fact fact) {
         return ((Fact.Amount) fact).shown();
+    }
+
+    /** Nothing while the technician is examined. */
+    private List<View.Figure> workedOut(Session session, Assessment assessment) {
+        return session.state().examined()
+                ? List.of()
+                : assessment.judgement().map(this::figures).orElse(List.of());
     }
 
     /** The number that decides by this method comes first, with its target. */

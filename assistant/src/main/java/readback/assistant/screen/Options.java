@@ -113,6 +113,11 @@ final class Options {
         public List<View.Option> leave(Pending.Leave leave) {
             return List.of(fixed("yes", "yes.leave"), fixed("no", "no.leave"));
         }
+
+        @Override
+        public List<View.Option> goTo(Pending.GoTo goTo) {
+            return List.of(fixed("yes"), fixed("no"));
+        }
     }
 
     private static View.Option value(Reading reading) {

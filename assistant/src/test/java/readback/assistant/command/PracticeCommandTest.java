@@ -172,8 +172,59 @@ class PracticeCommandTest {
                 .contains("unit        outdoor air 91.9 °F\n")
                 .doesNotContain("low side");
         assertThat(transcript(typed, "--scenario", "short-of-charge", "--exam"))
-                .contains("No hints until the end.")
+                .contains("No hints until you have said what is wrong")
                 .containsPattern("low side .* high side .* outdoor air 91.9 °F");
+    }
+
+    private String examined(String... ownVerdict) {
+        List<String> typed = new ArrayList<>(List.of(
+                "410a",
+                "txv",
+                "understood",
+                "yes",
+                "yes",
+                "why",
+                "outdoor 92",
+                "plate subcooling 10.5",
+                "liquid 330.2",
+                "liquid line 102.5",
+                "what's my subcooling",
+                "suction 122.5",
+                "suction line 59.4"));
+        typed.addAll(List.of(ownVerdict));
+        typed.addAll(List.of("finish", "yes"));
+        return transcript(typed, "--scenario", "short-of-charge", "--exam");
+    }
+
+    @Test
+    void an_exam_tells_nothing_before_the_own_verdict_and_everything_after_it() throws IOException {
+        String told = examined("it's undercharged", "what's my subcooling");
+        int own = told.indexOf("> it's undercharged");
+
+        assertThat(told.substring(0, own))
+                .contains("No help before your verdict.")
+                .contains("The system is under high pressure.")
+                .doesNotContain("Subcooling 0");
+        assertThat(told.substring(own))
+                .contains("readback    Subcooling 0")
+                .contains("Your verdict: low charge. That was it.")
+                .contains("Found. What mends it is another job.");
+        assertThat(Ran.of("", "replay", only(sessions).toString(), "--verify").out())
+                .contains("is identical");
+    }
+
+    @Test
+    void a_wrong_verdict_is_told_beside_what_the_readings_pointed_to() {
+        assertThat(examined("restriction"))
+                .contains("Your verdict: restriction. Your readings pointed to the truth: too little charge.")
+                .contains("Left open: what is wrong was not found.");
+    }
+
+    @Test
+    void an_exam_without_an_own_verdict_found_nothing() {
+        assertThat(examined("skip"))
+                .contains("You said no verdict of your own.")
+                .contains("Left open: what is wrong was not found.");
     }
 
     @Test

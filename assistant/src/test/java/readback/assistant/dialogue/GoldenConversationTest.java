@@ -222,7 +222,8 @@ class GoldenConversationTest {
         Set<CautionRule> understood = word.equals("again-today") ? ORDINARY : before.understood();
         return new SessionSettings(
                         job, units, brief, known, limits, before.refrigerant(), before.technician(), before.site())
-                .having(understood);
+                .having(understood)
+                .taughtBy(word.equals("exam") ? Tutor.EXAMINER : before.tutor());
     }
 
     /** Number, channel, quality, value and unit, quantity; a probe without a value is a clamp. */

@@ -72,6 +72,21 @@ class SaidAnywhereTest {
         });
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void what_to_do_in_an_emergency_is_told_to_who_asks_and_the_work_goes_on(Emergency emergency) {
+        String option = ConstantName.of(emergency);
+        for (String cry : phrases(Emergency.CHOICE, option)) {
+            Rehearsal rehearsal = at("at a number").says("what do i do if " + cry);
+
+            assertThat(rehearsal.keys()).as(cry).startsWith("emergency." + option, "emergency.asked");
+            assertThat(rehearsal.state().held()).as(cry).isFalse();
+            assertThat(at("on hold").says("what do i do if " + cry).keys())
+                    .as(cry + ", on hold")
+                    .containsExactly("emergency." + option, "held");
+        }
+    }
+
     @Test
     void a_cry_for_help_is_answered_however_weakly_it_was_heard() {
         Rehearsal rehearsal = at("on hold")

@@ -221,7 +221,7 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
         // a choice that fills nothing is a question or a cry, which is answered as long as it needs
         boolean answered = understood
                 .meaning()
-                .filter(Meaning.Choice.class::isInstance)
+                .filter(meaning -> meaning instanceof Meaning.Choice || asksWhatIf(meaning))
                 .filter(meaning -> turn.outcome().changes().isEmpty())
                 .isPresent();
         if (asked || answered || event instanceof Event.Resumed) {
@@ -232,6 +232,12 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
                 .filter(meaning -> meaning.order().map(ANSWERING::contains).orElse(answers(meaning)))
                 .isPresent();
         return answer && !turn.state().inDoubt() ? Kind.READ_BACK : Kind.OTHER;
+    }
+
+    /** "What do I do if my hose leaks"; a job that is spoken of is a question back. */
+    private static boolean asksWhatIf(Meaning meaning) {
+        return meaning instanceof Meaning.Mentioned mentioned
+                && !CHANGING.contains(mentioned.of().choice());
     }
 
     private static boolean answers(Meaning meaning) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +29,7 @@ import readback.grammar.Grammar;
  *
  * <p>Arguments: minutes of voice; a folder with one folder of WAV files an order ("stop", "yes", …), or {@code -} for
  * orders by other voices of flite; then any number of rooms as DELAY_MS:ECHO_DB, the echo's loudness beside that of who
- * speaks the orders. Runs in the folder of this module.
+ * speaks the orders. Orders are said over the first quarter of an hour. Runs in the folder of this module.
  */
 final class BargeInFigures {
 
@@ -39,6 +40,7 @@ final class BargeInFigures {
     private static final double NOISE = 25;
     private static final double EVERY_SECONDS = 6;
     private static final double IN_TIME_SECONDS = 1.5;
+    private static final int ORDERS_SECONDS = 15 * 60;
 
     private record Clip(String order, Samples sound) {}
 
@@ -112,10 +114,11 @@ final class BargeInFigures {
         double[] echo = new Room(delay, 1).heard(played);
         double gain = SPEAKER * Math.pow(10, decibels / 20) / loudness(echo);
         List<Taken> own = run(played, sum(echo, gain, new double[echo.length]));
-        double[] people = new double[echo.length];
+        double[] begun = Arrays.copyOf(echo, Math.min(echo.length, ORDERS_SECONDS * Ear.RATE));
+        double[] people = new double[begun.length];
         List<Taken> said = new ArrayList<>();
         int clip = 0;
-        for (double at = 4; at * Ear.RATE + 2 * Ear.RATE < echo.length; at += EVERY_SECONDS) {
+        for (double at = 4; at * Ear.RATE + 2 * Ear.RATE < people.length; at += EVERY_SECONDS) {
             Clip next = clips.get(clip++ % clips.size());
             short[] pcm = next.sound().pcm();
             double louder = SPEAKER / loudness(doubles(pcm));
@@ -125,7 +128,7 @@ final class BargeInFigures {
             }
             said.add(new Taken(next.order(), at + (double) pcm.length / Ear.RATE));
         }
-        List<Taken> taken = run(played, sum(echo, gain, people));
+        List<Taken> taken = run(played, sum(begun, gain, people));
         int right = 0;
         int other = 0;
         List<Double> late = new ArrayList<>();
@@ -181,7 +184,7 @@ final class BargeInFigures {
     }
 
     private static short[] part(short[] all, int at) {
-        return java.util.Arrays.copyOfRange(all, at, at + CHUNK);
+        return Arrays.copyOfRange(all, at, at + CHUNK);
     }
 
     private short[] sum(double[] echo, double gain, double[] people) {

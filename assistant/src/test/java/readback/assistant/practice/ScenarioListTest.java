@@ -2,17 +2,29 @@ package readback.assistant.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import readback.assistant.dialogue.Slots;
 import readback.assistant.simulated.Site;
+import readback.calc.diagnosis.Fault;
+import readback.calc.name.ConstantName;
 import readback.calc.plant.PlantFault;
 import readback.calc.quantity.Quantity;
+import readback.grammar.Grammar;
 import readback.prompts.text.Language;
 
 class ScenarioListTest {
 
     private static final Language LANGUAGE = Language.english();
+
+    @Test
+    void every_fault_can_be_said_as_the_own_verdict_of_an_exam() {
+        assertThat(Grammar.standard().choices().options(Slots.OWN_VERDICT.id()))
+                .containsExactlyInAnyOrderElementsOf(
+                        Stream.of(Fault.values()).map(ConstantName::of).toList());
+    }
 
     @Test
     void every_scenario_runs_has_a_complaint_and_a_goal_and_a_fault_that_its_unit_can_have() {

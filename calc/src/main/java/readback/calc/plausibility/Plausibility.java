@@ -84,6 +84,22 @@ public final class Plausibility {
         return new Grade.Span(unit.fromBase(low), unit.fromBase(high), unit);
     }
 
+    /**
+     * What is usually stated of a quantity, whatever the system and the season; hearing doubts a value outside it
+     * before anything is known of the system. In the quantity's own unit of plausible-bands.txt.
+     */
+    public static Grade.Span usual(Quantity quantity) {
+        return PlausibleBand.stated(quantity).map(PlausibleBand::usual).orElseGet(() -> {
+            List<PlausibleBand> bands = PlausibleBand.all(quantity);
+            Unit unit = bands.get(0).usual().unit();
+            double low =
+                    bands.stream().mapToDouble(PlausibleBand::askBelow).min().orElseThrow();
+            double high =
+                    bands.stream().mapToDouble(PlausibleBand::askAbove).max().orElseThrow();
+            return new Grade.Span(unit.fromBase(low), unit.fromBase(high), unit);
+        });
+    }
+
     private static Optional<Contradiction> contradiction(
             Reading reading, Optional<Refrigerant> refrigerant, Readings soFar, AbsolutePressure atmosphere) {
         Readings possible = ContradictionFinder.possible(soFar.with(reading), atmosphere);

@@ -27,6 +27,7 @@ record PlausibleBand(String scope, Unit unit, List<Double> limits) {
     private static final String UNKNOWN = "unknown";
     private static final String PER_TON = "per-ton";
     private static final String HEATING = "heating";
+    private static final String STATED = "stated";
     private static final String HEATING_SATURATION = "heating-saturation";
 
     private static final Map<Quantity, List<PlausibleBand>> ALL = load();
@@ -84,6 +85,11 @@ record PlausibleBand(String scope, Unit unit, List<Double> limits) {
         return find(bands, HEATING)
                 .or(() -> refrigerant.flatMap(known ->
                         find(bands, HEATING_SATURATION).map(band -> band.atSaturation(known, Side.DEW, atmosphere))));
+    }
+
+    /** What is usually stated over all systems and seasons, where their bands do not tell it. */
+    static Optional<PlausibleBand> stated(Quantity quantity) {
+        return find(ALL.getOrDefault(quantity, List.of()), STATED);
     }
 
     /** The bands of a quantity for every system: of each refrigerant and an unknown one, of the largest capacity. */

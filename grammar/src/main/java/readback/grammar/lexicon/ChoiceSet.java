@@ -15,6 +15,7 @@ import java.util.Map;
  * @param options option name to phrases, in the order of the file
  * @param topics option name to what is asked for by words such as "what's my"
  * @param spots option name to words that mean it wherever they stand
+ * @param supposed option name to words that mean it behind "what do i do if"
  */
 public record ChoiceSet(
         String name,
@@ -23,10 +24,12 @@ public record ChoiceSet(
         List<Phrase> overVoice,
         Map<String, List<Phrase>> options,
         Map<String, List<Phrase>> topics,
-        Map<String, List<Phrase>> spots) {
+        Map<String, List<Phrase>> spots,
+        Map<String, List<Phrase>> supposed) {
 
     private static final String TOPIC = "topic ";
     private static final String SPOT = "spot ";
+    private static final String SUPPOSED = "if ";
 
     private static final String INTRODUCE = "introduce";
     private static final String ANYWHERE = "anywhere";
@@ -36,6 +39,8 @@ public record ChoiceSet(
     public enum Anywhere {
         /** Nothing: it needs an introduction. */
         NO,
+        /** It is spoken of, not chosen: understood, and listened for where no number is asked for. */
+        MENTIONED,
         /** It is understood, but the recogniser is not told to expect it. */
         UNDERSTOOD,
         /** It is understood, and listened for where no number is asked for. */
@@ -46,18 +51,21 @@ public record ChoiceSet(
 
     /** The same set with other options. */
     ChoiceSet with(Map<String, List<Phrase>> others) {
-        return new ChoiceSet(name, anywhere, introductions, overVoice, others, topics, spots);
+        return new ChoiceSet(name, anywhere, introductions, overVoice, others, topics, spots, supposed);
     }
 
     static ChoiceSet parse(String name, Map<String, List<String>> section) {
         Map<String, List<Phrase>> options = new LinkedHashMap<>();
         Map<String, List<Phrase>> topics = new LinkedHashMap<>();
         Map<String, List<Phrase>> spots = new LinkedHashMap<>();
+        Map<String, List<Phrase>> supposed = new LinkedHashMap<>();
         section.forEach((key, items) -> {
             if (key.startsWith(TOPIC)) {
                 topics.put(key.substring(TOPIC.length()), QuantityWords.typed(items));
             } else if (key.startsWith(SPOT)) {
                 spots.put(key.substring(SPOT.length()), QuantityWords.typed(items));
+            } else if (key.startsWith(SUPPOSED)) {
+                supposed.put(key.substring(SUPPOSED.length()), QuantityWords.typed(items));
             } else if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE) && !key.equals(OVER)) {
                 options.put(key, QuantityWords.phrases(items));
             }
@@ -73,6 +81,7 @@ public record ChoiceSet(
                 QuantityWords.phrases(section.getOrDefault(OVER, List.of())),
                 options,
                 topics,
-                spots);
+                spots,
+                supposed);
     }
 }

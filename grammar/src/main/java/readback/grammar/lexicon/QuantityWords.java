@@ -19,10 +19,11 @@ import readback.calc.quantity.Unit;
  * @param weakNames used, but less clear
  * @param unitOnlyNames mean this quantity only with one of its units
  * @param units the units in which it may be stated
- * @param us what its values sound like in US units; with metric, also what is usual
+ * @param us what its values sound like in US units
  * @param metric what its values sound like in metric units
  * @param lowest lowest value that can be
  * @param highest highest value that can be
+ * @param usual what is usually stated, as calc has it
  */
 public record QuantityWords(
         Quantity quantity,
@@ -33,7 +34,8 @@ public record QuantityWords(
         List<Sample> us,
         List<Sample> metric,
         Reading lowest,
-        Reading highest) {
+        Reading highest,
+        Grade.Span usual) {
 
     /** Conversion to SI and back leaves 400 as 399.99999999999994. */
     private static final int LIMIT_DECIMALS = 6;
@@ -83,21 +85,12 @@ public record QuantityWords(
         return value >= Math.min(one, other) && value <= Math.max(one, other);
     }
 
-    /** Whether the value lies in the span of what is usually stated, in either system of units. */
+    /** Whether the value lies in the span of what is usually stated. */
     public boolean isUsual(Reading reading) {
-        double value = reading.base();
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (List<Sample> samples : List.of(us, metric)) {
-            for (Sample sample : samples) {
-                Unit unit = sample.units().get(0);
-                // a compound goes on to the next whole one: fifteen pounds and fifteen ounces
-                double more = sample.units().size() - 1.0;
-                low = Math.min(low, unit.toBase(sample.low().doubleValue()));
-                high = Math.max(high, unit.toBase(sample.high().doubleValue() + more));
-            }
-        }
+        double low = usual.unit().toBase(usual.low());
+        double high = usual.unit().toBase(usual.high());
         double rounding = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+        double value = reading.base();
         return value >= low - rounding && value <= high + rounding;
     }
 
@@ -126,7 +119,8 @@ public record QuantityWords(
                         .map(Sample::parse)
                         .toList(),
                 new Reading(quantity, limit(possible.low()), possible.unit()),
-                new Reading(quantity, limit(possible.high()), possible.unit()));
+                new Reading(quantity, limit(possible.high()), possible.unit()),
+                Plausibility.usual(quantity));
     }
 
     private static BigDecimal limit(double value) {

@@ -121,9 +121,12 @@ public final class NumberParser {
         return run == null ? List.of() : new NumberRun(run).values();
     }
 
-    /** Whether the word at a position is a digit by itself. */
+    /** Whether the word at a position is a digit by itself: a half is none, though it is less than ten. */
     public boolean isDigit(int at) {
-        return values(at, at + 1).stream().anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
+        NumberWord word = parts[at];
+        boolean single = word != null && (word.kind() == Kind.DIGIT || word.kind() == Kind.NUMERAL);
+        return single
+                && values(at, at + 1).stream().anyMatch(value -> value.value().compareTo(BigDecimal.TEN) < 0);
     }
 
     /** The words as parts of a number, or null if one of them is none. */

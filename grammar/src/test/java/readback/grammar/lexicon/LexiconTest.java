@@ -10,6 +10,7 @@ import static readback.calc.quantity.Quantity.STATIC_PRESSURE;
 import static readback.calc.quantity.Quantity.SUCTION_PRESSURE;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +54,12 @@ class LexiconTest {
             assertThat(words.isUsual(new Reading(quantity, sample.high(), unit)))
                     .isTrue();
         }
+        for (QuantityWords.Sample sample : words.metric()) {
+            Unit unit = sample.units().get(0);
+            assertThat(List.of(sample.low(), sample.high()))
+                    .as("usual in " + unit)
+                    .allMatch(value -> words.isUsual(new Reading(quantity, value, unit)));
+        }
     }
 
     @ParameterizedTest
@@ -80,7 +87,7 @@ class LexiconTest {
         "46, CELSIUS, true",
         "48, CELSIUS, false",
     })
-    void whatIsUsualSpansTheSamplesOfBothSystems(String value, Unit unit, boolean usual) {
+    void whatIsUsualIsWhatCalcSays(String value, Unit unit, boolean usual) {
         assertThat(words(OUTDOOR_TEMPERATURE).isUsual(new Reading(OUTDOOR_TEMPERATURE, new BigDecimal(value), unit)))
                 .isEqualTo(usual);
     }
