@@ -11,6 +11,9 @@ public final class LevelMeter {
     /** Below this a level means digital silence. */
     public static final double SILENCE = -90;
 
+    /** What is softer than this is no speech unless somebody sets it otherwise, in decibels of full scale. */
+    public static final double USUAL_GATE = -55;
+
     /** Speech stands out of the noise by this much, in decibels. Common practice, no source. */
     private static final double GATE_ABOVE_NOISE = 6;
 
