@@ -10,7 +10,7 @@ import readback.assistant.microphone.LevelMeter;
 public final class EchoTrial implements AutoCloseable {
 
     /** So many seconds of voice bring the rule to its judgement. */
-    public static final double VOICE_SECONDS = 12;
+    private static final double ENOUGH_SECONDS = 12;
 
     /** A loudspeaker that lifts what is heard by less than this is not heard, in decibels. */
     private static final double LEAST_HEARD = 3;
@@ -62,6 +62,11 @@ public final class EchoTrial implements AutoCloseable {
         } else if (heardThen.nothing()) {
             quiet.add(heard);
         }
+    }
+
+    /** Whether there was as much voice as the rule needs, the pauses between the words left out. */
+    public boolean enough() {
+        return heardThen.samples >= ENOUGH_SECONDS * Ear.RATE;
     }
 
     /** What came of it so far. */

@@ -59,16 +59,21 @@ public record SpeechLevel(double speech, double noise, double clipped) {
     public static SpeechLevel of(short[] sound, int rate) {
         LevelMeter meter = new LevelMeter(rate, LevelMeter.SILENCE);
         int chunk = (int) Math.round(CHUNK_SECONDS * rate);
+        int chunks = sound.length / chunk;
+        double[] levels = new double[chunks];
+        for (int i = 0; i < chunks; i++) {
+            meter.hear(Arrays.copyOfRange(sound, i * chunk, (i + 1) * chunk));
+            levels[i] = meter.level();
+        }
         double power = 0;
         long samples = 0;
         long full = 0;
-        for (int from = 0; from + chunk <= sound.length; from += chunk) {
-            short[] part = Arrays.copyOfRange(sound, from, from + chunk);
-            meter.hear(part);
-            if (meter.open()) {
+        // the noise is known only afterwards: somebody may speak from the first moment on
+        for (int i = 0; i < chunks; i++) {
+            if (levels[i] >= meter.noise() + LevelMeter.GATE_ABOVE_NOISE) {
                 samples += chunk;
-                power += chunk * Math.pow(10, meter.level() / 10);
-                full += fullScale(part);
+                power += chunk * Math.pow(10, levels[i] / 10);
+                full += fullScale(sound, i * chunk, (i + 1) * chunk);
             }
         }
         return samples < SHORTEST_SECONDS * rate
@@ -76,10 +81,10 @@ public record SpeechLevel(double speech, double noise, double clipped) {
                 : new SpeechLevel(10 * Math.log10(power / samples), meter.noise(), (double) full / samples);
     }
 
-    private static long fullScale(short[] part) {
+    private static long fullScale(short[] sound, int from, int to) {
         long full = 0;
-        for (short sample : part) {
-            full += Math.abs((int) sample) >= FULL_SCALE ? 1 : 0;
+        for (int i = from; i < to; i++) {
+            full += Math.abs((int) sound[i]) >= FULL_SCALE ? 1 : 0;
         }
         return full;
     }

@@ -12,6 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.ear.Ear;
@@ -63,8 +64,8 @@ public final class SetupRun {
     /** How long the place is listened to before the voice begins, and after it ended. */
     private static final double QUIET_SECONDS = 1;
 
-    /** Long enough for the rule to judge, with the pauses between the words. */
-    private static final double ECHO_SECONDS = EchoTrial.VOICE_SECONDS * 1.5;
+    /** A voice that says so little at a time is no voice. */
+    private static final int MOST_TIMES = 6;
 
     /** By how much the level that is shown falls back with each piece of sound, so that it can be read, in decibels. */
     private static final double FALL = 0.6;
@@ -278,11 +279,15 @@ public final class SetupRun {
             return;
         }
         long wanted = saying.incrementAndGet();
-        speaking.execute(() -> say(text, 0, wanted));
+        speaking.execute(() -> say(text, () -> false, wanted));
     }
 
-    /** Speaks, on the voice's thread; a sentence says why it could not. */
-    private Optional<String> say(String text, double seconds, long wanted) {
+    /**
+     * Speaks, on the voice's thread; a sentence says why it could not.
+     *
+     * @param more whether it is said once more
+     */
+    private Optional<String> say(String text, BooleanSupplier more, long wanted) {
         Loudspeaker out = loudspeaker;
         if (out == null || saying.get() != wanted) {
             return Optional.empty();
@@ -293,9 +298,11 @@ public final class SetupRun {
                 return Optional.of(language.label("setup.sentence.no-voice"));
             }
             audible = true;
-            for (double done = 0; done <= seconds && saying.get() == wanted; done += sound.seconds()) {
+            int times = 0;
+            do {
                 out.play(sound, () -> saying.get() != wanted);
-            }
+                times++;
+            } while (more.getAsBoolean() && times < MOST_TIMES && saying.get() == wanted);
             return Optional.empty();
         } catch (VoiceFailedException | LoudspeakerLostException e) {
             return Optional.of(String.valueOf(e.getMessage()));
@@ -434,6 +441,7 @@ public final class SetupRun {
     private final class VoiceTrial implements Trial {
         private final EchoTrial echo;
         private double quiet;
+        private volatile boolean enough;
         private boolean begun;
         private boolean spoken;
 
@@ -444,13 +452,14 @@ public final class SetupRun {
         @Override
         public void sound(short[] chunk, short[] playedThen) {
             echo.hear(chunk, playedThen);
+            enough = echo.enough();
             quiet += begun && !spoken ? 0 : (double) chunk.length / Microphone.RATE;
             if (!begun && quiet >= QUIET_SECONDS) {
                 begun = true;
                 quiet = 0;
                 long wanted = saying.incrementAndGet();
                 speaking.execute(() -> {
-                    Optional<String> failure = say(language.label("setup.echo.words"), ECHO_SECONDS, wanted);
+                    Optional<String> failure = say(language.label("setup.echo.words"), () -> !enough, wanted);
                     Optional<String> silenced = saying.get() == wanted
                             ? Optional.empty()
                             : Optional.of(language.label("setup.echo.silenced"));
@@ -524,8 +533,13 @@ public final class SetupRun {
         public void playSentence() {
             long wanted = saying.incrementAndGet();
             speaking.execute(() -> {
-                Optional<String> failure = say(language.label("setup.sentence.words"), 0, wanted);
-                inputs.add(() -> on(new SetupEvent.SentencePlayed(failure)));
+                Optional<String> failure = say(language.label("setup.sentence.words"), () -> false, wanted);
+                if (failure.isPresent()) {
+                    // a device that just woke up may take nothing at first
+                    failure = say(language.label("setup.sentence.words"), () -> false, wanted);
+                }
+                Optional<String> last = failure;
+                inputs.add(() -> on(new SetupEvent.SentencePlayed(last)));
             });
         }
 
