@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jline.terminal.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,13 +60,36 @@ public final class FirstRun {
     private final Program program;
     private final CommandLine check;
     private final Path file;
+    private final Supplier<Sound> sound;
 
-    /** @param all the command that all others belong to */
-    FirstRun(Console console, Program program, CommandSpec all) {
+    /** Names of the devices that are there. */
+    record Sound(List<String> microphones, List<String> loudspeakers) {
+        static Sound ofMachine() {
+            return new Sound(MicrophoneFinder.names(), LineLoudspeaker.names());
+        }
+    }
+
+    /**
+     * @param check the command whose options can be set
+     * @param file the settings file
+     * @param sound finds the devices, when they are asked about
+     */
+    FirstRun(Console console, Program program, CommandLine check, Path file, Supplier<Sound> sound) {
         this.console = console;
         this.program = program;
-        this.check = Objects.requireNonNull(all.subcommands().get("check"));
-        this.file = SettingsDefaults.usualPlace();
+        this.check = check;
+        this.file = file;
+        this.sound = sound;
+    }
+
+    /** That of this machine and user; {@code all} is the command that all others belong to. */
+    static FirstRun of(Console console, Program program, CommandSpec all) {
+        return new FirstRun(
+                console,
+                program,
+                Objects.requireNonNull(all.subcommands().get("check")),
+                SettingsDefaults.usualPlace(),
+                Sound::ofMachine);
     }
 
     /** Whether nothing was ever set up here. */
@@ -146,8 +170,8 @@ public final class FirstRun {
         } catch (SettingsException e) {
             fault = Optional.of(String.valueOf(e.getMessage()));
         }
-        return new Situation(
-                MicrophoneFinder.names(), LineLoudspeaker.names(), file.toString(), !due(), fault, stated);
+        Sound found = sound.get();
+        return new Situation(found.microphones(), found.loudspeakers(), file.toString(), !due(), fault, stated);
     }
 
     private static String setting(Name name) {

@@ -61,7 +61,7 @@ public final class Overview implements Callable<Integer> {
         if (spec == null) {
             throw new IllegalStateException("the command was not set up");
         }
-        FirstRun first = new FirstRun(console, program, spec);
+        FirstRun first = FirstRun.of(console, program, spec);
         if (first.due() && console.columns().get().isPresent()) {
             return first.run(false, false);
         }

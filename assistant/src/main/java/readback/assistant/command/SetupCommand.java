@@ -38,6 +38,6 @@ public final class SetupCommand implements Callable<Integer> {
         if (spec == null || spec.parent() == null) {
             throw new IllegalStateException("the command belongs to a parent");
         }
-        return new FirstRun(console, program, spec.parent()).run(true, plain);
+        return FirstRun.of(console, program, spec.parent()).run(true, plain);
     }
 }
