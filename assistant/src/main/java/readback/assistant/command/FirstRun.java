@@ -193,7 +193,7 @@ public final class FirstRun {
             }
             settings.forEach((name, value) -> values.put(setting(name), value));
             Optional<Path> kept = SettingsFile.replace(file, SettingsFile.text(SettingsDefaults.settings(check), values));
-            return new SetupRun.Stored(kept.map(Path::toString), Optional.empty());
+            return new SetupRun.Stored(kept.map(Path::getFileName).map(Path::toString), Optional.empty());
         } catch (IOException e) {
             return new SetupRun.Stored(
                     Optional.empty(),

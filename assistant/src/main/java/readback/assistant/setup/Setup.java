@@ -521,8 +521,7 @@ final class Setup {
                     .with("why", new Fact.Quoted(written.failure().get()))));
         }
         List<Message> told = new ArrayList<>();
-        told.add(Message.of("setup.written")
-                .with("file", new Fact.Quoted(state.situation().file())));
+        told.add(Message.of("setup.written"));
         written.kept().ifPresent(kept -> told.add(Message.of("setup.kept").with("file", new Fact.Quoted(kept))));
         return enter(state.written(), Step.MENU, told);
     }

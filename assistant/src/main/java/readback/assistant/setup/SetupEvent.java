@@ -94,7 +94,7 @@ sealed interface SetupEvent {
     /**
      * The file was written, or not.
      *
-     * @param kept where the file that was there before lies now
+     * @param kept what the file that was there before is called now
      */
     record Written(Optional<String> kept, Optional<String> failure) implements SetupEvent {
         @Override

@@ -95,7 +95,7 @@ public final class SetupRun {
     /**
      * What came of writing.
      *
-     * @param kept where the file that was there before lies now
+     * @param kept what the file that was there before is called now
      * @param failure why it was not written, one sentence
      */
     public record Stored(Optional<String> kept, Optional<String> failure) {}

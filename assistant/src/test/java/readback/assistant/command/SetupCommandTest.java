@@ -80,7 +80,7 @@ class SetupCommandTest {
                 .isZero();
 
         assertThat(read()).isEqualTo(Map.of("units", "metric", "altitude-ft", "5249", "gauges", "1%"));
-        assertThat(said()).contains("No microphone was found.").contains("Written: " + file);
+        assertThat(said()).contains("No microphone was found").contains("Write these settings to " + file).contains("Written.");
         assertThat(begun).isEmpty();
     }
 
