@@ -14,11 +14,6 @@ import java.util.function.Supplier;
 import org.jline.terminal.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
-import readback.assistant.ear.Ear;
-import readback.assistant.ear.EarUnavailableException;
-import readback.assistant.ear.VoskEar;
-import readback.assistant.echo.EchoCanceller;
-import readback.assistant.echo.WebRtcEchoCanceller;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Layout;
 import readback.assistant.screen.Palette;
@@ -34,11 +29,6 @@ import readback.assistant.setup.SetupLines;
 import readback.assistant.setup.SetupRun;
 import readback.assistant.setup.Situation;
 import readback.assistant.voice.LineLoudspeaker;
-import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.Voice;
-import readback.assistant.voice.VoiceChoice;
-import readback.assistant.voice.VoiceFailedException;
-import readback.assistant.webrtc.ProcessingUnavailableException;
 import readback.calc.name.ConstantName;
 import readback.grammar.Grammar;
 import readback.prompts.text.Language;
@@ -116,8 +106,8 @@ public final class FirstRun {
         Layout layout = new Layout(Palette.DAY, texts, SystemTerminal.showsBlocks(terminal));
         try (terminal;
                 TerminalFace face = new TerminalFace(terminal, layout, texts)) {
-            SetupRun running = new SetupRun(
-                    Grammar.standard(), Language.english(), new OfMachine(console), this::write, face);
+            SetupRun running =
+                    new SetupRun(Grammar.standard(), Language.english(), new MachineDevices(), this::write, face);
             terminal.handle(Terminal.Signal.WINCH, signal -> running.resize());
             terminal.handle(Terminal.Signal.INT, signal -> running.end());
             try (StrokeReader strokes = new StrokeReader(terminal, running::strike, running::end)) {
@@ -132,8 +122,8 @@ public final class FirstRun {
     private Choice inLines(boolean again) {
         PlainLines lines = console.lines(Language.english());
         try (SetupLines face = new SetupLines(lines, Language.english())) {
-            SetupRun running = new SetupRun(
-                    Grammar.standard(), Language.english(), new OfMachine(console), this::write, face);
+            SetupRun running =
+                    new SetupRun(Grammar.standard(), Language.english(), new MachineDevices(), this::write, face);
             Thread typing = new Thread(() -> typed(running, lines), "typed-lines");
             typing.setDaemon(true);
             typing.start();
@@ -192,48 +182,19 @@ public final class FirstRun {
                 values.clear();
             }
             settings.forEach((name, value) -> values.put(setting(name), value));
-            Optional<Path> kept = SettingsFile.replace(file, SettingsFile.text(SettingsDefaults.settings(check), values));
+            Optional<Path> kept =
+                    SettingsFile.replace(file, SettingsFile.text(SettingsDefaults.settings(check), values));
             return new SetupRun.Stored(kept.map(Path::getFileName).map(Path::toString), Optional.empty());
         } catch (IOException e) {
             return new SetupRun.Stored(
-                    Optional.empty(),
-                    Optional.of("'" + file + "' cannot be written (" + reason(e) + ")."));
+                    Optional.empty(), Optional.of("'" + file + "' cannot be written (" + reason(e) + ")."));
         }
     }
 
     private static String reason(IOException e) {
-        return e instanceof AccessDeniedException ? "you may not write there" : String.valueOf(e.getMessage());
-    }
-
-    /** The devices of this machine. */
-    private record OfMachine(Console console) implements SetupRun.Devices {
-        @Override
-        public MicrophoneFinder.Socket microphone(String name) {
-            return MicrophoneFinder.named(Optional.of(name));
+        if (e instanceof AccessDeniedException) {
+            return "you may not write there";
         }
-
-        @Override
-        public Loudspeaker loudspeaker(String name) {
-            return new LineLoudspeaker(Optional.of(name));
-        }
-
-        @Override
-        public Voice voice() throws VoiceFailedException {
-            return VoiceChoice.best(VoiceOptions.home());
-        }
-
-        @Override
-        public Ear ear() throws EarUnavailableException {
-            Optional<String> none = VoskEar.noneForThisMachine();
-            if (none.isPresent()) {
-                throw new EarUnavailableException(none.get());
-            }
-            return new EarOptions().tryOpen();
-        }
-
-        @Override
-        public EchoCanceller canceller() throws ProcessingUnavailableException {
-            return WebRtcEchoCanceller.open();
-        }
+        return String.valueOf(e.getMessage());
     }
 }

@@ -147,7 +147,8 @@ final class LiveCheck {
         ScreenTexts texts = new ScreenTexts(Language.english());
         Palette palette = ready.wishes().live().palette();
         try (terminal;
-                TerminalFace face = new TerminalFace(terminal, new Layout(palette, texts, SystemTerminal.showsBlocks(terminal)), texts)) {
+                TerminalFace face = new TerminalFace(
+                        terminal, new Layout(palette, texts, SystemTerminal.showsBlocks(terminal)), texts)) {
             LiveSession running = live(ready, face, texts);
             terminal.handle(Terminal.Signal.WINCH, signal -> running.resize());
             terminal.handle(Terminal.Signal.INT, signal -> running.end());

@@ -10,8 +10,8 @@ import picocli.CommandLine.Spec;
 import readback.assistant.session.Build;
 
 /**
- * What the program does when no subcommand is given: the first run, in a terminal of a tablet that is not set up; else it
- * says what it is for and what to try first.
+ * What the program does when no subcommand is given: the first run, in a terminal of a tablet that is not set up; else
+ * it says what it is for and what to try first.
  */
 @Command(
         name = "readback",

@@ -4,8 +4,8 @@ import readback.assistant.ear.Ear;
 import readback.assistant.microphone.LevelMeter;
 
 /**
- * Tries, before any work, whether orders could be heard while Readback speaks: it listens to the own voice with the same
- * canceller and by the same rule as a session does ({@link EchoReturn}). One thread.
+ * Tries, before any work, whether orders could be heard while Readback speaks: it listens to the own voice with the
+ * same canceller and by the same rule as a session does ({@link EchoReturn}). One thread.
  */
 public final class EchoTrial implements AutoCloseable {
 

@@ -13,8 +13,8 @@ import java.util.Arrays;
 public record SpeechLevel(double speech, double noise, double clipped) {
 
     /**
-     * So many decibels at least speech has to stand out of the noise to be relied on: the recogniser's measured accuracy
-     * is stated down to a signal-to-noise ratio of 10 dB.
+     * So many decibels at least speech has to stand out of the noise to be relied on: the recogniser's measured
+     * accuracy is stated down to a signal-to-noise ratio of 10 dB.
      */
     public static final double RELIABLE_ABOVE_NOISE = 10;
 

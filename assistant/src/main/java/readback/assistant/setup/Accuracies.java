@@ -72,8 +72,8 @@ final class Accuracies {
         NAMES.forEach((quantity, name) -> {
             if (quantity != Quantity.GAUGE_ACCURACY_OF_READING) {
                 number(stated.get(name))
-                        .ifPresent(number -> converted.put(
-                                name, text(new Reading(quantity, number, from.unitOf(quantity)), to)));
+                        .ifPresent(number ->
+                                converted.put(name, text(new Reading(quantity, number, from.unitOf(quantity)), to)));
             }
         });
         return converted;

@@ -15,7 +15,8 @@ import readback.prompts.text.Message;
 record Offer(Choice choice, Optional<Integer> number, Message label, Optional<String> device) {
 
     static Offer of(Choice choice) {
-        return new Offer(choice, Optional.empty(), Message.of("setup.option." + ConstantName.of(choice)), Optional.empty());
+        return new Offer(
+                choice, Optional.empty(), Message.of("setup.option." + ConstantName.of(choice)), Optional.empty());
     }
 
     /** The same with another label. */

@@ -65,9 +65,7 @@ final class Setup {
     Turn begin(Situation situation, boolean again) {
         SetupState state = SetupState.before(situation);
         List<Message> told = new ArrayList<>();
-        situation
-                .fault()
-                .ifPresent(why -> told.add(Message.of("setup.fault").with("why", new Fact.Quoted(why))));
+        situation.fault().ifPresent(why -> told.add(Message.of("setup.fault").with("why", new Fact.Quoted(why))));
         if (again) {
             return enter(state, Step.MICROPHONE, told);
         }
@@ -150,13 +148,7 @@ final class Setup {
         }
         return switch (state.step()) {
             case MENU ->
-                numbered(
-                        Choice.SET_UP,
-                        Choice.DEMO,
-                        Choice.PRACTICE,
-                        Choice.CHECK,
-                        Choice.SELFCHECK,
-                        Choice.LEAVE);
+                numbered(Choice.SET_UP, Choice.DEMO, Choice.PRACTICE, Choice.CHECK, Choice.SELFCHECK, Choice.LEAVE);
             case MICROPHONE -> devices(state.situation().microphones());
             case LOUDSPEAKER -> devices(state.situation().loudspeakers());
             case LEVEL, NOISE, ECHO -> commands(Choice.NEXT, Choice.AGAIN, Choice.BACK);
@@ -234,9 +226,8 @@ final class Setup {
         String words = said.hypotheses().isEmpty()
                 ? ""
                 : said.hypotheses().get(0).words().strip().toLowerCase(Locale.ROOT);
-        Optional<Offer> meant = offers(state).stream()
-                .filter(offer -> isMeant(offer, words))
-                .findFirst();
+        Optional<Offer> meant =
+                offers(state).stream().filter(offer -> isMeant(offer, words)).findFirst();
         if (meant.isPresent()) {
             return chosen(state, meant.get());
         }
@@ -282,7 +273,9 @@ final class Setup {
         if (order.isPresent()) {
             return ordered(state, order.get());
         }
-        if (takesValues(state) && meaning instanceof Meaning.Choice choice && choice.option().equals(SEA_LEVEL)) {
+        if (takesValues(state)
+                && meaning instanceof Meaning.Choice choice
+                && choice.option().equals(SEA_LEVEL)) {
             return height(state, Reading.of(Quantity.ALTITUDE, "0"));
         }
         return takesValues(state) && !meaning.readings().isEmpty() ? values(state, meaning.readings()) : unclear(state);
@@ -294,16 +287,15 @@ final class Setup {
                     ? Turn.of(state, new SetupEffect.End(Choice.LEAVE))
                     : enter(state, Step.MENU, List.of(Message.of("setup.left")));
         }
-        List<Choice> answers =
-                switch (command) {
-                    case YES -> List.of(Choice.YES, Choice.NEXT);
-                    case NO -> List.of(Choice.NO);
-                    case SKIP, UNKNOWN -> List.of(Choice.SKIP, Choice.NEXT);
-                    case DONE, CARRY_ON -> List.of(Choice.NEXT, Choice.SKIP);
-                    case GO_BACK -> List.of(Choice.BACK);
-                    case SAY_AGAIN -> List.of(Choice.AGAIN);
-                    default -> List.of();
-                };
+        List<Choice> answers = switch (command) {
+            case YES -> List.of(Choice.YES, Choice.NEXT);
+            case NO -> List.of(Choice.NO);
+            case SKIP, UNKNOWN -> List.of(Choice.SKIP, Choice.NEXT);
+            case DONE, CARRY_ON -> List.of(Choice.NEXT, Choice.SKIP);
+            case GO_BACK -> List.of(Choice.BACK);
+            case SAY_AGAIN -> List.of(Choice.AGAIN);
+            default -> List.of();
+        };
         Optional<Offer> offer = answers.stream()
                 .flatMap(choice -> offers(state).stream().filter(each -> each.choice() == choice))
                 .findFirst();
@@ -340,8 +332,8 @@ final class Setup {
             case LISTENING -> after(state.deciding(listening(state, choice == Choice.YES)), List.of());
             case UNITS ->
                 after(
-                        state.deciding(state.decisions()
-                                .with(choice == Choice.METRIC ? UnitSetting.METRIC : UnitSetting.US)),
+                        state.deciding(
+                                state.decisions().with(choice == Choice.METRIC ? UnitSetting.METRIC : UnitSetting.US)),
                         List.of());
             case ALTITUDE -> {
                 Reading height = state.now().altitude().orElseThrow();
@@ -351,7 +343,10 @@ final class Setup {
             }
             case WRITE ->
                 choice == Choice.YES
-                        ? busy(state, List.of(), new SetupEffect.Write(state.decisions().all()))
+                        ? busy(
+                                state,
+                                List.of(),
+                                new SetupEffect.Write(state.decisions().all()))
                         : enter(state, Step.MENU, List.of(Message.of("setup.left")));
             // measured once more
             case LEVEL, NOISE, ECHO, INSTRUMENTS -> enter(state, state.step(), List.of());
@@ -448,8 +443,10 @@ final class Setup {
             case LEVEL, NOISE, ECHO -> true;
             default -> false;
         };
-        return needed ? enter(deaf, Step.MICROPHONE, told) : Turn.of(deaf.at(new SetupState.Moment(
-                state.step(), state.now().busy(), state.now().altitude(), told)));
+        return needed
+                ? enter(deaf, Step.MICROPHONE, told)
+                : Turn.of(deaf.at(new SetupState.Moment(
+                        state.step(), state.now().busy(), state.now().altitude(), told)));
     }
 
     private static Turn level(SetupState state, SetupEvent.LevelTaken taken) {

@@ -29,8 +29,7 @@ final class SetupBoard {
      * @param speaking whether it speaks
      * @param heard the last words heard
      */
-    record Devices(
-            boolean works, boolean listening, double level, String voice, boolean speaking, View.Heard heard) {}
+    record Devices(boolean works, boolean listening, double level, String voice, boolean speaking, View.Heard heard) {}
 
     SetupBoard(Setup setup, Language language, ScreenTexts texts) {
         this.setup = setup;
@@ -65,7 +64,8 @@ final class SetupBoard {
     private List<View.Option> options(SetupState state) {
         List<View.Option> options = new ArrayList<>();
         for (Offer offer : setup.offers(state)) {
-            String label = language.wording().phrase(offer.label(), state.decisions().units());
+            String label =
+                    language.wording().phrase(offer.label(), state.decisions().units());
             options.add(offer.number()
                     .map(number ->
                             new View.Option(language.label("setup.numbered", number, label), String.valueOf(number)))

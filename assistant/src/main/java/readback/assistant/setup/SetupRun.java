@@ -271,8 +271,8 @@ public final class SetupRun {
         List<Message> messages = new ArrayList<>(now.now().told());
         messages.add(setup.question(now));
         String text = messages.stream()
-                .map(message ->
-                        language.wording().spoken(message, false, now.decisions().units()))
+                .map(message -> language.wording()
+                        .spoken(message, false, now.decisions().units()))
                 .filter(spoken -> !spoken.isBlank())
                 .collect(Collectors.joining(" "));
         if (!now.sound().audible() || text.isEmpty()) {
@@ -408,7 +408,8 @@ public final class SetupRun {
             if (setup.offers(state()).stream()
                     .anyMatch(offer -> setup.words(offer).filter(words::equals).isPresent())) {
                 on(SetupEvent.Said.typed(words));
-            } else if (utterance.isPresent() || seconds >= (deaf.isPresent() ? SPEAKING_SECONDS / 2 : SPEAKING_SECONDS)) {
+            } else if (utterance.isPresent()
+                    || seconds >= (deaf.isPresent() ? SPEAKING_SECONDS / 2 : SPEAKING_SECONDS)) {
                 heard = new View.Heard(words, false, "");
                 on(new SetupEvent.LevelTaken(
                         SpeechLevel.of(Samples.joined(sound, Microphone.RATE).pcm(), Microphone.RATE),

@@ -30,10 +30,7 @@ record SetupState(Situation situation, Decisions decisions, SoundFound sound, Mo
     /** Nothing was asked yet. */
     static SetupState before(Situation situation) {
         return new SetupState(
-                situation,
-                Decisions.of(situation.stated()),
-                SoundFound.NOTHING,
-                Moment.at(Step.MENU, List.of()));
+                situation, Decisions.of(situation.stated()), SoundFound.NOTHING, Moment.at(Step.MENU, List.of()));
     }
 
     Step step() {

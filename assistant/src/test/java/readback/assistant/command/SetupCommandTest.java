@@ -80,7 +80,10 @@ class SetupCommandTest {
                 .isZero();
 
         assertThat(read()).isEqualTo(Map.of("units", "metric", "altitude-ft", "5249", "gauges", "1%"));
-        assertThat(said()).contains("No microphone was found").contains("Write these settings to " + file).contains("Written.");
+        assertThat(said())
+                .contains("No microphone was found")
+                .contains("Write these settings to " + file)
+                .contains("Written.");
         assertThat(begun).isEmpty();
     }
 

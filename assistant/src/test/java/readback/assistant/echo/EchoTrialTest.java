@@ -42,8 +42,7 @@ class EchoTrialTest {
     @CsvSource({"20, 0.3", "150, 0.5", "350, 0.3"})
     void in_usual_rooms_the_own_voice_can_be_taken_out(int delayMillis, double gain) throws Exception {
         short[] played = played();
-        EchoTrial.Result result =
-                trial(played, new Room(delayMillis, gain).heard(played), WebRtcEchoCanceller.open());
+        EchoTrial.Result result = trial(played, new Room(delayMillis, gain).heard(played), WebRtcEchoCanceller.open());
 
         assertThat(result.outcome()).isEqualTo(EchoTrial.Outcome.TAKEN_OUT);
         assertThat(result.above()).isGreaterThan(20);

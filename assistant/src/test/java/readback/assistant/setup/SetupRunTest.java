@@ -75,8 +75,7 @@ class SetupRunTest {
     }
 
     private void open(int columns, int rows) throws Exception {
-        ScreenTerminal.VirtualTerminal virtual =
-                ScreenTerminal.withTerminal("test", "screen-256color", columns, rows);
+        ScreenTerminal.VirtualTerminal virtual = ScreenTerminal.withTerminal("test", "screen-256color", columns, rows);
         terminal = virtual.terminal();
         screen = virtual.screen();
         ScreenTexts texts = ScreenTexts.ofSetup(Language.english());

@@ -396,7 +396,9 @@ class SetupTest {
         begin(stating(Map.of()));
         say("1", "skip", "next");
 
-        assertThat(shown(SETUP.question(turn.state()))).contains("is there already").contains("old file is kept");
+        assertThat(shown(SETUP.question(turn.state())))
+                .contains("is there already")
+                .contains("old file is kept");
         say("no");
         assertThat(turn.effects()).isEmpty();
         assertThat(told()).containsExactly("Setting up was left; nothing was written.");
@@ -477,7 +479,10 @@ class SetupTest {
                 on(over(state.step(), random));
             } else if (!offers.isEmpty()) {
                 Offer offer = offers.get(random.nextInt(offers.size()));
-                say(offer.number().map(String::valueOf).or(() -> SETUP.words(offer)).orElseThrow());
+                say(offer.number()
+                        .map(String::valueOf)
+                        .or(() -> SETUP.words(offer))
+                        .orElseThrow());
             }
         }
 
@@ -491,8 +496,7 @@ class SetupTest {
             case NOISE -> new SetupEvent.NoiseTaken(-10 - random.nextInt(60));
             case ECHO ->
                 new SetupEvent.EchoTried(
-                        Optional.of(new EchoTrial.Result(
-                                EchoTrial.Outcome.values()[random.nextInt(3)], 20, 10)),
+                        Optional.of(new EchoTrial.Result(EchoTrial.Outcome.values()[random.nextInt(3)], 20, 10)),
                         Optional.empty());
             default ->
                 new SetupEvent.Written(
