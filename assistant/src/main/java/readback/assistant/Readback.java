@@ -27,6 +27,7 @@ import readback.assistant.command.SelfcheckCommand;
 import readback.assistant.command.SessionsCommand;
 import readback.assistant.command.SettingsCommand;
 import readback.assistant.command.SettingsDefaults;
+import readback.assistant.command.SetupCommand;
 import readback.assistant.command.TableCommand;
 import readback.assistant.command.UnderstandCommand;
 import readback.assistant.command.VocabularyCommand;
@@ -51,7 +52,7 @@ public final class Readback {
 
     /** Runs one subcommand and gives its exit code. */
     public static int run(Console console, String... args) {
-        CommandLine line = new CommandLine(new Overview(console))
+        CommandLine line = new CommandLine(new Overview(console, other -> run(console, other)))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new DemoCommand(console))
                 .addSubcommand(new PracticeCommand(console))
@@ -70,6 +71,7 @@ public final class Readback {
                 .addSubcommand(new HistoryCommand(console))
                 .addSubcommand(new SelfcheckCommand(console))
                 .addSubcommand(new SettingsCommand(console))
+                .addSubcommand(new SetupCommand(console, other -> run(console, other)))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));

@@ -9,7 +9,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.ear.DeafEar;
 import readback.assistant.ear.Ear;
@@ -110,7 +109,7 @@ final class LiveCheck {
             List<String> last = new ArrayList<>();
             // where values come by the standard input nobody can strike keys
             boolean lines = wishes.live().plain() || wishes.probes().readStandardInput();
-            Optional<Terminal> terminal = lines ? Optional.empty() : terminal();
+            Optional<Terminal> terminal = lines ? Optional.empty() : SystemTerminal.open();
             Ready ready = new Ready(
                     wishes,
                     resumption,
@@ -144,32 +143,12 @@ final class LiveCheck {
         }
     }
 
-    /** The terminal, if input and output are one. */
-    private static Optional<Terminal> terminal() {
-        try {
-            Terminal terminal = TerminalBuilder.builder()
-                    .system(true)
-                    .systemOutput(TerminalBuilder.SystemOutput.SysOut)
-                    .dumb(false)
-                    // asking the terminal for its clusters would swallow what was typed already
-                    .graphemeCluster(false)
-                    .build();
-            if (terminal.getType().startsWith(Terminal.TYPE_DUMB)) {
-                terminal.close();
-                return Optional.empty();
-            }
-            return Optional.of(terminal);
-        } catch (IOException | IllegalStateException e) {
-            return Optional.empty();
-        }
-    }
-
     private void onScreen(Terminal terminal, Ready ready) {
         ScreenTexts texts = new ScreenTexts(Language.english());
-        boolean unicode = terminal.encoding().newEncoder().canEncode("█▀▄■□");
         Palette palette = ready.wishes().live().palette();
         try (terminal;
-                TerminalFace face = new TerminalFace(terminal, new Layout(palette, texts, unicode), texts)) {
+                TerminalFace face = new TerminalFace(
+                        terminal, new Layout(palette, texts, SystemTerminal.showsBlocks(terminal)), texts)) {
             LiveSession running = live(ready, face, texts);
             terminal.handle(Terminal.Signal.WINCH, signal -> running.resize());
             terminal.handle(Terminal.Signal.INT, signal -> running.end());

@@ -10,6 +10,7 @@ import readback.assistant.echo.WebRtcEchoCanceller;
 import readback.assistant.live.ListeningMode;
 import readback.assistant.live.LiveSession;
 import readback.assistant.live.OwnVoice;
+import readback.assistant.microphone.LevelMeter;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Palette;
 import readback.assistant.voice.Loudspeaker;
@@ -55,7 +56,7 @@ final class LiveOptions {
             names = "--gate",
             paramLabel = "DB",
             description = "Sound below this level is never speech, in decibels of full scale. Default: -55.")
-    private double gate = -55;
+    private double gate = LevelMeter.USUAL_GATE;
 
     @Option(names = "--volume", paramLabel = "0..2", description = "Loudness of the voice. Default: 1.")
     private double volume = 1;

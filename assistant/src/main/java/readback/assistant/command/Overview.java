@@ -1,5 +1,6 @@
 package readback.assistant.command;
 
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -8,7 +9,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import readback.assistant.session.Build;
 
-/** What the program says when no subcommand is given: what it is for and what to try first. */
+/**
+ * What the program does when no subcommand is given: the first run, in a terminal of a tablet that is not set up; else
+ * it says what it is for and what to try first.
+ */
 @Command(
         name = "readback",
         mixinStandardHelpOptions = true,
@@ -22,6 +26,7 @@ import readback.assistant.session.Build;
         footer = {
             "",
             "Try first:",
+            "  readback setup                       microphone, loudspeaker and settings, step by step",
             "  readback demo                        a recorded service call, from the first word to the verdict",
             "  readback check --typed               type what you would say, a line each",
             "  readback check --audio call.wav      listen to a recording",
@@ -30,7 +35,7 @@ import readback.assistant.session.Build;
             "",
             "Readback advises; the maker's instructions, local codes and licensed practice decide."
         })
-public final class Overview implements Runnable {
+public final class Overview implements Callable<Integer> {
 
     /** What {@code readback --version} prints. */
     static final class Version implements IVersionProvider {
@@ -41,18 +46,26 @@ public final class Overview implements Runnable {
     }
 
     private final Console console;
+    private final FirstRun.Program program;
 
     @Spec
     private @Nullable CommandSpec spec;
 
-    public Overview(Console console) {
+    public Overview(Console console, FirstRun.Program program) {
         this.console = console;
+        this.program = program;
     }
 
     @Override
-    public void run() {
-        if (spec != null) {
-            console.out().println(spec.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF));
+    public Integer call() {
+        if (spec == null) {
+            throw new IllegalStateException("the command was not set up");
         }
+        FirstRun first = FirstRun.of(console, program, spec);
+        if (first.due() && console.columns().get().isPresent()) {
+            return first.run(false, false);
+        }
+        console.out().println(spec.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF));
+        return 0;
     }
 }

@@ -28,7 +28,7 @@ public final class SettingsDefaults implements IDefaultValueProvider {
             Set.of("audio", "typed", "json", "speak-to", "help", "version", "settings", "resume", "refrigerant");
 
     /** Commands that tell or find out what is wrong, so that wrong settings must not stop them. */
-    private static final Set<String> UNSTOPPABLE = Set.of("help", "settings", "selfcheck");
+    private static final Set<String> UNSTOPPABLE = Set.of("help", "settings", "selfcheck", "setup");
 
     private static final Set<String> ASKING = Set.of("--help", "-h", "--version", "-V");
 
@@ -55,11 +55,19 @@ public final class SettingsDefaults implements IDefaultValueProvider {
             if (named.isEmpty() && !Files.exists(file)) {
                 return new SettingsDefaults(SettingsFile.none(), null, null);
             }
-            SettingsFile read = SettingsFile.read(file, settings(check));
-            return new SettingsDefaults(read.passing((name, value) -> refused(check, name, value)), file, null);
+            return new SettingsDefaults(read(file, check), file, null);
         } catch (InvalidPathException unwritable) {
             throw new SettingsException("The settings file cannot be looked for: " + named(unwritable), unwritable);
         }
+    }
+
+    /**
+     * What a file says.
+     *
+     * @throws SettingsException when it has a mistake
+     */
+    static SettingsFile read(Path file, CommandLine check) throws SettingsException {
+        return SettingsFile.read(file, settings(check)).passing((name, value) -> refused(check, name, value));
     }
 
     /** No defaults, because the file that has them is faulty. */

@@ -62,7 +62,7 @@ final class EchoReturn {
         return badWindows >= BAD_WINDOWS;
     }
 
-    private static boolean loud(short[] samples) {
+    static boolean loud(short[] samples) {
         for (short sample : samples) {
             if (Math.abs(sample) > VOICE) {
                 return true;
@@ -71,7 +71,7 @@ final class EchoReturn {
         return false;
     }
 
-    private static double power(short[] samples) {
+    static double power(short[] samples) {
         double sum = 0;
         for (short sample : samples) {
             sum += (double) sample * sample;

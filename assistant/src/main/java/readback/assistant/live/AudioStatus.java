@@ -10,9 +10,6 @@ import readback.assistant.screen.View;
  */
 final class AudioStatus {
 
-    /** The quietest level on the meter, in decibels of full scale. */
-    private static final double METER_FLOOR = -60;
-
     private final ScreenTexts texts;
     private final NoiseWatch noise = new NoiseWatch();
     private String microphone = "";
@@ -102,13 +99,12 @@ final class AudioStatus {
      * @param voice its name
      */
     View.Status status(double level, boolean listening, String voice, boolean speaking) {
-        int steps = (int) Math.round((level - METER_FLOOR) / -METER_FLOOR * View.Status.LEVELS);
         String state = !voiceTrouble.isEmpty() ? "none" : speaking ? "speaking" : "silent";
         return new View.Status(
                 microphone,
                 works,
                 listening,
-                works ? Math.max(0, Math.min(View.Status.LEVELS, steps)) : 0,
+                works ? View.Status.steps(level) : 0,
                 overruns,
                 texts.of("status.voice." + state, voice));
     }

@@ -12,6 +12,7 @@ import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.ear.Ear;
 import readback.assistant.echo.BargeIn;
+import readback.assistant.echo.Bluetooth;
 import readback.assistant.echo.EchoCanceller;
 import readback.assistant.echo.MonitoredLoudspeaker;
 import readback.assistant.echo.PlayedSound;

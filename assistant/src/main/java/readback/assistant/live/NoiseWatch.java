@@ -3,18 +3,13 @@ package readback.assistant.live;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import readback.assistant.microphone.SpeechLevel;
 
 /**
  * Tells when the room is too loud to be understood reliably, from how far the last utterances stood out of the noise.
  * Owned by one thread.
  */
 final class NoiseWatch {
-
-    /**
-     * Below this the recogniser is not relied on: its measured accuracy is stated down to a signal-to-noise ratio of 10
-     * dB.
-     */
-    private static final double RELIABLE = 10;
 
     /** From here on the trouble counts as over, so that the advice does not flicker. */
     private static final double CLEAR = 13;
@@ -34,7 +29,7 @@ final class NoiseWatch {
      * @param aboveNoise decibels between the loudest speech and the noise
      */
     boolean heard(double aboveNoise, Instant now) {
-        poor = aboveNoise < RELIABLE ? poor + 1 : 0;
+        poor = aboveNoise < SpeechLevel.RELIABLE_ABOVE_NOISE ? poor + 1 : 0;
         loud = poor >= IN_A_ROW || (loud && aboveNoise < CLEAR);
         boolean due = said.isEmpty() || now.isAfter(said.get().plus(SAID_ONCE_IN));
         if (loud && poor >= IN_A_ROW && due) {

@@ -11,8 +11,11 @@ public final class LevelMeter {
     /** Below this a level means digital silence. */
     public static final double SILENCE = -90;
 
+    /** What is softer than this is no speech unless somebody sets it otherwise, in decibels of full scale. */
+    public static final double USUAL_GATE = -55;
+
     /** Speech stands out of the noise by this much, in decibels. Common practice, no source. */
-    private static final double GATE_ABOVE_NOISE = 6;
+    static final double GATE_ABOVE_NOISE = 6;
 
     private static final double WINDOW_SECONDS = 2;
     private static final double SMOOTHING_SECONDS = 0.1;

@@ -2,7 +2,6 @@ package readback.assistant.microphone;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
@@ -10,6 +9,7 @@ import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.TargetDataLine;
+import readback.assistant.sound.SoundDevices;
 
 /** The microphones of this machine. */
 public final class MicrophoneFinder {
@@ -29,24 +29,18 @@ public final class MicrophoneFinder {
 
     /** The names of the devices that can record, as they are shown and chosen. */
     public static List<String> names() {
-        List<String> names = new ArrayList<>();
-        for (Mixer.Info info : AudioSystem.getMixerInfo()) {
-            if (records(info)) {
-                names.add(info.getName());
-            }
-        }
-        return names;
+        return devices().stream().map(Mixer.Info::getName).toList();
     }
 
-    private static boolean records(Mixer.Info info) {
-        return formats().stream()
-                .anyMatch(format ->
-                        AudioSystem.getMixer(info).isLineSupported(new DataLine.Info(TargetDataLine.class, format)));
+    private static List<Mixer.Info> devices() {
+        return SoundDevices.with(formats().stream()
+                .map(format -> new DataLine.Info(TargetDataLine.class, format))
+                .toList());
     }
 
     /**
-     * The way to the microphone whose name contains the given text, whatever its case; to the system's own choice when
-     * none is given.
+     * The way to the microphone of the given name, else to the first whose name contains it, whatever its case; to the
+     * system's own choice when none is given.
      */
     public static Socket named(Optional<String> part) {
         return () -> open(part);
@@ -54,25 +48,18 @@ public final class MicrophoneFinder {
 
     /** Whether there is a microphone now whose name contains the given text; any, when none is given. */
     public static boolean there(Optional<String> part) {
-        return names().stream().anyMatch(name -> part.isEmpty() || lower(name).contains(lower(part.get())));
+        return SoundDevices.meant(devices(), part).isPresent();
     }
 
     private static Microphone open(Optional<String> part) throws MicrophoneLostException {
-        List<Mixer.Info> devices = List.of(AudioSystem.getMixerInfo()).stream()
-                .filter(MicrophoneFinder::records)
-                .toList();
+        List<Mixer.Info> devices = devices();
         if (devices.isEmpty()) {
             throw new MicrophoneLostException(
                     "There is no microphone: plug one in, or see whether the system lets programs record.");
         }
-        Mixer.Info chosen = part.isEmpty()
-                ? devices.get(0)
-                : devices.stream()
-                        .filter(info -> lower(info.getName()).contains(lower(part.get())))
-                        .findFirst()
-                        .orElseThrow(() -> new MicrophoneLostException("There is no microphone '" + part.get()
-                                + "' now; there are: " + String.join(", ", names()) + "."));
-        return open(chosen);
+        return open(SoundDevices.meant(devices, part)
+                .orElseThrow(() -> new MicrophoneLostException("There is no microphone '" + part.orElse("")
+                        + "' now; there are: " + String.join(", ", names()) + ".")));
     }
 
     private static Microphone open(Mixer.Info chosen) throws MicrophoneLostException {
@@ -101,9 +88,5 @@ public final class MicrophoneFinder {
             }
         }
         return formats;
-    }
-
-    private static String lower(String text) {
-        return text.toLowerCase(Locale.ROOT);
     }
 }

@@ -64,7 +64,9 @@ final class Typing {
 
     private Optional<Action> pressed(Stroke.Key key, boolean held) {
         if (SAYING.contains(key)) {
-            return Optional.of(new Action.Utter(texts.of(name(key, held) + ".words")));
+            return Optional.of(name(key, held))
+                    .filter(name -> !texts.of(name).isEmpty())
+                    .map(name -> new Action.Utter(texts.of(name + ".words")));
         }
         return switch (key) {
             case ENTER -> entered();
@@ -113,11 +115,17 @@ final class Typing {
         StringJoiner keys = new StringJoiner(" ");
         keys.add(texts.of("key.type"));
         for (Stroke.Key key : SAYING) {
-            keys.add(key.name() + HARD_SPACE + texts.of(name(key, held)));
+            add(keys, key.name(), texts.of(name(key, held)));
         }
-        keys.add(texts.of("key.ESCAPE.name") + HARD_SPACE + texts.of("key.ESCAPE"));
-        keys.add(texts.of("key.SPACE.name") + HARD_SPACE + texts.of("key.SPACE"));
+        add(keys, texts.of("key.ESCAPE.name"), texts.of("key.ESCAPE"));
+        add(keys, texts.of("key.SPACE.name"), texts.of("key.SPACE"));
         return keys.toString();
+    }
+
+    private static void add(StringJoiner keys, String key, String does) {
+        if (!does.isEmpty()) {
+            keys.add(key + HARD_SPACE + does);
+        }
     }
 
     private String name(Stroke.Key key, boolean held) {

@@ -98,6 +98,15 @@ public record View(
     public record Status(String microphone, boolean works, boolean listening, int level, long overruns, String voice) {
         /** Steps of the level meter. */
         public static final int LEVELS = 10;
+
+        /** The quietest level on the meter, in decibels of full scale. */
+        private static final double FLOOR = -60;
+
+        /** The steps that a level shows, in decibels of full scale. */
+        public static int steps(double level) {
+            int steps = (int) Math.round((level - FLOOR) / -FLOOR * LEVELS);
+            return Math.max(0, Math.min(LEVELS, steps));
+        }
     }
 
     public View {

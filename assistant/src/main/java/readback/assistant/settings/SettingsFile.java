@@ -6,6 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -150,6 +151,13 @@ public final class SettingsFile {
         return Optional.ofNullable(lines.get(name)).map(Line::value);
     }
 
+    /** What it states, by name. */
+    public Map<String, String> values() {
+        Map<String, String> values = new TreeMap<>();
+        lines.forEach((name, line) -> values.put(name, line.value()));
+        return values;
+    }
+
     /** How many settings it states. */
     public int size() {
         return lines.size();
@@ -170,8 +178,51 @@ public final class SettingsFile {
         return this;
     }
 
+    /**
+     * Puts a text in the place of a file, whole or not at all. A file that is there already is kept beside it.
+     *
+     * @return where it is kept
+     * @throws IOException when it cannot be written; the file is as it was then
+     */
+    public static Optional<Path> replace(Path file, String text) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null) {
+            Files.createDirectories(folder);
+        }
+        Path part = file.resolveSibling(file.getFileName() + ".part");
+        try {
+            Files.writeString(part, text, StandardCharsets.UTF_8);
+            Optional<Path> kept = Files.exists(file) ? Optional.of(beside(file)) : Optional.empty();
+            if (kept.isPresent()) {
+                Files.copy(file, kept.get());
+            }
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            return kept;
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+
+    /** A name beside the file that nothing has yet. */
+    private static Path beside(Path file) {
+        int number = 1;
+        while (Files.exists(file.resolveSibling(file.getFileName() + ".before-" + number))) {
+            number++;
+        }
+        return file.resolveSibling(file.getFileName() + ".before-" + number);
+    }
+
     /** A file that states nothing and documents everything: each setting explained, commented out. */
     public static String template(List<Setting> known) {
+        return text(known, Map.of());
+    }
+
+    /**
+     * A file that documents everything: each setting explained, those that have no value commented out.
+     *
+     * @param values by name; those of unknown names are left out
+     */
+    public static String text(List<Setting> known, Map<String, String> values) {
         StringBuilder text = new StringBuilder();
         text.append(
                 "# Settings of Readback. Take the # away before a name to set it. Every setting is an option of the\n");
@@ -179,10 +230,11 @@ public final class SettingsFile {
         for (Setting setting : known) {
             text.append('\n');
             setting.explanation().forEach(line -> text.append("# ").append(line).append('\n'));
-            text.append('#')
+            String value = values.get(setting.name());
+            text.append(value == null ? "#" : "")
                     .append(setting.name())
                     .append(" = ")
-                    .append(setting.example())
+                    .append(value == null ? setting.example() : value)
                     .append('\n');
         }
         return text.toString();

@@ -1,7 +1,7 @@
 package readback.assistant.voice;
 
 import java.time.Duration;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -19,6 +19,7 @@ import javax.sound.sampled.Mixer;
 import javax.sound.sampled.SourceDataLine;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.sound.Samples;
+import readback.assistant.sound.SoundDevices;
 
 /**
  * A loudspeaker over a line of the Java platform. The line is opened when something is to be played and again after it
@@ -30,6 +31,8 @@ public final class LineLoudspeaker implements Loudspeaker {
     public static final int RATE = 16000;
 
     private static final AudioFormat FORMAT = new AudioFormat(RATE, 16, 1, true, false);
+
+    private static final DataLine.Info WANTED = new DataLine.Info(SourceDataLine.class, FORMAT);
 
     /** Bridges short stalls of the program; what is in it is thrown away when silence is wanted. */
     private static final int BUFFER_BYTES = RATE / 5 * 2;
@@ -54,7 +57,7 @@ public final class LineLoudspeaker implements Loudspeaker {
     /**
      * A loudspeaker that is not opened yet.
      *
-     * @param part text that its name contains, whatever the case; empty for the system's own choice
+     * @param part its name or text that its name contains, whatever the case; empty for the system's own choice
      */
     public LineLoudspeaker(Optional<String> part) {
         this.lines = () -> find(part);
@@ -158,20 +161,19 @@ public final class LineLoudspeaker implements Loudspeaker {
         }
     }
 
+    /** The names of the devices that can play, as they are shown and chosen. */
+    public static List<String> names() {
+        return SoundDevices.with(List.of(WANTED)).stream()
+                .map(Mixer.Info::getName)
+                .toList();
+    }
+
     private SourceDataLine find(Optional<String> part) throws LineUnavailableException {
-        DataLine.Info wanted = new DataLine.Info(SourceDataLine.class, FORMAT);
-        for (Mixer.Info info : AudioSystem.getMixerInfo()) {
-            boolean named = part.isEmpty()
-                    || info.getName()
-                            .toLowerCase(Locale.ROOT)
-                            .contains(part.get().toLowerCase(Locale.ROOT));
-            if (named && AudioSystem.getMixer(info).isLineSupported(wanted)) {
-                name = info.getName();
-                return (SourceDataLine) AudioSystem.getMixer(info).getLine(wanted);
-            }
-        }
-        throw new LineUnavailableException(
-                part.isEmpty() ? "this machine has none" : "none is called '" + part.get() + "'");
+        Mixer.Info info = SoundDevices.meant(SoundDevices.with(List.of(WANTED)), part)
+                .orElseThrow(() -> new LineUnavailableException(
+                        part.isEmpty() ? "this machine has none" : "none is called '" + part.get() + "'"));
+        name = info.getName();
+        return (SourceDataLine) AudioSystem.getMixer(info).getLine(WANTED);
     }
 
     private synchronized void abandon() {

@@ -142,6 +142,25 @@ class PackageScriptTest {
     }
 
     @Test
+    void forLinuxTheSameFilesAreInATarXz() throws Exception {
+        linker("17.0.1", "java");
+        String jdk = jdk("Linux", "x86_64", "17.0.9").toString();
+        script(jdk);
+        Path packed = target.resolve("readback-linux-x86-64.tar.xz");
+        byte[] first = Files.readAllBytes(packed);
+
+        Process list = new ProcessBuilder("tar", "-tJf", packed.toString()).start();
+        assertThat(new String(list.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines())
+                .containsExactlyElementsOf(Files.readAllLines(target.resolve("readback-linux-x86-64.zip")));
+        Process check = new ProcessBuilder("sha256sum", "-c", "readback-linux-x86-64.tar.xz.sha256")
+                .directory(target.toFile())
+                .start();
+        assertThat(check.waitFor()).isZero();
+        script(jdk);
+        assertThat(packed).hasBinaryContent(first);
+    }
+
+    @Test
     void withoutADistributionItSaysWhatToRunFirst() throws Exception {
         target = folder.resolve("empty");
         Files.createDirectories(target);

@@ -12,7 +12,7 @@ import readback.assistant.webrtc.ProcessingUnavailableException;
 class WebRtcEchoCancellerTest {
 
     /** Bursts of noise with the rhythm of speech. */
-    private static short[] voice(double seconds) {
+    static short[] voice(double seconds) {
         Random random = new Random(1);
         short[] voice = new short[(int) (seconds * Ear.RATE)];
         double low = 0;
@@ -38,7 +38,7 @@ class WebRtcEchoCancellerTest {
         return sum / (sound.length - from);
     }
 
-    private static short[] rounded(double[] sound) {
+    static short[] rounded(double[] sound) {
         short[] rounded = new short[sound.length];
         for (int i = 0; i < sound.length; i++) {
             rounded[i] = (short) Math.round(Math.max(-32768, Math.min(32767, sound[i])));

@@ -3,10 +3,13 @@ package readback.assistant.settings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class SettingsFileTest {
     private static final List<Setting> KNOWN = List.of(
@@ -74,5 +77,38 @@ class SettingsFileTest {
         assertThat(Nearest.distance("kitten", "sitting")).isEqualTo(3);
         assertThat(Nearest.distance("", "abc")).isEqualTo(3);
         assertThat(Nearest.distance("same", "same")).isZero();
+    }
+
+    @Test
+    void what_is_written_is_read_back_and_every_other_setting_stays_explained() throws SettingsException {
+        Map<String, String> values = Map.of("volume", "0.5", "headset", "false");
+        String text = SettingsFile.text(KNOWN, values);
+
+        assertThat(parse(text.lines().toArray(String[]::new)).values()).isEqualTo(values);
+        assertThat(text).contains("# Loudness of the voice.\nvolume = 0.5\n");
+        assertThat(SettingsFile.text(KNOWN, Map.of("volume", "1"))).contains("#headset = true");
+    }
+
+    @Test
+    void a_file_that_is_replaced_is_kept_under_a_name_of_its_own(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("deep").resolve("settings");
+
+        assertThat(SettingsFile.replace(file, "first")).isEmpty();
+        Path kept = SettingsFile.replace(file, "second").orElseThrow();
+        Path keptToo = SettingsFile.replace(file, "third").orElseThrow();
+
+        assertThat(file).hasContent("third");
+        assertThat(kept).hasContent("first");
+        assertThat(keptToo).hasContent("second");
+        assertThat(file.getParent()).isDirectoryContaining(each -> each.equals(kept));
+    }
+
+    @Test
+    void where_nothing_can_be_written_everything_stays(@TempDir Path folder) throws IOException {
+        Path inTheWay = Files.writeString(folder.resolve("readback"), "a file");
+
+        assertThatThrownBy(() -> SettingsFile.replace(inTheWay.resolve("settings"), "text"))
+                .isInstanceOf(IOException.class);
+        assertThat(inTheWay).hasContent("a file");
     }
 }

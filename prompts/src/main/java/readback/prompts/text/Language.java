@@ -50,7 +50,9 @@ public final class Language {
             "practice",
             "practice.",
             "fleet",
-            "fleet."));
+            "fleet.",
+            "setup",
+            "setup."));
 
     private static final String ENGLISH = "en";
 

@@ -1,10 +1,10 @@
-package readback.assistant.live;
+package readback.assistant.echo;
 
 import java.util.List;
 import java.util.Locale;
 
 /** Sound devices by radio: their sound is on its way for too long to take its echo away, 600 ms and more. */
-final class Bluetooth {
+public final class Bluetooth {
 
     /** What operating systems put into the names of such devices. */
     private static final List<String> MARKS = List.of("bluetooth", "bluez", "hands-free");
@@ -12,7 +12,7 @@ final class Bluetooth {
     private Bluetooth() {}
 
     /** Whether a device of this name is one. */
-    static boolean named(String device) {
+    public static boolean named(String device) {
         String name = device.toLowerCase(Locale.ROOT);
         return MARKS.stream().anyMatch(name::contains);
     }

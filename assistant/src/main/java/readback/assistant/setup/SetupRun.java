@@ -1,0 +1,691 @@
+package readback.assistant.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import readback.assistant.ear.Ear;
+import readback.assistant.ear.EarUnavailableException;
+import readback.assistant.ear.Listening;
+import readback.assistant.ear.Utterance;
+import readback.assistant.echo.EchoCanceller;
+import readback.assistant.echo.EchoTrial;
+import readback.assistant.echo.MonitoredLoudspeaker;
+import readback.assistant.echo.PlayedSound;
+import readback.assistant.microphone.LevelMeter;
+import readback.assistant.microphone.Microphone;
+import readback.assistant.microphone.MicrophoneFinder;
+import readback.assistant.microphone.MicrophoneReader;
+import readback.assistant.microphone.SpeechLevel;
+import readback.assistant.screen.Action;
+import readback.assistant.screen.Face;
+import readback.assistant.screen.ScreenTexts;
+import readback.assistant.screen.Stroke;
+import readback.assistant.screen.View;
+import readback.assistant.sound.Samples;
+import readback.assistant.voice.Loudspeaker;
+import readback.assistant.voice.LoudspeakerLostException;
+import readback.assistant.voice.Voice;
+import readback.assistant.voice.VoiceFailedException;
+import readback.assistant.webrtc.ProcessingUnavailableException;
+import readback.grammar.Grammar;
+import readback.grammar.Vocabulary;
+import readback.prompts.text.Language;
+import readback.prompts.text.Message;
+
+/**
+ * Sets a tablet up with its microphone, voice and screen: whoever calls {@link #run} becomes the one thread that owns
+ * state, ear and face. Microphone, voice and keys each have a thread of their own and only post inputs.
+ */
+public final class SetupRun {
+
+    /** How often the level is shown anew. */
+    private static final long TICK_MILLIS = 100;
+
+    /** About ten seconds of sound; where the ear is slower than that something else is wrong. */
+    private static final int MOST_WAITING = 1000;
+
+    /** So long somebody is waited for who is to say something, in seconds of sound. */
+    private static final double SPEAKING_SECONDS = 10;
+
+    private static final double NOISE_SECONDS = 3;
+
+    /** How long the place is listened to before the voice begins, and after it ended. */
+    private static final double QUIET_SECONDS = 1;
+
+    /** A voice that says so little at a time is no voice. */
+    private static final int MOST_TIMES = 6;
+
+    /** By how much the level that is shown falls back with each piece of sound, so that it can be read, in decibels. */
+    private static final double FALL = 0.6;
+
+    /** What the machine has, each to be had when it is first needed. */
+    public interface Devices {
+
+        MicrophoneFinder.Socket microphone(String name);
+
+        Loudspeaker loudspeaker(String name);
+
+        /** What speaks. */
+        Voice voice() throws VoiceFailedException;
+
+        Ear ear() throws EarUnavailableException;
+
+        EchoCanceller canceller() throws ProcessingUnavailableException;
+    }
+
+    /** Where the settings are kept. */
+    @FunctionalInterface
+    public interface Store {
+        /** Puts these into the file and leaves what else it says. */
+        Stored write(Map<Name, String> settings);
+    }
+
+    /**
+     * What came of writing.
+     *
+     * @param kept what the file that was there before is called now
+     * @param failure why it was not written, one sentence
+     */
+    public record Stored(Optional<String> kept, Optional<String> failure) {}
+
+    private final Setup setup;
+    private final SetupBoard board;
+    private final Grammar grammar;
+    private final Language language;
+    private final Devices devices;
+    private final Store store;
+    private final Face face;
+    private final BlockingQueue<Runnable> inputs = new LinkedBlockingQueue<>();
+    private final ExecutorService speaking = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "setup-voice");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final PlayedSound played = new PlayedSound();
+    /** What is said now; another number silences it. */
+    private final AtomicLong saying = new AtomicLong();
+
+    private final LevelMeter meter = new LevelMeter(Microphone.RATE, LevelMeter.SILENCE);
+    private final Performer performer = new Performer();
+    private final Hands hands = new Hands();
+    private volatile boolean audible;
+    private @Nullable SetupState state;
+    private @Nullable MicrophoneReader reader;
+    private @Nullable FromMicrophone from;
+    private volatile @Nullable Loudspeaker loudspeaker;
+    private volatile @Nullable Voice voice;
+    private @Nullable CompletableFuture<Ear> opening;
+    private @Nullable Ear ear;
+    private @Nullable Listening listening;
+    private @Nullable Trial trial;
+    private View.Heard heard = View.Heard.NOTHING;
+    private boolean works;
+    private double shownLevel = LevelMeter.SILENCE;
+    private Optional<Choice> ended = Optional.empty();
+
+    /** Something that takes sound until it has enough of it. */
+    private interface Trial {
+        void sound(short[] chunk, short[] playedThen);
+
+        /** It has enough, or is of no use any more. */
+        default void over() {
+            // nothing is held
+        }
+    }
+
+    public SetupRun(Grammar grammar, Language language, Devices devices, Store store, Face face) {
+        this.setup = new Setup(grammar, language);
+        this.board = new SetupBoard(setup, language, ScreenTexts.ofSetup(language));
+        this.grammar = grammar;
+        this.language = language;
+        this.devices = devices;
+        this.store = store;
+        this.face = face;
+    }
+
+    /**
+     * Asks until somebody leaves, or chooses what begins now.
+     *
+     * @param again whether it is begun with the first question of setting up, without a menu
+     */
+    public Choice run(Situation situation, boolean again) {
+        try {
+            apply(setup.begin(situation, again));
+            while (ended.isEmpty()) {
+                show();
+                Runnable input = inputs.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
+                while (input != null && ended.isEmpty()) {
+                    input.run();
+                    input = inputs.poll();
+                }
+            }
+            show();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            close();
+        }
+        return ended.orElse(Choice.LEAVE);
+    }
+
+    private SetupState state() {
+        SetupState now = state;
+        if (now == null) {
+            throw new IllegalStateException("nothing was asked yet");
+        }
+        return now;
+    }
+
+    private void show() {
+        Voice speaker = voice;
+        face.show(board.view(
+                state(),
+                new SetupBoard.Devices(
+                        works, listens(), shownLevel, speaker == null ? "" : speaker.name(), audible, heard)));
+    }
+
+    // Inputs, from any thread
+
+    /** A key was struck, or the screen touched. */
+    public void strike(Stroke stroke) {
+        inputs.add(() -> {
+            hush();
+            face.on(stroke).ifPresent(action -> action.performedBy(hands));
+        });
+    }
+
+    /** A line was typed where there is no screen. */
+    public void write(String words) {
+        inputs.add(() -> {
+            face.renew();
+            typed(words);
+        });
+    }
+
+    /** The screen has another size. */
+    public void resize() {
+        inputs.add(face::renew);
+    }
+
+    /** Nobody is there any more. */
+    public void end() {
+        inputs.add(() -> ended = Optional.of(Choice.LEAVE));
+    }
+
+    private void typed(String words) {
+        hush();
+        heard = new View.Heard(words, false, "");
+        on(SetupEvent.Said.typed(words));
+    }
+
+    private void hush() {
+        saying.incrementAndGet();
+    }
+
+    private void on(SetupEvent event) {
+        apply(setup.on(state(), event));
+    }
+
+    private void apply(Setup.Turn turn) {
+        boolean same = turn.state().equals(state);
+        state = turn.state();
+        if (!state().now().busy()) {
+            taking(null);
+        }
+        if (!same) {
+            closeListening();
+            speak(state());
+        }
+        for (SetupEffect effect : turn.effects()) {
+            effect.doneBy(performer);
+        }
+        if (!same || turn.effects().isEmpty()) {
+            show();
+        }
+    }
+
+    private void taking(@Nullable Trial next) {
+        Trial old = trial;
+        trial = next;
+        if (old != null) {
+            old.over();
+        }
+    }
+
+    // Speaking
+
+    /** Says what is told and asked, once somebody is known to hear it. */
+    private void speak(SetupState now) {
+        List<Message> messages = new ArrayList<>(now.now().told());
+        messages.add(setup.question(now));
+        String text = messages.stream()
+                .map(message -> language.wording()
+                        .spoken(message, false, now.decisions().units()))
+                .filter(spoken -> !spoken.isBlank())
+                .collect(Collectors.joining(" "));
+        if (!now.sound().audible() || text.isEmpty()) {
+            return;
+        }
+        long wanted = saying.incrementAndGet();
+        speaking.execute(() -> say(text, () -> false, wanted));
+    }
+
+    /**
+     * Speaks, on the voice's thread; a sentence says why it could not.
+     *
+     * @param more whether it is said once more
+     */
+    private Optional<String> say(String text, BooleanSupplier more, long wanted) {
+        Loudspeaker out = loudspeaker;
+        if (out == null || saying.get() != wanted) {
+            return Optional.empty();
+        }
+        try {
+            Samples sound = voice().speak(text);
+            if (sound.length() == 0) {
+                return Optional.of(language.label("setup.sentence.no-voice"));
+            }
+            audible = true;
+            int times = 0;
+            do {
+                out.play(sound, () -> saying.get() != wanted);
+                times++;
+            } while (more.getAsBoolean() && times < MOST_TIMES && saying.get() == wanted);
+            return Optional.empty();
+        } catch (VoiceFailedException | LoudspeakerLostException e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        } finally {
+            audible = false;
+        }
+    }
+
+    private Voice voice() throws VoiceFailedException {
+        Voice known = voice;
+        if (known == null) {
+            known = devices.voice();
+            voice = known;
+        }
+        return known;
+    }
+
+    // Listening
+
+    private void sound(short[] chunk, short[] playedThen) {
+        meter.hear(chunk);
+        shownLevel = Math.max(meter.level(), shownLevel - FALL);
+        Trial now = trial;
+        if (now != null) {
+            now.sound(chunk, playedThen);
+        } else {
+            hear(chunk).filter(utterance -> !utterance.onlyUnknown()).ifPresent(utterance -> {
+                heard = new View.Heard(utterance.words(), false, "");
+                on(new SetupEvent.Said(utterance.alternatives()));
+            });
+        }
+    }
+
+    private boolean listens() {
+        boolean asked = !state().now().busy() || trial instanceof LevelTrial;
+        return works && ear != null && !audible && asked;
+    }
+
+    private Optional<Utterance> hear(short[] chunk) {
+        Ear open = ear;
+        if (open == null || audible) {
+            closeListening();
+            return Optional.empty();
+        }
+        Listening now = listening;
+        if (now == null) {
+            now = open.listen(vocabulary());
+            listening = now;
+        }
+        return now.hear(chunk);
+    }
+
+    private Vocabulary vocabulary() {
+        SetupState now = state();
+        if (setup.takesValues(now)) {
+            return grammar.vocabulary(setup.expectation(now));
+        }
+        List<String> phrases = new ArrayList<>();
+        setup.offers(now).forEach(offer -> setup.words(offer).ifPresent(phrases::add));
+        if (now.step() == Step.LEVEL && now.now().busy()) {
+            phrases.addAll(Setup.TEST_PHRASES);
+        }
+        return Vocabulary.ofPhrases(Vocabulary.withUnknown(phrases));
+    }
+
+    private void closeListening() {
+        Listening old = listening;
+        listening = null;
+        if (old != null) {
+            old.close();
+        }
+    }
+
+    // Trials
+
+    /** Waits for the voice to have said what is asked, then begins, unless something else is asked by then. */
+    private void afterSpeaking(SetupState wanted, Runnable begin) {
+        speaking.execute(() -> inputs.add(() -> {
+            if (state().equals(wanted)) {
+                begin.run();
+            }
+        }));
+    }
+
+    /** Somebody says the test words. */
+    private final class LevelTrial implements Trial {
+        private final List<Samples> sound = new ArrayList<>();
+        private final Optional<String> deaf;
+        private double seconds;
+
+        LevelTrial(Optional<String> deaf) {
+            this.deaf = deaf;
+        }
+
+        @Override
+        public void sound(short[] chunk, short[] playedThen) {
+            sound.add(Samples.of(chunk, Microphone.RATE));
+            seconds += (double) chunk.length / Microphone.RATE;
+            Optional<Utterance> utterance = hear(chunk);
+            String words = utterance
+                    .map(each -> each.words().replace(Ear.UNKNOWN, "").strip())
+                    .orElse("");
+            if (setup.offers(state()).stream()
+                    .anyMatch(offer -> setup.words(offer).filter(words::equals).isPresent())) {
+                on(SetupEvent.Said.typed(words));
+            } else if (utterance.isPresent()
+                    || seconds >= (deaf.isPresent() ? SPEAKING_SECONDS / 2 : SPEAKING_SECONDS)) {
+                heard = new View.Heard(words, false, "");
+                on(new SetupEvent.LevelTaken(
+                        SpeechLevel.of(Samples.joined(sound, Microphone.RATE).pcm(), Microphone.RATE),
+                        Optional.of(words).filter(some -> !some.isEmpty()),
+                        deaf));
+            }
+        }
+    }
+
+    /** Nobody says anything. */
+    private final class NoiseTrial implements Trial {
+        private double power;
+        private long samples;
+
+        @Override
+        public void sound(short[] chunk, short[] playedThen) {
+            for (short sample : chunk) {
+                power += (double) sample * sample;
+            }
+            samples += chunk.length;
+            if (samples >= NOISE_SECONDS * Microphone.RATE) {
+                double full = (double) Short.MIN_VALUE * Short.MIN_VALUE;
+                on(new SetupEvent.NoiseTaken(
+                        Math.max(LevelMeter.SILENCE, 10 * Math.log10(Math.max(1e-9, power / samples / full)))));
+            }
+        }
+    }
+
+    /** It listens to itself. */
+    private final class VoiceTrial implements Trial {
+        private final EchoTrial echo;
+        private double quiet;
+        private volatile boolean enough;
+        private boolean begun;
+        private boolean spoken;
+
+        VoiceTrial(EchoCanceller canceller) {
+            this.echo = new EchoTrial(canceller, LevelMeter.USUAL_GATE);
+        }
+
+        @Override
+        public void sound(short[] chunk, short[] playedThen) {
+            echo.hear(chunk, playedThen);
+            enough = echo.enough();
+            quiet += begun && !spoken ? 0 : (double) chunk.length / Microphone.RATE;
+            if (!begun && quiet >= QUIET_SECONDS) {
+                begun = true;
+                quiet = 0;
+                long wanted = saying.incrementAndGet();
+                speaking.execute(() -> {
+                    Optional<String> failure = say(language.label("setup.echo.words"), () -> !enough, wanted);
+                    Optional<String> silenced = saying.get() == wanted
+                            ? Optional.empty()
+                            : Optional.of(language.label("setup.echo.silenced"));
+                    inputs.add(() -> spoken(failure.or(() -> silenced)));
+                });
+            } else if (spoken && quiet >= QUIET_SECONDS) {
+                on(new SetupEvent.EchoTried(Optional.of(echo.result()), Optional.empty()));
+            }
+        }
+
+        private void spoken(Optional<String> failure) {
+            spoken = true;
+            if (failure.isPresent() && trial == this) {
+                on(new SetupEvent.EchoTried(Optional.empty(), failure));
+            }
+        }
+
+        @Override
+        public void over() {
+            echo.close();
+        }
+    }
+
+    /** Does what the function of setting up wants. */
+    private final class Performer implements SetupEffect.Performer {
+
+        @Override
+        public void listenTo(SetupEffect.ListenTo wanted) {
+            closeReader();
+            FromMicrophone listener = new FromMicrophone();
+            MicrophoneReader fresh = new MicrophoneReader(devices.microphone(wanted.microphone()), listener);
+            reader = fresh;
+            from = listener;
+            fresh.start();
+            if (opening == null) {
+                opening = CompletableFuture.supplyAsync(() -> {
+                    try {
+                        return devices.ear();
+                    } catch (EarUnavailableException e) {
+                        throw new CompletionException(e);
+                    }
+                });
+                opening.thenAccept(open -> inputs.add(() -> ear = open));
+            }
+        }
+
+        @Override
+        public void speakBy(SetupEffect.SpeakBy wanted) {
+            hush();
+            Loudspeaker old = loudspeaker;
+            loudspeaker = new MonitoredLoudspeaker(devices.loudspeaker(wanted.loudspeaker()), played);
+            if (old != null) {
+                speaking.execute(old::close);
+            }
+        }
+
+        @Override
+        public void takeLevel() {
+            CompletableFuture<Ear> ready = opening;
+            if (ready == null) {
+                return;
+            }
+            SetupState wanted = state();
+            ready.whenComplete((open, failure) -> inputs.add(() -> afterSpeaking(wanted, () -> {
+                heard = View.Heard.NOTHING;
+                taking(new LevelTrial(Optional.ofNullable(failure).map(SetupRun::sentence)));
+            })));
+        }
+
+        @Override
+        public void playSentence() {
+            long wanted = saying.incrementAndGet();
+            speaking.execute(() -> {
+                Optional<String> failure = say(language.label("setup.sentence.words"), () -> false, wanted);
+                if (failure.isPresent()) {
+                    // a device that just woke up may take nothing at first
+                    failure = say(language.label("setup.sentence.words"), () -> false, wanted);
+                }
+                Optional<String> last = failure;
+                inputs.add(() -> on(new SetupEvent.SentencePlayed(last)));
+            });
+        }
+
+        @Override
+        public void takeNoise() {
+            afterSpeaking(state(), () -> taking(new NoiseTrial()));
+        }
+
+        @Override
+        public void tryEcho() {
+            afterSpeaking(state(), () -> {
+                try {
+                    taking(new VoiceTrial(devices.canceller()));
+                } catch (ProcessingUnavailableException e) {
+                    on(new SetupEvent.EchoTried(Optional.empty(), Optional.of(String.valueOf(e.getMessage()))));
+                }
+            });
+        }
+
+        @Override
+        public void write(SetupEffect.Write write) {
+            Stored stored = store.write(write.settings());
+            on(new SetupEvent.Written(stored.kept(), stored.failure()));
+        }
+
+        @Override
+        public void end(SetupEffect.End end) {
+            ended = Optional.of(end.next());
+        }
+    }
+
+    /** Does what hands ask for. */
+    private final class Hands implements Action.Performer {
+
+        @Override
+        public void utter(Action.Utter utter) {
+            typed(utter.words());
+        }
+
+        @Override
+        public void quiet(Action.Quiet quiet) {
+            // every stroke silences
+        }
+
+        @Override
+        public void talk(Action.Talk talk) {
+            // it listens by itself
+        }
+
+        @Override
+        public void redraw(Action.Redraw redraw) {
+            // the face has done so
+        }
+
+        @Override
+        public void leave(Action.Leave leave) {
+            ended = Optional.of(Choice.LEAVE);
+        }
+    }
+
+    /** Posts what the microphone gives. */
+    private final class FromMicrophone implements MicrophoneReader.Listener {
+        private volatile boolean old;
+
+        @Override
+        public void sound(short[] chunk) {
+            short[] playedThen = played.next(chunk.length);
+            if (inputs.size() < MOST_WAITING) {
+                post(() -> SetupRun.this.sound(chunk, playedThen));
+            }
+        }
+
+        @Override
+        public void found(String device) {
+            post(() -> works = true);
+        }
+
+        @Override
+        public void lost(String why) {
+            post(() -> {
+                works = false;
+                on(new SetupEvent.MicrophoneLost(why));
+            });
+        }
+
+        @Override
+        public void overrun(long count) {
+            // a trial that lost sound is made again by whoever sees that it went wrong
+        }
+
+        private void post(Runnable input) {
+            inputs.add(() -> {
+                if (!old) {
+                    input.run();
+                }
+            });
+        }
+
+        void leave() {
+            old = true;
+        }
+    }
+
+    private void closeReader() {
+        MicrophoneReader before = reader;
+        FromMicrophone listener = from;
+        reader = null;
+        from = null;
+        works = false;
+        if (before != null && listener != null) {
+            listener.leave();
+            before.close();
+        }
+    }
+
+    private static String sentence(Throwable failure) {
+        Throwable cause = failure.getCause();
+        return String.valueOf(cause == null ? failure.getMessage() : cause.getMessage());
+    }
+
+    private void close() {
+        hush();
+        taking(null);
+        closeReader();
+        closeListening();
+        speaking.shutdownNow();
+        try {
+            if (!speaking.awaitTermination(1, TimeUnit.SECONDS)) {
+                // a device that hangs; its thread ends with the process
+                return;
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        Ear open = ear;
+        if (open != null) {
+            open.close();
+        }
+        Loudspeaker out = loudspeaker;
+        if (out != null) {
+            out.close();
+        }
+        Voice speaker = voice;
+        if (speaker != null) {
+            speaker.close();
+        }
+    }
+}
