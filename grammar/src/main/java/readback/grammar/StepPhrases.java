@@ -177,7 +177,7 @@ final class StepPhrases {
                 }
                 if (!asked && mentioned(set)) {
                     phrases.stream()
-                            .filter(phrase -> !ofAskedSet(phrase) && !saidAnywhere(phrase.words()))
+                            .filter(phrase -> !holdsAsked(phrase) && !saidAnywhere(phrase.words()))
                             .forEach(phrase -> add(phrase.words(), new Meaning.Mentioned(meaning)));
                 }
                 for (int i = 0; i < INTRODUCED && !introductions.isEmpty() && !phrases.isEmpty(); i++) {
@@ -204,7 +204,17 @@ final class StepPhrases {
         return expectation.choice().map(lexicon.choices()::get).stream()
                 .flatMap(set -> set.options().entrySet().stream())
                 .filter(option -> !option.getKey().equals(Understanding.UNKNOWN))
-                .anyMatch(option -> option.getValue().contains(phrase));
+                .flatMap(option -> option.getValue().stream())
+                .anyMatch(answer -> answer.words().equals(phrase.words()));
+    }
+
+    /** Whether an answer is among the words: "leak" in "leak test". */
+    private boolean holdsAsked(Phrase phrase) {
+        String words = " " + phrase.words() + " ";
+        return expectation.choice().map(lexicon.choices()::get).stream()
+                .flatMap(set -> set.options().values().stream())
+                .flatMap(List::stream)
+                .anyMatch(answer -> words.contains(" " + answer.words() + " "));
     }
 
     /** Whether the words are a question or a cry of their own: "what's the target superheat". */

@@ -1,6 +1,7 @@
 package readback.grammar;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -171,15 +172,29 @@ final class Understanding {
             return;
         }
         Set<Meaning> options = new HashSet<>();
+        int told = 0;
         for (int at = 0; at < utterance.length(); at++) {
             if (utterance.number(at).isPresent()) {
                 return;
             }
+            int longest = told;
+            List<Meaning> here = new ArrayList<>();
             for (ParseChart.Match match : utterance.matches(at)) {
-                if (match.item() instanceof Item.Option option && option.mentioned() && !namesAsked(at, match.end())) {
-                    options.add(new Meaning.Mentioned(option.choice()));
+                if (match.item() instanceof Item.Option option
+                        && option.mentioned()
+                        && match.end() >= longest
+                        && match.end() > told
+                        && !namesAsked(at, match.end())) {
+                    // "airflow" in "airflow by heat" is no name of its own
+                    if (match.end() > longest) {
+                        here.clear();
+                    }
+                    longest = match.end();
+                    here.add(new Meaning.Mentioned(option.choice()));
                 }
             }
+            options.addAll(here);
+            told = longest;
         }
         if (options.size() == 1) {
             options.forEach(meaning -> found.add(meaning, SPOTTED));

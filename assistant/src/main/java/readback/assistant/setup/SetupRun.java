@@ -498,12 +498,13 @@ public final class SetupRun {
             if (opening == null) {
                 opening = CompletableFuture.supplyAsync(() -> {
                     try {
-                        return devices.ear();
+                        Ear open = devices.ear();
+                        inputs.add(() -> ear = open);
+                        return open;
                     } catch (EarUnavailableException e) {
                         throw new CompletionException(e);
                     }
                 });
-                opening.thenAccept(open -> inputs.add(() -> ear = open));
             }
         }
 
@@ -524,7 +525,7 @@ public final class SetupRun {
                 return;
             }
             SetupState wanted = state();
-            ready.whenComplete((open, failure) -> inputs.add(() -> afterSpeaking(wanted, () -> {
+            opening = ready.whenComplete((open, failure) -> inputs.add(() -> afterSpeaking(wanted, () -> {
                 heard = View.Heard.NOTHING;
                 taking(new LevelTrial(Optional.ofNullable(failure).map(SetupRun::sentence)));
             })));
