@@ -529,6 +529,8 @@ final class Setup {
 
     // The way through the steps
 
+    private static final List<Step> WAY = List.of(Step.values());
+
     /** Whether a step can be of use now. */
     private static boolean applies(SetupState state, Step step) {
         SoundFound sound = state.sound();
@@ -545,16 +547,15 @@ final class Setup {
 
     /** The next step that applies. */
     private Turn after(SetupState state, List<Message> told) {
-        int next = (state.step().ordinal() + 1) % Step.values().length;
-        return enter(state, Step.values()[next], told);
+        return enter(state, WAY.get((WAY.indexOf(state.step()) + 1) % WAY.size()), told);
     }
 
     private static Step before(SetupState state) {
-        int step = state.step().ordinal() - 1;
-        while (!applies(state, Step.values()[step])) {
+        int step = WAY.indexOf(state.step()) - 1;
+        while (!applies(state, WAY.get(step))) {
             step--;
         }
-        return Step.values()[step];
+        return WAY.get(step);
     }
 
     /** This step, or the next that applies. */

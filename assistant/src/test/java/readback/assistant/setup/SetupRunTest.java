@@ -59,7 +59,7 @@ class SetupRunTest {
     /** Whether the microphone waits for what the test gives, so that no time passes meanwhile. */
     private volatile boolean waits = true;
 
-    private CompletableFuture<Choice> over;
+    private CompletableFuture<Choice> over = CompletableFuture.completedFuture(Choice.LEAVE);
 
     private static short[] chunk(int amplitude) {
         short[] chunk = new short[CHUNK];
@@ -96,9 +96,7 @@ class SetupRunTest {
     @AfterEach
     void close() throws Exception {
         run.end();
-        if (over != null) {
-            over.get(20, TimeUnit.SECONDS);
-        }
+        over.get(20, TimeUnit.SECONDS);
         strokes.close();
         face.close();
         terminal.close();

@@ -496,7 +496,8 @@ class SetupTest {
             case NOISE -> new SetupEvent.NoiseTaken(-10 - random.nextInt(60));
             case ECHO ->
                 new SetupEvent.EchoTried(
-                        Optional.of(new EchoTrial.Result(EchoTrial.Outcome.values()[random.nextInt(3)], 20, 10)),
+                        Optional.of(new EchoTrial.Result(
+                                List.of(EchoTrial.Outcome.values()).get(random.nextInt(3)), 20, 10)),
                         Optional.empty());
             default ->
                 new SetupEvent.Written(
