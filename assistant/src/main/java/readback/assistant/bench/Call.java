@@ -63,7 +63,7 @@ final class Call {
         this.dialogue = dialogue;
         this.drawn = drawn;
         this.site = new Site(drawn);
-        this.technician = new Technician(drawn, level, site, speech != Speech.TYPED);
+        this.technician = new Technician(drawn, level, site, speech.calledOut());
         this.listener = listener;
         Event.Started started = new Event.Started(now, SessionSettings.STANDARD);
         this.events.add(started);

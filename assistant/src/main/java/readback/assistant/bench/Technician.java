@@ -258,7 +258,7 @@ final class Technician {
             case "liquid-tube-size", "included-tube-size" -> "three eighths";
             case "line-length", "included-line-length" -> "fifteen feet";
             case "filter-drier-added", "functional-check" -> "no";
-            case "scale-before", "scale-after", "room-area" -> "skip";
+            case "scale-before", "scale-after", "room-area", "own-verdict" -> "skip";
             case "nameplate-charge" -> value(expectation);
             case "amount-weighed" -> recharges();
             // the verdict cannot be given, or everything is done
