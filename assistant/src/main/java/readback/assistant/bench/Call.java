@@ -54,7 +54,7 @@ final class Call {
     private int asked;
 
     Call(Dialogue dialogue, Case drawn, Level level, BiConsumer<String, Turn> listener) {
-        this(dialogue, drawn, level, Speech.TYPED, listener);
+        this(dialogue, drawn, level, new Typed(false), listener);
     }
 
     /** @param listener gets what was said, or the name of the timer in brackets, with what came of it */

@@ -96,8 +96,7 @@ public final class ClosedLoop {
             Caller caller = speech.begin(start * APART + number);
             Call aloud = new Call(dialogue, drawn, Level.CHECKLIST, speech, (said, turn) -> {});
             Outcome spoken = aloud.made();
-            Outcome typed =
-                    new Call(dialogue, drawn, Level.CHECKLIST, Speech.TYPED_AS_CALLED_OUT, (said, turn) -> {}).made();
+            Outcome typed = new Call(dialogue, drawn, Level.CHECKLIST, new Typed(true), (said, turn) -> {}).made();
             Both both = new Both(caller, spoken, typed, aloud.tally());
             calls.add(both);
             if (kept.isPresent() && both.toLookAt()) {

@@ -9,30 +9,6 @@ import readback.grammar.Hypothesis;
 /** How the technician's words reach the dialogue. */
 interface Speech {
 
-    /** Typed, with every figure that an instrument shows. */
-    Speech TYPED = new Typed(false);
-
-    /** Typed as it would be called out, so that nothing but the hearing differs. */
-    Speech TYPED_AS_CALLED_OUT = new Typed(true);
-
-    /** Certain words. */
-    record Typed(boolean calledOut) implements Speech {
-        @Override
-        public Spoken heard(String words, Expectation expectation) {
-            return new Spoken(words, false, List.of(List.of(Hypothesis.typed(words))));
-        }
-
-        @Override
-        public Optional<Spoken> aside(Expectation expectation) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Event.Source source() {
-            return Event.Source.KEYS;
-        }
-    }
-
     /**
      * What was said and what was heard of it.
      *
@@ -56,7 +32,5 @@ interface Speech {
     Event.Source source();
 
     /** Whether values are read as people call them out, who listen to what is read back. */
-    default boolean calledOut() {
-        return true;
-    }
+    boolean calledOut();
 }

@@ -67,6 +67,11 @@ public final class SpokenWords implements Speech {
     }
 
     @Override
+    public boolean calledOut() {
+        return true;
+    }
+
+    @Override
     public Spoken heard(String words, Expectation expectation) {
         Vocabulary vocabulary = vocabulary(expectation);
         return heard(new Callout(grammar, chance).of(words, expectation, vocabulary), vocabulary);
