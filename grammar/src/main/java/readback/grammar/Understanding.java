@@ -1,12 +1,12 @@
 package readback.grammar;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Dimension;
@@ -134,7 +134,7 @@ final class Understanding {
 
     /** "What do i do if my hose leaks": what to do is asked about, nothing has happened. */
     private boolean supposed() {
-        for (int begin : utterance.afterOptional(0, Item.Word.FILLER)) {
+        for (int begin = 0; begin < utterance.length(); begin++) {
             after(begin, Item.Word.SUPPOSE).forEach(this::supposed);
         }
         return !found.isEmpty();
@@ -143,18 +143,19 @@ final class Understanding {
     /** What is named first counts, by the longest words for it: a "gas leak" is about gas. */
     private void supposed(int from) {
         for (int at = from; at < utterance.length() && found.isEmpty(); at++) {
-            @Nullable Meaning longest = null;
-            for (ParseChart.Match match : utterance.matches(at)) {
-                if (match.item() instanceof Item.Spot spot) {
-                    longest = new Meaning.Mentioned(new Meaning.Choice(spot.set(), spot.option()));
-                } else if (match.item() instanceof Item.Option option && canBeSupposed(option)) {
-                    longest = new Meaning.Mentioned(option.choice());
-                }
-            }
-            if (longest != null) {
-                found.add(longest, SPOTTED);
-            }
+            longest(at, this::supposed)
+                    .ifPresent(match ->
+                            found.add(new Meaning.Mentioned(supposed(match).orElseThrow()), SPOTTED));
         }
+    }
+
+    private Optional<Meaning.Choice> supposed(ParseChart.Match match) {
+        if (match.item() instanceof Item.Spot spot) {
+            return Optional.of(new Meaning.Choice(spot.set(), spot.option()));
+        }
+        return match.item() instanceof Item.Option option && canBeSupposed(option)
+                ? Optional.of(option.choice())
+                : Optional.empty();
     }
 
     private boolean canBeSupposed(Item.Option option) {
@@ -177,28 +178,30 @@ final class Understanding {
             if (utterance.number(at).isPresent()) {
                 return;
             }
-            int longest = told;
-            List<Meaning> here = new ArrayList<>();
-            for (ParseChart.Match match : utterance.matches(at)) {
-                if (match.item() instanceof Item.Option option
-                        && option.mentioned()
-                        && match.end() >= longest
-                        && match.end() > told
-                        && !namesAsked(at, match.end())) {
-                    // "airflow" in "airflow by heat" is no name of its own
-                    if (match.end() > longest) {
-                        here.clear();
-                    }
-                    longest = match.end();
-                    here.add(new Meaning.Mentioned(option.choice()));
-                }
+            int from = at;
+            Optional<ParseChart.Match> name = longest(at, match -> mentioned(match, from));
+            // "airflow" in "airflow by heat" is no name of its own
+            if (name.isPresent() && name.get().end() > told) {
+                told = name.get().end();
+                options.add(new Meaning.Mentioned(mentioned(name.get(), from).orElseThrow()));
             }
-            options.addAll(here);
-            told = longest;
         }
         if (options.size() == 1) {
             options.forEach(meaning -> found.add(meaning, SPOTTED));
         }
+    }
+
+    private Optional<Meaning.Choice> mentioned(ParseChart.Match match, int from) {
+        return match.item() instanceof Item.Option option && option.mentioned() && !namesAsked(from, match.end())
+                ? Optional.of(option.choice())
+                : Optional.empty();
+    }
+
+    /** The longest words at a place that mean something. */
+    private Optional<ParseChart.Match> longest(int at, Function<ParseChart.Match, Optional<Meaning.Choice>> meaning) {
+        return utterance.matches(at).stream()
+                .filter(match -> meaning.apply(match).isPresent())
+                .reduce((shorter, longer) -> longer);
     }
 
     /** Whether these words are a name of the quantity that is asked for. */

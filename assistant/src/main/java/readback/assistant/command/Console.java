@@ -9,6 +9,7 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -69,6 +70,22 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err, Suppl
     /** The conversation in plain lines, as wide as the terminal. */
     PlainLines lines(Language language) {
         return new PlainLines(out, language, columns.get());
+    }
+
+    /**
+     * Hands over every line that is typed until nothing more is; an empty one only shows that one can type.
+     *
+     * @throws IOException when typed lines cannot be read any more
+     */
+    void typed(PlainLines lines, Consumer<String> words) throws IOException {
+        for (String line = in.readLine(); line != null; line = in.readLine()) {
+            lines.entered();
+            if (line.isBlank()) {
+                lines.prompt();
+            } else {
+                words.accept(line.strip());
+            }
+        }
     }
 
     void complain(String sentence) {

@@ -133,16 +133,7 @@ public final class FirstRun {
 
     private void typed(SetupRun running, PlainLines lines) {
         try {
-            for (String line = console.in().readLine();
-                    line != null;
-                    line = console.in().readLine()) {
-                lines.entered();
-                if (line.isBlank()) {
-                    lines.prompt();
-                } else {
-                    running.write(line.strip());
-                }
-            }
+            console.typed(lines, running::write);
         } catch (IOException e) {
             console.complain("typed lines cannot be read any more (" + e.getMessage() + ").");
         }

@@ -179,16 +179,7 @@ final class LiveCheck {
     /** Every line typed is an utterance; where nobody types, speech is enough. */
     private void typed(LiveSession running, PlainLines lines, LiveOptions live) {
         try {
-            for (String line = console.in().readLine();
-                    line != null;
-                    line = console.in().readLine()) {
-                lines.entered();
-                if (line.isBlank()) {
-                    lines.prompt();
-                } else {
-                    running.write(line.strip());
-                }
-            }
+            console.typed(lines, running::write);
             if (VoskEar.noneForThisMachine().isPresent()) {
                 running.end();
             } else if (!live.hasMicrophone()) {
