@@ -53,8 +53,8 @@ public final class CheckCommand implements Callable<Integer> {
             names = "--resume",
             paramLabel = "SESSION",
             description = {
-                "Go on with a session that was left without an end, at the step where it stopped: its folder, its name",
-                "as 'readback sessions' prints it, the beginning of the name, or 'last'."
+                "Go on with a session that was left without an end, at the step where it stopped: its folder, its name"
+                        + " as 'readback sessions' prints it, the beginning of the name, or 'last'."
             })
     private @Nullable String resume;
 

@@ -35,8 +35,8 @@ import readback.prompts.text.Message;
         mixinStandardHelpOptions = true,
         description = {
             "Asks what a technician has to know, with numbers drawn anew each time, and says what is right and why.",
-            "What you knew comes up again when you are about to forget it. Speaks and listens, unless --typed says",
-            "otherwise. Say skip when you do not know, why for a hint, say again, or finish.",
+            "What you knew comes up again when you are about to forget it. Speaks and listens, unless --typed says"
+                    + " otherwise. Say skip when you do not know, why for a hint, say again, or finish.",
             ""
         })
 public final class DrillCommand implements Callable<Integer> {

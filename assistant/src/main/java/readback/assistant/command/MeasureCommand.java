@@ -36,29 +36,30 @@ import readback.grammar.Grammar;
         name = "measure",
         mixinStandardHelpOptions = true,
         description = {
-            "Measures how well recordings are heard: word and utterance errors, values taken, asked about and taken wrong,",
-            "words accepted from unrelated speech and the trade-off of the acceptance rule, confusions, latency, speed; at",
-            "several noise levels, with the phrases of a dialogue step and with short lists of words.",
+            "Measures how well recordings are heard, or how calls at simulated units end.",
+            "Of recordings it tells word and utterance errors, values taken, asked about and taken wrong, words accepted"
+                    + " from unrelated speech and the trade-off of the acceptance rule, confusions, latency, speed; at"
+                    + " several noise levels, with the phrases of a dialogue step and with short lists of words.",
             "",
-            "FOLDER holds WAV files and expected.tsv, tab separated with a header line: file, kind, words, and if wished",
-            "step (a quantity), value and unit (what is meant), speaker. Kinds: reading, number and digit are values,",
-            "unrelated is speech not meant for us, others are commands.",
+            "FOLDER holds WAV files and expected.tsv, tab separated with a header line: file, kind, words, and if wished"
+                    + " step (a quantity), value and unit (what is meant), speaker. Kinds: reading, number and digit are values,"
+                    + " unrelated is speech not meant for us, others are commands.",
             "",
-            "With --idle, instead: so many minutes each of silence, a fan and the unrelated speech of FOLDER go through a",
-            "session to which nobody speaks; what it answers and takes is counted.",
+            "With --idle, instead: so many minutes each of silence, a fan and the unrelated speech of FOLDER go through a"
+                    + " session to which nobody speaks; what it answers and takes is counted.",
             "",
-            "With --joined, instead: so many readings at each pause of 0 to 0.5 s are joined from the single digits of",
-            "FOLDER; how many are cut, taken at once, asked about and taken wrong.",
+            "With --joined, instead: so many readings at each pause of 0 to 0.5 s are joined from the single digits of"
+                    + " FOLDER; how many are cut, taken at once, asked about and taken wrong.",
             "",
-            "With --suppress, instead: the same values are heard without and with noise suppression, clean and each in",
-            "one of four noises at one of the levels of --noise; how many came out otherwise, and whether by chance.",
+            "With --suppress, instead: the same values are heard without and with noise suppression, clean and each in"
+                    + " one of four noises at one of the levels of --noise; how many came out otherwise, and whether by chance.",
             "",
-            "With --plant, instead: so many service calls at simulated air-conditioners whose trouble is",
-            "known: half have 5 to 30 percent too little or too much charge, a quarter are sound, a quarter",
-            "have another fault. A technician who answers every step types through the real dialogue, moves",
-            "the refrigerant that is advised and measures again, up to six times. A table tells what was",
-            "said and done for each trouble; then come the shares that matter, such as refrigerant moved for",
-            "a fault that is not the charge, with the numbers of calls to look at. No FOLDER is needed.",
+            "With --plant, instead: so many service calls at simulated air-conditioners whose trouble is"
+                    + " known: half have 5 to 30 percent too little or too much charge, a quarter are sound, a quarter"
+                    + " have another fault. A technician who answers every step types through the real dialogue, moves"
+                    + " the refrigerant that is advised and measures again, up to six times. A table tells what was"
+                    + " said and done for each trouble; then come the shares that matter, such as refrigerant moved for"
+                    + " a fault that is not the charge, with the numbers of calls to look at. No FOLDER is needed.",
             "",
             "  readback measure --plant 2000 --seed 1                  the same seed gives the same calls",
             "  readback measure --plant 2000 --seed 1 --level full     look and read more than is asked",

@@ -35,9 +35,9 @@ import readback.prompts.text.Message;
         name = "practice",
         mixinStandardHelpOptions = true,
         description = {
-            "A practice call at a simulated unit that cannot be hurt: the same questions, the same voice. The unit's",
-            "instruments stand on the screen; call them out, say what you moved (\"four ounces\") and what you put right",
-            "(\"clean the filter\"). Waiting passes sixty times as fast. At the end you are told what was wrong.",
+            "A practice call at a simulated unit that cannot be hurt: the same questions, the same voice.",
+            "The unit's instruments stand on the screen; call them out, say what you moved (\"four ounces\") and what you"
+                    + " put right (\"clean the filter\"). Waiting passes sixty times as fast. At the end you are told what was wrong.",
             "Records are marked as practice and lie in a folder of their own.",
             ""
         })

@@ -12,9 +12,9 @@ import picocli.CommandLine.Spec;
         name = "setup",
         mixinStandardHelpOptions = true,
         description = {
-            "Sets this tablet up: microphone and loudspeaker with a test of each, the noise of the place, whether orders",
-            "can be heard while Readback speaks, units, altitude and instruments; then writes the settings file. Every",
-            "step can be skipped, and leads back. By touch and keys, and by voice once a microphone is chosen.",
+            "Sets this tablet up: microphone, loudspeaker, noise, units, altitude and instruments, step by step.",
+            "Microphone and loudspeaker are tested, and whether orders can be heard while Readback speaks; then the"
+                    + " settings file is written. Every step can be skipped, and leads back. By touch and keys, and by voice once a microphone is chosen.",
             ""
         })
 public final class SetupCommand implements Callable<Integer> {
