@@ -125,6 +125,11 @@ sealed interface Item {
      * @param supposed whether they do so only behind words such as "what do i do if"
      */
     record Spot(String set, String option, boolean supposed) implements Item {
+
+        Meaning.Choice choice() {
+            return new Meaning.Choice(set, option);
+        }
+
         @Override
         public void read(Reader reader) {
             reader.spot(this);

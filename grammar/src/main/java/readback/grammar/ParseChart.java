@@ -77,7 +77,13 @@ final class ParseChart {
 
     /** Whether one of these, a word each, is among the words. */
     boolean saysAny(List<Phrase> any) {
-        return any.stream().map(Phrase::words).anyMatch(words::contains);
+        return saysAny(any, 0);
+    }
+
+    /** The same among the words from here on. */
+    boolean saysAny(List<Phrase> any, int from) {
+        List<String> rest = words.subList(from, words.size());
+        return any.stream().map(Phrase::words).anyMatch(rest::contains);
     }
 
     String words(int from, int to) {

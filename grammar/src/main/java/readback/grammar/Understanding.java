@@ -9,10 +9,12 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
+import readback.grammar.lexicon.ChoiceSet;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.number.SpokenNumber;
 
@@ -150,8 +152,8 @@ final class Understanding {
     }
 
     private Optional<Meaning.Choice> supposed(ParseChart.Match match) {
-        if (match.item() instanceof Item.Spot spot) {
-            return Optional.of(new Meaning.Choice(spot.set(), spot.option()));
+        if (match.item() instanceof Item.Spot spot && anywhere(spot)) {
+            return Optional.of(spot.choice());
         }
         return match.item() instanceof Item.Option option && canBeSupposed(option)
                 ? Optional.of(option.choice())
@@ -169,7 +171,7 @@ final class Understanding {
      * number is said, where a word may deny it, or where it is the name of the value asked for.
      */
     private void mentioned() {
-        if (denies()) {
+        if (denies(0)) {
             return;
         }
         Set<Meaning> options = new HashSet<>();
@@ -215,15 +217,14 @@ final class Understanding {
     private boolean impliedByWhole(Meaning meaning) {
         if (meaning instanceof Meaning.Choice choice) {
             // what was asked comes before what can be said anywhere
-            return !ofAskedSet(choice)
-                    && found.any(other -> other instanceof Meaning.Choice rival && ofAskedSet(rival));
+            return !asked(choice) && found.any(other -> other instanceof Meaning.Choice rival && asked(rival));
         }
         return meaning instanceof Meaning.Ordered ordered
                 && ordered.about().isPresent()
                 && (inFull || found.any(new Meaning.Ordered(ordered.command())::equals));
     }
 
-    private boolean ofAskedSet(Meaning.Choice choice) {
+    private boolean asked(Meaning.Choice choice) {
         return utterance.expectation().choice().filter(choice.choice()::equals).isPresent();
     }
 
@@ -414,27 +415,51 @@ final class Understanding {
 
     /**
      * A cry for help among words that mean nothing, "my partner got hurt over here", or the one option of what was
-     * asked for, "the sticker says r thirty two". Not where a word may deny it.
+     * asked for, "the sticker says r thirty two", "no, the coil is dirty". Not where a word may deny it.
      */
     private void spot() {
-        Set<Meaning> options = new HashSet<>();
+        Set<Meaning.Choice> options = new HashSet<>();
         for (int at = 0; at < utterance.length(); at++) {
             for (ParseChart.Match match : utterance.matches(at)) {
                 if (match.item() instanceof Item.Spot spot && !spot.supposed()) {
-                    found.add(new Meaning.Choice(spot.set(), spot.option()), SPOTTED);
+                    if (asked(spot.choice())) {
+                        options.add(spot.choice());
+                    } else if (anywhere(spot)) {
+                        found.add(spot.choice(), SPOTTED);
+                    }
                 } else if (match.item() instanceof Item.Option option && stands(option, at, match.end())) {
                     options.add(option.choice());
                 }
             }
         }
-        if (found.isEmpty() && options.size() == 1 && !denies()) {
-            options.forEach(meaning -> found.add(meaning, SPOTTED));
+        if (found.isEmpty() && options.size() == 1) {
+            options.stream().filter(this::undenied).forEach(option -> found.add(option, SPOTTED));
         }
     }
 
-    /** Whether a word may turn what is said into its opposite, or was not heard. */
-    private boolean denies() {
-        return utterance.says(Vocabulary.UNKNOWN) || utterance.saysAny(lexicon.smallWords("deny"));
+    private boolean anywhere(Item.Spot spot) {
+        return lexicon.choices().get(spot.set()).anywhere() != ChoiceSet.Anywhere.NO;
+    }
+
+    /** Whether nothing denies the option: a yes or no before it says the same as it does. */
+    private boolean undenied(Meaning.Choice option) {
+        Optional<Command> first = utterance.expectation().isQuestion() ? answerFirst() : Optional.empty();
+        return first.map(answer -> option.option().equals(ConstantName.of(answer)) && !denies(1))
+                .orElseGet(() -> !denies(0));
+    }
+
+    /** A yes or no of one word that begins the utterance. */
+    private Optional<Command> answerFirst() {
+        return utterance.matches(0).stream()
+                .filter(match -> match.end() == 1 && match.item() instanceof Item.Order)
+                .map(match -> ((Item.Order) match.item()).command())
+                .filter(command -> command == Command.YES || command == Command.NO)
+                .findFirst();
+    }
+
+    /** Whether a word from here on may turn what is said into its opposite, or was not heard. */
+    private boolean denies(int from) {
+        return utterance.says(Vocabulary.UNKNOWN) || utterance.saysAny(lexicon.smallWords("deny"), from);
     }
 
     /** Whether an option of the asked set stands for itself: "twenty two" in "one twenty two" is part of a number. */

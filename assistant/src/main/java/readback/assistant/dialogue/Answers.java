@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import readback.assistant.dialogue.caution.CautionNotice;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.charge.Judgement;
@@ -74,6 +75,10 @@ final class Answers {
                         .map(altitude -> Message.of("answer.known").with("what", Altitudes.stated(altitude)))
                         .orElseGet(() -> Message.of("answer.altitude-assumed")));
             case REASONS -> reasons(state);
+            case CAUTIONS -> {
+                List<Message> cautions = CautionNotice.again(state.warnings());
+                yield cautions.isEmpty() ? List.of(Message.of("answer.no-caution")) : cautions;
+            }
         };
     }
 

@@ -126,6 +126,13 @@ public final class ChecklistValidator {
         String where = "step " + step.id();
         check(where, step.when());
         check(where, step.again());
+        step.task().toldBy().ifPresent(told -> check(where, told.no()));
+        step.task()
+                .inWords()
+                .filter(set ->
+                        !choices.sets().contains(set) || !choices.options(set).equals(YES_OR_NO))
+                .ifPresent(set -> faults.add(where + " is answered in the words of \"" + set
+                        + "\", which is no set of choices with the options yes and no"));
         Stream<String> name = step.slot().quantity().isPresent()
                 ? Stream.empty()
                 : Stream.of("term.slot." + step.slot().id());

@@ -192,7 +192,9 @@ final class Flow {
      * What a bare number is of: during a hold, of what is measured after it, so that it can be told to be too early.
      */
     private Optional<Quantity> spokenOf(State state, Step step) {
-        return step.task().awaited().isPresent() ? measuredFrom(state, step).findFirst() : measured(step);
+        return step.task().awaited().isPresent()
+                ? measuredFrom(state, step).findFirst()
+                : measured(step).or(() -> step.task().toldBy().map(Task.Told::quantity));
     }
 
     /** What the running job measures from a step on, in order. */
@@ -224,10 +226,14 @@ final class Flow {
         return step.task().measured();
     }
 
-    /** The set of choices that the step asks for, that its question leads to, or that take the place of a number. */
+    /**
+     * The set of choices that the step asks for, that answers or is led to by its question, or that takes the place of
+     * a number.
+     */
     private static Optional<String> chosen(Step step) {
         return step.task()
                 .choices()
+                .or(() -> step.task().inWords())
                 .or(() -> step.conclusion().map(conclusion -> conclusion.slot().id()))
                 .or(() -> Altitudes.choice(step));
     }

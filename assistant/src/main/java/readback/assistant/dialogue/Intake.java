@@ -15,6 +15,7 @@ import readback.grammar.Meaning;
 import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
+import readback.prompts.checklist.Task;
 import readback.prompts.text.Fact;
 import readback.prompts.text.Message;
 
@@ -84,6 +85,7 @@ final class Intake {
             }
         }
         readBack(draft, taken, correction);
+        answeredBy(draft, readings);
         if (correction && !taken.isEmpty()) {
             values.forEach(value -> ProbeTalk.stillShows(draft.state(), value).ifPresent(draft::say));
         }
@@ -198,13 +200,35 @@ final class Intake {
                 .orElseGet(() -> new Fact.Term(choice.choice() + "." + choice.option()));
     }
 
-    /** A yes, no or done, with what it tells about another slot. */
+    /** A value that answers the question that is asked: a running time, whether it ran long enough. */
+    private void answeredBy(Draft draft, List<Reading> readings) {
+        Optional<Step> asked = flow.next(draft.state());
+        Optional<Task.Told> told = asked.flatMap(step -> step.task().toldBy());
+        boolean answers = told.filter(each -> draft.sheet()
+                        .reading(each.quantity())
+                        .filter(readings::contains)
+                        .isPresent())
+                .isPresent();
+        if (answers) {
+            boolean no = told.get().no().holds(draft.assessment());
+            word(draft, asked.get(), no ? NO : YES);
+        }
+    }
+
+    /** A yes, no or done, with what it tells about another slot, and the remedy where only a yes will do. */
     void word(Draft draft, Step step, String word) {
         option(draft, step.slot(), word);
+        if (word.equals(YES)) {
+            // five minutes were told, and now it has run long enough
+            step.task()
+                    .toldBy()
+                    .filter(told -> told.no().holds(draft.assessment()))
+                    .ifPresent(told -> draft.become(draft.sheet().without(Slot.of(told.quantity()))));
+        }
         if (step.readingsAnew()) {
             measureAnew(draft);
         }
-        if (step.task().advised()) {
+        if (step.task().advised() || (step.task().mustBeYes() && word.equals(NO))) {
             draft.say(step.text(word.equals(NO) ? ".no" : ".yes"));
         }
         step.conclusion().ifPresent(conclusion -> {
@@ -272,6 +296,7 @@ final class Intake {
         List<Pending> questions = new ArrayList<>();
         take(draft, confirm.given(), true, taken, questions);
         readBack(draft, taken, false);
+        answeredBy(draft, List.of(confirm.reading()));
         questions.forEach(question -> draft.become(draft.conversation().questioningFirst(question)));
         return true;
     }

@@ -169,9 +169,6 @@ final class Orders {
             return;
         } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
-            if (asked.get().task().mustBeYes()) {
-                draft.say(asked.get().text(".no"));
-            }
         } else {
             draft.say(Message.of("again.no"));
         }
@@ -269,7 +266,9 @@ final class Orders {
             return;
         }
         boolean doubt = draft.conversation().pending().flatMap(Pending::inDoubt).isPresent();
-        draft.say(doubt ? Message.of("help.doubt") : Prompts.help(asked.get()));
+        boolean warned = draft.conversation().pending().isEmpty()
+                && !draft.state().warnings().unheeded().isEmpty();
+        draft.say(doubt ? Message.of("help.doubt") : warned ? Message.of("help.caution") : Prompts.help(asked.get()));
         draft.say(doubt ? Message.of("help.more").quietly() : Message.of("help.more"));
         draft.say(general.quietly());
     }
@@ -375,7 +374,13 @@ final class Orders {
     void choose(Draft draft, Meaning.Choice choice) {
         Optional<Question> question = Question.in(choice);
         Optional<Situations.Told> told = Situations.Told.in(choice);
-        if (question.filter(Question::workedOut).isPresent() && draft.state().examined()) {
+        Optional<Step> inWords = asked(draft)
+                .filter(step ->
+                        step.task().inWords().filter(choice.choice()::equals).isPresent());
+        if (inWords.isPresent()) {
+            inWords(draft, inWords.get(), choice.option());
+        } else if (question.filter(Question::workedOut).isPresent()
+                && draft.state().examined()) {
             draft.say(WITHHELD);
         } else if (question.isPresent()) {
             draft.say(answers.to(question.get(), draft.state()));
@@ -407,6 +412,15 @@ final class Orders {
             skip(draft, asked(draft));
         } else {
             intake.choice(draft, choice);
+        }
+    }
+
+    /** "The filter is clean": yes to the question for it. Where something else has to be answered first, nothing. */
+    private void inWords(Draft draft, Step step, String word) {
+        boolean first = draft.conversation().pending().isEmpty()
+                && draft.state().warnings().unheeded().isEmpty();
+        if (first) {
+            intake.word(draft, step, word);
         }
     }
 

@@ -20,13 +20,14 @@ public enum Question {
     UNIT,
     REFRIGERANT,
     ALTITUDE,
-    REASONS;
+    REASONS,
+    CAUTIONS;
 
     /** Whether the answer is worked out from readings, as who is examined should do himself. */
     boolean workedOut() {
         return switch (this) {
             case SUPERHEAT, SUBCOOLING, TARGET_SUPERHEAT, TARGET_SUBCOOLING, TARGET, SATURATION, SPLIT -> true;
-            case CHARGE_MOVED, VERDICT, LEFT, TIME_LEFT, UNIT, REFRIGERANT, ALTITUDE, REASONS -> false;
+            case CHARGE_MOVED, VERDICT, LEFT, TIME_LEFT, UNIT, REFRIGERANT, ALTITUDE, REASONS, CAUTIONS -> false;
         };
     }
 

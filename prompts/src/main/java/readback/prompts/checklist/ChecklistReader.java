@@ -139,10 +139,11 @@ final class ChecklistReader {
         if (kind.equals("question") || kind.equals("acknowledge")) {
             known.add("readingsAnew");
         }
+        if (kind.equals("question")) {
+            known.addAll(Set.of("inWords", "toldBy"));
+        }
         allowOnly(node, known);
-        Task task = kind.equals("await")
-                ? new Task.Await(duration(field(node, kind)), flag(node, "watched"))
-                : task(kind, field(node, kind));
+        Task task = task(kind, node);
         String id = string(field(node, "id"));
         Node slot = fields.get("slot");
         Node texts = fields.get("texts");
@@ -175,11 +176,25 @@ final class ChecklistReader {
                 no == null ? Optional.empty() : Optional.of(string(no))));
     }
 
-    private Task task(String kind, Node value) {
+    private Optional<Task.Told> told(@Nullable Node node) {
+        if (node == null) {
+            return Optional.empty();
+        }
+        allowOnly(node, Set.of("quantity", "no"));
+        return Optional.of(new Task.Told(quantity(field(node, "quantity")), condition(field(node, "no"))));
+    }
+
+    private Task task(String kind, Node step) {
+        Node value = field(step, kind);
         return switch (kind) {
+            case "await" -> new Task.Await(duration(value), flag(step, "watched"));
             case "measure" -> new Task.Measure(quantity(value));
             case "choose" -> new Task.Choose(string(value));
-            case "question" -> new Task.Question(answers(value));
+            case "question" ->
+                new Task.Question(
+                        answers(value),
+                        Optional.ofNullable(object(step).get("inWords")).map(this::string),
+                        told(object(step).get("toldBy")));
             case "measureAgain" -> new Task.MeasureAgain();
             case "acknowledge" -> new Task.Acknowledge();
             case "signOff" -> new Task.SignOff();

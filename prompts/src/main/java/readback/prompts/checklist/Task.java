@@ -82,6 +82,23 @@ public sealed interface Task {
         return false;
     }
 
+    /** The set of choices that holds yes and no in words of the matter, if there is one. */
+    default Optional<String> inWords() {
+        return Optional.empty();
+    }
+
+    /** The value that answers as well as yes or no, if there is one. */
+    default Optional<Told> toldBy() {
+        return Optional.empty();
+    }
+
+    /**
+     * A value that answers a question after yes or no.
+     *
+     * @param no while this holds with the value, it means no; else yes
+     */
+    record Told(Quantity quantity, StepCondition no) {}
+
     /** A number is called out. */
     record Measure(Quantity quantity) implements Task {
         @Override
@@ -118,8 +135,13 @@ public sealed interface Task {
         }
     }
 
-    /** Yes or no. */
-    record Question(Answers answers) implements Task {
+    /**
+     * Yes or no.
+     *
+     * @param inWords the set of choices whose options "yes" and "no" are said in words of the matter
+     * @param toldBy the value that answers as well
+     */
+    record Question(Answers answers, Optional<String> inWords, Optional<Told> toldBy) implements Task {
 
         /** What becomes of the answers. */
         public enum Answers {

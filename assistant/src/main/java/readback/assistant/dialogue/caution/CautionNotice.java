@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import readback.calc.caution.Activity;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
@@ -85,6 +86,16 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
                 .toList();
     }
 
+    /** Everything that was warned of before or holds now, the gravest first. */
+    public static List<Message> again(GivenCautions warnings) {
+        return Stream.of(warnings.given(), warnings.unheeded(), warnings.told())
+                .flatMap(Set::stream)
+                .distinct()
+                .sorted()
+                .map(rule -> message(rule))
+                .toList();
+    }
+
     private static boolean aloud(Caution caution) {
         return caution.signal() != Signal.NOTICE;
     }
@@ -94,8 +105,12 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
     }
 
     private static Message message(Caution caution) {
+        return message(caution.rule());
+    }
+
+    private static Message message(CautionRule rule) {
         return Message.of("caution.say")
-                .with("signal", new Fact.Term("signal." + ConstantName.of(caution.signal())))
-                .with("text", new Fact.Text(Message.of("caution." + ConstantName.of(caution.rule()))));
+                .with("signal", new Fact.Term("signal." + ConstantName.of(rule.signal())))
+                .with("text", new Fact.Text(Message.of("caution." + ConstantName.of(rule))));
     }
 }
