@@ -21,6 +21,11 @@ public interface Prior {
 
     Grade of(Reading reading);
 
+    /** Whether the value stands already: who corrects a value does not mean the same one again. */
+    default boolean stands(Reading reading) {
+        return false;
+    }
+
     /** Knows nothing: every value is typical. Values that cannot be at all are still refused by the grammar itself. */
     static Prior indifferent() {
         return reading -> Grade.TYPICAL;

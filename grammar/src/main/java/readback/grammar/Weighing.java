@@ -285,6 +285,14 @@ final class Weighing {
                     impossible(candidates.values().iterator().next().meaning()));
         }
         Candidate best = possible.get(0);
+        if (isCorrection(best) && changesNothing(best)) {
+            List<Candidate> others = possible.stream()
+                    .filter(each -> isCorrection(each) && !changesNothing(each))
+                    .toList();
+            if (!others.isEmpty()) {
+                return insteadOfTheSame(others);
+            }
+        }
         if (best.heard() < FAINT) {
             return new Decision.AskAgain(refused.orElseGet(() -> Meaning.NotUnderstood.of(Reason.Kind.UNCLEAR)));
         }
@@ -301,6 +309,26 @@ final class Weighing {
             }
         }
         return new Decision.Accept(best.meaning(), Math.min(confidence, best.heard()), !sure || asked || confused);
+    }
+
+    private static boolean isCorrection(Candidate candidate) {
+        return candidate.meaning() instanceof Meaning.Correction;
+    }
+
+    private boolean changesNothing(Candidate candidate) {
+        return candidate.meaning().readings().stream().allMatch(prior::stands);
+    }
+
+    /**
+     * What a correction may have meant that was heard as the value that stands: it was misheard the same way once more,
+     * and is asked about however weak it is.
+     */
+    private static Decision insteadOfTheSame(List<Candidate> others) {
+        List<Meaning> rivals = rivals(others, BESIDE);
+        Candidate best = others.get(0);
+        return rivals.size() > 1
+                ? new Decision.AskBetween(rivals)
+                : new Decision.Accept(best.meaning(), best.heard(), true);
     }
 
     /** The values that are near the best one in weight, with it; none when the best is not a value. */

@@ -1,5 +1,6 @@
 package readback.assistant.dialogue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +33,9 @@ public final class Dialogue {
 
     /** After so many failures in a row another way to answer is offered. */
     private static final int FAILURES_BEFORE_ANOTHER_WAY = 3;
+
+    /** Shorter than any question takes to be said and answered. */
+    private static final Duration ONE_BREATH = Duration.ofSeconds(2);
 
     private static final Grade.Cases<Prior.Grade> PRIOR = new Grade.Cases<>() {
         @Override
@@ -230,7 +234,7 @@ public final class Dialogue {
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
         Decision weighed = grammar.decide(hypotheses, flow.expectation(draft.state()), prior(known), sinceTalk);
-        Decision decision = lateDecimals(draft, weighed, hypotheses).orElse(weighed);
+        Decision decision = lateDecimals(draft, weighed, heard).orElse(weighed);
         draft.become(draft.conversation().spokenTo(talkAfter(draft, decision, heard)));
         Optional<Emergency> emergency = decision.accepted()
                 .map(Decision.Accept::meaning)
@@ -272,15 +276,15 @@ public final class Dialogue {
 
     /**
      * Decimals behind the value that was said last, taken or in doubt, where they make no ordinary value of what was
-     * asked next: they correct it.
+     * asked next, or came before anybody can have heard the next question: they correct it.
      */
-    private static Optional<Decision> lateDecimals(Draft draft, Decision weighed, List<Hypothesis> hypotheses) {
+    private static Optional<Decision> lateDecimals(Draft draft, Decision weighed, Event.Heard heard) {
         Optional<Decision.Accept> accepted = weighed.accepted();
         boolean ordinary = accepted.stream()
                 .flatMap(accept -> accept.meaning().readings().stream())
                 .map(draft.assessment()::grade)
                 .anyMatch(Grade.Typical.class::isInstance);
-        if (ordinary || weighed.ignored()) {
+        if ((ordinary && !inOneBreath(draft, heard)) || weighed.ignored()) {
             return Optional.empty();
         }
         boolean doubtful = accepted.map(Decision.Accept::doubtful).orElse(true);
@@ -290,8 +294,19 @@ public final class Dialogue {
                 .flatMap(Pending::doubted)
                 .or(() -> draft.sheet().lastReading());
         return saidLast.flatMap(before ->
-                        hypotheses.stream().findFirst().flatMap(best -> LateDecimals.of(best.words(), before)))
+                        heard.hypotheses().stream().findFirst().flatMap(best -> LateDecimals.of(best.words(), before)))
                 .map(whole -> new Decision.Accept(new Meaning.Correction(List.of(whole)), confidence, doubtful));
+    }
+
+    /** Whether it was spoken so soon behind the value that was taken last that it answers no further question. */
+    private static boolean inOneBreath(Draft draft, Event.Heard heard) {
+        return heard.source() == Event.Source.VOICE
+                && draft.sheet()
+                        .last()
+                        .flatMap(History.Edit::after)
+                        .filter(given ->
+                                Duration.between(given.at(), heard.at()).compareTo(ONE_BREATH) <= 0)
+                        .isPresent();
     }
 
     /** What to do is said; nothing else is until "carry on". */
@@ -321,7 +336,20 @@ public final class Dialogue {
     }
 
     private static Prior prior(Assessment known) {
-        return reading -> known.grade(reading).fold(PRIOR);
+        return new Prior() {
+            @Override
+            public Prior.Grade of(Reading reading) {
+                return known.grade(reading).fold(PRIOR);
+            }
+
+            @Override
+            public boolean stands(Reading reading) {
+                return known.readings()
+                        .find(reading.quantity())
+                        .filter(there -> there.base() == reading.base())
+                        .isPresent();
+            }
+        };
     }
 
     /**
@@ -436,8 +464,7 @@ public final class Dialogue {
 
     private Turn between(Draft draft, Decision.AskBetween between) {
         List<Reading> candidates = between.candidates().stream()
-                .filter(Meaning.Values.class::isInstance)
-                .flatMap(meaning -> ((Meaning.Values) meaning).readings().stream())
+                .flatMap(meaning -> meaning.readings().stream())
                 .distinct()
                 .toList();
         if (candidates.size() < 2) {

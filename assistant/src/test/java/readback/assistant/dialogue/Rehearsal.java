@@ -53,6 +53,11 @@ final class Rehearsal {
         return happens(new Event.Heard(now, typed ? Event.Source.KEYS : Event.Source.VOICE, List.of(alternatives)));
     }
 
+    /** The same, in the breath of what was said before. */
+    Rehearsal hearsAtOnce(Hypothesis... alternatives) {
+        return happens(new Event.Heard(now, Event.Source.VOICE, List.of(alternatives)));
+    }
+
     Rehearsal passes(Duration time) {
         now = now.plus(time);
         return this;

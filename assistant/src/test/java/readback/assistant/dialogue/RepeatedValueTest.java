@@ -3,6 +3,7 @@ package readback.assistant.dialogue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -78,5 +79,49 @@ class RepeatedValueTest {
 
         rehearsal.hears(new Hypothesis("suction line fifty five point two", 0.98, List.of()));
         assertThat(taken(Quantity.SUCTION_LINE_TEMPERATURE)).get().isEqualTo(new BigDecimal("55.2"));
+    }
+
+    /** Heard at 10 dB of a synthetic voice, five times in one call: "three eighteen" as "three eighty eight". */
+    @Test
+    void a_correction_heard_as_the_value_that_stands_is_asked_about_as_what_else_it_may_be() {
+        rehearsal.says("suction 60", "suction line 72", "liquid pressure 288");
+
+        hears("correction liquid pressure two eighty eight", 0.8, "correction liquid pressure two eighteen");
+
+        assertThat(rehearsal.shown()).contains("liquid pressure 218 psig, yes or no?");
+        assertThat(taken(Quantity.LIQUID_PRESSURE)).get().isEqualTo(BigDecimal.valueOf(288));
+        hears("yes", 0.98, "no");
+        assertThat(taken(Quantity.LIQUID_PRESSURE)).get().isEqualTo(BigDecimal.valueOf(218));
+    }
+
+    @Test
+    void corrections_that_leave_doubt_are_asked_about_by_their_values() {
+        rehearsal.says("suction 60", "suction line 72", "liquid pressure 250");
+
+        hears("correction liquid pressure two eighty", 0.5, "correction liquid pressure two eighteen");
+
+        assertThat(rehearsal.shown()).contains("280 psig, or 218 psig?");
+    }
+
+    @Test
+    void decimals_said_before_the_next_question_can_be_heard_belong_to_the_value_before_them() {
+        Rehearsal valve = new Rehearsal()
+                .says("four fifty four b", "txv", "understood", "yes", "yes", "outdoor 86", "plate subcooling 10")
+                .says("liquid pressure 342", "liquid line 86", "suction 127", "suction line 58", "no", "114 ounces")
+                .says("yes", "understood", "5.5 ounces")
+                .passes(Duration.ofMinutes(15));
+        valve.happens(new Event.TimerElapsed(valve.now(), "settle"));
+        valve.says("liquid pressure 329", "liquid line 86", "suction 126", "suction line 57");
+        assertThat(valve.shown()).contains("recover");
+
+        valve.hearsAtOnce(new Hypothesis("point five", 0.98, List.of()));
+
+        assertThat(valve.state()
+                        .sheet()
+                        .reading(Quantity.SUCTION_LINE_TEMPERATURE)
+                        .map(Reading::value))
+                .contains(new BigDecimal("57.5"));
+        assertThat(valve.state().sheet().reading(Quantity.REFRIGERANT_RECOVERED))
+                .isEmpty();
     }
 }
