@@ -13,6 +13,7 @@ import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Estimate;
 import readback.calc.name.ConstantName;
+import readback.calc.procedure.VacuumCriterion;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -57,7 +58,7 @@ final class Answers {
                         assessment,
                         Quantity.LIQUID_PRESSURE,
                         Quantity.LIQUID_LINE_TEMPERATURE));
-            case TARGET -> target(Optional.empty(), assessment);
+            case TARGET -> pullsVacuum(state) ? List.of(vacuum(assessment)) : target(Optional.empty(), assessment);
             case TARGET_SUPERHEAT -> target(Optional.of(ChargeMethod.TOTAL_SUPERHEAT), assessment);
             case TARGET_SUBCOOLING -> target(Optional.of(ChargeMethod.SUBCOOLING), assessment);
             case SATURATION -> saturation(judgement, assessment);
@@ -110,6 +111,19 @@ final class Answers {
                 : Message.of("answer.needs")
                         .with("kind", new Fact.Term(kind))
                         .with("missing", new Fact.Listing(missing));
+    }
+
+    private boolean pullsVacuum(State state) {
+        return flow.applicable(state).anyMatch(placed -> placed.step().slot().equals(Slots.VACUUM_ISOLATED));
+    }
+
+    /** How deep to pull, and what must hold afterwards. */
+    private static Message vacuum(Assessment assessment) {
+        VacuumCriterion criterion = Holds.criterion(assessment);
+        return Message.of("answer.target.vacuum")
+                .with("isolate", JobJudge.microns(criterion.pumpDownTo()))
+                .with("limit", JobJudge.microns(criterion.mustStayBelow()))
+                .with("minutes", Waiting.minutes(criterion.hold()));
     }
 
     /** The target of the method by which this unit is charged; the other method is told to be no matter here. */

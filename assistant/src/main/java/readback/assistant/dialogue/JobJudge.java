@@ -195,7 +195,7 @@ final class JobJudge {
                         .with("limit", microns(criterion.mustStayBelow())))));
     }
 
-    private static Fact microns(AbsolutePressure vacuum) {
+    static Fact microns(AbsolutePressure vacuum) {
         return new Fact.Amount(rounded(Unit.MICRON.fromBase(vacuum.pascals()), 0), Unit.MICRON);
     }
 
