@@ -199,7 +199,8 @@ class PackageScriptTest {
         script(jdk("Windows", "x86_64", "17.0.9").toString());
 
         assertThat(Files.readString(programs.resolve("linked")))
-                .contains("--exclude-resources=regex:/java\\.desktop/(?!(java/awt/Button.class|java/awt/font/Glyph.class)$)")
+                .contains(
+                        "--exclude-resources=regex:/java\\.desktop/(?!(java/awt/Button.class|java/awt/font/Glyph.class)$)")
                 .contains("--exclude-files=regex:/java\\.desktop/(lib|bin)/(?!.*jsound).*");
     }
 
