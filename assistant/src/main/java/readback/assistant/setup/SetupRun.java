@@ -134,6 +134,7 @@ public final class SetupRun {
     private boolean works;
     private double shownLevel = LevelMeter.SILENCE;
     private Optional<Choice> ended = Optional.empty();
+    private final CompletableFuture<Boolean> over = new CompletableFuture<>();
 
     /** Something that takes sound until it has enough of it. */
     private interface Trial {
@@ -155,14 +156,10 @@ public final class SetupRun {
         this.face = face;
     }
 
-    /**
-     * Asks until somebody leaves, or chooses what begins now.
-     *
-     * @param again whether it is begun with the first question of setting up, without a menu
-     */
-    public Choice run(Situation situation, boolean again) {
+    /** Asks until somebody leaves, or chooses what begins now. */
+    public Choice run(Situation situation, Beginning beginning) {
         try {
-            apply(setup.begin(situation, again));
+            apply(setup.begin(situation, beginning));
             while (ended.isEmpty()) {
                 show();
                 Runnable input = inputs.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
@@ -176,6 +173,7 @@ public final class SetupRun {
             Thread.currentThread().interrupt();
         } finally {
             close();
+            over.complete(false);
         }
         return ended.orElse(Choice.LEAVE);
     }
@@ -206,12 +204,19 @@ public final class SetupRun {
         });
     }
 
-    /** A line was typed where there is no screen. */
-    public void write(String words) {
+    /**
+     * A line was typed where there is no screen; returns when it was taken.
+     *
+     * @return whether another one is waited for
+     */
+    public boolean write(String words) {
+        CompletableFuture<Boolean> taken = new CompletableFuture<>();
         inputs.add(() -> {
             face.renew();
             typed(words);
+            taken.complete(ended.isEmpty());
         });
+        return taken.applyToEither(over, wanted -> wanted).join();
     }
 
     /** The screen has another size. */

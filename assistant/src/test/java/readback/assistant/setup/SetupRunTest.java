@@ -105,7 +105,7 @@ class SetupRunTest {
     private void begin() {
         Situation situation = new Situation(
                 List.of("built in"), List.of("jack"), "/home/ann/settings", false, Optional.empty(), Map.of());
-        over = CompletableFuture.supplyAsync(() -> run.run(situation, false));
+        over = CompletableFuture.supplyAsync(() -> run.run(situation, Beginning.WELCOME));
     }
 
     private void keys(String keys) throws Exception {
