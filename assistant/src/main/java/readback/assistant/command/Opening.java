@@ -3,7 +3,6 @@ package readback.assistant.command;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import readback.assistant.ear.DeafEar;
 import readback.assistant.ear.Ear;
@@ -27,7 +26,7 @@ final class Opening {
         this.options = ear;
         this.ear = begun("opening-ear", deaf.isPresent() ? DeafEar::new : ear::open);
         this.voice = begun("opening-voice", voice::live);
-        begun("code-hash", Fingerprints::codeKnown);
+        beside("code-hash", () -> Fingerprints.codeKnown());
     }
 
     static Opening of(EarOptions ear, VoiceOptions voice) {
@@ -35,12 +34,13 @@ final class Opening {
     }
 
     private static <T> CompletableFuture<T> begun(String name, Supplier<T> work) {
-        Executor own = task -> {
-            Thread thread = new Thread(task, name);
-            thread.setDaemon(true);
-            thread.start();
-        };
-        return CompletableFuture.supplyAsync(work, own);
+        return CompletableFuture.supplyAsync(work, task -> beside(name, task));
+    }
+
+    private static void beside(String name, Runnable work) {
+        Thread thread = new Thread(work, name);
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** Why nothing can be heard here; empty where it can. */

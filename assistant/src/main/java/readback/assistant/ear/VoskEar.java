@@ -169,6 +169,10 @@ public final class VoskEar implements Ear {
 
     @Override
     public void close() {
-        model.thenAccept(Model::close);
+        try {
+            model.join().close();
+        } catch (CompletionException e) {
+            // it was never loaded, and nothing is to be freed
+        }
     }
 }

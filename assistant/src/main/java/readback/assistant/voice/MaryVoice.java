@@ -15,7 +15,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.stream.Stream;
 import javax.sound.sampled.AudioInputStream;
-import org.jspecify.annotations.Nullable;
 import readback.assistant.sound.Samples;
 
 /**
@@ -73,19 +72,17 @@ final class MaryVoice implements Voice {
         } catch (MalformedURLException impossible) {
             throw new IllegalStateException(impossible);
         } catch (IOException missing) {
-            throw missing(folder, missing);
+            throw new VoiceFailedException(missing(folder), missing);
         }
         if (jars.isEmpty()) {
-            throw missing(folder, null);
+            throw new VoiceFailedException(missing(folder));
         }
         return jars.toArray(new URL[0]);
     }
 
-    private static VoiceFailedException missing(Path folder, @Nullable IOException cause) {
-        return new VoiceFailedException(
-                "The embedded voice is not in '" + folder
-                        + "': install Readback again, or choose another voice with --voice.",
-                cause);
+    private static String missing(Path folder) {
+        return "The embedded voice is not in '" + folder
+                + "': install Readback again, or choose another voice with --voice.";
     }
 
     @Override
