@@ -126,12 +126,13 @@ def export(parser):
     parser.add_argument("model", help="model folder to write")
     parser.add_argument("--shares", default="", help="of two networks: the weight of each one's scores, '0.3,0.7'")
     parser.add_argument("--acoustic-scale", type=float, default=1.0, help="weight of the scores against the graph's costs")
+    parser.add_argument("--small", action="store_true", help="weights in a byte each, for the model that is distributed")
 
     def run(a):
         from recipe import export as exporting
 
         shares = [float(x) for x in a.shares.split(",")] if a.shares else [1.0 / len(a.networks)] * len(a.networks)
-        exporting.export(a.networks, a.model, shares, a.acoustic_scale)
+        exporting.export(a.networks, a.model, shares, a.acoustic_scale, a.small)
 
     return run
 

@@ -29,10 +29,11 @@ DECODER = """--min-active=200
 """
 
 
-def export(sources, model, shares=(1.0,), acoustic_scale=1.0):
+def export(sources, model, shares=(1.0,), acoustic_scale=1.0, small=False):
     """Writes networks, the scores of which are added up with these shares, into folder `model`; the stage `graph` adds the graph.
 
-    A source is a network file or a network in a model folder (`kaldi.layers_in`).
+    A source is a network file or a network in a model folder (`kaldi.layers_in`). If `small`, weights take a byte each
+    (`compressed`): for the model that is distributed, not for one to train on from.
     """
     if len(sources) != len(shares):
         raise ValueError(f"{len(sources)} networks and {len(shares)} shares")
@@ -47,6 +48,6 @@ def export(sources, model, shares=(1.0,), acoustic_scale=1.0):
         branches.append(network.Branch(share, layers))
     for folder in ("am", "conf", "graph"):
         (model / folder).mkdir(parents=True, exist_ok=True)
-    kaldi.write_model(model / "am/final.mdl", phones.layout(layout), branches)
+    kaldi.write_model(model / "am/final.mdl", phones.layout(layout), branches, small)
     (model / "conf/mfcc.conf").write_text(FEATURES)
     (model / "conf/model.conf").write_text(DECODER.format(acoustic_scale=acoustic_scale))

@@ -1,8 +1,9 @@
 """The binary format of the recogniser's acoustic model file, as far as our networks need it, written and read.
 
 Facts of the format: tokens end with one space; a number is its size in bytes (one byte) and the number, little-endian;
-a vector is "FV ", its length and float32 values; a matrix "FM ", rows, columns and values by row; a list of integers is
-the byte 4, its length and int32 values. The file is a transition model, the network, and the class priors (empty).
+a vector is "FV ", its length and float32 values; a matrix "FM ", rows, columns and values by row, or what `compressed`
+makes of it; a list of integers is the byte 4, its length and int32 values. The file is a transition model, the network,
+and the class priors (empty).
 """
 
 import pathlib
@@ -11,12 +12,12 @@ import struct
 
 import numpy as np
 
-from recipe import network, phones
+from recipe import compressed, network, phones
 
 
 class Writer:
-    def __init__(self, out):
-        self.out = out
+    def __init__(self, out, small=False):
+        self.out, self.small = out, small
 
     def token(self, text):
         self.out.write(text.encode() + b" ")
@@ -40,6 +41,11 @@ class Writer:
         self.out.write(values.tobytes())
 
     def matrix(self, values):
+        if self.small:
+            token, data = compressed.encode(values)
+            self.token(token)
+            self.out.write(data)
+            return
         values = np.ascontiguousarray(values, "<f4")
         self.token("FM")
         self.integer(values.shape[0])
@@ -156,13 +162,13 @@ def write_network(out, branches):
     out.token("</Nnet3>")
 
 
-def write_model(path, layout, branches):
-    """Writes one network, or two whose scores are added up: the recogniser's sum takes two."""
+def write_model(path, layout, branches, small=False):
+    """Writes one network, or two whose scores are added up: the recogniser's sum takes two. If `small`, compressed."""
     if len(branches) > 2:
         raise ValueError(f"{len(branches)} networks; the scores of two can be added up")
     with open(path, "wb") as file:
         file.write(b"\0B")
-        out = Writer(file)
+        out = Writer(file, small)
         write_transitions(out, layout)
         write_network(out, branches)
         for name, side in (("<LeftContext>", 0), ("<RightContext>", 1)):
@@ -194,7 +200,11 @@ class Reader:
         return found
 
     def matrix(self):
-        self.find("FM")
+        token = self.data[self.place : self.data.index(b" ", self.place)].decode()
+        self.place += len(token) + 1
+        if token != "FM":
+            found, self.place = compressed.decode(token, self.data, self.place)
+            return found
         rows, columns = self.integer(), self.integer()
         return self.values(rows * columns).reshape(rows, columns)
 

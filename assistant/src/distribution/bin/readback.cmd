@@ -19,5 +19,13 @@ exit /b 69
 :start
 set "quick="
 if "%~1"=="replay" set "quick=-XX:TieredStopAtLevel=1"
+set "READBACK_ARCHIVE=%LOCALAPPDATA%\readback\cache\classes.jsa"
+if defined XDG_CACHE_HOME set "READBACK_ARCHIVE=%XDG_CACHE_HOME%\readback\classes.jsa"
+if /i not "%READBACK_JAVA%"=="%READBACK_HOME%\runtime\bin\java.exe" goto plain
+if not exist "%READBACK_ARCHIVE%" goto plain
+rem What setting up and selfcheck put among the caches, so that classes load sooner. Java passes over one that does not fit.
+"%READBACK_JAVA%" -XX:+UseSerialGC %quick% "-XX:SharedArchiveFile=%READBACK_ARCHIVE%" -Xlog:disable "-Dreadback.archive=%READBACK_ARCHIVE%" "-Dreadback.home=%READBACK_HOME%" %READBACK_OPTS% -jar "%READBACK_HOME%\lib\readback-assistant-${project.version}.jar" %*
+exit /b %ERRORLEVEL%
+:plain
 "%READBACK_JAVA%" -XX:+UseSerialGC %quick% "-Dreadback.home=%READBACK_HOME%" %READBACK_OPTS% -jar "%READBACK_HOME%\lib\readback-assistant-${project.version}.jar" %*
 exit /b %ERRORLEVEL%

@@ -89,15 +89,14 @@ public final class CheckCommand implements Callable<Integer> {
         }
         live.check();
         voice.check();
-        Desk desk = Desk.standard();
         if (!typed && audio.isEmpty()) {
-            new LiveCheck(desk, console, SteadyClock.system())
+            Opening opening = Opening.of(ear, voice);
+            new LiveCheck(Desk.standard(), console, SteadyClock.system())
                     .run(new LiveCheck.Wishes(
                             session.settings(),
                             session.sessions(),
                             session.keeping(),
-                            ear,
-                            voice,
+                            opening,
                             live,
                             resumed(),
                             json,
@@ -105,6 +104,7 @@ public final class CheckCommand implements Callable<Integer> {
                             Optional.empty()));
             return 0;
         }
+        Desk desk = Desk.standard();
         SteadyClock clock = SteadyClock.system();
         Optional<VoiceOptions.Speaker> speaker = voice.open(console);
         try {

@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -78,12 +79,27 @@ public record Console(BufferedReader in, PrintStream out, PrintStream err, Suppl
      * @throws IOException when typed lines cannot be read any more
      */
     void typed(PlainLines lines, Consumer<String> words) throws IOException {
-        for (String line = in.readLine(); line != null; line = in.readLine()) {
+        typedWhile(lines, line -> {
+            words.accept(line);
+            return true;
+        });
+    }
+
+    /**
+     * Hands over lines that are typed until nothing more is, or no more are wanted; an empty one only shows that one
+     * can type.
+     *
+     * @param wanted takes a line, and tells whether the next one is wanted too
+     * @throws IOException when typed lines cannot be read any more
+     */
+    void typedWhile(PlainLines lines, Predicate<String> wanted) throws IOException {
+        boolean more = true;
+        for (String line = in.readLine(); line != null; line = more ? in.readLine() : null) {
             lines.entered();
             if (line.isBlank()) {
                 lines.prompt();
             } else {
-                words.accept(line.strip());
+                more = wanted.test(line.strip());
             }
         }
     }

@@ -29,19 +29,29 @@ final class EarOptions {
 
     /** An ear that is ready; a foreign model that lacks words of ours is used, after a warning that lists them. */
     Ear open(Grammar grammar, Console console) {
+        Ear ear = open();
+        warn(ear, grammar, console);
+        return ear;
+    }
+
+    /** An ear that is ready, nothing told of its words. */
+    Ear open() {
         try {
-            Ear ear = tryOpen();
-            if (model != null) {
-                SortedSet<String> missing = ear.missing(words(grammar));
-                if (!missing.isEmpty()) {
-                    console.complain(
-                            "the model in '" + model + "' cannot hear these words, so they must be typed or said"
-                                    + " otherwise: " + String.join(", ", missing) + ".");
-                }
-            }
-            return ear;
+            return tryOpen();
         } catch (EarUnavailableException e) {
             throw new CommandFailure(e);
+        }
+    }
+
+    /** Lists the words that it cannot hear, if its model is a foreign one that lacks words of ours. */
+    void warn(Ear ear, Grammar grammar, Console console) {
+        if (model == null) {
+            return;
+        }
+        SortedSet<String> missing = ear.missing(words(grammar));
+        if (!missing.isEmpty()) {
+            console.complain("the model in '" + model + "' cannot hear these words, so they must be typed or said"
+                    + " otherwise: " + String.join(", ", missing) + ".");
         }
     }
 
@@ -65,10 +75,11 @@ final class EarOptions {
         return model == null ? bundled() : VoskEar.open(ModelTrial.passed(ModelFolder.at(model)));
     }
 
+    /** The second model is loaded while the first one listens already: it is asked only where doubt is left. */
     private static Ear bundled() throws EarUnavailableException {
         VoskEar first = VoskEar.open(UnpackedModel.ofUser(AcousticModel.bundled()));
         try {
-            return new SecondOpinion(first, VoskEar.open(UnpackedModel.ofUser(AcousticModel.second())));
+            return new SecondOpinion(first, VoskEar.openLater(UnpackedModel.ofUser(AcousticModel.second())));
         } catch (EarUnavailableException unfit) {
             first.close();
             throw unfit;

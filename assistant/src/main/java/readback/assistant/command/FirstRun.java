@@ -1,6 +1,7 @@
 package readback.assistant.command;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.jline.terminal.Terminal;
 import picocli.CommandLine;
@@ -23,6 +25,7 @@ import readback.assistant.screen.TerminalFace;
 import readback.assistant.session.PlainLines;
 import readback.assistant.settings.SettingsException;
 import readback.assistant.settings.SettingsFile;
+import readback.assistant.setup.Beginning;
 import readback.assistant.setup.Choice;
 import readback.assistant.setup.Name;
 import readback.assistant.setup.SetupLines;
@@ -51,6 +54,7 @@ public final class FirstRun {
     private final CommandLine check;
     private final Path file;
     private final Supplier<Sound> sound;
+    private Optional<CompletableFuture<Void>> faster = Optional.empty();
 
     /** Names of the devices that are there. */
     record Sound(List<String> microphones, List<String> loudspeakers) {
@@ -88,20 +92,74 @@ public final class FirstRun {
     }
 
     /**
-     * Asks, and begins what is chosen at the end.
+     * Asks, and begins what is chosen at the end; after selfcheck, whose findings may be a reason to set up, it asks
+     * again.
      *
      * @param again whether the first question is one of setting up
      * @param plain whether it asks in lines where there is a screen too
      * @return the exit code
      */
     int run(boolean again, boolean plain) {
-        Optional<Terminal> terminal =
-                plain || console.columns().get().isEmpty() ? Optional.empty() : SystemTerminal.open();
-        Choice next = terminal.isPresent() ? onScreen(terminal.get(), again) : inLines(again);
-        return next == Choice.LEAVE ? 0 : program.run(ConstantName.of(next));
+        Choice next = asked(again ? Beginning.STEPS : Beginning.WELCOME, plain);
+        while (next == Choice.SELFCHECK) {
+            program.run(ConstantName.of(next));
+            next = asked(Beginning.CHOICE, plain);
+        }
+        if (next != Choice.LEAVE) {
+            return program.run(ConstantName.of(next));
+        }
+        faster.ifPresent(this::waited);
+        return 0;
     }
 
-    private Choice onScreen(Terminal terminal, boolean again) {
+    /** The next start is made faster while whoever sets up goes on; a start that stays slow is told by selfcheck. */
+    private void prepareStart() {
+        if (faster.isPresent()) {
+            return;
+        }
+        faster = ClassArchive.ofProgram()
+                .filter(archive -> !archive.used())
+                .map(archive -> CompletableFuture.runAsync(() -> {
+                    try {
+                        archive.make();
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                }));
+    }
+
+    private void waited(CompletableFuture<Void> preparing) {
+        if (!preparing.isDone()) {
+            console.out().println("One moment: Readback is made to start faster.");
+            console.out().flush();
+        }
+        preparing.exceptionally(failed -> null).join();
+    }
+
+    private Choice asked(Beginning beginning, boolean plain) {
+        Optional<Terminal> terminal =
+                plain || console.columns().get().isEmpty() ? Optional.empty() : SystemTerminal.open();
+        if (terminal.isEmpty()) {
+            return inLines(beginning);
+        }
+        if (beginning == Beginning.CHOICE) {
+            entered();
+        }
+        return onScreen(terminal.get(), beginning);
+    }
+
+    /** The screen would cover what stands there, so it is left until it was read. */
+    private void entered() {
+        console.out().println(Language.english().label("setup.enter"));
+        console.out().flush();
+        try {
+            console.in().readLine();
+        } catch (IOException e) {
+            console.complain("typed lines cannot be read any more (" + e.getMessage() + ").");
+        }
+    }
+
+    private Choice onScreen(Terminal terminal, Beginning beginning) {
         ScreenTexts texts = ScreenTexts.ofSetup(Language.english());
         Layout layout = new Layout(Palette.DAY, texts, SystemTerminal.showsBlocks(terminal));
         try (terminal;
@@ -112,14 +170,14 @@ public final class FirstRun {
             terminal.handle(Terminal.Signal.INT, signal -> running.end());
             try (StrokeReader strokes = new StrokeReader(terminal, running::strike, running::end)) {
                 strokes.start();
-                return running.run(situation(), again);
+                return running.run(situation(), beginning);
             }
         } catch (IOException e) {
             throw new CommandFailure("The terminal could not be given back: " + e.getMessage() + ".");
         }
     }
 
-    private Choice inLines(boolean again) {
+    private Choice inLines(Beginning beginning) {
         PlainLines lines = console.lines(Language.english());
         try (SetupLines face = new SetupLines(lines, Language.english())) {
             SetupRun running =
@@ -127,13 +185,14 @@ public final class FirstRun {
             Thread typing = new Thread(() -> typed(running, lines), "typed-lines");
             typing.setDaemon(true);
             typing.start();
-            return running.run(situation(), again);
+            return running.run(situation(), beginning);
         }
     }
 
+    /** What is typed after the line that ended it stays for whoever asks next. */
     private void typed(SetupRun running, PlainLines lines) {
         try {
-            console.typed(lines, running::write);
+            console.typedWhile(lines, running::write);
         } catch (IOException e) {
             console.complain("typed lines cannot be read any more (" + e.getMessage() + ").");
         }
@@ -175,6 +234,7 @@ public final class FirstRun {
             settings.forEach((name, value) -> values.put(setting(name), value));
             Optional<Path> kept =
                     SettingsFile.replace(file, SettingsFile.text(SettingsDefaults.settings(check), values));
+            prepareStart();
             return new SetupRun.Stored(kept.map(Path::getFileName).map(Path::toString), Optional.empty());
         } catch (IOException e) {
             return new SetupRun.Stored(

@@ -5,12 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
 import readback.assistant.dialogue.SessionSettings;
-import readback.assistant.ear.DeafEar;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.VoskEar;
 import readback.assistant.live.LiveSession;
@@ -65,8 +62,7 @@ final class LiveCheck {
             SessionSettings settings,
             Path sessions,
             SessionOptions.Keeping keeping,
-            EarOptions ear,
-            VoiceOptions voice,
+            Opening opening,
             LiveOptions live,
             Optional<Path> resume,
             boolean json,
@@ -101,10 +97,8 @@ final class LiveCheck {
     void run(Wishes wishes) {
         Optional<SessionRecord.Resumption> resumption = wishes.resume().map(launcher::reopened);
         try {
-            // Model and voice take a second or two each; they are loaded side by side.
-            CompletableFuture<Voice> opening = CompletableFuture.supplyAsync(wishes.voice()::live);
-            Optional<String> deaf = VoskEar.noneForThisMachine();
-            Ear ear = deaf.isPresent() ? new DeafEar() : wishes.ear().open(desk.grammar(), console);
+            Ear ear = wishes.opening().ear(desk.grammar(), console);
+            Optional<String> deaf = wishes.opening().deaf();
             deaf.ifPresent(console::complain);
             List<String> last = new ArrayList<>();
             // where values come by the standard input nobody can strike keys
@@ -119,7 +113,7 @@ final class LiveCheck {
                                     wishes.settings().delivered(wishes.live().delivery())),
                     ear,
                     deaf,
-                    voice(opening),
+                    wishes.opening().voice(),
                     last::add);
             if (terminal.isPresent()) {
                 onScreen(terminal.get(), ready);
@@ -129,17 +123,6 @@ final class LiveCheck {
             last.forEach(console.out()::println);
         } finally {
             resumption.ifPresent(each -> each.record().close());
-        }
-    }
-
-    private static Voice voice(CompletableFuture<Voice> opening) {
-        try {
-            return opening.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof CommandFailure failure) {
-                throw failure;
-            }
-            throw e;
         }
     }
 

@@ -115,18 +115,17 @@ public final class PracticeCommand implements Callable<Integer> {
         PracticeTime time = times.get();
         PracticeCall call =
                 new PracticeCall(world, time, new Outlook(world, !exam, Language.english(), units, time.clock()));
-        Desk desk = Desk.standard();
         opening(world).forEach(console.out()::println);
         if (typed) {
-            typed(desk, call);
+            typed(Desk.standard(), call);
         } else {
-            new LiveCheck(desk, console, time.clock())
+            Opening opening = Opening.of(ear, voice);
+            new LiveCheck(Desk.standard(), console, time.clock())
                     .run(new LiveCheck.Wishes(
                             settings(),
                             folder(),
                             keeping(world),
-                            ear,
-                            voice,
+                            opening,
                             live,
                             Optional.empty(),
                             false,

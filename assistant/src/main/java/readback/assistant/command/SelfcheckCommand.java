@@ -3,6 +3,7 @@ package readback.assistant.command;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -66,6 +67,7 @@ public final class SelfcheckCommand implements Callable<Integer> {
         if (spec != null && spec.defaultValueProvider() instanceof SettingsDefaults settings) {
             told.accept(settings.finding());
         }
+        ClassArchive.ofProgram().map(SelfcheckCommand::classes).ifPresent(told);
         try (Voice speaking = speaking(told);
                 Loudspeaker loudspeaker = live.loudspeaker()) {
             new SelfCheck(new SelfCheck.Equipment(
@@ -76,6 +78,28 @@ public final class SelfcheckCommand implements Callable<Integer> {
                 console.out().println(json(findings));
             }
             return findings.stream().anyMatch(finding -> finding.grade() == CheckResult.Grade.BAD) ? 1 : 0;
+        }
+    }
+
+    /** Whether Java starts from an archive of the classes; makes one where it does not. */
+    private static CheckResult classes(ClassArchive archive) {
+        if (archive.used()) {
+            return new CheckResult(
+                    "start", CheckResult.Grade.GOOD, "Classes are mapped from '" + archive.file() + "'.", "");
+        }
+        try {
+            archive.make();
+            return new CheckResult(
+                    "start",
+                    CheckResult.Grade.GOOD,
+                    "Classes were put into '" + archive.file() + "': the next start is faster.",
+                    "");
+        } catch (IOException e) {
+            return new CheckResult(
+                    "start",
+                    CheckResult.Grade.DOUBTFUL,
+                    "Classes cannot be put into '" + archive.file() + "' (" + e.getMessage() + "): starts stay slower.",
+                    "Make room there, or make it writable; all else works without.");
         }
     }
 

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.vosk.LibVosk;
 import org.vosk.LogLevel;
 import org.vosk.Model;
@@ -28,11 +30,11 @@ public final class VoskEar implements Ear {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private final Model model;
+    private final CompletableFuture<Model> model;
     private final ModelFolder folder;
     private final LibraryPath path;
 
-    private VoskEar(Model model, ModelFolder folder, LibraryPath path) {
+    private VoskEar(CompletableFuture<Model> model, ModelFolder folder, LibraryPath path) {
         this.model = model;
         this.folder = folder;
         this.path = path;
@@ -44,18 +46,50 @@ public final class VoskEar implements Ear {
      * @throws EarUnavailableException when the native library or the model cannot be loaded
      */
     public static VoskEar open(ModelFolder folder) throws EarUnavailableException {
+        LibraryPath path = path(folder);
+        return new VoskEar(CompletableFuture.completedFuture(load(folder, path)), folder, path);
+    }
+
+    /**
+     * An ear whose model is loaded beside what else is done, for a model that was opened before or whose files were
+     * found whole: who listens before it is there waits. That it cannot be loaded is a broken set-up then, and told by
+     * an {@link IllegalStateException}.
+     *
+     * @throws EarUnavailableException when this machine has no native library, or the library cannot name the folder
+     */
+    public static VoskEar openLater(ModelFolder folder) throws EarUnavailableException {
+        LibraryPath path = path(folder);
+        CompletableFuture<Model> model = new CompletableFuture<>();
+        Thread loading = new Thread(
+                () -> {
+                    try {
+                        model.complete(load(folder, path));
+                    } catch (EarUnavailableException | RuntimeException e) {
+                        model.completeExceptionally(e);
+                    }
+                },
+                "model-load");
+        loading.setDaemon(true);
+        loading.start();
+        return new VoskEar(model, folder, path);
+    }
+
+    private static LibraryPath path(ModelFolder folder) throws EarUnavailableException {
         Optional<String> fault = noneForThisMachine();
         if (fault.isPresent()) {
             throw new EarUnavailableException(fault.get());
         }
         LibraryPath.Naming naming = LibraryPath.Naming.ofThisSystem();
         NativeCode.choosePlace(naming);
-        LibraryPath path = LibraryPath.of(folder.folder(), naming);
+        return LibraryPath.of(folder.folder(), naming);
+    }
+
+    private static Model load(ModelFolder folder, LibraryPath path) throws EarUnavailableException {
         try {
             // The library writes its log to the error stream by itself; nothing in it is for the technician.
             LibVosk.setLogLevel(LogLevel.WARNINGS);
             LibVosk.vosk_set_log_level(-2);
-            return new VoskEar(new Model(path.name()), folder, path);
+            return new Model(path.name());
         } catch (IOException damaged) {
             throw new EarUnavailableException(
                     "The speech model in '" + folder.folder() + "' is damaged: copy it again.", damaged);
@@ -101,13 +135,21 @@ public final class VoskEar implements Ear {
                     + phrases.size() + " phrases.");
         }
         String grammar = json(known);
-        Recognizer recogniser = new Recognizer(model, RATE, grammar);
+        Recognizer recogniser = new Recognizer(loaded(), RATE, grammar);
         if (recogniser.getPointer() == null) {
             throw new IllegalStateException("The recogniser refused the phrases " + grammar);
         }
         recogniser.setMaxAlternatives(ALTERNATIVES);
         recogniser.setWords(true);
         return new VoskListening(recogniser, vocabulary.completion());
+    }
+
+    private Model loaded() {
+        try {
+            return model.join();
+        } catch (CompletionException e) {
+            throw new IllegalStateException("The model " + folder.name() + " cannot be loaded.", e.getCause());
+        }
     }
 
     private static String json(List<String> phrases) {
@@ -127,6 +169,10 @@ public final class VoskEar implements Ear {
 
     @Override
     public void close() {
-        model.close();
+        try {
+            model.join().close();
+        } catch (CompletionException e) {
+            // it was never loaded, and nothing is to be freed
+        }
     }
 }

@@ -57,6 +57,11 @@ public final class Fingerprints {
         static final Optional<String> HASH = ProgramCode.digest().map(digest -> digest.hex(BYTES));
     }
 
+    /** Whether the code can be told by its hash; worked out now, for whoever will ask for all of them soon. */
+    public static boolean codeKnown() {
+        return Code.HASH.isPresent();
+    }
+
     /** Short SHA-256 of each part, by part: "checklists", "code", "facts", "grammar", "model", "texts". */
     public static Map<String, String> of(Checklists checklists) {
         Map<String, String> parts = new TreeMap<>();

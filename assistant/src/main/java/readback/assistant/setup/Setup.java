@@ -61,15 +61,17 @@ final class Setup {
         this.language = language;
     }
 
-    /** The first question of a tablet that is not set up, or that of somebody who asked to set it up again. */
-    Turn begin(Situation situation, boolean again) {
+    /** The first question. */
+    Turn begin(Situation situation, Beginning beginning) {
         SetupState state = SetupState.before(situation);
         List<Message> told = new ArrayList<>();
         situation.fault().ifPresent(why -> told.add(Message.of("setup.fault").with("why", new Fact.Quoted(why))));
-        if (again) {
+        if (beginning == Beginning.STEPS) {
             return enter(state, Step.MICROPHONE, told);
         }
-        told.add(Message.of("setup.welcome"));
+        if (beginning == Beginning.WELCOME) {
+            told.add(Message.of("setup.welcome"));
+        }
         return Turn.of(state.at(SetupState.Moment.at(Step.MENU, told)));
     }
 

@@ -13,6 +13,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.ear.Ear;
@@ -20,14 +21,12 @@ import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
 import readback.assistant.echo.EchoCanceller;
-import readback.assistant.echo.EchoTrial;
 import readback.assistant.echo.MonitoredLoudspeaker;
 import readback.assistant.echo.PlayedSound;
 import readback.assistant.microphone.LevelMeter;
 import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.microphone.MicrophoneReader;
-import readback.assistant.microphone.SpeechLevel;
 import readback.assistant.screen.Action;
 import readback.assistant.screen.Face;
 import readback.assistant.screen.ScreenTexts;
@@ -55,14 +54,6 @@ public final class SetupRun {
 
     /** About ten seconds of sound; where the ear is slower than that something else is wrong. */
     private static final int MOST_WAITING = 1000;
-
-    /** So long somebody is waited for who is to say something, in seconds of sound. */
-    private static final double SPEAKING_SECONDS = 10;
-
-    private static final double NOISE_SECONDS = 3;
-
-    /** How long the place is listened to before the voice begins, and after it ended. */
-    private static final double QUIET_SECONDS = 1;
 
     /** A voice that says so little at a time is no voice. */
     private static final int MOST_TIMES = 6;
@@ -134,16 +125,7 @@ public final class SetupRun {
     private boolean works;
     private double shownLevel = LevelMeter.SILENCE;
     private Optional<Choice> ended = Optional.empty();
-
-    /** Something that takes sound until it has enough of it. */
-    private interface Trial {
-        void sound(short[] chunk, short[] playedThen);
-
-        /** It has enough, or is of no use any more. */
-        default void over() {
-            // nothing is held
-        }
-    }
+    private final CompletableFuture<Boolean> over = new CompletableFuture<>();
 
     public SetupRun(Grammar grammar, Language language, Devices devices, Store store, Face face) {
         this.setup = new Setup(grammar, language);
@@ -155,14 +137,10 @@ public final class SetupRun {
         this.face = face;
     }
 
-    /**
-     * Asks until somebody leaves, or chooses what begins now.
-     *
-     * @param again whether it is begun with the first question of setting up, without a menu
-     */
-    public Choice run(Situation situation, boolean again) {
+    /** Asks until somebody leaves, or chooses what begins now. */
+    public Choice run(Situation situation, Beginning beginning) {
         try {
-            apply(setup.begin(situation, again));
+            apply(setup.begin(situation, beginning));
             while (ended.isEmpty()) {
                 show();
                 Runnable input = inputs.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
@@ -176,6 +154,7 @@ public final class SetupRun {
             Thread.currentThread().interrupt();
         } finally {
             close();
+            over.complete(false);
         }
         return ended.orElse(Choice.LEAVE);
     }
@@ -206,12 +185,19 @@ public final class SetupRun {
         });
     }
 
-    /** A line was typed where there is no screen. */
-    public void write(String words) {
+    /**
+     * A line was typed where there is no screen; returns when it was taken.
+     *
+     * @return whether another one is waited for
+     */
+    public boolean write(String words) {
+        CompletableFuture<Boolean> taken = new CompletableFuture<>();
         inputs.add(() -> {
             face.renew();
             typed(words);
+            taken.complete(ended.isEmpty());
         });
+        return taken.applyToEither(over, wanted -> wanted).join();
     }
 
     /** The screen has another size. */
@@ -337,7 +323,8 @@ public final class SetupRun {
     }
 
     private boolean listens() {
-        boolean asked = !state().now().busy() || trial instanceof LevelTrial;
+        Trial now = trial;
+        boolean asked = now == null ? !state().now().busy() : now.listens();
         return works && ear != null && !audible && asked;
     }
 
@@ -387,101 +374,25 @@ public final class SetupRun {
         }));
     }
 
-    /** Somebody says the test words. */
-    private final class LevelTrial implements Trial {
-        private final List<Samples> sound = new ArrayList<>();
-        private final Optional<String> deaf;
-        private double seconds;
-
-        LevelTrial(Optional<String> deaf) {
-            this.deaf = deaf;
-        }
-
-        @Override
-        public void sound(short[] chunk, short[] playedThen) {
-            sound.add(Samples.of(chunk, Microphone.RATE));
-            seconds += (double) chunk.length / Microphone.RATE;
-            Optional<Utterance> utterance = hear(chunk);
-            String words = utterance
-                    .map(each -> each.words().replace(Ear.UNKNOWN, "").strip())
-                    .orElse("");
-            if (setup.offers(state()).stream()
-                    .anyMatch(offer -> setup.words(offer).filter(words::equals).isPresent())) {
-                on(SetupEvent.Said.typed(words));
-            } else if (utterance.isPresent()
-                    || seconds >= (deaf.isPresent() ? SPEAKING_SECONDS / 2 : SPEAKING_SECONDS)) {
-                heard = new View.Heard(words, false, "");
-                on(new SetupEvent.LevelTaken(
-                        SpeechLevel.of(Samples.joined(sound, Microphone.RATE).pcm(), Microphone.RATE),
-                        Optional.of(words).filter(some -> !some.isEmpty()),
-                        deaf));
-            }
-        }
+    private void levelTaken(SetupEvent.LevelTaken taken) {
+        heard = new View.Heard(taken.words().orElse(""), false, "");
+        on(taken);
     }
 
-    /** Nobody says anything. */
-    private final class NoiseTrial implements Trial {
-        private double power;
-        private long samples;
-
-        @Override
-        public void sound(short[] chunk, short[] playedThen) {
-            for (short sample : chunk) {
-                power += (double) sample * sample;
-            }
-            samples += chunk.length;
-            if (samples >= NOISE_SECONDS * Microphone.RATE) {
-                double full = (double) Short.MIN_VALUE * Short.MIN_VALUE;
-                on(new SetupEvent.NoiseTaken(
-                        Math.max(LevelMeter.SILENCE, 10 * Math.log10(Math.max(1e-9, power / samples / full)))));
-            }
-        }
+    private boolean isOffered(String words) {
+        return setup.offers(state()).stream()
+                .anyMatch(offer -> setup.words(offer).filter(words::equals).isPresent());
     }
 
-    /** It listens to itself. */
-    private final class VoiceTrial implements Trial {
-        private final EchoTrial echo;
-        private double quiet;
-        private volatile boolean enough;
-        private boolean begun;
-        private boolean spoken;
-
-        VoiceTrial(EchoCanceller canceller) {
-            this.echo = new EchoTrial(canceller, LevelMeter.USUAL_GATE);
-        }
-
-        @Override
-        public void sound(short[] chunk, short[] playedThen) {
-            echo.hear(chunk, playedThen);
-            enough = echo.enough();
-            quiet += begun && !spoken ? 0 : (double) chunk.length / Microphone.RATE;
-            if (!begun && quiet >= QUIET_SECONDS) {
-                begun = true;
-                quiet = 0;
-                long wanted = saying.incrementAndGet();
-                speaking.execute(() -> {
-                    Optional<String> failure = say(language.label("setup.echo.words"), () -> !enough, wanted);
-                    Optional<String> silenced = saying.get() == wanted
-                            ? Optional.empty()
-                            : Optional.of(language.label("setup.echo.silenced"));
-                    inputs.add(() -> spoken(failure.or(() -> silenced)));
-                });
-            } else if (spoken && quiet >= QUIET_SECONDS) {
-                on(new SetupEvent.EchoTried(Optional.of(echo.result()), Optional.empty()));
-            }
-        }
-
-        private void spoken(Optional<String> failure) {
-            spoken = true;
-            if (failure.isPresent() && trial == this) {
-                on(new SetupEvent.EchoTried(Optional.empty(), failure));
-            }
-        }
-
-        @Override
-        public void over() {
-            echo.close();
-        }
+    /** Speaks what it is to listen to itself by. */
+    private void speakForTrial(BooleanSupplier more, Consumer<Optional<String>> ended) {
+        long wanted = saying.incrementAndGet();
+        speaking.execute(() -> {
+            Optional<String> failure = say(language.label("setup.echo.words"), more, wanted);
+            Optional<String> silenced =
+                    saying.get() == wanted ? Optional.empty() : Optional.of(language.label("setup.echo.silenced"));
+            inputs.add(() -> ended.accept(failure.or(() -> silenced)));
+        });
     }
 
     /** Does what the function of setting up wants. */
@@ -527,7 +438,12 @@ public final class SetupRun {
             SetupState wanted = state();
             opening = ready.whenComplete((open, failure) -> inputs.add(() -> afterSpeaking(wanted, () -> {
                 heard = View.Heard.NOTHING;
-                taking(new LevelTrial(Optional.ofNullable(failure).map(SetupRun::sentence)));
+                taking(new LevelTrial(
+                        Optional.ofNullable(failure).map(SetupRun::sentence),
+                        SetupRun.this::hear,
+                        SetupRun.this::isOffered,
+                        words -> on(SetupEvent.Said.typed(words)),
+                        SetupRun.this::levelTaken));
             })));
         }
 
@@ -547,14 +463,14 @@ public final class SetupRun {
 
         @Override
         public void takeNoise() {
-            afterSpeaking(state(), () -> taking(new NoiseTrial()));
+            afterSpeaking(state(), () -> taking(new NoiseTrial(SetupRun.this::on)));
         }
 
         @Override
         public void tryEcho() {
             afterSpeaking(state(), () -> {
                 try {
-                    taking(new VoiceTrial(devices.canceller()));
+                    taking(new VoiceTrial(devices.canceller(), SetupRun.this::speakForTrial, SetupRun.this::on));
                 } catch (ProcessingUnavailableException e) {
                     on(new SetupEvent.EchoTried(Optional.empty(), Optional.of(String.valueOf(e.getMessage()))));
                 }

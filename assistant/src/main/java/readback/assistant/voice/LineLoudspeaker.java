@@ -38,8 +38,14 @@ public final class LineLoudspeaker implements Loudspeaker {
     private static final int BUFFER_BYTES = RATE / 5 * 2;
 
     private static final int PIECE_BYTES = BUFFER_BYTES / 8;
-    private static final Duration PATIENCE = Duration.ofSeconds(1);
     private static final Duration POLL = Duration.ofMillis(4);
+
+    /**
+     * So often it is looked whether the line took a piece before it counts as lost: three seconds where the machine has
+     * time, and longer where it has none to look, because then the device gets none either. Devices that wake up take a
+     * second or two.
+     */
+    private static final int LOOKS = 750;
 
     /** A way to the line. */
     @FunctionalInterface
@@ -124,9 +130,10 @@ public final class LineLoudspeaker implements Loudspeaker {
      * run dry.
      */
     private void patiently(Future<?> done, BooleanSupplier stop) throws LoudspeakerLostException {
-        long patience = System.nanoTime() + PATIENCE.toNanos();
+        int looks = 0;
         while (!over(done) && !stop.getAsBoolean()) {
-            if (System.nanoTime() > patience) {
+            looks++;
+            if (looks > LOOKS) {
                 throw new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.");
             }
         }

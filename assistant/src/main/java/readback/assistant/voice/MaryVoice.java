@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.stream.Stream;
 import javax.sound.sampled.AudioInputStream;
 import readback.assistant.sound.Samples;
@@ -26,39 +28,37 @@ final class MaryVoice implements Voice {
     private static final int DEFAULT_RATE = 16000;
 
     private final URLClassLoader loader;
-    private final Object engine;
-    private final Method generate;
-    private final Method samplesOf;
+    private final FutureTask<Engine> engine;
 
-    private MaryVoice(URLClassLoader loader, Object engine, Method generate, Method samplesOf) {
+    /** What the jars hold, started. */
+    private record Engine(Object speaker, Method generate, Method samplesOf) {}
+
+    private MaryVoice(URLClassLoader loader) {
         this.loader = loader;
-        this.engine = engine;
-        this.generate = generate;
-        this.samplesOf = samplesOf;
+        this.engine = new FutureTask<>(() -> within(loader, () -> start(loader)));
     }
 
     /**
-     * The voice whose jars lie in the folder; takes about two seconds.
+     * The voice whose jars lie in the folder. It starts beside what else is done, for a second or two: what is to be
+     * spoken before waits for it, and is told if the jars do not work.
      *
-     * @throws VoiceFailedException when they do not lie there or do not work
+     * @throws VoiceFailedException when they do not lie there
      */
     static MaryVoice open(Path folder) throws VoiceFailedException {
-        URLClassLoader loader = new VoiceJars(jars(folder));
-        try {
-            return within(loader, () -> start(loader));
-        } catch (VoiceFailedException failed) {
-            close(loader);
-            throw failed;
-        }
+        MaryVoice voice = new MaryVoice(new VoiceJars(jars(folder)));
+        Thread starting = new Thread(voice.engine, "voice-start");
+        starting.setDaemon(true);
+        starting.start();
+        return voice;
     }
 
-    private static MaryVoice start(URLClassLoader loader) throws ReflectiveOperationException {
+    private static Engine start(URLClassLoader loader) throws ReflectiveOperationException {
         Class<?> type = loader.loadClass("marytts.LocalMaryInterface");
         Object engine = type.getConstructor().newInstance();
         type.getMethod("setVoice", String.class).invoke(engine, SPEAKER);
         Method samplesOf = loader.loadClass("marytts.util.data.audio.MaryAudioUtils")
                 .getMethod("getSamplesAsDoubleArray", AudioInputStream.class);
-        return new MaryVoice(loader, engine, type.getMethod("generateAudio", String.class), samplesOf);
+        return new Engine(engine, type.getMethod("generateAudio", String.class), samplesOf);
     }
 
     private static URL[] jars(Path folder) throws VoiceFailedException {
@@ -72,12 +72,17 @@ final class MaryVoice implements Voice {
         } catch (MalformedURLException impossible) {
             throw new IllegalStateException(impossible);
         } catch (IOException missing) {
-            throw new VoiceFailedException(
-                    "The embedded voice is not in '" + folder
-                            + "': install Readback again, or choose another voice with --voice.",
-                    missing);
+            throw new VoiceFailedException(missing(folder), missing);
+        }
+        if (jars.isEmpty()) {
+            throw new VoiceFailedException(missing(folder));
         }
         return jars.toArray(new URL[0]);
+    }
+
+    private static String missing(Path folder) {
+        return "The embedded voice is not in '" + folder
+                + "': install Readback again, or choose another voice with --voice.";
     }
 
     @Override
@@ -90,15 +95,30 @@ final class MaryVoice implements Voice {
         if (text.isBlank()) {
             return Samples.silence(0, DEFAULT_RATE);
         }
+        Engine started = started();
         return within(loader, () -> {
-            AudioInputStream stream = (AudioInputStream) generate.invoke(engine, text);
-            double[] amplitudes = (double[]) samplesOf.invoke(null, stream);
+            AudioInputStream stream = (AudioInputStream) started.generate().invoke(started.speaker(), text);
+            double[] amplitudes = (double[]) started.samplesOf().invoke(null, stream);
             short[] pcm = new short[amplitudes.length];
             for (int i = 0; i < pcm.length; i++) {
                 pcm[i] = (short) Math.round(Math.max(-1, Math.min(1, amplitudes[i])) * Short.MAX_VALUE);
             }
             return Samples.of(pcm, Math.round(stream.getFormat().getSampleRate()));
         });
+    }
+
+    private Engine started() throws VoiceFailedException {
+        try {
+            return engine.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof VoiceFailedException failed) {
+                throw failed;
+            }
+            throw failure(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new VoiceFailedException("Speaking was interrupted.", e);
+        }
     }
 
     /** The engine finds its parts through the thread's class loader. */
@@ -120,14 +140,6 @@ final class MaryVoice implements Voice {
     private static VoiceFailedException failure(Throwable cause) {
         return new VoiceFailedException(
                 "The embedded voice failed (" + cause + "): choose another voice with --voice.", cause);
-    }
-
-    private static void close(URLClassLoader loader) {
-        try {
-            loader.close();
-        } catch (IOException ignored) {
-            // Only open jar files are at stake, and the program does not need them any more.
-        }
     }
 
     /** Leaves the jars open: the engine's own shutdown hook loads classes from them when the process ends. */

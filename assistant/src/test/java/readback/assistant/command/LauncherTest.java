@@ -72,6 +72,40 @@ class LauncherTest {
     }
 
     @Test
+    void anArchiveOfClassesIsNamedToTheRuntimeThatCameWithIt() throws Exception {
+        Path archive = folder.resolve("a cache/readback/classes.jsa");
+        Files.createDirectories(archive.getParent());
+        Map<String, String> caches =
+                Map.of("XDG_CACHE_HOME", folder.resolve("a cache").toString());
+        assertThat(run(caches, "check").lines()).noneMatch(line -> line.contains("classes.jsa"));
+        Files.writeString(archive, "");
+
+        assertThat(run(caches, "check").lines())
+                .contains("-XX:SharedArchiveFile=" + archive, "-Xlog:disable", "-Dreadback.archive=" + archive)
+                .endsWith(home + "/lib/readback-assistant-0.jar", "check");
+        Path usual = folder.resolve(".cache/readback/classes.jsa");
+        Files.createDirectories(usual.getParent());
+        Files.writeString(usual, "");
+        assertThat(run(Map.of("HOME", folder.toString()), "check").lines()).contains("-Dreadback.archive=" + usual);
+    }
+
+    @Test
+    void anotherJavaIsNotToldOfTheArchive() throws Exception {
+        Path archive = folder.resolve("cache/readback/classes.jsa");
+        Files.createDirectories(archive.getParent());
+        Files.writeString(archive, "");
+        Files.move(home.resolve("runtime"), folder.resolve("elsewhere"));
+
+        Came came = run(
+                Map.of(
+                        "XDG_CACHE_HOME", folder.resolve("cache").toString(),
+                        "JAVA_HOME", folder.resolve("elsewhere").toString()),
+                "check");
+
+        assertThat(came.lines()).contains("-Dreadback.home=" + home).noneMatch(line -> line.contains("classes.jsa"));
+    }
+
+    @Test
     void javaGetsTheFolderAndTheArgumentsAsTheyAre() throws Exception {
         Came came = run(Map.of(), "check", "--site", "two  blanks & more");
 

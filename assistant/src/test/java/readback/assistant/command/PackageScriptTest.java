@@ -49,6 +49,7 @@ class PackageScriptTest {
         // an archive is the list of what is packed into it
         kept = Files.createDirectories(folder.resolve("kept"));
         program("zip", "cat > \"$5\"\ncase $5 in *.jar) cp \"$5\" '" + kept + "' ;; esac");
+        program("jmod", ":");
         linker("17.0.1", "java.exe");
     }
 
@@ -72,6 +73,7 @@ class PackageScriptTest {
         program(
                 "jlink",
                 "[ \"$1\" = --version ] && echo " + version + " && exit\n"
+                        + "echo \"$*\" >\"$(dirname \"$0\")/linked\"\n"
                         + "while [ \"$1\" != --output ]; do shift; done\n"
                         + "mkdir -p \"$2/bin\" && touch \"$2/bin/" + java + "\" && chmod +x \"$2/bin/" + java + "\"");
     }
@@ -158,6 +160,48 @@ class PackageScriptTest {
         assertThat(check.waitFor()).isZero();
         script(jdk);
         assertThat(packed).hasBinaryContent(first);
+    }
+
+    @Test
+    void ofTheVoicesJarOtherLibrariesStayBehindAndOtherLanguages() throws Exception {
+        Path voice = Files.createDirectories(target.resolve("readback/lib/voice"));
+        jar(
+                voice.resolve("marytts-runtime-0.jar"),
+                "com/ibm/icu/impl/data/icudt54b/brkitr/thaidict.dict",
+                "com/ibm/icu/impl/data/icudt54b/curr/supplementalData.res",
+                "com/ibm/icu/impl/data/icudt54b/en.res",
+                "com/ibm/icu/impl/data/icudt54b/es_MX.res",
+                "com/ibm/icu/impl/data/icudt54b/rbnf/fil.res",
+                "com/ibm/icu/impl/data/icudt54b/rbnf/root.res",
+                "com/google/common/base/Joiner.class",
+                "groovy/lang/Closure.class",
+                "marytts/server/http/MaryHttpServer.class",
+                "org/hsqldb/Server.class");
+        Files.writeString(
+                target.resolve("readback/NOTICE"),
+                "- vosk: it. A.txt\n- jna, marytts-runtime, webrtc-java: those. B.txt\n");
+
+        script(jdk("Windows", "x86_64", "17.0.9").toString());
+
+        assertThat(packedJar("marytts-runtime-0.jar"))
+                .containsExactly(
+                        "com/google/common/base/Joiner.class",
+                        "com/ibm/icu/impl/data/icudt54b/curr/supplementalData.res",
+                        "com/ibm/icu/impl/data/icudt54b/en.res",
+                        "com/ibm/icu/impl/data/icudt54b/rbnf/root.res",
+                        "marytts/server/http/MaryHttpServer.class");
+    }
+
+    @Test
+    void whatDrawsIsNotLinked() throws Exception {
+        program("jmod", "printf 'classes/java/awt/%s\\n' Window.class Button.class 'Button$1.class' font/Glyph.class");
+
+        script(jdk("Windows", "x86_64", "17.0.9").toString());
+
+        assertThat(Files.readString(programs.resolve("linked")))
+                .contains(
+                        "--exclude-resources=regex:/java\\.desktop/(?!(java/awt/Button.class|java/awt/font/Glyph.class)$)")
+                .contains("--exclude-files=regex:/java\\.desktop/(lib|bin)/(?!.*jsound).*");
     }
 
     @Test

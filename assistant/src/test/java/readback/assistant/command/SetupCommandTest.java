@@ -128,6 +128,14 @@ class SetupCommandTest {
     }
 
     @Test
+    void after_selfcheck_it_asks_again() {
+        run("1\nskip\nnext\nyes\nselfcheck\ndemo\n");
+
+        assertThat(begun).containsExactly("selfcheck", "demo");
+        assertThat(said()).doesNotContain("Welcome");
+    }
+
+    @Test
     void where_the_typed_lines_end_it_ends_without_writing() {
         assertThat(run("1\n")).isZero();
         assertThat(file).doesNotExist();

@@ -11,6 +11,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.jline.utils.ScreenTerminal;
 import org.junit.jupiter.api.AfterEach;
@@ -105,7 +106,7 @@ class SetupRunTest {
     private void begin() {
         Situation situation = new Situation(
                 List.of("built in"), List.of("jack"), "/home/ann/settings", false, Optional.empty(), Map.of());
-        over = CompletableFuture.supplyAsync(() -> run.run(situation, false));
+        over = CompletableFuture.supplyAsync(() -> run.run(situation, Beginning.WELCOME));
     }
 
     private void keys(String keys) throws Exception {
@@ -142,6 +143,7 @@ class SetupRunTest {
 
     /** Touches the first field with this text, as xterm reports it: pressed and let go. */
     private void touch(String label) throws Exception {
+        await(() -> Stream.of(rows()).anyMatch(row -> row.contains("[ ") && row.contains(label)), label);
         String[] rows = rows();
         for (int row = 0; row < rows.length; row++) {
             int column = rows[row].contains("[ ") ? rows[row].indexOf(label) : -1;
@@ -266,9 +268,9 @@ class SetupRunTest {
         close();
         open(columns, rows);
         begin();
-        await("1 SET UP");
+        await(() -> seen().contains("6 LEAVE") || seen().contains("MORE"), "6 LEAVE or MORE");
+        assertThat(seen()).contains("1 SET UP");
         if (!seen().contains("6 LEAVE")) {
-            await("MORE");
             touch("MORE");
         }
         await("6 LEAVE");

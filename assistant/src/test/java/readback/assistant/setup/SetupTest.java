@@ -32,7 +32,8 @@ class SetupTest {
     private static final SpeechLevel GOOD = new SpeechLevel(-22, -50, 0);
     private static final SetupEvent PLAYED = new SetupEvent.SentencePlayed(Optional.empty());
 
-    private Setup.Turn turn = SETUP.begin(found(List.of("built in", "headset"), List.of("built in", "jack")), false);
+    private Setup.Turn turn =
+            SETUP.begin(found(List.of("built in", "headset"), List.of("built in", "jack")), Beginning.WELCOME);
 
     private static Situation found(List<String> microphones, List<String> loudspeakers) {
         return new Situation(microphones, loudspeakers, "/home/ann/settings", false, Optional.empty(), Map.of());
@@ -53,7 +54,7 @@ class SetupTest {
     }
 
     private void begin(Situation situation) {
-        turn = SETUP.begin(situation, true);
+        turn = SETUP.begin(situation, Beginning.STEPS);
     }
 
     private Step step() {

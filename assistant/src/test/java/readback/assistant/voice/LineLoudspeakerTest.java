@@ -11,6 +11,7 @@ import static org.mockito.Mockito.when;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 import org.junit.jupiter.api.AfterEach;
@@ -82,6 +83,24 @@ class LineLoudspeakerTest {
         order.verify(line, times(2)).flush();
         order.verifyNoMoreInteractions();
         presser.join();
+    }
+
+    /** So often it is looked at in two seconds by a machine that has time; what stops the sound is asked each time. */
+    @Test
+    void aDeviceThatIsSlowIsNotLost() throws LoudspeakerLostException {
+        writesLast();
+        AtomicInteger looks = new AtomicInteger();
+
+        loudspeaker.play(seconds(0.1), () -> {
+            if (looks.incrementAndGet() > 500) {
+                stopped.countDown();
+            }
+            return false;
+        });
+
+        order.verify(line).start();
+        order.verify(line, times(4)).write(any(), anyInt(), anyInt());
+        order.verifyNoMoreInteractions();
     }
 
     @Test

@@ -1,0 +1,68 @@
+package readback.assistant.setup;
+
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import readback.assistant.echo.EchoCanceller;
+import readback.assistant.echo.EchoTrial;
+import readback.assistant.microphone.LevelMeter;
+import readback.assistant.microphone.Microphone;
+
+/** It listens to itself: a moment of quiet, its own voice until that is enough, a moment of quiet. */
+final class VoiceTrial implements Trial {
+
+    /** How long the place is listened to before the voice begins, and after it ended. */
+    private static final double QUIET_SECONDS = 1;
+
+    /** Speaks beside the trial. */
+    @FunctionalInterface
+    interface Speech {
+        /**
+         * @param more whether it is said once more
+         * @param ended takes why it could not be said to its end, on the thread of the trial; empty where it was
+         */
+        void begin(BooleanSupplier more, Consumer<Optional<String>> ended);
+    }
+
+    private final EchoTrial echo;
+    private final Speech speech;
+    private final Consumer<SetupEvent> outcome;
+    private double quiet;
+    private volatile boolean enough;
+    private boolean begun;
+    private boolean spoken;
+    private boolean over;
+
+    VoiceTrial(EchoCanceller canceller, Speech speech, Consumer<SetupEvent> outcome) {
+        this.echo = new EchoTrial(canceller, LevelMeter.USUAL_GATE);
+        this.speech = speech;
+        this.outcome = outcome;
+    }
+
+    @Override
+    public void sound(short[] chunk, short[] playedThen) {
+        echo.hear(chunk, playedThen);
+        enough = echo.enough();
+        quiet += begun && !spoken ? 0 : (double) chunk.length / Microphone.RATE;
+        if (!begun && quiet >= QUIET_SECONDS) {
+            begun = true;
+            quiet = 0;
+            speech.begin(() -> !enough, this::spoken);
+        } else if (spoken && quiet >= QUIET_SECONDS) {
+            outcome.accept(new SetupEvent.EchoTried(Optional.of(echo.result()), Optional.empty()));
+        }
+    }
+
+    private void spoken(Optional<String> failure) {
+        spoken = true;
+        if (failure.isPresent() && !over) {
+            outcome.accept(new SetupEvent.EchoTried(Optional.empty(), failure));
+        }
+    }
+
+    @Override
+    public void over() {
+        over = true;
+        echo.close();
+    }
+}
