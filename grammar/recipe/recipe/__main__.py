@@ -120,6 +120,23 @@ def average(parser):
     return run
 
 
+def adapt(parser):
+    parser.add_argument("model", help="model folder to adapt")
+    parser.add_argument("packs", nargs="+", help="packs with single digits of people that the model was not trained on")
+    parser.add_argument("--out", required=True, help="folder for sets/SPEAKER and models/WAY/SPEAKER")
+    parser.add_argument("--people", type=int, default=20, help="so many, those with most recordings of digits")
+    parser.add_argument("--confirmed", type=int, default=10, help="readings of each that are learnt from")
+    parser.add_argument("--measured", type=int, default=12, help="readings of each to measure with, of other recordings")
+    parser.add_argument("--ways", default="nothing,mean,scales,bias", help="which ways to adapt")
+
+    def run(a):
+        from recipe import adapting
+
+        adapting.main(a.model, a.packs, a.out, a.people, a.confirmed, a.measured, a.ways.split(","))
+
+    return run
+
+
 def export(parser):
     sources = "network.pt of the stage train, or a model folder (FOLDER@2: its second network); of two the scores add up"
     parser.add_argument("networks", nargs="+", help=sources)
@@ -249,6 +266,7 @@ STAGES = {
     "cut": (cut, "the words of the job out of running speech, as a pack"),
     "train": (train, "packs to a network"),
     "average": (average, "the average of networks trained on from the same one"),
+    "adapt": (adapt, "does it pay to learn a speaker's voice: sets of readings and a model adapted to each speaker"),
     "export": (export, "a network to the recogniser's files"),
     "graph": (graph, "words and fillers to the graph; no training, seconds"),
     "verify": (verify, "does the recogniser compute what was trained"),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import readback.calc.quantity.Reading;
+import readback.grammar.lexicon.QuantityWords;
 import readback.grammar.number.NumberParser;
 
 /**
@@ -20,7 +21,7 @@ public final class Completion {
         BEGUN,
         /** It is a usual value, and one more word would make another one of it: "sixty". */
         MAY_GO_ON,
-        /** It is a usual value to which only decimals can be added: "sixty two", "point two". */
+        /** It is a usual value to which only decimals can be added: "sixty two". */
         MAY_GET_DECIMALS,
         /** Nothing is expected after it. */
         WHOLE
@@ -54,9 +55,10 @@ public final class Completion {
     /** Judged by the phrases of the step and by what words mean at it. */
     static Completion ofStep(Grammar grammar, Collection<String> phrases, Expectation expectation) {
         return new Completion(
-                new PhraseCompletion(phrases),
-                words -> grammar.understand(words, expectation),
-                reading -> grammar.lexicon().words(reading.quantity()).isUsual(reading));
+                new PhraseCompletion(phrases), words -> grammar.understand(words, expectation), reading -> {
+                    QuantityWords words = grammar.lexicon().words(reading.quantity());
+                    return words.isUsual(reading) && words.isStatedSoFinely(reading);
+                });
     }
 
     /**

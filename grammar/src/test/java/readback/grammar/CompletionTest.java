@@ -28,7 +28,7 @@ class CompletionTest {
         "SUCTION_PRESSURE, one one, BEGUN",
         "SUCTION_PRESSURE, one one eight, MAY_GET_DECIMALS",
         "SUCTION_PRESSURE, one eighteen, MAY_GET_DECIMALS",
-        "SUCTION_PRESSURE, one eighteen point five, MAY_GET_DECIMALS",
+        "SUCTION_PRESSURE, one eighteen point five, WHOLE",
         "SUCTION_PRESSURE, suction, BEGUN",
         "SUCTION_PRESSURE, suction pressure, BEGUN",
         "SUCTION_PRESSURE, suction one, BEGUN",
@@ -44,12 +44,18 @@ class CompletionTest {
         "SUCTION_LINE_TEMPERATURE, sixty two, MAY_GET_DECIMALS",
         "SUCTION_LINE_TEMPERATURE, six two, MAY_GET_DECIMALS",
         "SUCTION_LINE_TEMPERATURE, sixty two point, BEGUN",
-        "SUCTION_LINE_TEMPERATURE, sixty two point five, MAY_GET_DECIMALS",
+        "SUCTION_LINE_TEMPERATURE, sixty two point five, WHOLE",
         "OUTDOOR_TEMPERATURE, one hundred, MAY_GO_ON",
         "OUTDOOR_TEMPERATURE, ninety five, MAY_GET_DECIMALS"
     })
     void aUsualValueIsCompleteAndItsBeginningIsNot(Quantity asked, String words, Extent expected) {
         assertThat(extent(asked, UnitSetting.US, words)).isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"point four, MAY_GET_DECIMALS", "point four five, WHOLE"})
+    void a_second_decimal_is_waited_for_where_hundredths_are_read(String words, Extent expected) {
+        assertThat(extent(Quantity.STATIC_PRESSURE, UnitSetting.US, words)).isEqualTo(expected);
     }
 
     @Test

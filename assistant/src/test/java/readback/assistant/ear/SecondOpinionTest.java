@@ -82,6 +82,29 @@ class SecondOpinionTest extends EarContract {
     }
 
     @Test
+    void what_hardly_either_heard_is_no_longer_offered() {
+        Utterance heard = heard(
+                1,
+                hypotheses -> true,
+                new Hypothesis("two eight", 0.98, List.of()),
+                new Hypothesis("two eight nine", 0.02, List.of()));
+
+        assertThat(heard.alternatives()).extracting(Hypothesis::words).containsExactly("two eight");
+    }
+
+    @Test
+    void how_sure_each_word_is_the_second_tells() {
+        Hypothesis.Word unsure = new Hypothesis.Word("eight", 0.6, 0.5, 0.9);
+        Hypothesis again = new Hypothesis("two eight", 1, List.of(new Hypothesis.Word("two", 1, 0.1, 0.4), unsure));
+
+        Utterance heard = heard(1, hypotheses -> true, again);
+
+        assertThat(heard.alternatives().get(0).details())
+                .extracting(Hypothesis.Word::confidence)
+                .containsExactly(1.0, 0.6);
+    }
+
+    @Test
     void where_the_second_hears_nothing_the_first_is_believed_less() {
         Utterance heard = heard(1, hypotheses -> true);
 

@@ -3,9 +3,11 @@ package readback.grammar.lexicon;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import readback.calc.plausibility.Grade;
 import readback.calc.plausibility.Plausibility;
 import readback.calc.quantity.Quantity;
@@ -92,6 +94,19 @@ public record QuantityWords(
         double rounding = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
         double value = reading.base();
         return value >= low - rounding && value <= high + rounding;
+    }
+
+    /**
+     * Whether the value has no more decimals than values of this unit are stated with: as many as the finest sample,
+     * one at least. Where no sample has the unit, any number of them.
+     */
+    public boolean isStatedSoFinely(Reading reading) {
+        return Stream.concat(us.stream(), metric.stream())
+                .filter(sample -> sample.units().equals(List.of(reading.unit())))
+                .map(sample -> Math.max(1, sample.step().scale()))
+                .max(Comparator.naturalOrder())
+                .map(most -> reading.value().scale() <= most)
+                .orElse(true);
     }
 
     static QuantityWords parse(Definitions definitions, Quantity quantity) {
