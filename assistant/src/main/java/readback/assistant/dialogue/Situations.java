@@ -1,6 +1,7 @@
 package readback.assistant.dialogue;
 
 import java.util.Optional;
+import readback.calc.applicability.CircuitParts;
 import readback.calc.applicability.SystemKind;
 import readback.calc.name.ConstantName;
 import readback.grammar.Meaning;
@@ -9,7 +10,7 @@ import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Message;
 
-/** What is told about the unit or the coil: whether this check fits it, and what to do if not. */
+/** What is told about the unit or the coil: whether this check fits it, what to do if not, what it changes. */
 final class Situations {
 
     /** The choice set of what is told. */
@@ -21,6 +22,8 @@ final class Situations {
         HEATING_MODE,
         INVERTER,
         MINI_SPLIT,
+        ACCUMULATOR,
+        MICRO_CHANNEL,
         FROZEN,
         THAWED;
 
@@ -31,7 +34,12 @@ final class Situations {
 
         /** What to do about it. */
         Message answer() {
-            return Message.of("situation." + ConstantName.of(this));
+            Message answer = Message.of("situation." + ConstantName.of(this));
+            return this == ACCUMULATOR
+                    ? answer.with(
+                            "minutes",
+                            Waiting.minutes(new CircuitParts(false, true).change().settling()))
+                    : answer;
         }
     }
 
@@ -68,6 +76,8 @@ final class Situations {
                 option(draft, Slots.SYSTEM_KIND, ConstantName.of(SystemKind.SPLIT_HEAT_PUMP));
             case MINI_SPLIT -> option(draft, Slots.SYSTEM_KIND, ConstantName.of(SystemKind.DUCTLESS));
             case INVERTER -> option(draft, Slots.VARIABLE_SPEED, Intake.YES);
+            case ACCUMULATOR -> option(draft, Slots.ACCUMULATOR, Intake.YES);
+            case MICRO_CHANNEL -> option(draft, Slots.MICRO_CHANNEL, Intake.YES);
             case FROZEN, THAWED -> {}
         }
     }
