@@ -340,7 +340,8 @@ public final class Assessment implements ConditionContext {
                 .map(Efficiency::rated)
                 .or(() -> sheet.option(Slots.YEARS_OLD)
                         .flatMap(years -> sheet.answer(Slots.YEARS_OLD)
-                                .map(answer -> answer.at().atZone(ZoneOffset.UTC).getYear() - Integer.parseInt(years)))
+                                .map(answer ->
+                                        answer.at().atZone(ZoneOffset.UTC).getYear() - Integer.parseInt(years)))
                         .map(Efficiency::builtIn));
     }
 

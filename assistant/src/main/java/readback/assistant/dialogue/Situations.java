@@ -38,7 +38,8 @@ final class Situations {
             return this == ACCUMULATOR
                     ? answer.with(
                             "minutes",
-                            Waiting.minutes(new CircuitParts(false, true).change().settling()))
+                            Waiting.minutes(
+                                    new CircuitParts(false, true).change().settling()))
                     : answer;
         }
     }

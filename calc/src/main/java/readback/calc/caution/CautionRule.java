@@ -37,8 +37,8 @@ public enum CautionRule {
     /** A condenser that gets no air drives the pressure up within minutes. Common practice, no source. */
     RESTRICTED_CONDENSER(Signal.WARNING, true, Authority.EQUIPMENT_MAKER, Authority.LICENSED_PRACTICE),
     /**
-     * A condenser of little volume, filled with the whole charge while it is pumped down, bursts its relief or trips its
-     * cut-out. Common practice, no source.
+     * A condenser of little volume, filled with the whole charge while it is pumped down, bursts its relief or trips
+     * its cut-out. Common practice, no source.
      */
     LITTLE_ROOM_IN_CONDENSER(Signal.WARNING, false, Authority.EQUIPMENT_MAKER, Authority.LICENSED_PRACTICE),
     /** Liquid boils at -41 to -61 °F on the skin. */

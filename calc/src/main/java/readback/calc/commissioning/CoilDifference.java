@@ -36,11 +36,11 @@ public final class CoilDifference {
     private CoilDifference() {}
 
     /** The condensing saturation over the outdoor air beside what is usual; empty where one of them is not known. */
-    public static Optional<Usual> condensing(
-            Judgement judgement, Readings readings, Optional<Efficiency> efficiency) {
+    public static Optional<Usual> condensing(Judgement judgement, Readings readings, Optional<Efficiency> efficiency) {
         return efficiency
                 .map(Efficiency::condensingOverOutdoor)
-                .flatMap(usual -> condensingOverOutdoor(judgement, readings).map(difference -> beside(usual, difference)));
+                .flatMap(usual ->
+                        condensingOverOutdoor(judgement, readings).map(difference -> beside(usual, difference)));
     }
 
     private static Usual beside(Band usual, TemperatureDifference difference) {

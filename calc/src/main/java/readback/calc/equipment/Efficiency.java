@@ -24,7 +24,9 @@ public record Efficiency(int least, int most) {
 
     private static final List<List<String>> TABLE = FactTable.lines(Efficiency.class, "usual-condensing.txt");
 
-    /** @throws IllegalArgumentException if a rating lies outside 0 to {@link #HIGHEST} or the most is below the least */
+    /**
+     * @throws IllegalArgumentException if a rating lies outside 0 to {@link #HIGHEST} or the most is below the least
+     */
     public Efficiency {
         if (least < 0 || most > HIGHEST || most < least) {
             throw new IllegalArgumentException("efficiency from " + least + " to " + most + " SEER");

@@ -83,13 +83,27 @@ public record SystemUnderTest(
 
     public SystemUnderTest with(MakersRanges ranges) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, atmosphere, limits, accuracy, ranges, makersTarget, condenserRestricted,
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                limits,
+                accuracy,
+                ranges,
+                makersTarget,
+                condenserRestricted,
                 efficiency);
     }
 
     public SystemUnderTest aimedAt(Optional<MakersTarget> target) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, atmosphere, limits, accuracy, makersRanges, target, condenserRestricted,
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                limits,
+                accuracy,
+                makersRanges,
+                target,
+                condenserRestricted,
                 efficiency);
     }
 

@@ -12,8 +12,16 @@ class EfficiencyTest {
 
     @ParameterizedTest(name = "{0} SEER: {1} to {2} °F")
     @CsvSource({
-        "0, 25, 35", "8, 25, 35", "9, 25, 35", "10, 20, 30", "12, 20, 30", "13, 15, 25", "15, 15, 25", "16, 10, 20",
-        "26, 10, 20", "40, 10, 20"
+        "0, 25, 35",
+        "8, 25, 35",
+        "9, 25, 35",
+        "10, 20, 30",
+        "12, 20, 30",
+        "13, 15, 25",
+        "15, 15, 25",
+        "16, 10, 20",
+        "26, 10, 20",
+        "40, 10, 20"
     })
     void the_more_efficient_the_less_above_the_outdoor_air(int seer, double low, double high) {
         assertThat(Efficiency.rated(seer).condensingOverOutdoor()).isEqualTo(Band.fahrenheit(low, high));
