@@ -41,7 +41,7 @@ public record Efficiency(int least, int most) {
     /**
      * What equipment of a year of manufacture may be rated: what the law asked for at least, or anything more.
      *
-     * @param year 1930 to 2200
+     * @param year 0 to 9999
      * @throws IllegalArgumentException outside
      */
     public static Efficiency builtIn(int year) {
