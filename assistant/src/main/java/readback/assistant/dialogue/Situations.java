@@ -1,7 +1,6 @@
 package readback.assistant.dialogue;
 
 import java.util.Optional;
-import readback.calc.applicability.CircuitParts;
 import readback.calc.applicability.SystemKind;
 import readback.calc.name.ConstantName;
 import readback.grammar.Meaning;
@@ -34,13 +33,7 @@ final class Situations {
 
         /** What to do about it. */
         Message answer() {
-            Message answer = Message.of("situation." + ConstantName.of(this));
-            return this == ACCUMULATOR
-                    ? answer.with(
-                            "minutes",
-                            Waiting.minutes(
-                                    new CircuitParts(false, true).change().settling()))
-                    : answer;
+            return Message.of("situation." + ConstantName.of(this));
         }
     }
 
