@@ -111,6 +111,7 @@ final class StepPhrases {
         about();
         notes();
         questions();
+        supposed();
         fewerNumbers();
         return List.copyOf(samples);
     }
@@ -418,6 +419,20 @@ final class StepPhrases {
             add(
                     readings.pick(ReadingPhrases.heard(lexicon.smallWords("saturation"))) + " " + said.words(),
                     new Meaning.SaturationQuestion(said.reading()));
+        }
+    }
+
+    /** "What do i do if my hose leaks", at any step: first in the usual words, then in others. */
+    private void supposed() {
+        List<Phrase> beginnings = ReadingPhrases.heard(lexicon.smallWords("suppose"));
+        for (ChoiceSet set : lexicon.choices().values()) {
+            set.supposed().forEach((option, clauses) -> {
+                Meaning meaning = new Meaning.Mentioned(new Meaning.Choice(set.name(), option));
+                for (Phrase clause : ReadingPhrases.heard(clauses)) {
+                    add(beginnings.get(0).words() + " " + clause.words(), meaning);
+                    add(readings.pick(beginnings) + " " + clause.words(), meaning);
+                }
+            });
         }
     }
 

@@ -1,6 +1,7 @@
 package readback.assistant.dialogue;
 
 import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -14,6 +15,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.calc.applicability.CircuitParts;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
 import readback.calc.charge.ChargeLevel;
@@ -30,6 +32,7 @@ import readback.calc.diagnosis.Diagnosis;
 import readback.calc.diagnosis.Finding;
 import readback.calc.diagnosis.NextObservation;
 import readback.calc.diagnosis.Suspect;
+import readback.calc.equipment.Efficiency;
 import readback.calc.fluid.Catalogue;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.InstrumentAccuracy;
@@ -116,7 +119,8 @@ public final class Assessment implements ConditionContext {
                                 .in(air)
                                 .judgedBy(settings.limits())
                                 .measuredWith(InstrumentAccuracy.statedIn(readings))
-                                .aimedAt(MakersTarget.of(readings, secondChartPoint(sheet)))))
+                                .aimedAt(MakersTarget.of(readings, secondChartPoint(sheet)))
+                                .ofEfficiency(efficiency(sheet))))
                 .map(known -> Seasons.restrictorOn(sheet) ? known.withCondenserRestricted() : known);
     }
 
@@ -320,7 +324,29 @@ public final class Assessment implements ConditionContext {
             moved = round.moved();
         }
         Correction.Step.of(moved, latest).ifPresent(steps::add);
-        return Correction.after(steps, latest, nameplate(), levelNow());
+        return Correction.after(
+                steps, latest, nameplate(), levelNow(), parts().change().stepShare());
+    }
+
+    /** What was told of parts of the circuit that change the work on its charge. */
+    CircuitParts parts() {
+        return new CircuitParts(told(Slots.MICRO_CHANNEL), told(Slots.ACCUMULATOR));
+    }
+
+    /** What the plate rates, or else what the year of manufacture tells; empty where neither was told. */
+    private static Optional<Efficiency> efficiency(Sheet sheet) {
+        return sheet.option(Slots.SEER_RATING)
+                .map(Integer::valueOf)
+                .map(Efficiency::rated)
+                .or(() -> sheet.option(Slots.YEARS_OLD)
+                        .flatMap(years -> sheet.answer(Slots.YEARS_OLD)
+                                .map(answer ->
+                                        answer.at().atZone(ZoneOffset.UTC).getYear() - Integer.parseInt(years)))
+                        .map(Efficiency::builtIn));
+    }
+
+    private boolean told(Slot slot) {
+        return sheet.option(slot).filter(Intake.YES::equals).isPresent();
     }
 
     private Optional<Mass> nameplate() {
@@ -372,6 +398,7 @@ public final class Assessment implements ConditionContext {
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
                 .ifPresent(test -> cautions.addAll(CautionFinder.in(test)));
         cautions.addAll(Cylinders.cautions(this));
+        cautions.addAll(Seasons.cautions(this));
         cautions.addAll(new WeighInJudge(this).cautions());
         return cautions;
     }

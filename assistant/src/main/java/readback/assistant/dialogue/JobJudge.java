@@ -91,6 +91,7 @@ final class JobJudge {
                     findings.verdict(judgement, suspects, trimmed, telling);
                     correction.ifPresent(each -> {
                         findings.correction(each, !judgement.verdict().borderline(), telling);
+                        Seasons.ofCharge(assessment, each).forEach(telling::reason);
                         if (each.basis() == Correction.Basis.BY_WEIGHT) {
                             Cylinders.depth(assessment).ifPresent(telling::reason);
                         }

@@ -1,17 +1,25 @@
 package readback.assistant.dialogue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.ApplicableTest;
 import readback.assistant.dialogue.outcome.JudgementMessages;
 import readback.calc.applicability.Applicability;
+import readback.calc.applicability.CircuitParts;
 import readback.calc.applicability.Circumstances;
 import readback.calc.applicability.SystemKind;
+import readback.calc.caution.Caution;
+import readback.calc.caution.CautionRule;
+import readback.calc.charge.Correction;
+import readback.calc.commissioning.CoilDifference;
 import readback.calc.condition.ConditionCheck;
 import readback.calc.condition.WinterSetUp;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.MeteringDevice;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.GaugePressure;
 import readback.calc.quantity.Quantity;
@@ -26,6 +34,7 @@ final class Seasons {
     private static final String MATTERS = "matters-";
     private static final String WEATHER = "weather-for-restrictor";
     private static final String TO_MOVE = "restrictor-to-move";
+    private static final String SETTLES_LONGER = "settles-longer";
 
     /** Jobs in which a cold day is nothing unusual. */
     private static final Set<JobId> OF_COLD_DAYS = Set.of(JobId.WHICH_CHECK, JobId.WINTER_SET_UP);
@@ -36,6 +45,7 @@ final class Seasons {
     static boolean tells(String finding) {
         return finding.equals(WEATHER)
                 || finding.equals(TO_MOVE)
+                || finding.equals(SETTLES_LONGER)
                 || fact(finding).isPresent();
     }
 
@@ -47,11 +57,51 @@ final class Seasons {
                 pressures(assessment)
                         .filter(held -> held.outcome() != WinterSetUp.Outcome.HOLD)
                         .isPresent();
+            case SETTLES_LONGER ->
+                assessment
+                                .parts()
+                                .change()
+                                .settling()
+                                .compareTo(CircuitParts.USUAL.change().settling())
+                        > 0;
             default ->
                 fact(finding)
                         .filter(fact -> Applicability.dependsOn(fact, circumstances(assessment)))
                         .isPresent();
         };
+    }
+
+    /** What the parts of the circuit warn of, and a condenser that works harder than its efficiency lets expect. */
+    static List<Caution> cautions(Assessment assessment) {
+        List<Caution> cautions = new ArrayList<>();
+        if (assessment.parts().change().pumpDownMayOverfill()) {
+            cautions.add(CautionRule.LITTLE_ROOM_IN_CONDENSER.caution());
+        }
+        if (assessment.system().filter(system -> !system.condenserRestricted()).isPresent()
+                && assessment
+                        .judgement()
+                        .flatMap(judgement -> CoilDifference.condensing(
+                                judgement,
+                                assessment.readings(),
+                                assessment.system().flatMap(SystemUnderTest::efficiency)))
+                        .filter(CoilDifference.Usual.ABOVE::equals)
+                        .isPresent()) {
+            cautions.add(CautionRule.CONDENSING_FAR_OVER_OUTDOOR.caution());
+        }
+        return cautions;
+    }
+
+    /** What the parts of the circuit mean for a charge that was compared with its target. */
+    static List<Message> ofCharge(Assessment assessment, Correction correction) {
+        CircuitParts.Change change = assessment.parts().change();
+        List<Message> told = new ArrayList<>();
+        if (change.stepShare() < 1 && correction.next().kilograms() != 0) {
+            told.add(Message.of("correction.micro-channel"));
+        }
+        if (change.hidesSurplus()) {
+            told.add(Message.of("correction.accumulator"));
+        }
+        return told;
     }
 
     private static Optional<Applicability.Fact> fact(String finding) {

@@ -9,7 +9,7 @@ import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.text.Message;
 
-/** What is told about the unit or the coil: whether this check fits it, and what to do if not. */
+/** What is told about the unit or the coil: whether this check fits it, what to do if not, what it changes. */
 final class Situations {
 
     /** The choice set of what is told. */
@@ -21,6 +21,8 @@ final class Situations {
         HEATING_MODE,
         INVERTER,
         MINI_SPLIT,
+        ACCUMULATOR,
+        MICRO_CHANNEL,
         FROZEN,
         THAWED;
 
@@ -68,6 +70,8 @@ final class Situations {
                 option(draft, Slots.SYSTEM_KIND, ConstantName.of(SystemKind.SPLIT_HEAT_PUMP));
             case MINI_SPLIT -> option(draft, Slots.SYSTEM_KIND, ConstantName.of(SystemKind.DUCTLESS));
             case INVERTER -> option(draft, Slots.VARIABLE_SPEED, Intake.YES);
+            case ACCUMULATOR -> option(draft, Slots.ACCUMULATOR, Intake.YES);
+            case MICRO_CHANNEL -> option(draft, Slots.MICRO_CHANNEL, Intake.YES);
             case FROZEN, THAWED -> {}
         }
     }

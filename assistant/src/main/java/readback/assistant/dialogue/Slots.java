@@ -55,6 +55,18 @@ public final class Slots {
     public static final Slot CIRCUIT_OPENED = new Slot("circuit-opened");
     public static final Slot VARIABLE_SPEED = new Slot("variable-speed");
 
+    /** Told at any moment: the outdoor coil is a micro-channel coil; no step asks for it. */
+    public static final Slot MICRO_CHANNEL = new Slot("micro-channel");
+
+    /** Told at any moment: an accumulator sits in the suction line; no step asks for it. */
+    public static final Slot ACCUMULATOR = new Slot("accumulator");
+
+    /** Told at any moment: the efficiency that the plate rates; no step asks for it. */
+    public static final Slot SEER_RATING = new Slot("seer-rating");
+
+    /** Told at any moment: how old the equipment is; no step asks for it. */
+    public static final Slot YEARS_OLD = new Slot("years-old");
+
     public static final Slot HEATER_RETURN = new Slot("heater-return");
     public static final Slot HEATER_SUPPLY = new Slot("heater-supply");
 

@@ -140,7 +140,8 @@ final class WorkSkills {
                         TemperatureDifference.fahrenheit(1),
                         Band.fahrenheit(-3, 3),
                         Optional.of(Mass.pounds(pounds)),
-                        Optional.of(new ChargeLevel(0, 0)))
+                        Optional.of(new ChargeLevel(0, 0)),
+                        1)
                 .next();
         return new Question(
                 Message.of("drill.ask.largest-step").with("charge", pounds(pounds)),

@@ -8,9 +8,11 @@ import readback.calc.caution.CautionFinder;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
 import readback.calc.commissioning.CoilDifference;
+import readback.calc.equipment.Efficiency;
 import readback.calc.measurement.Band;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Limits;
+import readback.calc.measurement.SystemUnderTest;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.StandingPressure;
 import readback.calc.procedure.VacuumDecay;
@@ -192,12 +194,29 @@ final class CircuitFields {
                 fields.judgement()
                         .flatMap(each -> CoilDifference.condensingOverOutdoor(each, fields.readings()))
                         .map(each -> fields.difference("condensing-over-outdoor", each)),
-                fields.criterion(
-                        "condensing-over-outdoor",
-                        fields.figures().limit(CoilDifference.OVER_OUTDOOR_OF_LOW_EFFICIENCY),
-                        fields.figures().limit(CoilDifference.OVER_OUTDOOR_OF_HIGH_EFFICIENCY.low()),
-                        fields.figures().limit(CoilDifference.OVER_OUTDOOR_OF_HIGH_EFFICIENCY.high())),
-                fields.own("for-information"));
+                efficiency()
+                        .map(Efficiency::condensingOverOutdoor)
+                        .map(usual -> fields.criterion(
+                                "condensing-over-outdoor-known",
+                                fields.figures().limit(usual.low()),
+                                fields.figures().limit(usual.high())))
+                        .orElseGet(() -> fields.criterion(
+                                "condensing-over-outdoor",
+                                fields.figures().limit(CoilDifference.OVER_OUTDOOR_OF_LOW_EFFICIENCY),
+                                fields.figures().limit(CoilDifference.OVER_OUTDOOR_OF_HIGH_EFFICIENCY.low()),
+                                fields.figures().limit(CoilDifference.OVER_OUTDOOR_OF_HIGH_EFFICIENCY.high()))),
+                fields.judgement()
+                        .flatMap(each -> CoilDifference.condensing(each, fields.readings(), efficiency()))
+                        .map(usual -> fields.own("usual." + ConstantName.of(usual)))
+                        .orElseGet(() -> fields.own("for-information")));
+    }
+
+    /** What was told of it, or of the age, before the last verdict. */
+    private Optional<Efficiency> efficiency() {
+        return fields.report()
+                .finalRound()
+                .flatMap(round -> round.assessment().system())
+                .flatMap(SystemUnderTest::efficiency);
     }
 
     private CommissioningFields.Field evaporatingUnderReturn() {
@@ -221,7 +240,9 @@ final class CircuitFields {
                 "superheat-at-compressor",
                 measured("superheat"),
                 fields.criterion("superheat-at-compressor", fields.figures().limit(CautionFinder.LEAST_SAFE_SUPERHEAT)),
-                fields.own("for-information"));
+                measured("superheat")
+                        .map(figure -> fields.met(figure.si() >= CautionFinder.LEAST_SAFE_SUPERHEAT.kelvins()))
+                        .orElseGet(() -> fields.own("not-judged")));
     }
 
     private CommissioningFields.Field dischargeLine() {
@@ -230,6 +251,8 @@ final class CircuitFields {
                         Quantity.DISCHARGE_LINE_TEMPERATURE,
                         fields.criterion(
                                 "discharge-line", fields.figures().limit(CautionFinder.HOTTEST_DISCHARGE_LINE)))
-                .judged(Optional.of(fields.own("for-information")));
+                .judged(fields.readings()
+                        .temperature(Quantity.DISCHARGE_LINE_TEMPERATURE)
+                        .map(line -> fields.met(line.compareTo(CautionFinder.HOTTEST_DISCHARGE_LINE) < 0)));
     }
 }

@@ -123,6 +123,11 @@ public final class CommissioningPage {
         for (Slot slot : List.of(Slots.REFRIGERANT, Slots.METERING_DEVICE)) {
             fact(texts.slot(slot), report.answer(slot).map(content -> texts.content(slot, content)));
         }
+        for (Slot slot : List.of(Slots.MICRO_CHANNEL, Slots.ACCUMULATOR)) {
+            report.answer(slot)
+                    .map(content -> texts.content(slot, content))
+                    .ifPresent(told -> fact(texts.slot(slot), Optional.of(told)));
+        }
         page.close().closeLine();
     }
 

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import readback.calc.applicability.CircuitParts;
 import readback.prompts.checklist.Checklists;
+import readback.prompts.checklist.Job;
+import readback.prompts.checklist.JobId;
 
 class ChecklistValidatorTest {
 
@@ -23,6 +26,17 @@ class ChecklistValidatorTest {
     void the_checklists_of_this_build_name_nothing_that_nobody_knows() {
         assertThat(ChecklistValidator.of(Checklists.standard(), Rehearsal.GRAMMAR.choices(), Rehearsal.WORDING::has))
                 .isEmpty();
+    }
+
+    /** The table of calc decides how long; the checklist's steps have to agree with it. */
+    @Test
+    void charge_settles_for_as_long_as_the_parts_of_the_circuit_ask_for() {
+        Job check = Checklists.standard().job(JobId.CHARGE_CHECK).orElseThrow();
+
+        assertThat(check.step("settle").orElseThrow().step().task().awaited())
+                .contains(CircuitParts.USUAL.change().settling());
+        assertThat(check.step("settle-longer").orElseThrow().step().task().awaited())
+                .contains(new CircuitParts(false, true).change().settling());
     }
 
     @Test

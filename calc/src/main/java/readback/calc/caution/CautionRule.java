@@ -36,6 +36,11 @@ public enum CautionRule {
     TEST_PRESSURE_ABOVE_PLATE(Signal.WARNING, true, Authority.EQUIPMENT_MAKER, Authority.LOCAL_CODE),
     /** A condenser that gets no air drives the pressure up within minutes. Common practice, no source. */
     RESTRICTED_CONDENSER(Signal.WARNING, true, Authority.EQUIPMENT_MAKER, Authority.LICENSED_PRACTICE),
+    /**
+     * A condenser of little volume, filled with the whole charge while it is pumped down, bursts its relief or trips
+     * its cut-out. Common practice, no source.
+     */
+    LITTLE_ROOM_IN_CONDENSER(Signal.WARNING, false, Authority.EQUIPMENT_MAKER, Authority.LICENSED_PRACTICE),
     /** Liquid boils at -41 to -61 °F on the skin. */
     FROSTBITE(Signal.CAUTION, true, Authority.WORKPLACE_SAFETY),
     /** The discharge line burns the hand and cooks the oil. */
@@ -45,6 +50,8 @@ public enum CautionRule {
      * 0003.
      */
     LIQUID_AT_COMPRESSOR(Signal.NOTICE, true, Authority.EQUIPMENT_MAKER),
+    /** It condenses further above the outdoor air than equipment of its efficiency does. Common practice, no source. */
+    CONDENSING_FAR_OVER_OUTDOOR(Signal.NOTICE, false, Authority.EQUIPMENT_MAKER),
     /** The evaporator works below freezing and will ice. */
     COIL_BELOW_FREEZING(Signal.NOTICE, false, Authority.EQUIPMENT_MAKER),
     /** The liquid boils on its way up to the coil. */

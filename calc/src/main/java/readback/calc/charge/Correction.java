@@ -123,9 +123,14 @@ public record Correction(
      * @param steps in the order they were made, the last one from the judgement
      * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
      * @param level what all readings show to be in the system now; absent where nothing but the deviation is known
+     * @param stepShare what a careful step is of the usual one, above 0, at most 1
      */
     public static Optional<Correction> after(
-            List<Step> steps, Judgement latest, Optional<Mass> nameplate, Optional<ChargeLevel> level) {
+            List<Step> steps,
+            Judgement latest,
+            Optional<Mass> nameplate,
+            Optional<ChargeLevel> level,
+            double stepShare) {
         return latest.verdict()
                 .comparison()
                 .flatMap(compared -> latest.judged()
@@ -137,7 +142,8 @@ public record Correction(
                                         actual.standardUncertainty(),
                                         compared.deviation().limits(),
                                         nameplate,
-                                        level)));
+                                        level,
+                                        stepShare)));
     }
 
     /**
@@ -155,7 +161,7 @@ public record Correction(
             TemperatureDifference standardUncertainty,
             Band limits,
             Optional<Mass> nameplate) {
-        return after(method, steps, standardUncertainty, limits, nameplate, Optional.empty());
+        return after(method, steps, standardUncertainty, limits, nameplate, Optional.empty(), 1);
     }
 
     /**
@@ -166,6 +172,7 @@ public record Correction(
      * @param limits within which the deviation must end
      * @param nameplate bounds the step; where it is absent the system may be as small as gauges can judge
      * @param level what all readings show to be in the system now; absent where nothing but the deviation is known
+     * @param stepShare what a careful step is of the usual one, above 0, at most 1
      * @throws IllegalArgumentException without a step
      */
     public static Correction after(
@@ -174,7 +181,8 @@ public record Correction(
             TemperatureDifference standardUncertainty,
             Band limits,
             Optional<Mass> nameplate,
-            Optional<ChargeLevel> level) {
+            Optional<ChargeLevel> level,
+            double stepShare) {
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a correction needs a measurement");
         }
@@ -192,7 +200,7 @@ public record Correction(
                 : Optional.empty();
         if (inside(now, standardUncertainty, limits)) {
             Mass trim = arrived(steps, standardUncertainty, limits) && !contrary(response, expectedSign)
-                    ? bounded(trim(now, expectedSign, response, off), nameplate)
+                    ? bounded(trim(now, expectedSign, response, off), nameplate, stepShare)
                     : Mass.NONE;
             Mass least = larger(LEAST_MOVE, off.isPresent() ? nameplate.get().times(LEAST_TRIM_SHARE) : Mass.NONE);
             double beyond = off.isPresent() ? TRIM_BEYOND_WITH_LEVEL : TRIM_BEYOND;
@@ -201,7 +209,10 @@ public record Correction(
                     : without(Basis.TRIM, trim.times(direction), nameplate, response);
         }
         Mass plain = bounded(
-                        off.map(each -> larger(each, LEAST_MOVE)).orElseGet(() -> plainStep(now, limits)), nameplate)
+                        off.map(each -> larger(each, LEAST_MOVE))
+                                .orElseGet(() -> plainStep(now, limits).times(stepShare)),
+                        nameplate,
+                        stepShare)
                 .times(direction);
         if (response.isEmpty()) {
             return without(Basis.FIRST_STEP, plain, nameplate, response);
@@ -222,7 +233,7 @@ public record Correction(
         // known otherwise never takes it beyond the target with the flattest.
         Mass step = off.map(each -> smaller(each, Mass.kilograms(wanted / flattest)))
                 .orElseGet(() -> Mass.kilograms(wanted / steepest));
-        Mass next = bounded(larger(step, LEAST_MOVE), nameplate).times(direction);
+        Mass next = bounded(larger(step, LEAST_MOVE), nameplate, stepShare).times(direction);
         return new Correction(
                 Basis.RESPONSE,
                 next,
@@ -321,10 +332,11 @@ public record Correction(
         return one.kilograms() < other.kilograms() ? one : other;
     }
 
-    private static Mass bounded(Mass step, Optional<Mass> nameplate) {
-        double most = Math.min(
-                LARGEST_STEP.kilograms(),
-                nameplate.orElse(ChargeByWeight.LEAST_BY_GAUGES).kilograms() * LARGEST_SHARE);
+    private static Mass bounded(Mass step, Optional<Mass> nameplate, double stepShare) {
+        double most = stepShare
+                * Math.min(
+                        LARGEST_STEP.kilograms(),
+                        nameplate.orElse(ChargeByWeight.LEAST_BY_GAUGES).kilograms() * LARGEST_SHARE);
         return Mass.kilograms(Math.min(step.kilograms(), most));
     }
 }

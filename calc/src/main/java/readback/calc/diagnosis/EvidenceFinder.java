@@ -46,8 +46,12 @@ final class EvidenceFinder {
 
     /** What the readings tell, leaving out what is contradictory or has nothing to be compared with. */
     static Observed observed(SystemUnderTest system, Readings readings, Judgement judgement) {
+        SoundUnit sound = Population.of(judgement.method()).sound();
         return observed(
-                system, readings, judgement, Population.of(judgement.method()).sound());
+                system,
+                readings,
+                judgement,
+                system.efficiency().map(sound::ofEfficiency).orElse(sound));
     }
 
     /** The same against another idea of a sound unit. */

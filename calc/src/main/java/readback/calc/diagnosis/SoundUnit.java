@@ -3,6 +3,8 @@ package readback.calc.diagnosis;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import readback.calc.equipment.Efficiency;
+import readback.calc.measurement.Band;
 
 /**
  * What a sound unit shows in a weather: quadratics in outdoor air, return wet bulb and return dry bulb, fitted to
@@ -16,11 +18,33 @@ final class SoundUnit {
     /** Outdoor 85, wet bulb 65, dry bulb 77 °F, in °C: the middle of the weather fitted in. */
     private static final double[] MIDDLE = {29.4, 18.3, 25};
 
+    /**
+     * How differently sound units condense in the same weather, K²: a standard deviation of 1.9 K among the simulated
+     * ones, and 1 K for what real ones differ besides. Ours.
+     */
+    private static final double CONDENSING_VARIANCE = 1.9 * 1.9 + 1;
+
     private final Map<Symptom, double[]> coefficients;
 
     SoundUnit(Map<Symptom, double[]> coefficients) {
         this.coefficients = new EnumMap<>(Symptom.class);
         this.coefficients.putAll(coefficients);
+    }
+
+    /**
+     * The same of an efficiency that was told. What such equipment usually shows, any value of its span as likely (JCGM
+     * 100:2008, 4.3.7), is one more piece of knowledge about the middle of the weather, weighed with what the simulated
+     * units show by the variances of both.
+     */
+    SoundUnit ofEfficiency(Efficiency efficiency) {
+        Band usual = efficiency.condensingOverOutdoor();
+        double half = usual.high().minus(usual.low()).kelvins() / 2;
+        double[] condensing = of(Symptom.CONDENSING_TEMPERATURE).clone();
+        double weight = CONDENSING_VARIANCE / (CONDENSING_VARIANCE + half * half / 3);
+        condensing[0] += weight * (usual.middle().kelvins() - condensing[0]);
+        Map<Symptom, double[]> changed = new EnumMap<>(coefficients);
+        changed.put(Symptom.CONDENSING_TEMPERATURE, condensing);
+        return new SoundUnit(changed);
     }
 
     /** The powers that the coefficients belong to. */

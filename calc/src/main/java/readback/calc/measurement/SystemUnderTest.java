@@ -1,6 +1,7 @@
 package readback.calc.measurement;
 
 import java.util.Optional;
+import readback.calc.equipment.Efficiency;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
@@ -14,6 +15,7 @@ import readback.calc.quantity.Atmosphere;
  * @param makersRanges what the maker of the unit allows
  * @param makersTarget what the maker wants in this weather; empty where nothing but a plate was read
  * @param condenserRestricted whether a restrictor on the condenser holds the pressures of a warm day: the winter set-up
+ * @param efficiency of the equipment, or what its age tells of it; empty where nobody said
  */
 public record SystemUnderTest(
         Refrigerant refrigerant,
@@ -23,7 +25,8 @@ public record SystemUnderTest(
         InstrumentAccuracy accuracy,
         MakersRanges makersRanges,
         Optional<MakersTarget> makersTarget,
-        boolean condenserRestricted) {
+        boolean condenserRestricted,
+        Optional<Efficiency> efficiency) {
 
     /** An installer with ordinary instruments at sea level, and nothing stated by the maker. */
     public static SystemUnderTest of(Refrigerant refrigerant, MeteringDevice meteringDevice) {
@@ -35,7 +38,8 @@ public record SystemUnderTest(
                 InstrumentAccuracy.STANDARD,
                 MakersRanges.NONE,
                 Optional.empty(),
-                false);
+                false,
+                Optional.empty());
     }
 
     public SystemUnderTest in(AbsolutePressure airPressure) {
@@ -47,7 +51,8 @@ public record SystemUnderTest(
                 accuracy,
                 makersRanges,
                 makersTarget,
-                condenserRestricted);
+                condenserRestricted,
+                efficiency);
     }
 
     public SystemUnderTest judgedBy(Limits judge) {
@@ -59,7 +64,8 @@ public record SystemUnderTest(
                 accuracy,
                 makersRanges,
                 makersTarget,
-                condenserRestricted);
+                condenserRestricted,
+                efficiency);
     }
 
     public SystemUnderTest measuredWith(InstrumentAccuracy instruments) {
@@ -71,17 +77,47 @@ public record SystemUnderTest(
                 instruments,
                 makersRanges,
                 makersTarget,
-                condenserRestricted);
+                condenserRestricted,
+                efficiency);
     }
 
     public SystemUnderTest with(MakersRanges ranges) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, atmosphere, limits, accuracy, ranges, makersTarget, condenserRestricted);
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                limits,
+                accuracy,
+                ranges,
+                makersTarget,
+                condenserRestricted,
+                efficiency);
     }
 
     public SystemUnderTest aimedAt(Optional<MakersTarget> target) {
         return new SystemUnderTest(
-                refrigerant, meteringDevice, atmosphere, limits, accuracy, makersRanges, target, condenserRestricted);
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                limits,
+                accuracy,
+                makersRanges,
+                target,
+                condenserRestricted,
+                efficiency);
+    }
+
+    public SystemUnderTest ofEfficiency(Optional<Efficiency> told) {
+        return new SystemUnderTest(
+                refrigerant,
+                meteringDevice,
+                atmosphere,
+                limits,
+                accuracy,
+                makersRanges,
+                makersTarget,
+                condenserRestricted,
+                told);
     }
 
     /**
@@ -96,6 +132,7 @@ public record SystemUnderTest(
                 accuracy,
                 makersRanges,
                 makersTarget.filter(MakersTarget.Cell.class::isInstance),
-                true);
+                true,
+                efficiency);
     }
 }

@@ -213,7 +213,7 @@ class CorrectionTest {
         Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(4));
         Step step = Step.of(Mass.NONE, judgement).orElseThrow();
 
-        Correction correction = Correction.after(List.of(step), judgement, PLATE, Optional.empty())
+        Correction correction = Correction.after(List.of(step), judgement, PLATE, Optional.empty(), 1)
                 .orElseThrow();
 
         assertThat(step.deviation().fahrenheit()).isCloseTo(-6, within(1e-6));
@@ -226,8 +226,30 @@ class CorrectionTest {
         Judgement incomplete = new ChargeJudge().judge(Known.VALVE, Readings.none());
 
         assertThat(Step.of(Mass.NONE, incomplete)).isEmpty();
-        assertThat(Correction.after(List.of(step(0, -6)), incomplete, PLATE, Optional.empty()))
+        assertThat(Correction.after(List.of(step(0, -6)), incomplete, PLATE, Optional.empty(), 1))
                 .isEmpty();
+    }
+
+    @Test
+    void a_careful_step_and_its_bound_are_a_share_of_the_usual_ones() {
+        Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(4));
+        List<Step> steps = List.of(Step.of(Mass.NONE, judgement).orElseThrow());
+
+        assertThat(Correction.after(steps, judgement, Optional.of(Mass.ounces(160)), Optional.empty(), 0.5)
+                        .orElseThrow()
+                        .next()
+                        .ounces())
+                .isCloseTo(1, within(1e-9));
+        assertThat(Correction.after(steps, judgement, Optional.of(Mass.ounces(160)), surely(0.9), 0.5)
+                        .orElseThrow()
+                        .next()
+                        .ounces())
+                .isCloseTo(4, within(1e-9));
+        assertThat(Correction.after(steps, judgement, Optional.empty(), Optional.empty(), 0.5)
+                        .orElseThrow()
+                        .next()
+                        .ounces())
+                .isCloseTo(0.8, within(1e-9));
     }
 
     @Test
@@ -235,7 +257,7 @@ class CorrectionTest {
         for (int tenths = 60; tenths <= 140; tenths++) {
             Judgement judgement = new ChargeJudge().judge(Known.VALVE, Known.valveWithSubcooling(tenths / 10.0));
             Correction correction = Correction.after(
-                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, PLATE, Optional.empty())
+                            List.of(Step.of(Mass.NONE, judgement).orElseThrow()), judgement, PLATE, Optional.empty(), 1)
                     .orElseThrow();
 
             assertThat(correction.basis() == Basis.NOTHING_TO_CORRECT)
@@ -250,17 +272,17 @@ class CorrectionTest {
         List<Step> steps = List.of(Step.of(Mass.NONE, judgement).orElseThrow());
         Optional<Mass> large = Optional.of(Mass.ounces(160));
 
-        assertThat(Correction.after(steps, judgement, large, Optional.empty())
+        assertThat(Correction.after(steps, judgement, large, Optional.empty(), 1)
                         .orElseThrow()
                         .next()
                         .ounces())
                 .isCloseTo(4, within(1e-9));
-        assertThat(Correction.after(steps, judgement, large, surely(0.96))
+        assertThat(Correction.after(steps, judgement, large, surely(0.96), 1)
                         .orElseThrow()
                         .next()
                         .ounces())
                 .isCloseTo(6.4, within(1e-9));
-        assertThat(Correction.after(steps, judgement, large, surely(0.9))
+        assertThat(Correction.after(steps, judgement, large, surely(0.9), 1)
                         .orElseThrow()
                         .next()
                         .ounces())
@@ -350,7 +372,8 @@ class CorrectionTest {
                         List.of(Step.of(Mass.NONE, small).orElseThrow()),
                         small,
                         Optional.of(Mass.ounces(31.9)),
-                        Optional.empty())
+                        Optional.empty(),
+                        1)
                 .orElseThrow();
 
         assertThat(small.verdict().kind()).isEqualTo(Verdict.Kind.WEIGH_IN);
@@ -402,7 +425,8 @@ class CorrectionTest {
                 ONE,
                 Limits.INSTALLER.superheat(),
                 nameplate,
-                Optional.of(level));
+                Optional.of(level),
+                1);
     }
 
     private static Optional<ChargeLevel> surely(double share) {

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static readback.calc.measurement.Known.PISTON;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
+import readback.calc.equipment.Efficiency;
 import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
@@ -55,6 +57,19 @@ class CoilDifferenceTest {
                     .as("without " + missing)
                     .isEmpty();
         }
+    }
+
+    @Test
+    void twenty_five_degrees_over_the_air_are_usual_for_twelve_seer_and_too_much_for_sixteen() {
+        assertThat(CoilDifference.condensing(judged(BOTH), BOTH, Optional.of(Efficiency.rated(12))))
+                .contains(CoilDifference.Usual.WITHIN);
+        assertThat(CoilDifference.condensing(judged(BOTH), BOTH, Optional.of(Efficiency.rated(16))))
+                .contains(CoilDifference.Usual.ABOVE);
+        Readings hot = BOTH.with(Reading.of(Quantity.OUTDOOR_TEMPERATURE, "92"));
+        assertThat(CoilDifference.condensing(judged(hot), hot, Optional.of(Efficiency.rated(8))))
+                .contains(CoilDifference.Usual.BELOW);
+        assertThat(CoilDifference.condensing(judged(BOTH), BOTH, Optional.empty()))
+                .isEmpty();
     }
 
     private static Judgement judged(Readings readings) {

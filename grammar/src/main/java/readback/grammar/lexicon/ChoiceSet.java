@@ -65,7 +65,7 @@ public record ChoiceSet(
             } else if (key.startsWith(SPOT)) {
                 spots.put(key.substring(SPOT.length()), QuantityWords.typed(items));
             } else if (key.startsWith(SUPPOSED)) {
-                supposed.put(key.substring(SUPPOSED.length()), QuantityWords.typed(items));
+                supposed.put(key.substring(SUPPOSED.length()), QuantityWords.phrases(items));
             } else if (!key.equals(INTRODUCE) && !key.equals(ANYWHERE) && !key.equals(OVER)) {
                 options.put(key, QuantityWords.phrases(items));
             }
