@@ -127,9 +127,7 @@ final class ParseChart {
         Optional<NumberAt> known = numbers[from];
         if (known == null) {
             int end = numberWords.endOfRun(from);
-            known = end == from
-                    ? Optional.empty()
-                    : Optional.of(new NumberAt(numberWords.values(from, end), end));
+            known = end == from ? Optional.empty() : Optional.of(new NumberAt(numberWords.values(from, end), end));
             numbers[from] = known;
         }
         return known;
