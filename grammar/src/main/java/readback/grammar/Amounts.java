@@ -49,7 +49,7 @@ final class Amounts {
 
     /** Every reading of a named quantity that the number at a place can be; none if there is no number. */
     List<Amount> of(Item.Name name, int at) {
-        Optional<ParseChart.NumberAt> number = numberAt(at);
+        Optional<ParseChart.NumberAt> number = utterance.number(at);
         if (number.isEmpty()) {
             return List.of();
         }
@@ -62,17 +62,19 @@ final class Amounts {
 
     /** Where a number with or without a unit can end that starts at a place. */
     List<Integer> ends(int at) {
-        Optional<ParseChart.NumberAt> number = numberAt(at);
+        Optional<ParseChart.NumberAt> number = utterance.number(at);
         if (number.isEmpty()) {
             return List.of();
         }
         List<Integer> ends = new ArrayList<>(4);
         int end = number.get().end();
         ends.add(end);
-        for (ParseChart.Match unit : units(end)) {
-            add(ends, unit.end());
-            if (unit.item() instanceof Item.UnitName named) {
-                Small small = smaller(unit.end(), named.unit());
+        for (ParseChart.Match match : utterance.matches(end)) {
+            if (ParseChart.isUnit(match.item())) {
+                add(ends, match.end());
+            }
+            if (match.item() instanceof Item.UnitName named) {
+                Small small = smaller(match.end(), named.unit());
                 if (small != null) {
                     add(ends, small.end());
                 }
@@ -87,24 +89,6 @@ final class Amounts {
         }
     }
 
-    private Optional<ParseChart.NumberAt> numberAt(int at) {
-        return at < utterance.length() ? utterance.number(at) : Optional.empty();
-    }
-
-    private List<ParseChart.Match> units(int at) {
-        if (at >= utterance.length()) {
-            return List.of();
-        }
-        List<ParseChart.Match> units = List.of();
-        for (ParseChart.Match match : utterance.matches(at)) {
-            if (ParseChart.isUnit(match.item())) {
-                units = units.isEmpty() ? new ArrayList<>(4) : units;
-                units.add(match);
-            }
-        }
-        return units;
-    }
-
     private List<SpokenNumber.Value> values(int at, ParseChart.NumberAt number) {
         if (number.values().isEmpty()) {
             troubles.notANumber(at, number.end());
@@ -117,7 +101,10 @@ final class Amounts {
         Unit unit = null;
         boolean foreign = false;
         boolean torn = false;
-        for (ParseChart.Match match : units(at)) {
+        for (ParseChart.Match match : utterance.matches(at)) {
+            if (!ParseChart.isUnit(match.item())) {
+                continue;
+            }
             Unit fits = utterance.unit(match.item(), name);
             if (fits != null && match.end() > end) {
                 unit = fits;
@@ -188,16 +175,17 @@ final class Amounts {
             return null;
         }
         int from = utterance.word(at).equals("and") ? at + 1 : at;
-        Optional<ParseChart.NumberAt> number = numberAt(from);
+        Optional<ParseChart.NumberAt> number = utterance.number(from);
         if (number.isEmpty() || number.get().values().isEmpty()) {
             return null;
         }
-        for (ParseChart.Match match : units(number.get().end())) {
+        boolean alone = HALF_SAID.contains(unit);
+        for (ParseChart.Match match : utterance.matches(number.get().end())) {
             if (match.item() instanceof Item.UnitName named && named.unit() == smaller) {
                 return new Small(number.get().values(), smaller, match.end());
             }
+            alone &= !ParseChart.isUnit(match.item());
         }
-        boolean alone = units(number.get().end()).isEmpty() && HALF_SAID.contains(unit);
         List<SpokenNumber.Value> rest = alone ? rest(number.get(), unit, smaller) : List.of();
         return rest.isEmpty() ? null : new Small(rest, smaller, number.get().end());
     }

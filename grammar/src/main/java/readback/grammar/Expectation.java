@@ -61,6 +61,16 @@ public record Expectation(
         return new Expectation(step, quantity, choice, last, units, answers, shown);
     }
 
+    /** Whether this quantity is asked for. */
+    boolean asks(Quantity named) {
+        return quantity.isPresent() && quantity.get() == named;
+    }
+
+    /** Whether this set of choices is asked for. */
+    boolean asks(String set) {
+        return choice.isPresent() && choice.get().equals(set);
+    }
+
     /** Whether yes or no answers; an option of the choice does so as well. */
     boolean isQuestion() {
         return answers.contains(Command.YES) && answers.contains(Command.NO);

@@ -48,10 +48,9 @@ final class LineDisambiguation {
 
     /** The quantity asked for if words such as "vapor" can be short for it. */
     static Optional<Quantity> askedByShortWords(Expectation expectation, Map<Quantity, QuantityWords> quantities) {
-        return expectation.quantity().filter(quantity -> {
-            QuantityWords words = quantities.get(quantity);
-            return words != null && !words.unitOnlyNames().isEmpty();
-        });
+        Optional<Quantity> quantity = expectation.quantity();
+        QuantityWords words = quantity.isEmpty() ? null : quantities.get(quantity.get());
+        return words == null || words.unitOnlyNames().isEmpty() ? Optional.empty() : quantity;
     }
 
     /** How clearly a name at a place means its quantity; empty when it cannot be understood so. */

@@ -44,10 +44,8 @@ final class NumberPairs {
         List<Pair> pairs = new ArrayList<>(0);
         int end = run.get().end();
         if (!run.get().values().isEmpty()) {
-            for (int place : utterance.afterOptional(end, Item.Word.OVER)) {
-                if (place > end && place < utterance.length()) {
-                    utterance.number(place).ifPresent(second -> add(run.get(), second, 1, pairs));
-                }
+            for (int place : utterance.after(end, Item.Word.OVER)) {
+                utterance.number(place).ifPresent(second -> add(run.get(), second, 1, pairs));
             }
             return pairs;
         }
@@ -65,11 +63,8 @@ final class NumberPairs {
 
     /** "And" joins two pressures only where one of them is asked for. */
     private boolean pressures() {
-        return utterance
-                .expectation()
-                .quantity()
-                .filter(Set.of(Quantity.SUCTION_PRESSURE, Quantity.LIQUID_PRESSURE)::contains)
-                .isPresent();
+        Expectation expectation = utterance.expectation();
+        return expectation.asks(Quantity.SUCTION_PRESSURE) || expectation.asks(Quantity.LIQUID_PRESSURE);
     }
 
     private void add(ParseChart.NumberAt first, ParseChart.NumberAt second, double natural, List<Pair> pairs) {

@@ -1,8 +1,11 @@
 package readback.grammar;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
@@ -12,8 +15,8 @@ import readback.grammar.number.NumberParser;
 import readback.grammar.number.SpokenNumber;
 
 /**
- * The words of one utterance and what each place of it can be. Finds what starts at a place once and remembers it. Used
- * by one thread, for one call.
+ * The words of one utterance and what each place of it can be, found once for all that read it. Used by one thread, for
+ * one call.
  */
 final class ParseChart {
 
@@ -32,21 +35,46 @@ final class ParseChart {
      */
     record NumberAt(List<SpokenNumber.Value> values, int end) {}
 
+    private static final int[] NOWHERE = {};
+    private static final Match[] NOTHING = {};
+
     private final List<String> words;
     private final NumberParser numberWords;
     private final Expectation expectation;
-    private final PhraseTree phrases;
-    private final @Nullable List<Match>[] matches;
-    private final @Nullable NumberAt[] numbers;
+    private final Match[][] matches;
+    private final Set<Item.Word> smallWords = EnumSet.noneOf(Item.Word.class);
+    /** What was found so far; null where nobody looked. */
+    private final @Nullable Optional<NumberAt>[] numbers;
 
     @SuppressWarnings({"unchecked", "rawtypes"})
     ParseChart(List<String> words, Expectation expectation, PhraseTree phrases) {
         this.words = words;
         this.numberWords = new NumberParser(words);
         this.expectation = expectation;
-        this.phrases = phrases;
-        this.matches = new List[words.size() + 1];
-        this.numbers = new NumberAt[words.size() + 1];
+        this.matches = new Match[words.size() + 1][];
+        List<Match> found = new ArrayList<>();
+        for (int from = 0; from <= words.size(); from++) {
+            find(from, phrases, found);
+            matches[from] = found.toArray(NOTHING);
+            found.clear();
+        }
+        this.numbers = new Optional[words.size() + 1];
+    }
+
+    private void find(int from, PhraseTree phrases, List<Match> found) {
+        PhraseTree.Node node = phrases.root();
+        for (int at = from; at < words.size(); at++) {
+            node = node.after(words.get(at));
+            if (node == null) {
+                return;
+            }
+            for (Item item : node.items()) {
+                found.add(new Match(item, at + 1));
+                if (item instanceof Item.Small small) {
+                    smallWords.add(small.word());
+                }
+            }
+        }
     }
 
     /** Why the number words of a place are not one number. */
@@ -91,41 +119,24 @@ final class ParseChart {
     }
 
     /** Every phrase that starts at a place, shorter ones first; none at the end. */
-    List<Match> matches(int from) {
-        List<Match> known = matches[from];
-        if (known != null) {
-            return known;
-        }
-        List<Match> found = List.of();
-        PhraseTree.Node node = phrases.root();
-        for (int at = from; at < words.size(); at++) {
-            node = node.after(words.get(at));
-            if (node == null) {
-                break;
-            }
-            for (Item item : node.items()) {
-                if (found.isEmpty()) {
-                    found = new ArrayList<>(4);
-                }
-                found.add(new Match(item, at + 1));
-            }
-        }
-        matches[from] = found;
-        return found;
+    Match[] matches(int from) {
+        return matches[from];
+    }
+
+    /** Whether a small word of this kind stands anywhere. */
+    boolean holds(Item.Word word) {
+        return smallWords.contains(word);
     }
 
     /** The number that starts at a place: the whole run of number words, or nothing if none starts there. */
     Optional<NumberAt> number(int from) {
-        NumberAt known = numbers[from];
+        Optional<NumberAt> known = numbers[from];
         if (known == null) {
             int end = numberWords.endOfRun(from);
-            if (end == from) {
-                return Optional.empty();
-            }
-            known = new NumberAt(numberWords.values(from, end), end);
+            known = end == from ? Optional.empty() : Optional.of(new NumberAt(numberWords.values(from, end), end));
             numbers[from] = known;
         }
-        return Optional.of(known);
+        return known;
     }
 
     /** The number of the words between two places; nothing if they are not one. */
@@ -143,17 +154,26 @@ final class ParseChart {
 
     /** The places after a small word that starts here, longest first, and this place itself last. */
     int[] afterOptional(int from, Item.Word word) {
-        int small = 0;
-        List<Match> here = matches(from);
-        for (int i = 0; i < here.size(); i++) {
-            small += isSmall(here.get(i), word) ? 1 : 0;
+        int[] after = after(from, word);
+        int[] places = Arrays.copyOf(after, after.length + 1);
+        places[after.length] = from;
+        return places;
+    }
+
+    /** The places after a small word that starts here, longest first. */
+    int[] after(int from, Item.Word word) {
+        if (!holds(word)) {
+            return NOWHERE;
         }
-        int[] places = new int[small + 1];
-        places[small] = from;
-        for (int i = 0; small > 0; i++) {
-            if (isSmall(here.get(i), word)) {
+        int small = 0;
+        for (Match match : matches(from)) {
+            small += isSmall(match, word) ? 1 : 0;
+        }
+        int[] places = new int[small];
+        for (Match match : matches(from)) {
+            if (isSmall(match, word)) {
                 small--;
-                places[small] = here.get(i).end();
+                places[small] = match.end();
             }
         }
         return places;

@@ -2,9 +2,11 @@ package readback.grammar;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.calc.quantity.Unit;
 import readback.grammar.lexicon.ChoiceSet;
@@ -18,7 +20,7 @@ final class PhraseTree {
     private static final double WEAK = 0.7;
 
     private final Node root = new Node();
-    private final Map<String, String> known = new HashMap<>();
+    private final Set<String> known = new HashSet<>();
 
     static final class Node {
         private final Map<String, Node> next = new HashMap<>();
@@ -71,8 +73,8 @@ final class PhraseTree {
         for (Phrase phrase : phrases) {
             Node node = root;
             for (String word : phrase.words().split(" ", -1)) {
-                String one = known.computeIfAbsent(word, key -> key);
-                node = node.next.computeIfAbsent(one, key -> new Node());
+                known.add(word);
+                node = node.next.computeIfAbsent(word, key -> new Node());
             }
             node.items.add(item);
         }
@@ -99,11 +101,6 @@ final class PhraseTree {
 
     /** Whether any phrase has this word. */
     boolean knows(String word) {
-        return known.containsKey(word);
-    }
-
-    /** The word as the phrases have it, one object for all of them, so that it is found fast; null if none has it. */
-    @Nullable String known(String word) {
-        return known.get(word);
+        return known.contains(word);
     }
 }

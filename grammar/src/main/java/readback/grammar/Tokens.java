@@ -99,19 +99,16 @@ final class Tokens {
     }
 
     private static void add(List<String> tokens, String token, PhraseTree phrases) {
-        String known = phrases.known(token);
-        if (known != null) {
-            tokens.add(known);
+        char first = token.charAt(0);
+        boolean figures = first == '-' || first == '.' || Character.isDigit(first);
+        boolean shortened = token.endsWith("'s") && token.length() > 2;
+        if ((!figures && !shortened) || phrases.knows(token)) {
+            tokens.add(token);
             return;
         }
-        if (token.endsWith("'s") && token.length() > 2) {
+        if (shortened) {
             tokens.add(token.substring(0, token.length() - 2));
             tokens.add("is");
-            return;
-        }
-        char first = token.charAt(0);
-        if (first != '-' && first != '.' && !Character.isDigit(first)) {
-            tokens.add(token);
             return;
         }
         var typed = FIGURES_AND_LETTERS.matcher(token);

@@ -43,7 +43,7 @@ final class Troubles {
     /** Nothing that is known starts here. */
     void strange(int at) {
         if (rank <= STRANGE
-                && utterance.matches(at).isEmpty()
+                && utterance.matches(at).length == 0
                 && utterance.number(at).isEmpty()) {
             record(at, STRANGE, () -> {
                 String word = quoted(utterance.word(at));

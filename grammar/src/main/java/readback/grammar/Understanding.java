@@ -1,20 +1,16 @@
 package readback.grammar;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import readback.calc.name.ConstantName;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
-import readback.grammar.lexicon.ChoiceSet;
 import readback.grammar.lexicon.Lexicon;
 import readback.grammar.number.SpokenNumber;
 
@@ -30,8 +26,6 @@ final class Understanding {
 
     /** A question made of words that ask and a topic. */
     private static final double TOPIC = 0.9;
-    /** Words that were found among others. */
-    private static final double SPOTTED = 0.6;
 
     /** Sets of the rating plate and the coil, asked one after the other and told in one breath. */
     private static final Set<String> TOGETHER = Set.of("refrigerant", "metering-device");
@@ -42,6 +36,7 @@ final class Understanding {
     private final Lexicon lexicon;
     private final ParseChart utterance;
     private final Troubles troubles;
+    private final Mentions mentions;
     private final Ways found = new Ways();
     private final Ways topics = new Ways();
     /** Whether the utterance is, word for word, an option that is understood anywhere. */
@@ -51,6 +46,7 @@ final class Understanding {
         this.lexicon = lexicon;
         this.utterance = utterance;
         this.troubles = new Troubles(utterance);
+        this.mentions = new Mentions(lexicon, utterance, found);
     }
 
     /** Best first; one {@link Meaning.NotUnderstood} if there is no other. */
@@ -58,14 +54,14 @@ final class Understanding {
         if (utterance.length() == 0) {
             return List.of(new Interpretation(Meaning.NotUnderstood.of(Reason.Kind.NOTHING_HEARD), 0));
         }
-        if (note() || probeNamed() || supposed()) {
+        if (note() || probeNamed() || mentions.supposed()) {
             return found.ranked();
         }
         whole(0, 1, false);
         if (found.isEmpty()) {
             together();
         }
-        if (found.isEmpty()) {
+        if (found.isEmpty() && utterance.holds(Item.Word.FILLER)) {
             // "what now" is asked for help, not "what" with a small word after it
             whole(0, 1, true);
         }
@@ -75,10 +71,10 @@ final class Understanding {
         saturationQuestion();
         new ValueSearch(utterance, lexicon, troubles, found).search();
         if (found.isEmpty()) {
-            spot();
+            mentions.spotted();
         }
         if (found.isEmpty()) {
-            mentioned();
+            mentions.mentioned();
         }
         if (found.isEmpty()) {
             return List.of(new Interpretation(troubles.reason(), 0));
@@ -87,43 +83,33 @@ final class Understanding {
     }
 
     private boolean note() {
-        int end = 0;
-        for (ParseChart.Match match : utterance.matches(0)) {
-            if (utterance.isSmall(match, Item.Word.NOTE)) {
-                end = match.end();
-            }
-        }
-        if (end == 0 || end == utterance.length()) {
+        int[] behind = utterance.after(0, Item.Word.NOTE);
+        if (behind.length == 0 || behind[0] == utterance.length()) {
             return false;
         }
-        found.add(new Meaning.Note(utterance.words(end, utterance.length())), 1);
+        found.add(new Meaning.Note(utterance.words(behind[0], utterance.length())), 1);
         return true;
     }
 
     /** "Probe two is the suction line". */
     private boolean probeNamed() {
-        after(0, Item.Word.PROBE)
-                .forEach(at -> utterance
-                        .number(at)
-                        .ifPresent(number -> number.values().stream()
-                                .flatMap(value -> wholeNumber(value.value()).stream())
-                                .forEach(probe ->
-                                        after(number.end(), Item.Word.MEASURES).forEach(is -> named(probe, is)))));
+        for (int at : utterance.after(0, Item.Word.PROBE)) {
+            utterance.number(at).ifPresent(this::probeNamed);
+        }
         return !found.isEmpty();
+    }
+
+    private void probeNamed(ParseChart.NumberAt number) {
+        for (int at : utterance.after(number.end(), Item.Word.MEASURES)) {
+            for (SpokenNumber.Value value : number.values()) {
+                wholeNumber(value.value()).ifPresent(probe -> named(probe, at));
+            }
+        }
     }
 
     private static Optional<Integer> wholeNumber(BigDecimal value) {
         boolean whole = value.stripTrailingZeros().scale() <= 0 && value.abs().compareTo(BigDecimal.TEN) < 0;
         return whole && value.signum() > 0 ? Optional.of(value.intValue()) : Optional.empty();
-    }
-
-    /** The places behind a small word that starts here. */
-    private Stream<Integer> after(int at, Item.Word word) {
-        return at == utterance.length()
-                ? Stream.empty()
-                : utterance.matches(at).stream()
-                        .filter(match -> utterance.isSmall(match, word) && match.end() < utterance.length())
-                        .map(ParseChart.Match::end);
     }
 
     private void named(int probe, int at) {
@@ -134,98 +120,19 @@ final class Understanding {
         }
     }
 
-    /** "What do i do if my hose leaks": what to do is asked about, nothing has happened. */
-    private boolean supposed() {
-        for (int begin = 0; begin < utterance.length(); begin++) {
-            after(begin, Item.Word.SUPPOSE).forEach(this::supposed);
-        }
-        return !found.isEmpty();
-    }
-
-    /** What is named first counts, by the longest words for it: a "gas leak" is about gas. */
-    private void supposed(int from) {
-        for (int at = from; at < utterance.length() && found.isEmpty(); at++) {
-            longest(at, this::supposed)
-                    .ifPresent(match ->
-                            found.add(new Meaning.Mentioned(supposed(match).orElseThrow()), SPOTTED));
-        }
-    }
-
-    private Optional<Meaning.Choice> supposed(ParseChart.Match match) {
-        if (match.item() instanceof Item.Spot spot && anywhere(spot)) {
-            return Optional.of(spot.choice());
-        }
-        return match.item() instanceof Item.Option option && canBeSupposed(option)
-                ? Optional.of(option.choice())
-                : Optional.empty();
-    }
-
-    private boolean canBeSupposed(Item.Option option) {
-        return Optional.ofNullable(lexicon.choices().get(option.set()))
-                .filter(set -> set.supposed().containsKey(option.option()))
-                .isPresent();
-    }
-
-    /**
-     * The one option of a set that is only spoken of, alone or among other words: "pressure test please". Not where a
-     * number is said, where a word may deny it, or where it is the name of the value asked for.
-     */
-    private void mentioned() {
-        if (denies(0)) {
-            return;
-        }
-        Set<Meaning> options = new HashSet<>();
-        int told = 0;
-        for (int at = 0; at < utterance.length(); at++) {
-            if (utterance.number(at).isPresent()) {
-                return;
-            }
-            int from = at;
-            Optional<ParseChart.Match> name = longest(at, match -> mentioned(match, from));
-            // "airflow" in "airflow by heat" is no name of its own
-            if (name.isPresent() && name.get().end() > told) {
-                told = name.get().end();
-                options.add(new Meaning.Mentioned(mentioned(name.get(), from).orElseThrow()));
-            }
-        }
-        if (options.size() == 1) {
-            options.forEach(meaning -> found.add(meaning, SPOTTED));
-        }
-    }
-
-    private Optional<Meaning.Choice> mentioned(ParseChart.Match match, int from) {
-        return match.item() instanceof Item.Option option && option.mentioned() && !namesAsked(from, match.end())
-                ? Optional.of(option.choice())
-                : Optional.empty();
-    }
-
-    /** The longest words at a place that mean something. */
-    private Optional<ParseChart.Match> longest(int at, Function<ParseChart.Match, Optional<Meaning.Choice>> meaning) {
-        return utterance.matches(at).stream()
-                .filter(match -> meaning.apply(match).isPresent())
-                .reduce((shorter, longer) -> longer);
-    }
-
-    /** Whether these words are a name of the quantity that is asked for. */
-    private boolean namesAsked(int from, int to) {
-        return utterance.matches(from).stream()
-                .filter(match -> match.end() == to && match.item() instanceof Item.Name)
-                .map(match -> ((Item.Name) match.item()).words().quantity())
-                .anyMatch(quantity -> utterance.expectation().quantity().equals(Optional.of(quantity)));
-    }
-
     private boolean impliedByWhole(Meaning meaning) {
         if (meaning instanceof Meaning.Choice choice) {
             // what was asked comes before what can be said anywhere
-            return !asked(choice) && found.any(other -> other instanceof Meaning.Choice rival && asked(rival));
+            return !ofAskedSet(choice)
+                    && found.any(other -> other instanceof Meaning.Choice rival && ofAskedSet(rival));
         }
         return meaning instanceof Meaning.Ordered ordered
                 && ordered.about().isPresent()
                 && (inFull || found.any(new Meaning.Ordered(ordered.command())::equals));
     }
 
-    private boolean asked(Meaning.Choice choice) {
-        return utterance.expectation().choice().filter(choice.choice()::equals).isPresent();
+    private boolean ofAskedSet(Meaning.Choice choice) {
+        return utterance.expectation().asks(choice.choice());
     }
 
     /** An option of what was asked and one of what is asked beside it, and nothing else: "four ten a txv". */
@@ -272,9 +179,6 @@ final class Understanding {
      * @param loosely whether small words may stand before and after
      */
     private void whole(int at, double score, boolean loosely) {
-        if (at >= utterance.length()) {
-            return;
-        }
         @Nullable Whole reader = null;
         for (ParseChart.Match match : utterance.matches(at)) {
             // several phrases of the same words are read alike
@@ -370,9 +274,6 @@ final class Understanding {
     /** "What's my superheat right now". */
     private void topic(int at, double score) {
         for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
-            if (place >= utterance.length()) {
-                continue;
-            }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Topic topic && onlyTail(match.end())) {
                     topics.add(new Meaning.Choice(topic.set(), topic.option()), score * TOPIC);
@@ -413,65 +314,6 @@ final class Understanding {
         return false;
     }
 
-    /**
-     * A cry for help among words that mean nothing, "my partner got hurt over here", or the one option of what was
-     * asked for, "the sticker says r thirty two", "no, the coil is dirty". Not where a word may deny it.
-     */
-    private void spot() {
-        Set<Meaning.Choice> options = new HashSet<>();
-        for (int at = 0; at < utterance.length(); at++) {
-            for (ParseChart.Match match : utterance.matches(at)) {
-                if (match.item() instanceof Item.Spot spot && !spot.supposed()) {
-                    if (asked(spot.choice())) {
-                        options.add(spot.choice());
-                    } else if (anywhere(spot)) {
-                        found.add(spot.choice(), SPOTTED);
-                    }
-                } else if (match.item() instanceof Item.Option option && stands(option, at, match.end())) {
-                    options.add(option.choice());
-                }
-            }
-        }
-        if (found.isEmpty() && options.size() == 1) {
-            options.stream().filter(this::undenied).forEach(option -> found.add(option, SPOTTED));
-        }
-    }
-
-    private boolean anywhere(Item.Spot spot) {
-        return lexicon.choices().get(spot.set()).anywhere() != ChoiceSet.Anywhere.NO;
-    }
-
-    /** Whether nothing denies the option: a yes or no before it says the same as it does. */
-    private boolean undenied(Meaning.Choice option) {
-        Optional<Command> first = utterance.expectation().isQuestion() ? answerFirst() : Optional.empty();
-        return first.map(answer -> option.option().equals(ConstantName.of(answer)) && !denies(1))
-                .orElseGet(() -> !denies(0));
-    }
-
-    /** A yes or no of one word that begins the utterance. */
-    private Optional<Command> answerFirst() {
-        return utterance.matches(0).stream()
-                .filter(match -> match.end() == 1 && match.item() instanceof Item.Order)
-                .map(match -> ((Item.Order) match.item()).command())
-                .filter(command -> command == Command.YES || command == Command.NO)
-                .findFirst();
-    }
-
-    /** Whether a word from here on may turn what is said into its opposite, or was not heard. */
-    private boolean denies(int from) {
-        return utterance.says(Vocabulary.UNKNOWN) || utterance.saysAny(lexicon.smallWords("deny"), from);
-    }
-
-    /** Whether an option of the asked set stands for itself: "twenty two" in "one twenty two" is part of a number. */
-    private boolean stands(Item.Option option, int at, int end) {
-        return asked(option)
-                && !option.option().equals(UNKNOWN)
-                && !utterance.expectation().isQuestion()
-                && utterance.expectation().quantity().isEmpty()
-                && (at == 0 || utterance.number(at - 1).isEmpty())
-                && (end == utterance.length() || utterance.number(end).isEmpty());
-    }
-
     /** Whether only small words follow: "say again please". */
     private boolean nothingAfter(int at) {
         if (at == utterance.length()) {
@@ -486,10 +328,8 @@ final class Understanding {
     }
 
     private boolean asked(Item.Option option) {
-        boolean asked =
-                utterance.expectation().choice().filter(option.set()::equals).isPresent();
         // "don't know" leaves the question open, not the choice
-        return asked
+        return utterance.expectation().asks(option.set())
                 && !(option.option().equals(UNKNOWN) && utterance.expectation().isQuestion());
     }
 
@@ -509,9 +349,6 @@ final class Understanding {
 
     private void about(Command command, int at, double score) {
         for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
-            if (place >= utterance.length()) {
-                continue;
-            }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name && !name.unitOnly() && match.end() == utterance.length()) {
                     found.add(
@@ -525,9 +362,6 @@ final class Understanding {
 
     private void withoutValue(Item.Name name, int at, double score) {
         for (int place : utterance.afterOptional(at, Item.Word.LINK)) {
-            if (place >= utterance.length()) {
-                continue;
-            }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Order order
                         && (order.command() == Command.UNKNOWN || order.command() == Command.SKIP)
@@ -543,9 +377,6 @@ final class Understanding {
 
     private void introduced(String set, int at, double score) {
         for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
-            if (place >= utterance.length()) {
-                continue;
-            }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Option option
                         && option.set().equals(set)
@@ -557,10 +388,8 @@ final class Understanding {
     }
 
     private void saturationQuestion() {
-        for (ParseChart.Match match : utterance.matches(0)) {
-            if (utterance.isSmall(match, Item.Word.SATURATION) && match.end() < utterance.length()) {
-                utterance.number(match.end()).ifPresent(number -> saturationAt(match.end(), number));
-            }
+        for (int at : utterance.after(0, Item.Word.SATURATION)) {
+            utterance.number(at).ifPresent(number -> saturationAt(at, number));
         }
     }
 
@@ -569,11 +398,9 @@ final class Understanding {
             troubles.notANumber(at, number.end());
             return;
         }
-        Quantity pressure = utterance
-                .expectation()
-                .quantity()
-                .filter(asked -> asked == Quantity.LIQUID_PRESSURE)
-                .orElse(Quantity.SUCTION_PRESSURE);
+        Quantity pressure = utterance.expectation().asks(Quantity.LIQUID_PRESSURE)
+                ? Quantity.LIQUID_PRESSURE
+                : Quantity.SUCTION_PRESSURE;
         Optional<Unit> unit = unitToEnd(number.end(), pressure);
         if (unit.isPresent()) {
             for (SpokenNumber.Value value : number.values()) {
@@ -588,7 +415,7 @@ final class Understanding {
         if (at == utterance.length()) {
             return Optional.of(utterance.unsaidUnit(pressure));
         }
-        return utterance.matches(at).stream()
+        return Arrays.stream(utterance.matches(at))
                 .filter(match -> match.end() == utterance.length())
                 .filter(match -> match.item() instanceof Item.UnitName)
                 .map(match -> ((Item.UnitName) match.item()).unit())

@@ -1,6 +1,7 @@
 package readback.grammar;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -113,10 +114,10 @@ final class ValueSearch {
     }
 
     private boolean meansNothing(int at) {
-        List<ParseChart.Match> matches = utterance.matches(at);
+        ParseChart.Match[] matches = utterance.matches(at);
         return utterance.number(at).isEmpty()
-                && (matches.isEmpty()
-                        || matches.stream()
+                && (matches.length == 0
+                        || Arrays.stream(matches)
                                 .anyMatch(match -> match.item() instanceof Item.Small small
                                         && MEANS_LITTLE.contains(small.word())));
     }
@@ -143,7 +144,9 @@ final class ValueSearch {
         double share = correcting ? 1 : sides.share(readings, namings);
         boolean indoors = indexOf(Quantity.RELATIVE_HUMIDITY) >= 0 || indexOf(Quantity.RETURN_WET_BULB) >= 0;
         if (indoors && indexOf(Quantity.OUTDOOR_TEMPERATURE) >= 0 && indexOf(Quantity.RETURN_DRY_BULB) < 0) {
-            share *= utterance.saysAny(lexicon.smallWords("outdoors")) || askedOutdoors() ? 1 : OUTDOORS;
+            boolean outdoors = utterance.saysAny(lexicon.smallWords("outdoors"))
+                    || utterance.expectation().asks(Quantity.OUTDOOR_TEMPERATURE);
+            share *= outdoors ? 1 : OUTDOORS;
         }
         if (share > 0) {
             found.add(meaning, score * share);
@@ -222,12 +225,16 @@ final class ValueSearch {
         if (asked(name)) {
             return 1;
         }
-        boolean clearlyAnother = utterance.matches(at).stream()
-                .anyMatch(other -> other.end() == match.end()
-                        && other.item() instanceof Item.Name rival
-                        && !rival.unitOnly()
-                        && (asked(rival) || rival.weight() > name.weight()));
-        return clearlyAnother ? name.weight() * NOT_ASKED : name.weight();
+        for (ParseChart.Match other : utterance.matches(at)) {
+            boolean clearlyAnother = other.end() == match.end()
+                    && other.item() instanceof Item.Name rival
+                    && !rival.unitOnly()
+                    && (asked(rival) || rival.weight() > name.weight());
+            if (clearlyAnother) {
+                return name.weight() * NOT_ASKED;
+            }
+        }
+        return name.weight();
     }
 
     /** And then it needs no unit: at "liquid line size?" "liquid line three eighths" is a size. */
@@ -236,11 +243,7 @@ final class ValueSearch {
     }
 
     private boolean asked(Item.Name name) {
-        return utterance
-                .expectation()
-                .quantity()
-                .filter(name.words().quantity()::equals)
-                .isPresent();
+        return utterance.expectation().asks(name.words().quantity());
     }
 
     private void numberFirst(int at, double score, boolean replacing) {
@@ -297,13 +300,7 @@ final class ValueSearch {
 
     /** "one eighteen psi on the suction", "six ounces added". */
     private void beforeName(int at, int end, double score, boolean replacing) {
-        if (end >= utterance.length()) {
-            return;
-        }
         for (int place : utterance.afterOptional(end, Item.Word.BEHIND)) {
-            if (place >= utterance.length()) {
-                continue;
-            }
             for (ParseChart.Match match : utterance.matches(place)) {
                 if (match.item() instanceof Item.Name name) {
                     double natural = score
@@ -324,14 +321,6 @@ final class ValueSearch {
                 }
             }
         }
-    }
-
-    private boolean askedOutdoors() {
-        return utterance
-                .expectation()
-                .quantity()
-                .filter(Quantity.OUTDOOR_TEMPERATURE::equals)
-                .isPresent();
     }
 
     /** Whether a number follows that has no name of its own behind it. */

@@ -11,7 +11,7 @@ import java.util.function.Predicate;
  */
 final class Ways {
 
-    private final List<Interpretation> found = new ArrayList<>(4);
+    private final List<Interpretation> found = new ArrayList<>(0);
 
     void add(Meaning meaning, double score) {
         for (int i = 0; i < found.size(); i++) {

@@ -5,13 +5,11 @@ import java.util.OptionalInt;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.charge.Judgement;
 import readback.calc.commissioning.InstallationGrade;
-import readback.calc.condition.AirflowPerTon;
-import readback.calc.condition.TemperatureSplit;
+import readback.calc.condition.AirflowEvidence;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
 import readback.calc.measurement.Limits;
-import readback.calc.measurement.Readings;
 import readback.calc.targets.Target;
 import readback.calc.targets.TargetSource;
 
@@ -82,8 +80,9 @@ record ChargeGrading(Optional<InstallationGrade> grade, Reason reason, Optional<
         if (deviation.isEmpty()) {
             return Optional.of(Reason.NOT_COMPARED);
         }
-        if (!airflowShown(round.assessment().readings())
-                && !airflowShown(report.last().readings())) {
+        // that it was too little would have been the verdict
+        if (!AirflowEvidence.of(round.assessment().readings()).shown()
+                && !AirflowEvidence.of(report.last().readings()).shown()) {
             return Optional.of(Reason.AIRFLOW_NOT_SHOWN);
         }
         return round.judgement()
@@ -100,12 +99,6 @@ record ChargeGrading(Optional<InstallationGrade> grade, Reason reason, Optional<
                         judgement, round.outcome().early(), report.last().diagnosis()))
                 .filter(round.outcome()::alike)
                 .isPresent();
-    }
-
-    /** That it was too little would have been the verdict. */
-    private static boolean airflowShown(Readings readings) {
-        return AirflowPerTon.of(readings).isPresent()
-                || TemperatureSplit.deviation(readings).isPresent();
     }
 
     /** Empty where the verdict rests on no comparison with a target. */

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import readback.calc.condition.AirflowEvidence;
 import readback.calc.condition.Condition;
 import readback.calc.condition.ConditionCheck;
 import readback.calc.condition.FailedCondition;
@@ -74,7 +75,8 @@ public final class ChargeJudge {
         TargetFinder.Found target =
                 TargetFinder.find(method, system.makersTarget(), sound, condensingSaturation, system.accuracy());
         List<FailedCondition> conditions = new ArrayList<>(target.failures());
-        conditions.addAll(ConditionCheck.failing(system, sound, evaporatingSaturation, denied));
+        AirflowEvidence airflow = AirflowEvidence.of(sound);
+        conditions.addAll(ConditionCheck.failing(system, sound, airflow, evaporatingSaturation, denied));
         Set<Quantity> missing = missing(method, readings, target);
         Optional<Estimate> actual = method == ChargeMethod.TOTAL_SUPERHEAT ? superheat : subcooling;
         Verdict verdict = verdict(
@@ -88,7 +90,7 @@ public final class ChargeJudge {
                 missing);
         if (verdict instanceof Verdict.Compared) {
             boolean moves = verdict.kind() == Verdict.Kind.ADD || verdict.kind() == Verdict.Kind.RECOVER;
-            ConditionCheck.airflowNotShown(system, sound, moves).ifPresent(conditions::add);
+            ConditionCheck.airflowNotShown(system, airflow, moves).ifPresent(conditions::add);
         }
         return new Judgement(
                 method,

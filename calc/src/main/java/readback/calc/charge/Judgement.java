@@ -45,8 +45,7 @@ public record Judgement(
         conditions = List.copyOf(conditions);
         contradictions = List.copyOf(contradictions);
         cautions = List.copyOf(cautions);
-        missing = Collections.unmodifiableSet(
-                missing.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(missing));
+        missing = missing.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(missing));
     }
 
     /** The value that the method compares with the target: superheat or subcooling. */

@@ -9,6 +9,7 @@ import readback.calc.fluid.Refrigerant;
 import readback.calc.fluid.Side;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
+import readback.calc.measurement.Estimate;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.LineState;
 import readback.calc.measurement.Readings;
@@ -105,10 +106,11 @@ public final class LiquidReturn {
     /** The smallest measured superheat behind which the true one is likely safe. */
     private static TemperatureDifference leastSure(LineState lines) {
         TemperatureDifference least = CautionFinder.LEAST_SAFE_SUPERHEAT;
-        return lines.superheat()
-                .map(superheat -> TemperatureDifference.kelvins(
-                        least.kelvins() + superheat.standardUncertainty().kelvins()))
-                .orElse(least);
+        Optional<Estimate> superheat = lines.superheat();
+        return superheat.isEmpty()
+                ? least
+                : TemperatureDifference.kelvins(
+                        least.kelvins() + superheat.get().standardUncertainty().kelvins());
     }
 
     /** The best estimate, to a tenth of a Fahrenheit degree; never more than it is where the dew point has no value. */

@@ -27,9 +27,10 @@ public record ValveCheck(Comparison superheat, Source source) {
     }
 
     static ValveCheck of(SystemUnderTest system, Readings readings, Estimate superheat) {
+        Optional<Band> makers = makersRange(system, readings);
         return new ValveCheck(
-                Comparison.of(superheat, range(system, readings)),
-                makersRange(system, readings).isPresent() ? Source.MAKER : Source.GENERAL_LIMITS);
+                Comparison.of(superheat, makers.orElse(system.limits().valveSuperheat())),
+                makers.isPresent() ? Source.MAKER : Source.GENERAL_LIMITS);
     }
 
     /** The superheat that the valve of this system holds: as its maker states it, else the common limits. */
@@ -38,10 +39,11 @@ public record ValveCheck(Comparison superheat, Source source) {
     }
 
     private static Optional<Band> makersRange(SystemUnderTest system, Readings readings) {
-        return system.makersRanges()
-                .valveSuperheat()
-                .or(() -> readings.difference(Quantity.PLATE_SUPERHEAT)
+        Optional<Band> stated = system.makersRanges().valveSuperheat();
+        return stated.isPresent()
+                ? stated
+                : readings.difference(Quantity.PLATE_SUPERHEAT)
                         .map(plate ->
-                                Band.fahrenheit(plate.fahrenheit() - AROUND_PLATE, plate.fahrenheit() + AROUND_PLATE)));
+                                Band.fahrenheit(plate.fahrenheit() - AROUND_PLATE, plate.fahrenheit() + AROUND_PLATE));
     }
 }

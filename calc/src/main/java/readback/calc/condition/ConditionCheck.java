@@ -41,23 +41,27 @@ public final class ConditionCheck {
 
     /** The conditions that do not hold, with what shows it. */
     public static List<FailedCondition> failing(
-            SystemUnderTest system, Readings readings, Optional<Temperature> evaporating, Set<Condition> denied) {
+            SystemUnderTest system,
+            Readings readings,
+            AirflowEvidence airflow,
+            Optional<Temperature> evaporating,
+            Set<Condition> denied) {
         List<FailedCondition> failing = new ArrayList<>(2);
         if (system.condenserRestricted()) {
             winter(system, readings).ifPresent(failing::add);
         } else {
             outdoor(system, readings).ifPresent(failing::add);
         }
-        readings.find(Quantity.RUN_TIME)
-                .filter(run -> below(run, SHORTEST_RUN))
-                .map(run -> FailedCondition.of(Condition.RUN_LONG_ENOUGH, run, SHORTEST_RUN, Remedy.KEEP_RUNNING))
-                .ifPresent(failing::add);
-        readings.find(Quantity.RETURN_DRY_BULB)
-                .filter(air -> below(air, LOWEST_RETURN))
-                .map(air -> FailedCondition.of(
-                        Condition.RETURN_WARM_ENOUGH, air, LOWEST_RETURN, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN))
-                .ifPresent(failing::add);
-        airflow(system, readings).ifPresent(failing::add);
+        Optional<Reading> run = readings.find(Quantity.RUN_TIME);
+        if (run.isPresent() && below(run.get(), SHORTEST_RUN)) {
+            failing.add(FailedCondition.of(Condition.RUN_LONG_ENOUGH, run.get(), SHORTEST_RUN, Remedy.KEEP_RUNNING));
+        }
+        Optional<Reading> air = readings.find(Quantity.RETURN_DRY_BULB);
+        if (air.isPresent() && below(air.get(), LOWEST_RETURN)) {
+            failing.add(FailedCondition.of(
+                    Condition.RETURN_WARM_ENOUGH, air.get(), LOWEST_RETURN, Remedy.LOAD_THE_HOUSE, Remedy.WEIGH_IN));
+        }
+        airflow(system, readings, airflow).ifPresent(failing::add);
         for (Condition condition : denied) {
             if (failing.stream().noneMatch(failed -> failed.condition() == condition)) {
                 failing.add(FailedCondition.of(condition, remedies(condition)));
@@ -149,21 +153,15 @@ public final class ConditionCheck {
      * What is to be told with a verdict that compares: that nothing shows the airflow. An independent verifier is told
      * whatever the verdict, an installer where refrigerant would be moved.
      */
-    public static Optional<FailedCondition> airflowNotShown(SystemUnderTest system, Readings readings, boolean moves) {
+    public static Optional<FailedCondition> airflowNotShown(
+            SystemUnderTest system, AirflowEvidence airflow, boolean moves) {
         boolean asked = moves || system.limits() == Limits.INDEPENDENT_VERIFIER;
-        return asked && !airflowShown(readings)
-                ? Optional.of(FailedCondition.of(Condition.AIRFLOW_SHOWN))
-                : Optional.empty();
+        return asked && !airflow.shown() ? Optional.of(FailedCondition.of(Condition.AIRFLOW_SHOWN)) : Optional.empty();
     }
 
-    private static boolean airflowShown(Readings readings) {
-        return AirflowPerTon.of(readings).isPresent()
-                || TemperatureSplit.deviation(readings).isPresent();
-    }
-
-    /** A measured airflow decides; the temperature split only where there is none. */
-    private static Optional<FailedCondition> airflow(SystemUnderTest system, Readings readings) {
-        OptionalDouble perTon = AirflowPerTon.of(readings);
+    private static Optional<FailedCondition> airflow(
+            SystemUnderTest system, Readings readings, AirflowEvidence airflow) {
+        OptionalDouble perTon = airflow.perTon();
         if (perTon.isPresent()) {
             return !AirflowPerTon.enough(perTon.getAsDouble())
                     ? Optional.of(new FailedCondition(
@@ -174,18 +172,20 @@ public final class ConditionCheck {
                             List.of(Remedy.RESTORE_AIRFLOW)))
                     : Optional.empty();
         }
-        return TemperatureSplit.deviation(readings).flatMap(deviation -> {
-            Comparison split = Comparison.of(
-                    deviation, TemperatureDifference.kelvins(0), system.limits().temperatureSplit());
-            return switch (split.position()) {
-                case INSIDE -> Optional.empty();
-                case ABOVE ->
-                    Optional.of(FailedCondition.of(
-                            Condition.AIRFLOW_SUFFICIENT, deviation, Remedy.RESTORE_AIRFLOW, Remedy.MEASURE_AGAIN));
-                case BELOW ->
-                    Optional.of(FailedCondition.of(
-                            Condition.CAPACITY_PLAUSIBLE, deviation, Remedy.MEASURE_AGAIN, Remedy.CHECK_CAPACITY));
-            };
-        });
+        if (airflow.splitDeviation().isEmpty()) {
+            return Optional.empty();
+        }
+        TemperatureDifference deviation = airflow.splitDeviation().get();
+        Comparison split = Comparison.of(
+                deviation, TemperatureDifference.kelvins(0), system.limits().temperatureSplit());
+        return switch (split.position()) {
+            case INSIDE -> Optional.empty();
+            case ABOVE ->
+                Optional.of(FailedCondition.of(
+                        Condition.AIRFLOW_SUFFICIENT, deviation, Remedy.RESTORE_AIRFLOW, Remedy.MEASURE_AGAIN));
+            case BELOW ->
+                Optional.of(FailedCondition.of(
+                        Condition.CAPACITY_PLAUSIBLE, deviation, Remedy.MEASURE_AGAIN, Remedy.CHECK_CAPACITY));
+        };
     }
 }

@@ -39,20 +39,21 @@ public final class TemperatureSplit {
 
     /** Return less supply air where both were read, otherwise as it was stated. */
     public static Optional<TemperatureDifference> actual(Readings readings) {
-        Optional<Temperature> dryBulb = readings.temperature(Quantity.RETURN_DRY_BULB);
-        return dryBulb.flatMap(
-                        air -> readings.temperature(Quantity.SUPPLY_DRY_BULB).map(air::minus))
-                .or(() -> readings.difference(Quantity.TEMPERATURE_SPLIT));
+        Optional<Temperature> before = readings.temperature(Quantity.RETURN_DRY_BULB);
+        Optional<Temperature> after = readings.temperature(Quantity.SUPPLY_DRY_BULB);
+        return before.isPresent() && after.isPresent()
+                ? Optional.of(before.get().minus(after.get()))
+                : readings.difference(Quantity.TEMPERATURE_SPLIT);
     }
 
     /** Actual minus target split, where there is one and the return air gives a target. */
     public static Optional<TemperatureDifference> deviation(Readings readings) {
         Optional<Temperature> dryBulb = readings.temperature(Quantity.RETURN_DRY_BULB);
         Optional<Temperature> wetBulb = readings.temperature(Quantity.RETURN_WET_BULB);
-        if (dryBulb.isEmpty() || wetBulb.isEmpty()) {
+        Optional<TemperatureDifference> actual = actual(readings);
+        if (dryBulb.isEmpty() || wetBulb.isEmpty() || actual.isEmpty()) {
             return Optional.empty();
         }
-        return actual(readings)
-                .flatMap(split -> target(dryBulb.get(), wetBulb.get()).map(split::minus));
+        return target(dryBulb.get(), wetBulb.get()).map(actual.get()::minus);
     }
 }

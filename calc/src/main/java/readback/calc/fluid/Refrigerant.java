@@ -178,13 +178,13 @@ public final class Refrigerant {
 
     /** Liquid at its bubble point. */
     public FluidState saturatedLiquid(Temperature temperature) {
-        double kelvin = checkedTemperature("bubble temperature", temperature.kelvin());
+        double kelvin = checkedTemperature(Side.BUBBLE, temperature.kelvin());
         return state(kelvin, model.density(Side.BUBBLE, kelvin));
     }
 
     /** Vapour at its dew point. */
     public FluidState saturatedVapour(Temperature temperature) {
-        double kelvin = checkedTemperature("dew temperature", temperature.kelvin());
+        double kelvin = checkedTemperature(Side.DEW, temperature.kelvin());
         return state(kelvin, model.density(Side.DEW, kelvin));
     }
 
@@ -266,14 +266,14 @@ public final class Refrigerant {
     }
 
     private double pressure(Side side, SaturationCurves curves, double kelvin) {
-        return curves.pressure(checkedTemperature(name(side) + " temperature", kelvin));
+        return curves.pressure(checkedTemperature(side, kelvin));
     }
 
-    private double checkedTemperature(String what, double kelvin) {
+    private double checkedTemperature(Side side, double kelvin) {
         double highest = SaturationCurves.HIGHEST_SHARE * facts.criticalTemperature();
         if (!(kelvin >= SaturationCurves.LOWEST_TEMPERATURE * (1 - ROUNDING) && kelvin <= highest * (1 + ROUNDING))) {
             throw new OutOfRangeException(
-                    what + " of " + designation(),
+                    name(side) + " temperature of " + designation(),
                     kelvin,
                     "K",
                     SaturationCurves.LOWEST_TEMPERATURE + " to " + highest + " K (" + highestLimit());

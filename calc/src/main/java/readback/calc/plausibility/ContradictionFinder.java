@@ -143,6 +143,9 @@ public final class ContradictionFinder {
 
     /** The quantities that no computation may use. */
     public static Set<Quantity> involved(List<Contradiction> contradictions) {
+        if (contradictions.isEmpty()) {
+            return Set.of();
+        }
         Set<Quantity> quantities = EnumSet.noneOf(Quantity.class);
         for (Contradiction contradiction : contradictions) {
             quantities.addAll(contradiction.between());
