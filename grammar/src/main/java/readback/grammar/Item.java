@@ -122,9 +122,10 @@ sealed interface Item {
     /**
      * Words that mean an option wherever they stand.
      *
+     * @param anywhere whether they do so where its set is not asked
      * @param supposed whether they do so only behind words such as "what do i do if"
      */
-    record Spot(String set, String option, boolean supposed) implements Item {
+    record Spot(String set, String option, boolean anywhere, boolean supposed) implements Item {
 
         Meaning.Choice choice() {
             return new Meaning.Choice(set, option);

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import readback.calc.name.ConstantName;
-import readback.grammar.lexicon.ChoiceSet;
 import readback.grammar.lexicon.Lexicon;
 
 /**
@@ -52,7 +51,7 @@ final class Mentions {
     }
 
     private Optional<Meaning.Choice> supposed(ParseChart.Match match) {
-        if (match.item() instanceof Item.Spot spot && anywhere(spot)) {
+        if (match.item() instanceof Item.Spot spot && spot.anywhere()) {
             return Optional.of(spot.choice());
         }
         return match.item() instanceof Item.Option option && canBeSupposed(option)
@@ -77,7 +76,7 @@ final class Mentions {
                 if (match.item() instanceof Item.Spot spot && !spot.supposed()) {
                     if (utterance.expectation().asks(spot.set())) {
                         options.add(spot.choice());
-                    } else if (anywhere(spot)) {
+                    } else if (spot.anywhere()) {
                         found.add(spot.choice(), SPOTTED);
                     }
                 } else if (match.item() instanceof Item.Option option && stands(option, at, match.end())) {
@@ -88,10 +87,6 @@ final class Mentions {
         if (found.isEmpty() && options.size() == 1) {
             options.stream().filter(this::undenied).forEach(option -> found.add(option, SPOTTED));
         }
-    }
-
-    private boolean anywhere(Item.Spot spot) {
-        return lexicon.choices().get(spot.set()).anywhere() != ChoiceSet.Anywhere.NO;
     }
 
     /** Whether nothing denies the option: a yes or no before it says the same as it does. */

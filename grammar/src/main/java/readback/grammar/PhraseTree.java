@@ -55,8 +55,9 @@ final class PhraseTree {
         });
         lexicon.choices().forEach((name, set) -> {
             set.topics().forEach((option, phrases) -> put(phrases, new Item.Topic(name, option)));
-            set.spots().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option, false)));
-            set.supposed().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option, true)));
+            boolean anywhere = set.anywhere() != ChoiceSet.Anywhere.NO;
+            set.spots().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option, anywhere, false)));
+            set.supposed().forEach((option, phrases) -> put(phrases, new Item.Spot(name, option, anywhere, true)));
         });
         lexicon.commands().forEach((name, phrases) -> put(phrases, new Item.Order(Command.valueOf(name))));
         lexicon.commandsAbout().forEach((name, phrases) -> put(phrases, new Item.OrderAbout(Command.valueOf(name))));

@@ -17,8 +17,8 @@ public final class NumberVerbaliser {
     private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
     private static final BigInteger TEN_THOUSAND = BigInteger.valueOf(10_000);
 
-    /** The largest number that has a word of its own. */
-    private static final int LARGEST_COUNT = 15;
+    private static final int FIRST_OF_TWO_WORDS = 20;
+    private static final int TOO_MANY_TO_COUNT = 100;
 
     private final UnaryOperator<String> text;
 
@@ -49,9 +49,18 @@ public final class NumberVerbaliser {
         return String.join(" ", words);
     }
 
-    /** Counts to fifteen, as fractions of tubes have them: "fifteen", not digit by digit. */
+    /**
+     * How many there are, as people count: "twenty five minutes". Nobody writes it down, so that it need not be told
+     * digit by digit.
+     */
     String count(int number) {
-        return text.apply("number." + Math.min(number, LARGEST_COUNT));
+        if (number < 0 || number >= TOO_MANY_TO_COUNT) {
+            return words(BigDecimal.valueOf(number));
+        }
+        int ones = number % 10;
+        return number < FIRST_OF_TWO_WORDS || ones == 0
+                ? text.apply("number." + number)
+                : text.apply("number." + (number - ones)) + " " + text.apply("number." + ones);
     }
 
     /** "seven pounds, four ounces", digits singly; a part that is nothing is left out. */

@@ -1,6 +1,5 @@
 package readback.prompts.text;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,9 +118,7 @@ public final class Wording {
 
             @Override
             public String count(Fact.Count count) {
-                return form == Form.SPOKEN
-                        ? numbers.words(BigDecimal.valueOf(count.value()))
-                        : String.valueOf(count.value());
+                return form == Form.SPOKEN ? numbers.count(count.value()) : String.valueOf(count.value());
             }
 
             @Override

@@ -37,6 +37,24 @@ class NumberVerbaliserTest {
         assertThat(NUMBERS.words(new BigDecimal(number))).isEqualTo(words);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "0, zero",
+        "5, five",
+        "15, fifteen",
+        "19, nineteen",
+        "20, twenty",
+        "25, twenty five",
+        "90, ninety",
+        "99, ninety nine",
+        "100, one hundred",
+        "118, one one eight",
+        "-3, minus three"
+    })
+    void what_nobody_writes_down_is_spoken_as_people_count(int number, String words) {
+        assertThat(NUMBERS.count(number)).isEqualTo(words);
+    }
+
     @Test
     void no_two_numbers_of_a_gauge_sound_alike() {
         assertThat(java.util.stream.IntStream.rangeClosed(-999, 9999)
