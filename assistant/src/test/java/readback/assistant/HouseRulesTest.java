@@ -3,13 +3,14 @@ package readback.assistant;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.junit.ArchTests;
 import com.tngtech.archunit.lang.ArchRule;
 import org.junit.jupiter.api.Tag;
+import readback.rules.EveryModule;
 
 /** The rules of the house that the compiler cannot hold. */
 @AnalyzeClasses(packages = "readback", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -75,10 +76,7 @@ class HouseRulesTest {
             .callMethod(System.class, "nanoTime");
 
     @ArchTest
-    static final ArchRule packages_of_a_module_have_no_cycles = slices().matching("readback.(*).(*)..")
-            .namingSlices("$1.$2")
-            .should()
-            .beFreeOfCycles();
+    static final ArchTests every_module = ArchTests.in(EveryModule.class);
 
     /** From what is measured, over what it must satisfy, to what follows from it. */
     @ArchTest
@@ -110,17 +108,6 @@ class HouseRulesTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("readback.assistant.dialogue");
-
-    @ArchTest
-    static final ArchRule nothing_is_named_for_what_it_is_not_a_concept_of = noClasses()
-            .should()
-            .haveSimpleNameEndingWith("Util")
-            .orShould()
-            .haveSimpleNameEndingWith("Helper")
-            .orShould()
-            .haveSimpleNameEndingWith("Manager")
-            .orShould()
-            .haveSimpleNameEndingWith("Impl");
 
     @ArchTest
     static final ArchRule only_the_ear_knows_the_recogniser = classes()

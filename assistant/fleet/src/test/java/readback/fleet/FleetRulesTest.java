@@ -1,7 +1,6 @@
 package readback.fleet;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -9,6 +8,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.junit.ArchTests;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.File;
 import java.util.List;
@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import readback.rules.EveryModule;
 
 /** The rules of the house, with the fleet in it. */
 @AnalyzeClasses(packages = "readback", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -64,21 +65,7 @@ class FleetRulesTest {
     }
 
     @ArchTest
-    static final ArchRule packages_of_a_module_have_no_cycles = slices().matching("readback.(*).(*)..")
-            .namingSlices("$1.$2")
-            .should()
-            .beFreeOfCycles();
-
-    @ArchTest
-    static final ArchRule nothing_is_named_for_what_it_is_not_a_concept_of = noClasses()
-            .should()
-            .haveSimpleNameEndingWith("Util")
-            .orShould()
-            .haveSimpleNameEndingWith("Helper")
-            .orShould()
-            .haveSimpleNameEndingWith("Manager")
-            .orShould()
-            .haveSimpleNameEndingWith("Impl");
+    static final ArchTests every_module = ArchTests.in(EveryModule.class);
 
     @ParameterizedTest
     @ValueSource(
