@@ -2,8 +2,8 @@ package readback.calc.commissioning;
 
 import java.util.Optional;
 import readback.calc.charge.Judgement;
-import readback.calc.equipment.Efficiency;
 import readback.calc.measurement.Band;
+import readback.calc.measurement.Efficiency;
 import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.TemperatureDifference;

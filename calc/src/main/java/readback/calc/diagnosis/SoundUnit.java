@@ -3,8 +3,8 @@ package readback.calc.diagnosis;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import readback.calc.equipment.Efficiency;
 import readback.calc.measurement.Band;
+import readback.calc.measurement.Efficiency;
 
 /**
  * What a sound unit shows in a weather: quadratics in outdoor air, return wet bulb and return dry bulb, fitted to

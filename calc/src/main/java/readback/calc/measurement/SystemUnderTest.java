@@ -1,7 +1,6 @@
 package readback.calc.measurement;
 
 import java.util.Optional;
-import readback.calc.equipment.Efficiency;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;

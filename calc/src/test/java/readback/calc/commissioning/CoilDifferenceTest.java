@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import readback.calc.charge.ChargeJudge;
 import readback.calc.charge.Judgement;
-import readback.calc.equipment.Efficiency;
+import readback.calc.measurement.Efficiency;
 import readback.calc.measurement.Readings;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;

@@ -1,8 +1,7 @@
-package readback.calc.equipment;
+package readback.calc.measurement;
 
 import java.util.List;
 import readback.calc.fact.FactTable;
-import readback.calc.measurement.Band;
 import readback.calc.quantity.TemperatureDifference;
 
 /**
