@@ -37,6 +37,9 @@ public final class Dialogue {
     /** Shorter than any question takes to be said and answered. */
     private static final Duration ONE_BREATH = Duration.ofSeconds(2);
 
+    /** How sure the words must be by which decimals are taken without a question, as for any value: decision 0009. */
+    private static final double SURE_DECIMALS = 0.75;
+
     private static final Grade.Cases<Prior.Grade> PRIOR = new Grade.Cases<>() {
         @Override
         public Prior.Grade typical(Grade.Typical typical) {
@@ -284,17 +287,23 @@ public final class Dialogue {
                 .flatMap(accept -> accept.meaning().readings().stream())
                 .map(draft.assessment()::grade)
                 .anyMatch(Grade.Typical.class::isInstance);
-        if ((ordinary && !inOneBreath(draft, heard)) || weighed.ignored()) {
+        boolean inOneBreath = inOneBreath(draft, heard);
+        Optional<Hypothesis> best = heard.hypotheses().stream().findFirst();
+        if (best.isEmpty() || (ordinary && !inOneBreath) || weighed.ignored()) {
             return Optional.empty();
         }
-        boolean doubtful = accepted.map(Decision.Accept::doubtful).orElse(true);
-        double confidence = accepted.map(Decision.Accept::confidence).orElse(0.0);
+        // What else they might have meant there throws no doubt on what belongs to the value before.
+        double confidence = inOneBreath
+                ? best.get().confidence()
+                : accepted.map(Decision.Accept::confidence).orElse(0.0);
+        boolean doubtful = inOneBreath
+                ? confidence < SURE_DECIMALS
+                : accepted.map(Decision.Accept::doubtful).orElse(true);
         Optional<Reading> saidLast = draft.conversation()
                 .pending()
                 .flatMap(Pending::doubted)
                 .or(() -> draft.sheet().lastReading());
-        return saidLast.flatMap(before ->
-                        heard.hypotheses().stream().findFirst().flatMap(best -> LateDecimals.of(best.words(), before)))
+        return saidLast.flatMap(before -> LateDecimals.of(best.get().words(), before))
                 .map(whole -> new Decision.Accept(new Meaning.Correction(List.of(whole)), confidence, doubtful));
     }
 

@@ -124,4 +124,15 @@ class RepeatedValueTest {
         assertThat(valve.state().sheet().reading(Quantity.REFRIGERANT_RECOVERED))
                 .isEmpty();
     }
+
+    @Test
+    void decimals_that_were_heard_weakly_are_asked_about() {
+        rehearsal.says("suction 60", "suction line 72");
+
+        rehearsal.hearsAtOnce(
+                new Hypothesis("point five", 0.55, List.of()), new Hypothesis("point nine", 0.42, List.of()));
+
+        assertThat(taken(Quantity.SUCTION_LINE_TEMPERATURE)).get().isEqualTo(BigDecimal.valueOf(72));
+        assertThat(rehearsal.state().conversation().pending()).get().isInstanceOf(Pending.Confirm.class);
+    }
 }
