@@ -207,7 +207,7 @@ final class CircuitFields {
                                 fields.figures().limit(CoilDifference.OVER_OUTDOOR_OF_HIGH_EFFICIENCY.high()))),
                 fields.judgement()
                         .flatMap(each -> CoilDifference.condensing(each, fields.readings(), efficiency()))
-                        .map(usual -> fields.own("usual." + ConstantName.of(usual)))
+                        .map(usual -> fields.usual(usual))
                         .orElseGet(() -> fields.own("for-information")));
     }
 

@@ -6,6 +6,7 @@ import readback.calc.charge.Judgement;
 import readback.calc.measurement.Band;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Readings;
+import readback.calc.name.ConstantName;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.TemperatureDifference;
@@ -96,6 +97,11 @@ final class CommissioningFields {
     /** A text of this record's own. */
     String own(String key, Object... values) {
         return texts.label("commissioning." + key, values);
+    }
+
+    /** How a value stands to what is usual. */
+    String usual(Enum<?> comparison) {
+        return texts.label("commissioning.usual." + ConstantName.of(comparison));
     }
 
     Field field(String name, Optional<Figure> figure, String criterion, String result) {

@@ -23,6 +23,8 @@ public final class Fingerprints {
     private static final List<String> FACTS = in(
             "/readback/calc/",
             "applicability/tests-that-apply.txt",
+            "applicability/what-parts-change.txt",
+            "measurement/usual-condensing.txt",
             "plausibility/plausible-bands.txt",
             "targets/target-superheat.txt",
             "diagnosis/fault-weights.txt",
