@@ -9,11 +9,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import readback.assistant.ear.CacheFolder;
 
 /**
@@ -125,7 +123,7 @@ final class ClassArchive {
             }
             Files.move(made, file(), StandardCopyOption.ATOMIC_MOVE);
         } finally {
-            clear(work);
+            CacheFolder.remove(work);
         }
     }
 
@@ -150,16 +148,6 @@ final class ClassArchive {
             throw new IOException("interrupted", e);
         } finally {
             process.destroyForcibly();
-        }
-    }
-
-    private static void clear(Path work) throws IOException {
-        List<Path> inside;
-        try (Stream<Path> tree = Files.walk(work)) {
-            inside = tree.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path path : inside) {
-            Files.delete(path);
         }
     }
 }

@@ -1,10 +1,14 @@
 package readback.assistant.ear;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Where this user's programs keep what they can make again. */
@@ -28,6 +32,17 @@ public final class CacheFolder {
         }
         all.add(temporary());
         return all;
+    }
+
+    /** Removes a folder that was made there, with everything in it. */
+    public static void remove(Path folder) throws IOException {
+        List<Path> inside;
+        try (Stream<Path> tree = Files.walk(folder)) {
+            inside = tree.sorted(Comparator.reverseOrder()).toList();
+        }
+        for (Path path : inside) {
+            Files.delete(path);
+        }
     }
 
     private static Path temporary() {

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -118,13 +117,7 @@ public final class UnpackedModel {
                     .toList();
         }
         for (Path leftover : leftovers) {
-            List<Path> inside;
-            try (Stream<Path> tree = Files.walk(leftover)) {
-                inside = tree.sorted(Comparator.reverseOrder()).toList();
-            }
-            for (Path path : inside) {
-                Files.delete(path);
-            }
+            CacheFolder.remove(leftover);
         }
     }
 
