@@ -2,6 +2,9 @@ package readback.calc.applicability;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import readback.calc.fact.FactTable;
 
 /**
@@ -19,29 +22,27 @@ public record CircuitParts(boolean microChannel, boolean accumulator) {
     private static final String YES = "yes";
     private static final String NO = "no";
 
-    private record Row(boolean microChannel, boolean accumulator, CircuitParts.Change change) {
+    private static final Map<CircuitParts, Change> TABLE =
+            FactTable.lines(CircuitParts.class, "what-parts-change.txt").stream()
+                    .collect(Collectors.toUnmodifiableMap(CircuitParts::parts, CircuitParts::change));
 
-        private static final List<Row> TABLE = FactTable.lines(CircuitParts.class, "what-parts-change.txt").stream()
-                .map(Row::of)
-                .toList();
+    private static CircuitParts parts(List<String> words) {
+        return new CircuitParts(yes(words.get(0)), yes(words.get(1)));
+    }
 
-        static Row of(List<String> words) {
-            return new Row(
-                    yes(words.get(0)),
-                    yes(words.get(1)),
-                    new Change(
-                            Double.parseDouble(words.get(2)),
-                            Duration.ofMinutes(Integer.parseInt(words.get(3))),
-                            yes(words.get(4)),
-                            yes(words.get(5))));
+    private static Change change(List<String> words) {
+        return new Change(
+                Double.parseDouble(words.get(2)),
+                Duration.ofMinutes(Integer.parseInt(words.get(3))),
+                yes(words.get(4)),
+                yes(words.get(5)));
+    }
+
+    private static boolean yes(String word) {
+        if (!word.equals(YES) && !word.equals(NO)) {
+            throw new IllegalStateException("neither yes nor no in what-parts-change.txt: " + word);
         }
-
-        private static boolean yes(String word) {
-            if (!word.equals(YES) && !word.equals(NO)) {
-                throw new IllegalStateException("neither yes nor no in what-parts-change.txt: " + word);
-            }
-            return word.equals(YES);
-        }
+        return word.equals(YES);
     }
 
     /**
@@ -56,10 +57,7 @@ public record CircuitParts(boolean microChannel, boolean accumulator) {
 
     /** What these parts change. */
     public Change change() {
-        return Row.TABLE.stream()
-                .filter(row -> row.microChannel() == microChannel && row.accumulator() == accumulator)
-                .findFirst()
-                .map(Row::change)
+        return Optional.ofNullable(TABLE.get(this))
                 .orElseThrow(() -> new IllegalStateException("no line for " + this + " in what-parts-change.txt"));
     }
 }

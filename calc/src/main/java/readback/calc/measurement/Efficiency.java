@@ -2,7 +2,6 @@ package readback.calc.measurement;
 
 import java.util.List;
 import readback.calc.fact.FactTable;
-import readback.calc.quantity.TemperatureDifference;
 
 /**
  * How efficient equipment is: between two seasonal energy efficiency ratios (SEER, Btu/Wh), which are one where the
@@ -16,12 +15,32 @@ public record Efficiency(int least, int most) {
     /** The highest rating that the table knows. */
     public static final int HIGHEST = 40;
 
-    private static final String RATED = "rated";
-    private static final int FROM = 1;
-    private static final int TO = 2;
-    private static final int FIRST_VALUE = 4;
+    private static final List<Line> TABLE = FactTable.lines(Efficiency.class, "usual-condensing.txt").stream()
+            .map(Line::of)
+            .toList();
 
-    private static final List<List<String>> TABLE = FactTable.lines(Efficiency.class, "usual-condensing.txt");
+    /** What holds for ratings, or for years of manufacture, from one to another, both in it. */
+    private record Line(boolean rated, int from, int to, List<Double> values) {
+
+        private static final int FIRST_VALUE = 4;
+
+        static Line of(List<String> words) {
+            return new Line(
+                    words.get(0).equals("rated"),
+                    Integer.parseInt(words.get(1)),
+                    Integer.parseInt(words.get(2)),
+                    words.subList(FIRST_VALUE, words.size()).stream()
+                            .map(Double::valueOf)
+                            .toList());
+        }
+
+        static Line at(boolean rated, int value) {
+            return TABLE.stream()
+                    .filter(line -> line.rated == rated && line.from <= value && value <= line.to)
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("nothing in usual-condensing.txt for " + value));
+        }
+    }
 
     /**
      * @throws IllegalArgumentException if a rating lies outside 0 to {@link #HIGHEST} or the most is below the least
@@ -44,25 +63,13 @@ public record Efficiency(int least, int most) {
      * @throws IllegalArgumentException outside
      */
     public static Efficiency builtIn(int year) {
-        return new Efficiency(Integer.parseInt(line(false, year).get(FIRST_VALUE)), HIGHEST);
+        return new Efficiency(Line.at(false, year).values().get(0).intValue(), HIGHEST);
     }
 
     /** How far above the outdoor air it usually condenses. */
     public Band condensingOverOutdoor() {
-        TemperatureDifference low = fahrenheit(line(true, most).get(FIRST_VALUE));
-        TemperatureDifference high = fahrenheit(line(true, least).get(FIRST_VALUE + 1));
-        return new Band(low, high);
-    }
-
-    private static TemperatureDifference fahrenheit(String degrees) {
-        return TemperatureDifference.fahrenheit(Double.parseDouble(degrees));
-    }
-
-    private static List<String> line(boolean rated, int value) {
-        return TABLE.stream()
-                .filter(words -> words.get(0).equals(RATED) == rated)
-                .filter(words -> Integer.parseInt(words.get(FROM)) <= value && value <= Integer.parseInt(words.get(TO)))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("nothing in usual-condensing.txt for " + value));
+        return Band.fahrenheit(
+                Line.at(true, most).values().get(0),
+                Line.at(true, least).values().get(1));
     }
 }
