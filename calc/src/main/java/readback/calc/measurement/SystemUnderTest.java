@@ -1,6 +1,7 @@
 package readback.calc.measurement;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Atmosphere;
@@ -42,96 +43,73 @@ public record SystemUnderTest(
     }
 
     public SystemUnderTest in(AbsolutePressure airPressure) {
-        return new SystemUnderTest(
-                refrigerant,
-                meteringDevice,
-                airPressure,
-                limits,
-                accuracy,
-                makersRanges,
-                makersTarget,
-                condenserRestricted,
-                efficiency);
+        return changed(parts -> parts.atmosphere = airPressure);
     }
 
     public SystemUnderTest judgedBy(Limits judge) {
-        return new SystemUnderTest(
-                refrigerant,
-                meteringDevice,
-                atmosphere,
-                judge,
-                accuracy,
-                makersRanges,
-                makersTarget,
-                condenserRestricted,
-                efficiency);
+        return changed(parts -> parts.limits = judge);
     }
 
     public SystemUnderTest measuredWith(InstrumentAccuracy instruments) {
-        return new SystemUnderTest(
-                refrigerant,
-                meteringDevice,
-                atmosphere,
-                limits,
-                instruments,
-                makersRanges,
-                makersTarget,
-                condenserRestricted,
-                efficiency);
+        return changed(parts -> parts.accuracy = instruments);
     }
 
     public SystemUnderTest with(MakersRanges ranges) {
-        return new SystemUnderTest(
-                refrigerant,
-                meteringDevice,
-                atmosphere,
-                limits,
-                accuracy,
-                ranges,
-                makersTarget,
-                condenserRestricted,
-                efficiency);
+        return changed(parts -> parts.makersRanges = ranges);
     }
 
     public SystemUnderTest aimedAt(Optional<MakersTarget> target) {
-        return new SystemUnderTest(
-                refrigerant,
-                meteringDevice,
-                atmosphere,
-                limits,
-                accuracy,
-                makersRanges,
-                target,
-                condenserRestricted,
-                efficiency);
+        return changed(parts -> parts.makersTarget = target);
     }
 
     public SystemUnderTest ofEfficiency(Optional<Efficiency> told) {
-        return new SystemUnderTest(
-                refrigerant,
-                meteringDevice,
-                atmosphere,
-                limits,
-                accuracy,
-                makersRanges,
-                makersTarget,
-                condenserRestricted,
-                told);
+        return changed(parts -> parts.efficiency = told);
     }
 
     /**
      * The same with a restrictor on the condenser. What the maker wants in the weather outdoors does not hold with it.
      */
     public SystemUnderTest withCondenserRestricted() {
+        return changed(parts -> {
+            parts.makersTarget = makersTarget.filter(MakersTarget.Cell.class::isInstance);
+            parts.condenserRestricted = true;
+        });
+    }
+
+    private SystemUnderTest changed(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
         return new SystemUnderTest(
                 refrigerant,
                 meteringDevice,
-                atmosphere,
-                limits,
-                accuracy,
-                makersRanges,
-                makersTarget.filter(MakersTarget.Cell.class::isInstance),
-                true,
-                efficiency);
+                parts.atmosphere,
+                parts.limits,
+                parts.accuracy,
+                parts.makersRanges,
+                parts.makersTarget,
+                parts.condenserRestricted,
+                parts.efficiency);
+    }
+
+    /** What may be another of the same refrigerant and device, while it is being changed. */
+    private static final class Parts {
+
+        private AbsolutePressure atmosphere;
+        private Limits limits;
+        private InstrumentAccuracy accuracy;
+        private MakersRanges makersRanges;
+        private Optional<MakersTarget> makersTarget;
+        private boolean condenserRestricted;
+        private Optional<Efficiency> efficiency;
+
+        Parts(SystemUnderTest before) {
+            atmosphere = before.atmosphere;
+            limits = before.limits;
+            accuracy = before.accuracy;
+            makersRanges = before.makersRanges;
+            makersTarget = before.makersTarget;
+            condenserRestricted = before.condenserRestricted;
+            efficiency = before.efficiency;
+        }
     }
 }
