@@ -40,6 +40,18 @@ public final class LateDecimals {
                 .map(decimals -> joined(before, decimals));
     }
 
+    /**
+     * The correction of the value before by decimals that were spoken in one breath with it. Only how sure their words
+     * are counts: what else they might mean throws no doubt on them.
+     *
+     * @param best the likeliest of what was heard
+     */
+    public static Optional<Decision.Accept> inOneBreath(Hypothesis best, Reading before) {
+        return of(best.words(), before)
+                .map(whole -> new Decision.Accept(
+                        new Meaning.Correction(List.of(whole)), best.confidence(), best.confidence() < Weighing.SURE));
+    }
+
     private static Reading joined(Reading before, BigDecimal decimals) {
         return new Reading(before.quantity(), before.value().add(decimals), before.unit());
     }

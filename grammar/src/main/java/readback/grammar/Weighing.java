@@ -26,7 +26,7 @@ import readback.grammar.number.NumberParser;
 final class Weighing {
 
     /** The least share among all meanings with which a value is taken without a question. */
-    private static final double SURE = 0.75;
+    static final double SURE = 0.75;
     /** The same for an order that changes or ends something. */
     private static final double SURE_ORDER = 0.8;
     /** The same for an order that only makes us speak or wait. */

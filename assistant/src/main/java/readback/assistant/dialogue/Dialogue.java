@@ -37,9 +37,6 @@ public final class Dialogue {
     /** Shorter than any question takes to be said and answered. */
     private static final Duration ONE_BREATH = Duration.ofSeconds(2);
 
-    /** How sure the words must be by which decimals are taken without a question, as for any value: decision 0009. */
-    private static final double SURE_DECIMALS = 0.75;
-
     private static final Grade.Cases<Prior.Grade> PRIOR = new Grade.Cases<>() {
         @Override
         public Prior.Grade typical(Grade.Typical typical) {
@@ -289,21 +286,19 @@ public final class Dialogue {
                 .anyMatch(Grade.Typical.class::isInstance);
         boolean inOneBreath = inOneBreath(draft, heard);
         Optional<Hypothesis> best = heard.hypotheses().stream().findFirst();
-        if (best.isEmpty() || (ordinary && !inOneBreath) || weighed.ignored()) {
-            return Optional.empty();
-        }
-        // What else they might have meant there throws no doubt on what belongs to the value before.
-        double confidence = inOneBreath
-                ? best.get().confidence()
-                : accepted.map(Decision.Accept::confidence).orElse(0.0);
-        boolean doubtful = inOneBreath
-                ? confidence < SURE_DECIMALS
-                : accepted.map(Decision.Accept::doubtful).orElse(true);
         Optional<Reading> saidLast = draft.conversation()
                 .pending()
                 .flatMap(Pending::doubted)
                 .or(() -> draft.sheet().lastReading());
-        return saidLast.flatMap(before -> LateDecimals.of(best.get().words(), before))
+        if (best.isEmpty() || saidLast.isEmpty() || (ordinary && !inOneBreath) || weighed.ignored()) {
+            return Optional.empty();
+        }
+        if (inOneBreath) {
+            return LateDecimals.inOneBreath(best.get(), saidLast.get()).map(Decision.class::cast);
+        }
+        boolean doubtful = accepted.map(Decision.Accept::doubtful).orElse(true);
+        double confidence = accepted.map(Decision.Accept::confidence).orElse(0.0);
+        return LateDecimals.of(best.get().words(), saidLast.get())
                 .map(whole -> new Decision.Accept(new Meaning.Correction(List.of(whole)), confidence, doubtful));
     }
 
