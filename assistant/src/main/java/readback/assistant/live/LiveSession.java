@@ -94,6 +94,7 @@ public final class LiveSession {
     private final AnswerTimes answerTimes = new AnswerTimes();
     private final EarlyResponse earlyResponse = new EarlyResponse();
     private final Welcome welcome = new Welcome();
+    private final Interruption interruption = new Interruption();
     private final AudioStatus audio;
     private final PhrasePlayer player;
     private final Hearing hearing;
@@ -215,6 +216,7 @@ public final class LiveSession {
             earlyResponse.due(System.nanoTime()).ifPresent(words -> prepareResponse(open, words));
             boolean someoneSpeaks = earlyResponse.speaking() || hearing.meter().open();
             welcome.due(someoneSpeaks, System.nanoTime()).ifPresent(player::say);
+            interruption.due(someoneSpeaks, System.nanoTime()).ifPresent(player::say);
         }
     }
 
@@ -287,11 +289,18 @@ public final class LiveSession {
     }
 
     void interrupted() {
+        interruption.cut(player.hush());
+    }
+
+    /** Silences the voice for good. */
+    private void hush() {
+        interruption.meant();
         player.hush();
     }
 
     /** Half a value is worse than none: it is asked for again. */
     void beginningLost() {
+        interruption.meant();
         on(new Event.Heard(clock.instant(), Event.Source.VOICE, List.of(new Hypothesis(Ear.UNKNOWN, 0, List.of()))));
         player.say(List.of(parts.texts().of("hint.again.spoken")));
     }
@@ -338,7 +347,7 @@ public final class LiveSession {
 
     /** A hand on the tablet wants to be heard: whatever it strikes silences the voice. */
     void struck(Stroke stroke) {
-        player.hush();
+        hush();
         parts.face().on(stroke).ifPresent(this::act);
     }
 
@@ -356,13 +365,13 @@ public final class LiveSession {
 
         @Override
         public void utter(Action.Utter utter) {
-            player.hush();
+            LiveSession.this.hush();
             on(new Event.Heard(clock.instant(), Event.Source.KEYS, List.of(Hypothesis.typed(utter.words()))));
         }
 
         @Override
         public void quiet(Action.Quiet quiet) {
-            player.hush();
+            LiveSession.this.hush();
         }
 
         @Override
@@ -383,7 +392,7 @@ public final class LiveSession {
 
     /** Silences the voice; ends what is being said; opens the ear where it does not open by itself. */
     private void talk() {
-        player.hush();
+        hush();
         if (earlyResponse.speaking()) {
             hearing.finish();
             talking = false;
@@ -426,6 +435,7 @@ public final class LiveSession {
 
         @Override
         public void says(List<Line> lines) {
+            interruption.meant();
             List<String> texts = lines.stream().map(Line::spoken).toList();
             if (session == null && !settings.headset()) {
                 player.expect(texts);
@@ -437,7 +447,7 @@ public final class LiveSession {
 
         @Override
         public void hush() {
-            player.hush();
+            LiveSession.this.hush();
         }
     }
 }

@@ -1,6 +1,8 @@
 package readback.assistant.voice;
 
 import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
@@ -40,6 +42,8 @@ public final class PhrasePlayer implements AutoCloseable {
     private final Listener listener;
     private final Thread playing = new Thread(this::play, "voice-playing");
     private final BlockingQueue<Phrase> phrases = new LinkedBlockingQueue<>();
+    /** Those and the one that is being said; guarded by this. */
+    private final Deque<Phrase> unsaid = new ArrayDeque<>();
 
     private volatile SayingNow now = SayingNow.NOTHING;
     private volatile long wanted;
@@ -76,10 +80,12 @@ public final class PhrasePlayer implements AutoCloseable {
                 .distinct()
                 .toList();
         List<Future<Samples>> sounds = cache.sounds(due);
-        waiting += due.size();
         for (int i = 0; i < due.size(); i++) {
-            phrases.add(new Phrase(wanted, due.get(i), sounds.get(i)));
+            Phrase phrase = new Phrase(wanted, due.get(i), sounds.get(i));
+            unsaid.add(phrase);
+            phrases.add(phrase);
         }
+        waiting = unsaid.size();
     }
 
     private boolean waits(String text) {
@@ -102,9 +108,18 @@ public final class PhrasePlayer implements AutoCloseable {
         cache.expect(texts);
     }
 
-    /** Stops at once; what was waiting is not said any more. */
-    public synchronized void hush() {
+    /**
+     * Stops at once; what was waiting is not said any more.
+     *
+     * @return what was not said to its end, in order
+     */
+    public synchronized List<String> hush() {
+        List<String> cut = unsaid.stream()
+                .filter(phrase -> phrase.saying() == wanted)
+                .map(Phrase::text)
+                .toList();
         wanted++;
+        return cut;
     }
 
     /** Whether it is speaking or about to, or its echo is still in the room. */
@@ -154,7 +169,8 @@ public final class PhrasePlayer implements AutoCloseable {
     /** Counts a phrase as said; whether it was the last one. */
     private boolean finished() {
         synchronized (this) {
-            waiting = phrases.size();
+            unsaid.remove();
+            waiting = unsaid.size();
             if (waiting > 0) {
                 return false;
             }

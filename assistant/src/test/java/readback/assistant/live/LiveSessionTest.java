@@ -31,6 +31,7 @@ import readback.assistant.dialogue.Probe;
 import readback.assistant.dialogue.ProbeReport;
 import readback.assistant.dialogue.ProbeValue;
 import readback.assistant.dialogue.SessionSettings;
+import readback.assistant.ear.Ear;
 import readback.assistant.ear.ScriptedEar;
 import readback.assistant.echo.EchoCanceller;
 import readback.assistant.microphone.Microphone;
@@ -75,7 +76,7 @@ class LiveSessionTest {
     private final BlockingQueue<View> views = new LinkedBlockingQueue<>();
     private final BlockingQueue<Optional<short[]>> sound = new LinkedBlockingQueue<>();
     private final BlockingQueue<Action> actions = new LinkedBlockingQueue<>();
-    private final List<String> spoken = new ArrayList<>();
+    private final BlockingQueue<String> played = new LinkedBlockingQueue<>();
     private final Dialogue dialogue = new Dialogue(Grammar.standard(), Checklists.standard());
     private final Ahead clock = new Ahead();
     private volatile long overruns;
@@ -83,6 +84,10 @@ class LiveSessionTest {
     private final BlockingQueue<Integer> loudness = new LinkedBlockingQueue<>();
     private String microphone = "pulled";
     private OwnVoice ownVoice = OwnVoice.LEFT_IN;
+    private List<String> script = List.of("four ten a", "piston");
+    private boolean headset;
+    /** Whether what is played lasts until it is silenced. */
+    private volatile boolean endless;
     private SessionRecord record;
     private LiveSession live;
     private CompletableFuture<Session> running;
@@ -108,7 +113,7 @@ class LiveSessionTest {
         live = new LiveSession(
                 new LiveSession.Parts(
                         grammar,
-                        new ScriptedEar(List.of("four ten a", "piston"), List.of()),
+                        new ScriptedEar(script, List.of()),
                         Pulled::new,
                         new Quick(),
                         new Silent(),
@@ -118,7 +123,7 @@ class LiveSessionTest {
                         texts,
                         shown,
                         List.of()),
-                new LiveSession.Settings(ListeningMode.OPEN, false, -55, keepsSound),
+                new LiveSession.Settings(ListeningMode.OPEN, headset, -55, keepsSound),
                 SteadyClock.from(
                         clock,
                         () -> Duration.between(Instant.EPOCH, clock.instant()).toNanos()));
@@ -281,11 +286,12 @@ class LiveSessionTest {
         }
 
         @Override
-        public void play(Samples played, BooleanSupplier stop) {
-            loudness.add((int) played.pcm()[played.length() - 1]);
-            synchronized (spoken) {
-                spoken.add(stop.getAsBoolean() ? "stopped" : "played");
+        public void play(Samples sound, BooleanSupplier stop) {
+            loudness.add((int) sound.pcm()[sound.length() - 1]);
+            while (endless && !stop.getAsBoolean()) {
+                Thread.onSpinWait();
             }
+            played.add(stop.getAsBoolean() ? "stopped" : "played");
         }
 
         @Override
@@ -444,6 +450,39 @@ class LiveSessionTest {
         View told = await(view -> !view.hint().isEmpty());
         assertThat(told.hint()).contains("disk budget for sound is used up").contains("the words are");
         assertThat(told.heard().words()).isEqualTo("four ten a");
+    }
+
+    @Test
+    void what_a_passer_by_cuts_short_is_said_again() throws Exception {
+        cutShortBy(Ear.UNKNOWN);
+
+        assertThat(played.poll(10, TimeUnit.SECONDS)).isEqualTo("played");
+        assertThat(played.poll(10, TimeUnit.SECONDS)).as("all of it").isEqualTo("played");
+    }
+
+    @Test
+    void what_an_answer_cuts_short_is_not_said_again() throws Exception {
+        cutShortBy("four ten a");
+
+        View answered = await(view -> has(view, "R-410A"));
+        int answer = answered.answers().size() + 1;
+        for (int line = 0; line < answer; line++) {
+            assertThat(played.poll(10, TimeUnit.SECONDS)).isEqualTo("played");
+        }
+        assertThat(played.poll(3, TimeUnit.SECONDS)).isNull();
+    }
+
+    private void cutShortBy(String words) throws Exception {
+        await(LiveSessionTest::listening);
+        script = List.of(words);
+        headset = true;
+        endless = true;
+        resume(false, AudioBudget.NONE);
+        await(LiveSessionTest::listening);
+        played.clear();
+        loud(0.6);
+        assertThat(played.poll(10, TimeUnit.SECONDS)).isEqualTo("stopped");
+        endless = false;
     }
 
     @Test

@@ -121,7 +121,8 @@ class PhrasePlayerTest {
         player.say(List.of("x".repeat(99), "waiting"));
         assertThat(next()).isEqualTo("started");
 
-        player.hush();
+        assertThat(player.hush()).as("what was not said to its end").containsExactly("x".repeat(99), "waiting");
+        assertThat(player.hush()).as("it is told once").isEmpty();
 
         assertThat(next()).isEqualTo("silenced 99");
         assertThat(next()).isEqualTo("ended");
