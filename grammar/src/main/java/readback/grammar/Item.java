@@ -159,6 +159,7 @@ sealed interface Item {
         TAIL,
         PROBE,
         MEASURES,
-        SUPPOSE
+        SUPPOSE,
+        DEFINE
     }
 }

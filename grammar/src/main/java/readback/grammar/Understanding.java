@@ -27,6 +27,9 @@ final class Understanding {
     /** A question made of words that ask and a topic. */
     private static final double TOPIC = 0.9;
 
+    /** The set of the words of the trade whose meaning is asked for. */
+    private static final String TERMS = "term";
+
     /** Sets of the rating plate and the coil, asked one after the other and told in one breath. */
     private static final Set<String> TOGETHER = Set.of("refrigerant", "metering-device");
 
@@ -39,6 +42,7 @@ final class Understanding {
     private final Mentions mentions;
     private final Ways found = new Ways();
     private final Ways topics = new Ways();
+    private final Ways terms = new Ways();
     /** Whether the utterance is, word for word, an option that is understood anywhere. */
     private boolean inFull;
 
@@ -253,7 +257,10 @@ final class Understanding {
         @Override
         public void small(Item.Small small) {
             if (small.word() == Item.Word.ASK) {
-                Understanding.this.topic(end, score);
+                Understanding.this.topic(end, score, false);
+            }
+            if (small.word() == Item.Word.DEFINE) {
+                Understanding.this.topic(end, score, true);
             }
             if (loosely && small.word() == Item.Word.FILLER) {
                 whole(end, score * POLITE, true);
@@ -271,19 +278,28 @@ final class Understanding {
         }
     }
 
-    /** "What's my superheat right now". */
-    private void topic(int at, double score) {
+    /** "What's my superheat right now", "what does superheat mean". */
+    private void topic(int at, double score, boolean meaning) {
         for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
             for (ParseChart.Match match : utterance.matches(place)) {
-                if (match.item() instanceof Item.Topic topic && onlyTail(match.end())) {
-                    topics.add(new Meaning.Choice(topic.set(), topic.option()), score * TOPIC);
+                if (match.item() instanceof Item.Topic topic
+                        && topic.set().equals(TERMS) == meaning
+                        && onlyTail(match.end())) {
+                    (meaning ? terms : topics).add(new Meaning.Choice(topic.set(), topic.option()), score * TOPIC);
                 }
             }
         }
     }
 
-    /** A question for what is worked out comes before one for a value of that name; any other value comes first. */
+    /**
+     * What a word means is no value and no answer. A question for what is worked out comes before one for a value of that name; any other value comes first.
+     */
     private void topics() {
+        if (!terms.isEmpty() && !inFull) {
+            found.removeIf(meaning -> true);
+            found.addAll(terms);
+            return;
+        }
         if (topics.isEmpty()) {
             return;
         }

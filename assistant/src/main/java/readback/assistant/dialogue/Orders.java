@@ -374,6 +374,7 @@ final class Orders {
     void choose(Draft draft, Meaning.Choice choice) {
         Optional<Question> question = Question.in(choice);
         Optional<Situations.Told> told = Situations.Told.in(choice);
+        Optional<Term> term = Term.in(choice);
         Optional<Step> inWords = asked(draft)
                 .filter(step ->
                         step.task().inWords().filter(choice.choice()::equals).isPresent());
@@ -384,6 +385,8 @@ final class Orders {
             draft.say(WITHHELD);
         } else if (question.isPresent()) {
             draft.say(answers.to(question.get(), draft.state()));
+        } else if (term.isPresent()) {
+            draft.say(term.get().explained());
         } else if (told.isPresent()) {
             situations.taken(draft, told.get(), asked(draft)).ifPresent(job -> change(draft, job));
         } else if (Emergency.in(choice).isPresent()) {

@@ -17,6 +17,7 @@ final class Situations {
 
     /** What is told. */
     enum Told {
+        COOLING_MODE,
         HEAT_PUMP,
         HEATING_MODE,
         INVERTER,
@@ -72,7 +73,7 @@ final class Situations {
             case INVERTER -> option(draft, Slots.VARIABLE_SPEED, Intake.YES);
             case ACCUMULATOR -> option(draft, Slots.ACCUMULATOR, Intake.YES);
             case MICRO_CHANNEL -> option(draft, Slots.MICRO_CHANNEL, Intake.YES);
-            case FROZEN, THAWED -> {}
+            case COOLING_MODE, FROZEN, THAWED -> {}
         }
     }
 

@@ -106,6 +106,7 @@ class MessageTextsTest {
             Map.entry("units.now.", List.of("metric", "us")),
             Map.entry("answer.saturation.", List.of("suction", "liquid")),
             Map.entry("emergency.", names(Emergency.values())),
+            Map.entry("explained.", names(Term.values())),
             Map.entry(
                     "probe.trouble.",
                     Stream.of(ProbeReport.Quality.values())

@@ -52,6 +52,8 @@ class SaidAnywhereTest {
                 .containsExactlyInAnyOrderElementsOf(names(Emergency.values()));
         assertThat(Rehearsal.GRAMMAR.choices().options(Situations.CHOICE))
                 .containsExactlyInAnyOrderElementsOf(names(Situations.Told.values()));
+        assertThat(Rehearsal.GRAMMAR.choices().options(Term.CHOICE))
+                .containsExactlyInAnyOrderElementsOf(names(Term.values()));
     }
 
     @ParameterizedTest
@@ -123,6 +125,23 @@ class SaidAnywhereTest {
                         .contains(new Meaning.Choice(Question.CHOICE, option));
                 assertThat(rehearsal.state().sheet()).isEqualTo(before);
                 assertThat(rehearsal.messages()).isNotEmpty();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void a_word_of_the_trade_is_explained_at_every_step_and_nothing_is_taken(Term term) {
+        String option = ConstantName.of(term);
+        for (String moment :
+                List.of("at the beginning", "before the cautions were heeded", "at a question", "at a number")) {
+            for (String words : phrases(Term.CHOICE, option)) {
+                Rehearsal rehearsal = at(moment);
+                Sheet before = rehearsal.state().sheet();
+                rehearsal.says(words);
+
+                assertThat(rehearsal.keys()).as(words + ", " + moment).contains("explained." + option);
+                assertThat(rehearsal.state().sheet()).isEqualTo(before);
             }
         }
     }
