@@ -1,8 +1,11 @@
 package readback.assistant.dialogue;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -10,6 +13,7 @@ import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
 import readback.calc.caution.Situation;
 import readback.calc.charge.Correction;
+import readback.calc.charge.Judgement;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.AirflowPerTon;
 import readback.calc.measurement.Limits;
@@ -55,8 +59,17 @@ final class Holds {
                     assessment ->
                             assessment.verdict().equals(Optional.of(Verdict.Kind.RECOVER)) || trim(assessment) < 0),
             Map.entry("refrigerant-recovered", assessment -> moved(assessment, kilograms -> kilograms < 0)),
+            Map.entry("moved-since-measured", Holds::movedSinceMeasured),
             Map.entry("leak-to-test", Holds::leakToTest),
             Map.entry("examined", assessment -> assessment.settings().tutor() == Tutor.EXAMINER));
+
+    private static final Set<Quantity> MOVED = EnumSet.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED);
+
+    private static final Set<Quantity> AT_THE_GAUGES = EnumSet.of(
+            Quantity.SUCTION_PRESSURE,
+            Quantity.LIQUID_PRESSURE,
+            Quantity.SUCTION_LINE_TEMPERATURE,
+            Quantity.LIQUID_LINE_TEMPERATURE);
 
     private Holds() {}
 
@@ -78,6 +91,25 @@ final class Holds {
                         assessment.rounds().stream().map(Round::moved))
                 .mapToDouble(Mass::kilograms)
                 .anyMatch(way);
+    }
+
+    /** Whether refrigerant was moved after the last of the readings that could be judged: they show what is no more. */
+    private static boolean movedSinceMeasured(Assessment assessment) {
+        boolean judged = assessment
+                .judgement()
+                .map(Judgement::verdict)
+                .flatMap(Verdict::comparison)
+                .isPresent();
+        return judged
+                && times(assessment, MOVED)
+                        .anyMatch(moved -> times(assessment, AT_THE_GAUGES).allMatch(moved::isAfter));
+    }
+
+    /** When each of these was told. */
+    private static Stream<Instant> times(Assessment assessment, Set<Quantity> quantities) {
+        return quantities.stream()
+                .flatMap(quantity -> assessment.sheet().answer(Slot.of(quantity)).stream())
+                .map(Answer::at);
     }
 
     /**
