@@ -18,6 +18,7 @@ import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.calc.applicability.CircuitParts;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
+import readback.calc.caution.Situation;
 import readback.calc.charge.ChargeLevel;
 import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
@@ -393,7 +394,7 @@ public final class Assessment implements ConditionContext {
                 new ArrayList<>(judgement().map(Judgement::cautions).orElseGet(this::withoutDevice));
         reading(Slots.PRESSURE_END)
                 .or(() -> reading(Slots.PRESSURE_START))
-                .map(nitrogen -> readback.calc.caution.Situation.pressureTest(
+                .map(nitrogen -> new Situation.PressureTesting(
                         nitrogen.gaugePressure(),
                         sheet.reading(Quantity.PLATE_LOW_SIDE_PRESSURE).map(Reading::gaugePressure)))
                 .ifPresent(test -> cautions.addAll(CautionFinder.in(test)));

@@ -51,7 +51,7 @@ final class Cylinders {
     static List<Caution> cautions(Assessment assessment) {
         return cylinder(assessment)
                 .flatMap(cylinder -> mass(assessment, Quantity.CYLINDER_WEIGHT).map(cylinder::share))
-                .map(share -> CautionFinder.in(Situation.recovery(assessment.refrigerant(), share)).stream()
+                .map(share -> CautionFinder.in(new Situation.Recovering(assessment.refrigerant(), share)).stream()
                         .filter(caution -> caution.rule() == CautionRule.CYLINDER_OVERFILL)
                         .toList())
                 .orElse(List.of());
