@@ -1,8 +1,9 @@
 package readback.calc.fluid;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.GaugePressure;
@@ -53,12 +54,9 @@ public final class SaturationTable {
      * @param step above zero
      */
     public List<Row> byPressure(double first, double last, double step) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < count(first, last, step); i++) {
-            double given = first + i * step;
-            rows.add(new Row(given, temperatureAt(Side.BUBBLE, given), temperatureAt(Side.DEW, given)));
-        }
-        return rows;
+        return given(first, last, step)
+                .mapToObj(given -> new Row(given, temperatureAt(Side.BUBBLE, given), temperatureAt(Side.DEW, given)))
+                .toList();
     }
 
     /**
@@ -67,20 +65,18 @@ public final class SaturationTable {
      * @param step above zero
      */
     public List<Row> byTemperature(double first, double last, double step) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < count(first, last, step); i++) {
-            double given = first + i * step;
-            rows.add(new Row(given, pressureAt(Side.BUBBLE, given), pressureAt(Side.DEW, given)));
-        }
-        return rows;
+        return given(first, last, step)
+                .mapToObj(given -> new Row(given, pressureAt(Side.BUBBLE, given), pressureAt(Side.DEW, given)))
+                .toList();
     }
 
-    private static int count(double first, double last, double step) {
+    private static DoubleStream given(double first, double last, double step) {
         if (!(step > 0 && last >= first && Double.isFinite(last - first))) {
             throw new IllegalArgumentException("no steps of " + step + " from " + first + " to " + last);
         }
         // A step that ends a rounding error beyond the last value still belongs to the table.
-        return (int) Math.floor((last - first) / step + 1e-9) + 1;
+        int count = (int) Math.floor((last - first) / step + 1e-9) + 1;
+        return IntStream.range(0, count).mapToDouble(i -> first + i * step);
     }
 
     private OptionalDouble temperatureAt(Side side, double given) {
