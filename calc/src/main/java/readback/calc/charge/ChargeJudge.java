@@ -161,9 +161,7 @@ public final class ChargeJudge {
         boolean bySuperheat = system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT;
         Band limits = bySuperheat
                 ? system.limits().superheat()
-                : system.makersRanges()
-                        .subcoolingDeviation()
-                        .orElse(system.limits().subcooling());
+                : system.limits().subcooling();
         Estimate deviation = target.deviation(actual);
         Comparison comparison = Comparison.of(deviation, limits);
         Verdict.Kind kind = switch (comparison.position()) {

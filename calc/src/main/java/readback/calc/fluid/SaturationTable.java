@@ -49,17 +49,6 @@ public final class SaturationTable {
     public record Row(double given, OptionalDouble bubble, OptionalDouble dew) {}
 
     /**
-     * Bubble and dew temperatures at the pressures first, first + step, ... up to last.
-     *
-     * @param step above zero
-     */
-    public List<Row> byPressure(double first, double last, double step) {
-        return given(first, last, step)
-                .mapToObj(given -> new Row(given, temperatureAt(Side.BUBBLE, given), temperatureAt(Side.DEW, given)))
-                .toList();
-    }
-
-    /**
      * Bubble and dew pressures at the temperatures first, first + step, ... up to last.
      *
      * @param step above zero
@@ -77,17 +66,6 @@ public final class SaturationTable {
         // A step that ends a rounding error beyond the last value still belongs to the table.
         int count = (int) Math.floor((last - first) / step + 1e-9) + 1;
         return IntStream.range(0, count).mapToDouble(i -> first + i * step);
-    }
-
-    private OptionalDouble temperatureAt(Side side, double given) {
-        double pascals = pressureUnit.toBase(given)
-                + (pressureUnit.dimension() == Dimension.GAUGE_PRESSURE ? atmosphere.pascals() : 0);
-        if (pascals < refrigerant.lowestPressure(side).pascals()
-                || pascals > refrigerant.highestPressure(side).pascals()) {
-            return OptionalDouble.empty();
-        }
-        Temperature temperature = refrigerant.saturationTemperature(side, AbsolutePressure.pascals(pascals));
-        return OptionalDouble.of(temperatureUnit.fromBase(temperature.kelvin()));
     }
 
     private OptionalDouble pressureAt(Side side, double given) {

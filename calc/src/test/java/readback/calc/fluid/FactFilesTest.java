@@ -105,8 +105,7 @@ class FactFilesTest {
                         "equation pure",
                         "class A1",
                         "critical 300 1e6 | guessed",
-                        "odp 0",
-                        "oil any")))
+                        "odp 0")))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("refrigerants.txt: R-1 lacks gwp AR4");
     }
