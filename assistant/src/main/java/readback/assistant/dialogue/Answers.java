@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import readback.assistant.dialogue.caution.CautionNotice;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.calc.charge.Judgement;
 import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Refrigerant;
@@ -180,7 +181,7 @@ final class Answers {
             return Message.of("answer.moved.none");
         }
         return Message.of(moved.kilograms() > 0 ? "answer.moved.added" : "answer.moved.recovered")
-                .with("amount", JudgementMessages.mass(Mass.kilograms(Math.abs(moved.kilograms())), units));
+                .with("amount", RoundedFacts.size(moved, units));
     }
 
     /** Everything that was announced and still holds, in the words in which it was; that there is nothing yet. */

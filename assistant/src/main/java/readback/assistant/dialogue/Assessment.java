@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.dialogue.outcome.Announcement;
-import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
 import readback.calc.applicability.CircuitParts;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
@@ -495,10 +495,10 @@ public final class Assessment implements ConditionContext {
     }
 
     /** The verdict with the numbers that led to it; empty while readings are missing. */
-    Optional<JobOutcome.Charge> outcome() {
+    Optional<ChargeVerdict> outcome() {
         return judgement()
                 .filter(each -> each.verdict().kind() != Verdict.Kind.INCOMPLETE)
-                .map(each -> JobOutcome.Charge.of(each, early().orElse(Duration.ZERO), diagnosis()));
+                .map(each -> ChargeVerdict.of(each, early().orElse(Duration.ZERO), diagnosis()));
     }
 
     /** What was missing of the settling time when these readings were begun; empty where it was over or not needed. */

@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
@@ -43,7 +43,7 @@ final class Cylinders {
                 .map(room -> Message.of("cylinder.room")
                         .with(
                                 "room",
-                                JudgementMessages.mass(
+                                RoundedFacts.mass(
                                         room, assessment.settings().units())));
     }
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.ApplicableTest;
-import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.calc.applicability.Applicability;
 import readback.calc.applicability.CircuitParts;
 import readback.calc.applicability.Circumstances;
@@ -151,7 +151,7 @@ final class Seasons {
     }
 
     private static readback.prompts.text.Fact difference(Assessment assessment, double pascals) {
-        return JudgementMessages.pressureDifference(
+        return RoundedFacts.pressureDifference(
                 GaugePressure.pascals(pascals), assessment.settings().units());
     }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
@@ -169,8 +170,8 @@ class VerificationTest {
     }
 
     private static JobOutcome better(JobOutcome outcome) {
-        JobOutcome.Charge charge = (JobOutcome.Charge) outcome;
-        return new JobOutcome.Charge(
+        ChargeVerdict charge = (ChargeVerdict) outcome;
+        return new ChargeVerdict(
                 Verdict.Kind.IN_TOLERANCE,
                 charge.borderline(),
                 charge.method(),
