@@ -38,9 +38,11 @@ public final class Dialogue {
         Doubts doubts = new Doubts(flow);
         Intake intake = new Intake(flow, waiting, doubts);
         this.probes = new ProbeTalk(flow, intake);
-        Orders orders = new Orders(flow, intake, waiting, closing, answers, probes);
-        this.grounding = new Grounding(grammar, flow, doubts, intake, answers, orders, probes);
-        this.progress = new Progress(flow, waiting, orders);
+        JobStack jobs = new JobStack(flow, closing);
+        Orders orders = new Orders(flow, intake, waiting, closing, answers, probes, jobs);
+        ChoiceTalk choices = new ChoiceTalk(flow, intake, waiting, answers, orders, jobs);
+        this.grounding = new Grounding(grammar, flow, doubts, intake, answers, orders, choices, probes);
+        this.progress = new Progress(flow, waiting, jobs);
     }
 
     /** The first turn of a session. */

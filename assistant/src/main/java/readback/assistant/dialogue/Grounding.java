@@ -28,6 +28,7 @@ final class Grounding {
     private final Intake intake;
     private final Answers answers;
     private final Orders orders;
+    private final ChoiceTalk choices;
     private final ProbeTalk probes;
 
     Grounding(
@@ -37,6 +38,7 @@ final class Grounding {
             Intake intake,
             Answers answers,
             Orders orders,
+            ChoiceTalk choices,
             ProbeTalk probes) {
         this.grammar = grammar;
         this.flow = flow;
@@ -44,6 +46,7 @@ final class Grounding {
         this.intake = intake;
         this.answers = answers;
         this.orders = orders;
+        this.choices = choices;
         this.probes = probes;
     }
 
@@ -179,14 +182,14 @@ final class Grounding {
                     if (doubtful && Situations.Told.in(choice).isPresent()) {
                         complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
                     } else {
-                        orders.choose(draft, choice);
+                        choices.choose(draft, choice);
                     }
                 };
             }
 
             @Override
-            public Runnable choices(Meaning.Choices choices) {
-                return () -> choices.choices().forEach(choice -> orders.choose(draft, choice));
+            public Runnable choices(Meaning.Choices several) {
+                return () -> several.choices().forEach(choice -> choices.choose(draft, choice));
             }
 
             @Override
@@ -201,7 +204,7 @@ final class Grounding {
 
             @Override
             public Runnable saturationQuestion(Meaning.SaturationQuestion question) {
-                return () -> orders.saturation(draft, question.pressure());
+                return () -> draft.say(Answers.saturation(draft.state(), question.pressure()));
             }
 
             @Override
@@ -221,7 +224,7 @@ final class Grounding {
                     if (doubtful) {
                         complain(draft, Meaning.NotUnderstood.of(Reason.Kind.UNSURE));
                     } else {
-                        orders.mentioned(draft, mentioned.of());
+                        choices.mentioned(draft, mentioned.of());
                     }
                 };
             }
