@@ -160,7 +160,7 @@ public final class ChecklistValidator {
 
             @Override
             public void finding(String finding) {
-                if (!Assessment.tells(finding)) {
+                if (!StepFindings.tells(finding)) {
                     faults.add(where + " waits for the finding \"" + finding + "\", which nobody tells");
                 }
             }

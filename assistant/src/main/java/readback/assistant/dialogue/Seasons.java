@@ -195,7 +195,7 @@ final class Seasons {
     /** Nothing that needs an expansion valve is advised where nobody knows that there is one. */
     private static Optional<ChargeMethod> method(Sheet sheet) {
         return sheet.option(Slots.METERING_DEVICE)
-                .map(option -> Assessment.meteringDevice(sheet)
+                .map(option -> TypedAnswers.meteringDevice(sheet)
                         .map(MeteringDevice::chargeMethod)
                         .orElse(ChargeMethod.TOTAL_SUPERHEAT));
     }

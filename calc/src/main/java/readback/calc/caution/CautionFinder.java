@@ -155,15 +155,21 @@ public final class CautionFinder {
 
     /** Held against the pressure at the limit: a pressure that boils nothing any more is the more dangerous one. */
     private static void pressures(Situation.Running running, Refrigerant refrigerant, Set<CautionRule> fired) {
-        AbsolutePressure sure = refrigerant.saturationPressure(Side.DEW, SURELY_ABOVE_FREEZING);
-        if (running.lowSide().filter(p -> p.compareTo(sure) < 0).isPresent()) {
+        if (running.lowSide()
+                .filter(p -> p.compareTo(refrigerant.saturationPressure(Side.DEW, SURELY_ABOVE_FREEZING)) < 0)
+                .isPresent()) {
             fired.add(CautionRule.COIL_BELOW_FREEZING);
         }
-        AbsolutePressure nearCutOut = NEAR_CUT_OUT.compareTo(refrigerant.highestTemperature()) < 0
-                ? refrigerant.saturationPressure(Side.BUBBLE, NEAR_CUT_OUT)
-                : refrigerant.highestPressure(Side.BUBBLE);
-        if (running.highSide().filter(p -> p.compareTo(nearCutOut) >= 0).isPresent()) {
+        if (running.highSide()
+                .filter(p -> p.compareTo(nearCutOut(refrigerant)) >= 0)
+                .isPresent()) {
             fired.add(CautionRule.NEAR_HIGH_PRESSURE_CUT_OUT);
         }
+    }
+
+    private static AbsolutePressure nearCutOut(Refrigerant refrigerant) {
+        return NEAR_CUT_OUT.compareTo(refrigerant.highestTemperature()) < 0
+                ? refrigerant.saturationPressure(Side.BUBBLE, NEAR_CUT_OUT)
+                : refrigerant.highestPressure(Side.BUBBLE);
     }
 }
