@@ -286,9 +286,7 @@ final class SessionRows implements Serializable {
         if (outcome instanceof ChargeVerdict charge) {
             return charge.suspect().map(suspect -> ConstantName.of(suspect.fault()));
         }
-        return outcome instanceof FrozenCoil
-                ? Optional.of(ConstantName.of(Fault.FROZEN_COIL))
-                : Optional.empty();
+        return outcome instanceof FrozenCoil ? Optional.of(ConstantName.of(Fault.FROZEN_COIL)) : Optional.empty();
     }
 
     /**

@@ -190,7 +190,13 @@ public final class Assessment implements ConditionContext {
     }
 
     private Advice advice(SystemUnderTest known, Course course) {
-        return ADVISOR.advise(known, readings, TypedAnswers.findings(sheet), TypedAnswers.passedOver(sheet), TypedAnswers.denied(sheet), course);
+        return ADVISOR.advise(
+                known,
+                readings,
+                TypedAnswers.findings(sheet),
+                TypedAnswers.passedOver(sheet),
+                TypedAnswers.denied(sheet),
+                course);
     }
 
     /** The judgement, as soon as refrigerant and metering device are known. */

@@ -104,8 +104,7 @@ final class Closing {
             draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
                     .with(
                             "amount",
-                            RoundedFacts.size(
-                                    moved, draft.state().settings().units())));
+                            RoundedFacts.size(moved, draft.state().settings().units())));
         }
         // What was worked out but never said, because a condition was not confirmed, is no verdict.
         draft.say(draft.state()

@@ -43,8 +43,7 @@ final class Cylinders {
                 .map(room -> Message.of("cylinder.room")
                         .with(
                                 "room",
-                                RoundedFacts.mass(
-                                        room, assessment.settings().units())));
+                                RoundedFacts.mass(room, assessment.settings().units())));
     }
 
     /** The caution about a cylinder at its limit. */

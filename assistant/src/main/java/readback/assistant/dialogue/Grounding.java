@@ -59,7 +59,8 @@ final class Grounding {
     boolean heard(Draft draft, Event.Heard heard, boolean away) {
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
-        Decision weighed = grammar.decide(hypotheses, flow.expectation(draft.state()), AssessedPrior.of(draft.assessment()), sinceTalk);
+        Decision weighed = grammar.decide(
+                hypotheses, flow.expectation(draft.state()), AssessedPrior.of(draft.assessment()), sinceTalk);
         Decision decision = LateCorrection.of(draft, weighed, heard).orElse(weighed);
         draft.become(draft.conversation().spokenTo(talkAfter(draft, decision, heard)));
         Optional<Emergency> emergency = decision.accepted()

@@ -238,8 +238,8 @@ final class Orders {
 
     /** "Plate subcooling unknown": the step of that value is left open, whatever is asked. */
     private void leaveOpen(Draft draft, Quantity about, Optional<Step> asked) {
-        Optional<Step> step =
-                asked.filter(each -> each.slot().equals(Slot.of(about))).or(() -> flow.step(draft.state(), Slot.of(about)));
+        Optional<Step> step = asked.filter(each -> each.slot().equals(Slot.of(about)))
+                .or(() -> flow.step(draft.state(), Slot.of(about)));
         if (step.filter(each -> !each.optional()).isPresent()) {
             draft.say(Message.of("skip.refused"));
             if (about == Quantity.RETURN_WET_BULB) {
@@ -273,5 +273,4 @@ final class Orders {
         draft.say(next.equals(settings.delivery()) ? atTheLimit : told);
         draft.become(draft.state().with(settings.delivered(next)));
     }
-
 }

@@ -33,8 +33,9 @@ final class TypedAnswers {
 
     /** As it was told, else as it was known beforehand. */
     static Optional<Refrigerant> refrigerant(Sheet sheet, SessionSettings settings) {
-        return sheet.option(Slots.REFRIGERANT).or(settings::refrigerant).flatMap(designation ->
-                Catalogue.standard().find(designation).known());
+        return sheet.option(Slots.REFRIGERANT)
+                .or(settings::refrigerant)
+                .flatMap(designation -> Catalogue.standard().find(designation).known());
     }
 
     static Optional<MeteringDevice> meteringDevice(Sheet sheet) {

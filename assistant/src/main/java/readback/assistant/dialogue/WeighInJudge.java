@@ -202,15 +202,13 @@ final class WeighInJudge {
             @Override
             public Announcement unknownTube(WeighIn.Target.UnknownTube unknown) {
                 return new Announcement(
-                        new ToWeighIn(new ToWeighIn.Amount.UnknownTube()),
-                        Message.of("weigh-in.unknown-tube"));
+                        new ToWeighIn(new ToWeighIn.Amount.UnknownTube()), Message.of("weigh-in.unknown-tube"));
             }
 
             @Override
             public Announcement nothingLeft(WeighIn.Target.NothingLeft nothing) {
                 return new Announcement(
-                        new ToWeighIn(new ToWeighIn.Amount.NothingLeft()),
-                        Message.of("weigh-in.impossible"));
+                        new ToWeighIn(new ToWeighIn.Amount.NothingLeft()), Message.of("weigh-in.impossible"));
             }
         }));
     }
@@ -235,8 +233,7 @@ final class WeighInJudge {
         if (line != 0) {
             telling.reason(Message.of("weigh-in.basis." + ConstantName.of(charge.basis())));
         }
-        return telling.of(
-                new ToWeighIn(new ToWeighIn.Amount.Grams(JobOutcome.grams(charge.total()))));
+        return telling.of(new ToWeighIn(new ToWeighIn.Amount.Grams(JobOutcome.grams(charge.total()))));
     }
 
     private Message drier(WeighIn.Driers driers) {
@@ -263,8 +260,7 @@ final class WeighInJudge {
         telling.headline(Message.of("weigh-in.rooms.too-much").with("amount", mass(charge.total())));
         telling.number(Message.of("weigh-in.rooms.with-detection").with("limit", mass(rooms.withDetection())));
         telling.reason(Message.of("weigh-in.rooms.rule"));
-        return telling.of(new ToWeighIn(
-                new ToWeighIn.Amount.TooMuchForRooms(JobOutcome.grams(charge.total()))));
+        return telling.of(new ToWeighIn(new ToWeighIn.Amount.TooMuchForRooms(JobOutcome.grams(charge.total()))));
     }
 
     Optional<Announcement> weighed() {

@@ -234,8 +234,7 @@ final class EarlierSchemas {
                     new AirflowBySplit(find("split")
                             .map(any -> new AirflowBySplit.Split(
                                     named(SplitCheck.Outcome.class), tenths("split"), tenths("target"))));
-                case "pressure-test" ->
-                    new PressureHold(named(StandingPressure.Outcome.class), whole("loss", "Pa"));
+                case "pressure-test" -> new PressureHold(named(StandingPressure.Outcome.class), whole("loss", "Pa"));
                 case "evacuation" ->
                     new Evacuation(
                             named(VacuumDecay.Outcome.class), whole("slope", "micron/min"), whole("limit", "micron"));

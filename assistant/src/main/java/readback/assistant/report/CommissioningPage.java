@@ -167,5 +167,4 @@ public final class CommissioningPage {
         table.end();
         page.closeLine();
     }
-
 }

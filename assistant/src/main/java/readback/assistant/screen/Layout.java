@@ -330,6 +330,5 @@ public final class Layout {
             canvas.fill(area.after(last), palette.inverse());
             canvas.put(area, last, new StatusLine(texts, unicode).of(view), palette.inverse());
         }
-
     }
 }

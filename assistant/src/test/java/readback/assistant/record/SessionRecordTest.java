@@ -175,8 +175,7 @@ class SessionRecordTest {
                         List.of(Condition.values()),
                         Optional.of(new ChargeVerdict.Suspected(
                                 readback.calc.diagnosis.Fault.NON_CONDENSABLES, Diagnosis.Certainty.AMBIGUOUS))),
-                new AirflowBySplit(
-                        Optional.of(new AirflowBySplit.Split(SplitCheck.Outcome.SUFFICIENT, 192, 184))),
+                new AirflowBySplit(Optional.of(new AirflowBySplit.Split(SplitCheck.Outcome.SUFFICIENT, 192, 184))),
                 new AirflowBySplit(Optional.empty()),
                 new StatedAirflow(true, 400),
                 new PressureHold(StandingPressure.Outcome.TIGHT, 1200),
@@ -190,11 +189,9 @@ class SessionRecordTest {
                         Optional.empty(),
                         Optional.of(90L),
                         List.of(FunctionalCheck.Aspect.SUPERHEAT, FunctionalCheck.Aspect.SPLIT)),
-                new WeighedIn(
-                        Optional.of(new WeighedIn.Weighed(WeighIn.Outcome.ON_TARGET, 3100, 3200))),
+                new WeighedIn(Optional.of(new WeighedIn.Weighed(WeighIn.Outcome.ON_TARGET, 3100, 3200))),
                 new WeighedIn(Optional.empty()),
-                new PressureAtRest(
-                        Optional.of(new PressureAtRest.Against(RestingPressure.Outcome.SATURATION, -400))),
+                new PressureAtRest(Optional.of(new PressureAtRest.Against(RestingPressure.Outcome.SATURATION, -400))),
                 new FrozenCoil(Duration.ofMinutes(10)),
                 new ApplicableTest(ChargeTest.WINTER_SET_UP),
                 new HeaterAirflow(1129),

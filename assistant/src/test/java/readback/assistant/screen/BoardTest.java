@@ -27,8 +27,8 @@ class BoardTest {
     @TempDir
     private Path folder;
 
-    private final Board board = new Board(
-            Grammar.standard(), Checklists.standard(), Language.english(), SessionSettings.STANDARD.units());
+    private final Board board =
+            new Board(Grammar.standard(), Checklists.standard(), Language.english(), SessionSettings.STANDARD.units());
 
     /** A charge check of a piston system up to the weather. */
     private static Scripted call(String name) {

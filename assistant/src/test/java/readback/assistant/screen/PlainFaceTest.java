@@ -20,8 +20,7 @@ class PlainFaceTest {
             new ScreenTexts(Language.english()));
 
     private static View view(boolean listening, long overruns, String hint) {
-        return ViewsForTests.listening(
-                new View.Status("headset", true, listening, 4, overruns, "voice flite"), hint);
+        return ViewsForTests.listening(new View.Status("headset", true, listening, 4, overruns, "voice flite"), hint);
     }
 
     private List<String> lines() {

@@ -63,7 +63,9 @@ public final class CautionFinder {
         @Override
         public Set<CautionRule> pressureTesting(Situation.PressureTesting test) {
             GaugePressure allowed = test.plateLowSidePressure().orElse(TEST_WITHOUT_PLATE);
-            return test.pressure().compareTo(allowed) > 0 ? EnumSet.of(CautionRule.TEST_PRESSURE_ABOVE_PLATE) : Set.of();
+            return test.pressure().compareTo(allowed) > 0
+                    ? EnumSet.of(CautionRule.TEST_PRESSURE_ABOVE_PLATE)
+                    : Set.of();
         }
 
         @Override

@@ -92,13 +92,7 @@ final class ResidualTerms {
     }
 
     private double exponent(
-            int i,
-            double lnTau,
-            double lnDelta,
-            double deltaL,
-            double tauM,
-            double fromEpsilon,
-            double fromGamma) {
+            int i, double lnTau, double lnDelta, double deltaL, double tauM, double fromEpsilon, double fromGamma) {
         return d[i] * lnDelta
                 + t[i] * lnTau
                 - deltaL

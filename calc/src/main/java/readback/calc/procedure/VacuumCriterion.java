@@ -16,8 +16,8 @@ public record VacuumCriterion(AbsolutePressure pumpDownTo, Duration hold, Absolu
      * 500 microns, 10 minutes, not above 500 at the end. The field norm; many allow 1,000 at the end, but not with
      * polyol ester oil, which the refrigerants of today need. Common practice, no source.
      */
-    public static final VacuumCriterion FIELD = new VacuumCriterion(
-            AbsolutePressure.microns(500), Duration.ofMinutes(10), AbsolutePressure.microns(500));
+    public static final VacuumCriterion FIELD =
+            new VacuumCriterion(AbsolutePressure.microns(500), Duration.ofMinutes(10), AbsolutePressure.microns(500));
 
     /** The same hold with the maker's figure for the end; the pump is not isolated above it either. */
     public VacuumCriterion stayingBelow(AbsolutePressure makersFigure) {

@@ -222,7 +222,8 @@ class CautionFinderTest {
     /** 49 CFR 173.304a and AHRI Guideline K, from memory: 80 %. */
     @Test
     void a_cylinder_is_warned_of_at_its_limit_and_while_its_filling_is_not_known() {
-        assertThat(rules(new Situation.Recovering(Optional.of(Known.R410A), 1.0))).startsWith(CautionRule.CYLINDER_OVERFILL);
+        assertThat(rules(new Situation.Recovering(Optional.of(Known.R410A), 1.0)))
+                .startsWith(CautionRule.CYLINDER_OVERFILL);
         assertThat(rules(new Situation.Recovering(Optional.of(Known.R410A), 0.99)))
                 .doesNotContain(CautionRule.CYLINDER_OVERFILL);
         assertThat(before(Activity.RECOVERING, Optional.of(Known.R410A))).startsWith(CautionRule.CYLINDER_OVERFILL);

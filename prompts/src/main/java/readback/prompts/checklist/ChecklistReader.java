@@ -224,8 +224,7 @@ final class ChecklistReader {
         try {
             return Enum.valueOf(type, string(value));
         } catch (IllegalArgumentException e) {
-            throw fault(
-                    value.line(), "\"" + value.value() + "\" " + fault + List.of(type.getEnumConstants()));
+            throw fault(value.line(), "\"" + value.value() + "\" " + fault + List.of(type.getEnumConstants()));
         }
     }
 

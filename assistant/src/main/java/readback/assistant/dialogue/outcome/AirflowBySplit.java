@@ -29,8 +29,7 @@ public record AirflowBySplit(Optional<Split> split) implements JobOutcome {
 
     @Override
     public String name() {
-        return "airflow "
-                + split.map(each -> ConstantName.of(each.outcome())).orElse("outside-table");
+        return "airflow " + split.map(each -> ConstantName.of(each.outcome())).orElse("outside-table");
     }
 
     @Override

@@ -64,9 +64,7 @@ public record ChargeVerdict(
                 judgement.valveCheck().map(check -> check.superheat().position()),
                 judgement.contradictions().stream().map(Contradiction::kind).toList(),
                 early,
-                judgement.conditions().stream()
-                        .map(FailedCondition::condition)
-                        .toList(),
+                judgement.conditions().stream().map(FailedCondition::condition).toList(),
                 diagnosis
                         .filter(any -> judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE)
                         .map(each -> new Suspected(each.leader().fault(), each.certainty())));
@@ -125,8 +123,8 @@ public record ChargeVerdict(
             line.add("measured-early=" + early);
         }
         failed.forEach(each -> line.add("failed=" + ConstantName.of(each)));
-        suspect.ifPresent(each ->
-                line.add("suspect=" + ConstantName.of(each.fault())).add(ConstantName.of(each.certainty())));
+        suspect.ifPresent(
+                each -> line.add("suspect=" + ConstantName.of(each.fault())).add(ConstantName.of(each.certainty())));
         return line.toString();
     }
 

@@ -27,8 +27,7 @@ public record Evacuation(VacuumDecay.Outcome outcome, long slopeMicronsPerMinute
 
     @Override
     public List<Figure> figures(UnitSetting units) {
-        return List.of(
-                Figure.micronsPerMinute("slope", slopeMicronsPerMinute), Figure.microns("limit", limitMicrons));
+        return List.of(Figure.micronsPerMinute("slope", slopeMicronsPerMinute), Figure.microns("limit", limitMicrons));
     }
 
     @Override

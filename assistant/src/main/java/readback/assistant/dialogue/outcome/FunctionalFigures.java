@@ -16,10 +16,7 @@ import readback.prompts.checklist.Judged;
  * @param unusual what few systems show
  */
 public record FunctionalFigures(
-        Optional<Long> superheat,
-        Optional<Long> subcooling,
-        Optional<Long> split,
-        List<FunctionalCheck.Aspect> unusual)
+        Optional<Long> superheat, Optional<Long> subcooling, Optional<Long> split, List<FunctionalCheck.Aspect> unusual)
         implements JobOutcome {
 
     public FunctionalFigures {

@@ -58,9 +58,11 @@ public record Heating(
             figures.add(Tenths.figure("air-rise", tenths, units));
             figures.add(Tenths.figure("usual-air-rise", usualRiseTenths, units));
         });
-        dischargeOverOutdoorTenths.ifPresent(tenths -> figures.add(Tenths.figure("discharge-over-outdoor", tenths, units)));
+        dischargeOverOutdoorTenths.ifPresent(
+                tenths -> figures.add(Tenths.figure("discharge-over-outdoor", tenths, units)));
         superheatTenths.ifPresent(tenths -> figures.add(Tenths.figure("superheat", tenths, units)));
-        boilingBelowOutdoorTenths.ifPresent(tenths -> figures.add(Tenths.figure("boiling-below-outdoor", tenths, units)));
+        boilingBelowOutdoorTenths.ifPresent(
+                tenths -> figures.add(Tenths.figure("boiling-below-outdoor", tenths, units)));
         return figures;
     }
 
@@ -70,7 +72,8 @@ public record Heating(
         line.add(name());
         signs.forEach(sign -> line.add("sign=" + ConstantName.of(sign)));
         obstacle.ifPresent(each -> line.add("obstacle=" + ConstantName.of(each)));
-        riseTenths.ifPresent(tenths -> line.add("rise=" + Tenths.shown(tenths) + " usual=" + Tenths.shown(usualRiseTenths)));
+        riseTenths.ifPresent(
+                tenths -> line.add("rise=" + Tenths.shown(tenths) + " usual=" + Tenths.shown(usualRiseTenths)));
         dischargeOverOutdoorTenths.ifPresent(tenths -> line.add("discharge-over-outdoor=" + Tenths.shown(tenths)));
         superheatTenths.ifPresent(tenths -> line.add("superheat=" + Tenths.shown(tenths)));
         boilingBelowOutdoorTenths.ifPresent(tenths -> line.add("boiling-below-outdoor=" + Tenths.shown(tenths)));

@@ -9,8 +9,7 @@ import readback.prompts.checklist.Judged;
 public record StatedAirflow(boolean enough, long cubicFeetPerMinutePerTon) implements JobOutcome {
 
     public static StatedAirflow of(double cubicFeetPerMinutePerTon) {
-        return new StatedAirflow(
-                AirflowPerTon.enough(cubicFeetPerMinutePerTon), Math.round(cubicFeetPerMinutePerTon));
+        return new StatedAirflow(AirflowPerTon.enough(cubicFeetPerMinutePerTon), Math.round(cubicFeetPerMinutePerTon));
     }
 
     @Override
