@@ -9,16 +9,51 @@ import java.util.List;
  */
 public enum Reader {
     /** The voice rms of the program flite. */
-    RMS(Acquaintance.STRANGER, home -> FliteVoice.open("flite")),
+    RMS(Acquaintance.STRANGER) {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return FliteVoice.open("flite");
+        }
+    },
     /** Speakers of the program espeak-ng that were held out; others of it were trained on. */
-    F4(Acquaintance.STRANGER, home -> espeak("f4")),
-    MIKE(Acquaintance.STRANGER, home -> espeak("Mike")),
-    JACKY(Acquaintance.STRANGER, home -> espeak("Jacky")),
-    MARCELO(Acquaintance.STRANGER, home -> espeak("marcelo")),
+    F4(Acquaintance.STRANGER) {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return espeak("f4");
+        }
+    },
+    MIKE(Acquaintance.STRANGER) {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return espeak("Mike");
+        }
+    },
+    JACKY(Acquaintance.STRANGER) {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return espeak("Jacky");
+        }
+    },
+    MARCELO(Acquaintance.STRANGER) {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return espeak("marcelo");
+        }
+    },
     /** The operating system's own, where it has one. */
-    SYSTEM(Acquaintance.STRANGER, VoiceChoice.SYSTEM::open),
+    SYSTEM(Acquaintance.STRANGER) {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return VoiceChoice.SYSTEM.open(home);
+        }
+    },
     /** The one that comes with Readback: its speaker was trained on, through two other programs. */
-    EMBEDDED(Acquaintance.TRAINED_ON, VoiceChoice.EMBEDDED::open);
+    EMBEDDED(Acquaintance.TRAINED_ON) {
+        @Override
+        public Voice open(Path home) throws VoiceFailedException {
+            return VoiceChoice.EMBEDDED.open(home);
+        }
+    };
 
     /** How the acoustic model stands to a voice. */
     public enum Acquaintance {
@@ -28,17 +63,10 @@ public enum Reader {
         TRAINED_ON
     }
 
-    /** How a voice is had, with the folder of the distribution. */
-    private interface Opener {
-        Voice open(Path home) throws VoiceFailedException;
-    }
-
     private final Acquaintance acquaintance;
-    private final Opener opener;
 
-    Reader(Acquaintance acquaintance, Opener opener) {
+    Reader(Acquaintance acquaintance) {
         this.acquaintance = acquaintance;
-        this.opener = opener;
     }
 
     public Acquaintance acquaintance() {
@@ -51,9 +79,7 @@ public enum Reader {
      * @param home folder of the distribution, the one that holds {@code lib}
      * @throws VoiceFailedException when it cannot be had on this machine
      */
-    public Voice open(Path home) throws VoiceFailedException {
-        return opener.open(home);
-    }
+    public abstract Voice open(Path home) throws VoiceFailedException;
 
     private static Voice espeak(String speaker) throws VoiceFailedException {
         return ProgramVoice.open(
