@@ -23,7 +23,9 @@ import readback.assistant.archive.Summary;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
 import readback.assistant.dialogue.outcome.Figure;
+import readback.assistant.dialogue.outcome.FrozenCoil;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordUnavailableException;
@@ -281,12 +283,10 @@ final class SessionRows implements Serializable {
     }
 
     private static Optional<String> fault(JobOutcome outcome) {
-        if (outcome instanceof JobOutcome.Charge charge) {
+        if (outcome instanceof ChargeVerdict charge) {
             return charge.suspect().map(suspect -> ConstantName.of(suspect.fault()));
         }
-        return outcome instanceof JobOutcome.FrozenCoil
-                ? Optional.of(ConstantName.of(Fault.FROZEN_COIL))
-                : Optional.empty();
+        return outcome instanceof FrozenCoil ? Optional.of(ConstantName.of(Fault.FROZEN_COIL)) : Optional.empty();
     }
 
     /**

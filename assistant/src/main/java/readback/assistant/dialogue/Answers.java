@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import readback.assistant.dialogue.caution.CautionNotice;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.calc.charge.Judgement;
 import readback.calc.condition.TemperatureSplit;
 import readback.calc.fluid.Refrigerant;
@@ -14,7 +15,9 @@ import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Estimate;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.VacuumCriterion;
+import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Mass;
+import readback.calc.quantity.OutOfRangeException;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Temperature;
@@ -180,7 +183,7 @@ final class Answers {
             return Message.of("answer.moved.none");
         }
         return Message.of(moved.kilograms() > 0 ? "answer.moved.added" : "answer.moved.recovered")
-                .with("amount", JudgementMessages.mass(Mass.kilograms(Math.abs(moved.kilograms())), units));
+                .with("amount", RoundedFacts.size(moved, units));
     }
 
     /** Everything that was announced and still holds, in the words in which it was; that there is nothing yet. */
@@ -322,5 +325,24 @@ final class Answers {
                 .orElse(List.of());
         return new JudgementMessages(state.settings().units())
                 .why(assessment.judgement().orElseThrow(), assessment.diagnosis(), announced);
+    }
+
+    /** "What is saturation at": both temperatures at a pressure that need not be a reading. */
+    static Message saturation(State state, Reading pressure) {
+        Optional<Refrigerant> refrigerant = state.assessment().refrigerant();
+        if (refrigerant.isEmpty()) {
+            return Message.of("saturation.which-refrigerant");
+        }
+        UnitSetting units = state.settings().units();
+        try {
+            AbsolutePressure absolute =
+                    pressure.gaugePressure().absoluteIn(state.assessment().air());
+            return Message.of("saturation.answer")
+                    .with("pressure", Fact.amount(pressure))
+                    .with("dew", Fact.temperature(refrigerant.get().dewTemperature(absolute), units))
+                    .with("bubble", Fact.temperature(refrigerant.get().bubbleTemperature(absolute), units));
+        } catch (OutOfRangeException e) {
+            return Message.of("saturation.none").with("pressure", Fact.amount(pressure));
+        }
     }
 }

@@ -111,14 +111,14 @@ public final class ChecklistValidator {
     /** The jobs that can be asked for by voice, and those that the program knows by itself. */
     private void jobs(Checklists checklists) {
         Stream.concat(
-                        choices.options(Orders.JOBS).stream().map(JobId::new),
+                        choices.options(JobStack.JOBS).stream().map(JobId::new),
                         Stream.of(JobId.CHARGE_CHECK, JobId.WEIGH_IN, JobId.FROZEN_COIL))
                 .distinct()
                 .filter(id -> checklists.job(id).isEmpty())
                 .forEach(id -> faults.add("the job \"" + id + "\" can be asked for, and there is none"));
         checklists.jobs().stream()
                 .map(Job::id)
-                .filter(id -> !choices.options(Orders.JOBS).contains(id.id()))
+                .filter(id -> !choices.options(JobStack.JOBS).contains(id.id()))
                 .forEach(id -> faults.add("nobody can ask for the job \"" + id + "\""));
     }
 
@@ -160,7 +160,7 @@ public final class ChecklistValidator {
 
             @Override
             public void finding(String finding) {
-                if (!Assessment.tells(finding)) {
+                if (!StepFindings.tells(finding)) {
                     faults.add(where + " waits for the finding \"" + finding + "\", which nobody tells");
                 }
             }

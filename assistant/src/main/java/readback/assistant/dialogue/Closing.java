@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.calc.name.ConstantName;
 import readback.calc.quantity.Mass;
 import readback.calc.quantity.Quantity;
@@ -104,9 +104,7 @@ final class Closing {
             draft.say(Message.of(moved.kilograms() > 0 ? "closed.added" : "closed.recovered")
                     .with(
                             "amount",
-                            JudgementMessages.mass(
-                                    Mass.kilograms(Math.abs(moved.kilograms())),
-                                    draft.state().settings().units())));
+                            RoundedFacts.size(moved, draft.state().settings().units())));
         }
         // What was worked out but never said, because a condition was not confirmed, is no verdict.
         draft.say(draft.state()

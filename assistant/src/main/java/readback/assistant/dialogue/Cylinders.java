@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.calc.caution.Caution;
 import readback.calc.caution.CautionFinder;
 import readback.calc.caution.CautionRule;
@@ -43,15 +43,14 @@ final class Cylinders {
                 .map(room -> Message.of("cylinder.room")
                         .with(
                                 "room",
-                                JudgementMessages.mass(
-                                        room, assessment.settings().units())));
+                                RoundedFacts.mass(room, assessment.settings().units())));
     }
 
     /** The caution about a cylinder at its limit. */
     static List<Caution> cautions(Assessment assessment) {
         return cylinder(assessment)
                 .flatMap(cylinder -> mass(assessment, Quantity.CYLINDER_WEIGHT).map(cylinder::share))
-                .map(share -> CautionFinder.in(Situation.recovery(assessment.refrigerant(), share)).stream()
+                .map(share -> CautionFinder.in(new Situation.Recovering(assessment.refrigerant(), share)).stream()
                         .filter(caution -> caution.rule() == CautionRule.CYLINDER_OVERFILL)
                         .toList())
                 .orElse(List.of());

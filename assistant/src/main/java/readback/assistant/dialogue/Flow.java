@@ -55,6 +55,14 @@ final class Flow {
         return state.assessment().steps(job(state)).stream();
     }
 
+    /** The applicable step that fills this slot. */
+    Optional<Step> step(State state, Slot slot) {
+        return applicable(state)
+                .map(Job.Placed::step)
+                .filter(step -> step.slot().equals(slot))
+                .findFirst();
+    }
+
     /** The applicable steps that are not filled, in order. */
     Stream<Job.Placed> open(State state) {
         return applicable(state).filter(placed -> !filled(placed.step(), state));

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import readback.assistant.dialogue.outcome.Announcement;
-import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.FunctionalFigures;
 import readback.assistant.dialogue.outcome.Telling;
 import readback.calc.measurement.Readings;
 import readback.calc.name.ConstantName;
@@ -73,7 +73,7 @@ final class FunctionalJudge {
             }
         }
         telling.reason(Message.of("functional-check.information"));
-        return telling.of(JobOutcome.Functional.of(check));
+        return telling.of(FunctionalFigures.of(check));
     }
 
     private Fact figures(FunctionalCheck check) {

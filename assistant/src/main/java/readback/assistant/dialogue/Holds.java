@@ -164,7 +164,7 @@ final class Holds {
     private static boolean abovePlate(Assessment assessment) {
         return assessment
                 .reading(Slots.PRESSURE_START)
-                .map(start -> Situation.pressureTest(
+                .map(start -> new Situation.PressureTesting(
                         start.gaugePressure(),
                         assessment
                                 .readings()

@@ -7,10 +7,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import readback.assistant.dialogue.outcome.AirflowBySplit;
 import readback.assistant.dialogue.outcome.Announcement;
+import readback.assistant.dialogue.outcome.CorrectionMessages;
+import readback.assistant.dialogue.outcome.DiagnosisMessages;
+import readback.assistant.dialogue.outcome.Evacuation;
+import readback.assistant.dialogue.outcome.FrozenCoil;
 import readback.assistant.dialogue.outcome.Heating;
-import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.PressureAtRest;
+import readback.assistant.dialogue.outcome.PressureHold;
+import readback.assistant.dialogue.outcome.RoundedFacts;
+import readback.assistant.dialogue.outcome.StatedAirflow;
 import readback.assistant.dialogue.outcome.Telling;
 import readback.calc.charge.Correction;
 import readback.calc.condition.AirflowPerTon;
@@ -75,22 +83,21 @@ final class JobJudge {
     }
 
     private Optional<Announcement> charge() {
-        JudgementMessages findings = new JudgementMessages(units);
         return assessment
                 .outcome()
                 .flatMap(outcome -> assessment.judgement().map(judgement -> {
                     Telling telling = new Telling();
                     List<Message> suspects = assessment
                             .diagnosis()
-                            .map(each -> findings.suspects(judgement, each, assessment.reservation()))
+                            .map(each -> DiagnosisMessages.suspects(judgement, each, assessment.reservation()))
                             .orElse(List.of());
                     Optional<Correction> correction = assessment.correction();
                     boolean trimmed = correction
                             .filter(each -> each.basis() == Correction.Basis.TRIM)
                             .isPresent();
-                    findings.verdict(judgement, suspects, trimmed, telling);
+                    new JudgementMessages(units).verdict(judgement, suspects, trimmed, telling);
                     correction.ifPresent(each -> {
-                        findings.correction(each, !judgement.verdict().borderline(), telling);
+                        CorrectionMessages.tell(each, !judgement.verdict().borderline(), units, telling);
                         Seasons.ofCharge(assessment, each).forEach(telling::reason);
                         if (each.basis() == Correction.Basis.BY_WEIGHT) {
                             Cylinders.depth(assessment).ifPresent(telling::reason);
@@ -110,7 +117,7 @@ final class JobJudge {
     private Optional<Announcement> airflow() {
         OptionalDouble perTon = AirflowPerTon.of(assessment.readings());
         if (perTon.isPresent()) {
-            JobOutcome.StatedAirflow stated = JobOutcome.StatedAirflow.of(perTon.getAsDouble());
+            StatedAirflow stated = StatedAirflow.of(perTon.getAsDouble());
             return Optional.of(new Announcement(
                     stated,
                     List.of(Message.of(stated.enough() ? "airflow.enough" : "airflow.too-little-air")),
@@ -131,11 +138,11 @@ final class JobJudge {
                 dry.get(), wet.get(), actual.get(), assessment.settings().limits());
         if (split.isEmpty()) {
             return Optional.of(
-                    new Announcement(new JobOutcome.Airflow(Optional.empty()), Message.of("airflow.outside-table")));
+                    new Announcement(new AirflowBySplit(Optional.empty()), Message.of("airflow.outside-table")));
         }
         String outcome = ConstantName.of(split.get().outcome());
         return Optional.of(new Announcement(
-                JobOutcome.Airflow.of(split.get()),
+                AirflowBySplit.of(split.get()),
                 List.of(Message.of("airflow." + outcome)),
                 List.of(Message.of("airflow.split")
                         .with("value", Fact.difference(split.get().actual(), units))
@@ -158,9 +165,9 @@ final class JobJudge {
                 assessment.air());
         String outcome = ConstantName.of(result.outcome());
         return Optional.of(new Announcement(
-                JobOutcome.PressureTest.of(result),
+                PressureHold.of(result),
                 List.of(Message.of("pressure-test." + outcome)
-                        .with("loss", JudgementMessages.pressureDifference(result.loss(), units))),
+                        .with("loss", RoundedFacts.pressureDifference(result.loss(), units))),
                 List.of(Message.of("pressure-test.expected")
                         .with("expected", pressure(result.expected()))
                         .with("measured", Fact.amount(end.get())))));
@@ -185,7 +192,7 @@ final class JobJudge {
         double slope =
                 Unit.MICRON.fromBase(VacuumDecay.pascalsPerMinute(samples).orElse(0));
         return Optional.of(new Announcement(
-                new JobOutcome.Evacuation(
+                new Evacuation(
                         outcome,
                         Math.round(slope),
                         Math.round(
@@ -217,12 +224,12 @@ final class JobJudge {
                     assessment.instruments().lineProbe());
             String outcome = ConstantName.of(result.outcome());
             return Optional.of(new Announcement(
-                    JobOutcome.AtRest.of(result),
+                    PressureAtRest.of(result),
                     List.of(Message.of("resting-pressure." + outcome)),
                     List.of(Message.of("resting-pressure.compared").with("pressure", pressure(result.saturation())))));
         } catch (OutOfRangeException e) {
             return Optional.of(
-                    new Announcement(new JobOutcome.AtRest(Optional.empty()), Message.of("resting-pressure.none")));
+                    new Announcement(new PressureAtRest(Optional.empty()), Message.of("resting-pressure.none")));
         }
     }
 
@@ -235,7 +242,7 @@ final class JobJudge {
                 .waited(Slots.THAWING)
                 .map(Answer.Passed::missing)
                 .orElse(Duration.ZERO);
-        return Optional.of(new Announcement(new JobOutcome.FrozenCoil(early), Message.of("frozen-coil.thawed")));
+        return Optional.of(new Announcement(new FrozenCoil(early), Message.of("frozen-coil.thawed")));
     }
 
     private Optional<Announcement> heating() {

@@ -20,12 +20,12 @@ final class Progress {
 
     private final Flow flow;
     private final Waiting waiting;
-    private final Orders orders;
+    private final JobStack jobs;
 
-    Progress(Flow flow, Waiting waiting, Orders orders) {
+    Progress(Flow flow, Waiting waiting, JobStack jobs) {
         this.flow = flow;
         this.waiting = waiting;
-        this.orders = orders;
+        this.jobs = jobs;
     }
 
     /** Asks the next step; says nothing more where a verdict cannot be reached yet, or the session is over. */
@@ -33,7 +33,7 @@ final class Progress {
         tellWhatToDoNow(draft);
         Optional<Step> next = flow.next(draft.state());
         while (next.isEmpty() || fillsItself(next.get())) {
-            boolean goesOn = next.isEmpty() ? orders.doneWithJob(draft) : perform(draft, next.get());
+            boolean goesOn = next.isEmpty() ? jobs.done(draft) : perform(draft, next.get());
             if (!goesOn) {
                 return;
             }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.ApplicableTest;
-import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.calc.applicability.Applicability;
 import readback.calc.applicability.CircuitParts;
 import readback.calc.applicability.Circumstances;
@@ -151,7 +151,7 @@ final class Seasons {
     }
 
     private static readback.prompts.text.Fact difference(Assessment assessment, double pascals) {
-        return JudgementMessages.pressureDifference(
+        return RoundedFacts.pressureDifference(
                 GaugePressure.pascals(pascals), assessment.settings().units());
     }
 
@@ -195,7 +195,7 @@ final class Seasons {
     /** Nothing that needs an expansion valve is advised where nobody knows that there is one. */
     private static Optional<ChargeMethod> method(Sheet sheet) {
         return sheet.option(Slots.METERING_DEVICE)
-                .map(option -> Assessment.meteringDevice(sheet)
+                .map(option -> TypedAnswers.meteringDevice(sheet)
                         .map(MeteringDevice::chargeMethod)
                         .orElse(ChargeMethod.TOTAL_SUPERHEAT));
     }

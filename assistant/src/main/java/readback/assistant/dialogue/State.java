@@ -102,11 +102,6 @@ public record State(
         return conversation.asked();
     }
 
-    /** Whether a value waits for an explicit yes or for a choice between two that sound alike. */
-    public boolean inDoubt() {
-        return conversation.pending().flatMap(Pending::inDoubt).isPresent();
-    }
-
     /** Cautions that wait for the technician's word that they were understood. */
     public Set<CautionRule> unheeded() {
         return warnings.unheeded();

@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import readback.assistant.dialogue.outcome.Announcement;
 import readback.assistant.dialogue.outcome.JobOutcome;
-import readback.assistant.dialogue.outcome.JudgementMessages;
+import readback.assistant.dialogue.outcome.RoundedFacts;
 import readback.assistant.dialogue.outcome.Telling;
+import readback.assistant.dialogue.outcome.ToWeighIn;
+import readback.assistant.dialogue.outcome.WeighedIn;
 import readback.calc.caution.Caution;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.name.ConstantName;
@@ -200,15 +202,13 @@ final class WeighInJudge {
             @Override
             public Announcement unknownTube(WeighIn.Target.UnknownTube unknown) {
                 return new Announcement(
-                        new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
-                        Message.of("weigh-in.unknown-tube"));
+                        new ToWeighIn(new ToWeighIn.Amount.UnknownTube()), Message.of("weigh-in.unknown-tube"));
             }
 
             @Override
             public Announcement nothingLeft(WeighIn.Target.NothingLeft nothing) {
                 return new Announcement(
-                        new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
-                        Message.of("weigh-in.impossible"));
+                        new ToWeighIn(new ToWeighIn.Amount.NothingLeft()), Message.of("weigh-in.impossible"));
             }
         }));
     }
@@ -227,14 +227,13 @@ final class WeighInJudge {
                 .refrigerant()
                 .flatMap(refrigerant -> lineSet().flatMap(set -> set.lift(refrigerant)))
                 .ifPresent(lift -> telling.number(Message.of("weigh-in.lift")
-                        .with("drop", JudgementMessages.pressureDifference(lift.drop(), units))
+                        .with("drop", RoundedFacts.pressureDifference(lift.drop(), units))
                         .with("subcooling", Fact.difference(lift.subcooling(), units))));
         rooms().ifPresent(rooms -> rooms(rooms, charge.total(), telling));
         if (line != 0) {
             telling.reason(Message.of("weigh-in.basis." + ConstantName.of(charge.basis())));
         }
-        return telling.of(
-                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(JobOutcome.grams(charge.total()))));
+        return telling.of(new ToWeighIn(new ToWeighIn.Amount.Grams(JobOutcome.grams(charge.total()))));
     }
 
     private Message drier(WeighIn.Driers driers) {
@@ -261,13 +260,12 @@ final class WeighInJudge {
         telling.headline(Message.of("weigh-in.rooms.too-much").with("amount", mass(charge.total())));
         telling.number(Message.of("weigh-in.rooms.with-detection").with("limit", mass(rooms.withDetection())));
         telling.reason(Message.of("weigh-in.rooms.rule"));
-        return telling.of(new JobOutcome.ToWeighIn(
-                new JobOutcome.ToWeighIn.Amount.TooMuchForRooms(JobOutcome.grams(charge.total()))));
+        return telling.of(new ToWeighIn(new ToWeighIn.Amount.TooMuchForRooms(JobOutcome.grams(charge.total()))));
     }
 
     Optional<Announcement> weighed() {
         if (worked().isPresent() && toWeigh().isEmpty()) {
-            return Optional.of(new Announcement(new JobOutcome.WeighedIn(Optional.empty()), List.of(), List.of()));
+            return Optional.of(new Announcement(new WeighedIn(Optional.empty()), List.of(), List.of()));
         }
         Optional<Reading> added = assessment.readings().find(Quantity.REFRIGERANT_ADDED);
         return toWeigh()
@@ -282,11 +280,11 @@ final class WeighInJudge {
                     if (assessment.reading(Slot.of(Quantity.REFRIGERANT_ADDED)).isEmpty()) {
                         telling.number(Message.of("weighed-in.by-scale").with("amount", mass(in)));
                     }
-                    return telling.of(JobOutcome.WeighedIn.of(outcome, in, charge.total()));
+                    return telling.of(WeighedIn.of(outcome, in, charge.total()));
                 }));
     }
 
     private Fact mass(Mass mass) {
-        return JudgementMessages.mass(mass, units);
+        return RoundedFacts.mass(mass, units);
     }
 }

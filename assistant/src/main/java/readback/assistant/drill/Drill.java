@@ -113,11 +113,6 @@ public final class Drill {
         return closed;
     }
 
-    /** What was answered, in order. */
-    public List<Graded> graded() {
-        return List.copyOf(graded);
-    }
-
     /** What is being listened for. */
     public Expectation expectation() {
         Expectation anything = Expectation.open(units);

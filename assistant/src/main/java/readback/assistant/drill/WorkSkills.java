@@ -350,7 +350,8 @@ final class WorkSkills {
                 Quantity.LIQUID_PRESSURE,
                 GaugePressure.psig(draw.heads() ? 10 * draw.whole(15, 22) : 10 * draw.whole(35, 50)));
         boolean allowed =
-                CautionFinder.in(Situation.pressureTest(test.gaugePressure(), Optional.of(plate.gaugePressure())))
+                CautionFinder.in(
+                                new Situation.PressureTesting(test.gaugePressure(), Optional.of(plate.gaugePressure())))
                         .stream()
                         .noneMatch(caution -> caution.rule() == CautionRule.TEST_PRESSURE_ABOVE_PLATE);
         return new Question(

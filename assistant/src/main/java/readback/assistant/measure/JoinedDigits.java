@@ -206,24 +206,16 @@ public final class JoinedDigits {
             }
         }
         return new Digit(
-                louder(Arrays.copyOfRange(pcm, from, to), gain),
-                louder(Arrays.copyOfRange(pcm, softest * FRAME, (softest + length) * FRAME), gain));
+                part(pcm, from, to).times(gain),
+                part(pcm, softest * FRAME, (softest + length) * FRAME).times(gain));
+    }
+
+    private static Samples part(short[] pcm, int from, int to) {
+        return Samples.of(Arrays.copyOfRange(pcm, from, to), Ear.RATE);
     }
 
     private static double sum(double[] levels, int from, int length) {
         return Arrays.stream(levels, from, from + length).sum();
-    }
-
-    private static Samples louder(short[] pcm, double gain) {
-        short[] louder = new short[pcm.length];
-        for (int i = 0; i < pcm.length; i++) {
-            louder[i] = clipped(gain * pcm[i]);
-        }
-        return Samples.of(louder, Ear.RATE);
-    }
-
-    private static short clipped(double value) {
-        return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
     }
 
     /** Noise like the floor: pieces of it from anywhere, faded into each other. */
@@ -241,7 +233,7 @@ public final class JoinedDigits {
         }
         short[] noise = new short[length];
         for (int i = 0; i < length; i++) {
-            noise[i] = clipped(sum[i]);
+            noise[i] = Samples.clipped(sum[i]);
         }
         return Samples.of(noise, Ear.RATE);
     }

@@ -123,7 +123,7 @@ public enum Noise {
         short[] mixed = sound.pcm();
         double level = speechLevel(mixed) / Math.pow(10, signalToNoise / 20);
         for (int i = 0; i < mixed.length; i++) {
-            mixed[i] = clipped(mixed[i] + level * noise[i]);
+            mixed[i] = Samples.clipped(mixed[i] + level * noise[i]);
         }
         return Samples.of(mixed, sound.rate());
     }
@@ -133,13 +133,9 @@ public enum Noise {
         double[] noise = even((int) Math.round(seconds * Ear.RATE), Ear.RATE, start);
         short[] pcm = new short[noise.length];
         for (int i = 0; i < pcm.length; i++) {
-            pcm[i] = clipped(level * noise[i]);
+            pcm[i] = Samples.clipped(level * noise[i]);
         }
         return Samples.of(pcm, Ear.RATE);
-    }
-
-    private static short clipped(double value) {
-        return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
     }
 
     private static double speechLevel(short[] pcm) {

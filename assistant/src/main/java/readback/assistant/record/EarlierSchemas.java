@@ -11,7 +11,14 @@ import java.util.stream.Stream;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.AirflowBySplit;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
+import readback.assistant.dialogue.outcome.Evacuation;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.PressureAtRest;
+import readback.assistant.dialogue.outcome.PressureHold;
+import readback.assistant.dialogue.outcome.ToWeighIn;
+import readback.assistant.dialogue.outcome.WeighedIn;
 import readback.calc.charge.Verdict;
 import readback.calc.condition.Condition;
 import readback.calc.diagnosis.Diagnosis;
@@ -224,29 +231,28 @@ final class EarlierSchemas {
             }
             return switch (words.get(0)) {
                 case "airflow" ->
-                    new JobOutcome.Airflow(find("split")
-                            .map(any -> new JobOutcome.Airflow.Split(
+                    new AirflowBySplit(find("split")
+                            .map(any -> new AirflowBySplit.Split(
                                     named(SplitCheck.Outcome.class), tenths("split"), tenths("target"))));
-                case "pressure-test" ->
-                    new JobOutcome.PressureTest(named(StandingPressure.Outcome.class), whole("loss", "Pa"));
+                case "pressure-test" -> new PressureHold(named(StandingPressure.Outcome.class), whole("loss", "Pa"));
                 case "evacuation" ->
-                    new JobOutcome.Evacuation(
+                    new Evacuation(
                             named(VacuumDecay.Outcome.class), whole("slope", "micron/min"), whole("limit", "micron"));
-                case "weigh-in" -> new JobOutcome.ToWeighIn(toWeighIn());
+                case "weigh-in" -> new ToWeighIn(toWeighIn());
                 case "weighed-in" ->
-                    new JobOutcome.WeighedIn(find("target")
-                            .map(any -> new JobOutcome.WeighedIn.Weighed(
+                    new WeighedIn(find("target")
+                            .map(any -> new WeighedIn.Weighed(
                                     named(WeighIn.Outcome.class), grams(words.get(2)), whole("target", "g"))));
                 case "resting-pressure" ->
-                    new JobOutcome.AtRest(find("excess")
-                            .map(any -> new JobOutcome.AtRest.Against(
+                    new PressureAtRest(find("excess")
+                            .map(any -> new PressureAtRest.Against(
                                     named(RestingPressure.Outcome.class), whole("excess", "Pa"))));
                 default -> throw unknown();
             };
         }
 
         private JobOutcome charge() {
-            return new JobOutcome.Charge(
+            return new ChargeVerdict(
                     constant(Verdict.Kind.class, words.get(0)),
                     words.contains("borderline"),
                     find("method")
@@ -264,16 +270,16 @@ final class EarlierSchemas {
                     find("measured-early").map(Duration::parse).orElse(Duration.ZERO),
                     all("failed").map(name -> constant(Condition.class, name)).toList(),
                     find("suspect")
-                            .map(name -> new JobOutcome.Charge.Suspected(
+                            .map(name -> new ChargeVerdict.Suspected(
                                     constant(Fault.class, name),
                                     constant(Diagnosis.Certainty.class, words.get(words.size() - 1)))));
         }
 
-        private JobOutcome.ToWeighIn.Amount toWeighIn() {
+        private ToWeighIn.Amount toWeighIn() {
             return switch (words.get(1)) {
-                case "unknown-tube" -> new JobOutcome.ToWeighIn.Amount.UnknownTube();
-                case "impossible" -> new JobOutcome.ToWeighIn.Amount.NothingLeft();
-                default -> new JobOutcome.ToWeighIn.Amount.Grams(grams(words.get(1)));
+                case "unknown-tube" -> new ToWeighIn.Amount.UnknownTube();
+                case "impossible" -> new ToWeighIn.Amount.NothingLeft();
+                default -> new ToWeighIn.Amount.Grams(grams(words.get(1)));
             };
         }
 

@@ -20,11 +20,21 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.ProbeValue;
+import readback.assistant.dialogue.outcome.AirflowBySplit;
 import readback.assistant.dialogue.outcome.ApplicableTest;
 import readback.assistant.dialogue.outcome.Capacity;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
+import readback.assistant.dialogue.outcome.Evacuation;
+import readback.assistant.dialogue.outcome.FrozenCoil;
+import readback.assistant.dialogue.outcome.FunctionalFigures;
 import readback.assistant.dialogue.outcome.HeaterAirflow;
 import readback.assistant.dialogue.outcome.Heating;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.PressureAtRest;
+import readback.assistant.dialogue.outcome.PressureHold;
+import readback.assistant.dialogue.outcome.StatedAirflow;
+import readback.assistant.dialogue.outcome.ToWeighIn;
+import readback.assistant.dialogue.outcome.WeighedIn;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Slot;
 
@@ -48,7 +58,7 @@ final class Json {
             .addMixIn(ProbeValue.class, OfReading.class)
             .addMixIn(Content.class, OfContent.class)
             .addMixIn(JobOutcome.class, OfOutcome.class)
-            .addMixIn(JobOutcome.ToWeighIn.Amount.class, OfAmount.class)
+            .addMixIn(ToWeighIn.Amount.class, OfAmount.class)
             .build();
 
     private Json() {}
@@ -111,16 +121,16 @@ final class Json {
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "of")
     @JsonSubTypes({
-        @JsonSubTypes.Type(value = JobOutcome.Charge.class, name = "charge"),
-        @JsonSubTypes.Type(value = JobOutcome.Airflow.class, name = "airflow"),
-        @JsonSubTypes.Type(value = JobOutcome.StatedAirflow.class, name = "airflow-stated"),
-        @JsonSubTypes.Type(value = JobOutcome.PressureTest.class, name = "pressure-test"),
-        @JsonSubTypes.Type(value = JobOutcome.Evacuation.class, name = "evacuation"),
-        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.class, name = "weigh-in"),
-        @JsonSubTypes.Type(value = JobOutcome.WeighedIn.class, name = "weighed-in"),
-        @JsonSubTypes.Type(value = JobOutcome.Functional.class, name = "functional-check"),
-        @JsonSubTypes.Type(value = JobOutcome.AtRest.class, name = "resting-pressure"),
-        @JsonSubTypes.Type(value = JobOutcome.FrozenCoil.class, name = "frozen-coil"),
+        @JsonSubTypes.Type(value = ChargeVerdict.class, name = "charge"),
+        @JsonSubTypes.Type(value = AirflowBySplit.class, name = "airflow"),
+        @JsonSubTypes.Type(value = StatedAirflow.class, name = "airflow-stated"),
+        @JsonSubTypes.Type(value = PressureHold.class, name = "pressure-test"),
+        @JsonSubTypes.Type(value = Evacuation.class, name = "evacuation"),
+        @JsonSubTypes.Type(value = ToWeighIn.class, name = "weigh-in"),
+        @JsonSubTypes.Type(value = WeighedIn.class, name = "weighed-in"),
+        @JsonSubTypes.Type(value = FunctionalFigures.class, name = "functional-check"),
+        @JsonSubTypes.Type(value = PressureAtRest.class, name = "resting-pressure"),
+        @JsonSubTypes.Type(value = FrozenCoil.class, name = "frozen-coil"),
         @JsonSubTypes.Type(value = ApplicableTest.class, name = "applicable-test"),
         @JsonSubTypes.Type(value = HeaterAirflow.class, name = "heater-airflow"),
         @JsonSubTypes.Type(value = Capacity.class, name = "capacity"),
@@ -130,10 +140,10 @@ final class Json {
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
     @JsonSubTypes({
-        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.Grams.class, name = "grams"),
-        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.UnknownTube.class, name = "unknown-tube"),
-        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.TooMuchForRooms.class, name = "too-much-for-rooms"),
-        @JsonSubTypes.Type(value = JobOutcome.ToWeighIn.Amount.NothingLeft.class, name = "nothing-left")
+        @JsonSubTypes.Type(value = ToWeighIn.Amount.Grams.class, name = "grams"),
+        @JsonSubTypes.Type(value = ToWeighIn.Amount.UnknownTube.class, name = "unknown-tube"),
+        @JsonSubTypes.Type(value = ToWeighIn.Amount.TooMuchForRooms.class, name = "too-much-for-rooms"),
+        @JsonSubTypes.Type(value = ToWeighIn.Amount.NothingLeft.class, name = "nothing-left")
     })
     private interface OfAmount {}
 }

@@ -1,7 +1,5 @@
 package readback.assistant.record;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -19,13 +17,6 @@ final class OwnerOnly {
     /** What a new file at this place is created with. */
     static FileAttribute<?>[] file(Path where) {
         return attributes(where, "rw-------");
-    }
-
-    /** Makes an existing file the owner's alone. */
-    static void restrict(Path file) throws IOException {
-        if (posix(file)) {
-            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
-        }
     }
 
     private static FileAttribute<?>[] attributes(Path where, String permissions) {

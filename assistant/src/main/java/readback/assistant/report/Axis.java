@@ -33,12 +33,6 @@ record Axis(String label, double low, double high, boolean logarithmic, double f
         return from + share * (to - from);
     }
 
-    /** The inverse of {@link #place}. */
-    double value(double place) {
-        double share = (place - from) / (to - from);
-        return logarithmic ? low * Math.pow(high / low, share) : low + share * (high - low);
-    }
-
     /** Round values between the ends. */
     List<BigDecimal> ticks() {
         return logarithmic ? logarithmicTicks() : linearTicks();

@@ -2,7 +2,8 @@ package readback.assistant.report;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
+import readback.assistant.dialogue.outcome.WeighedIn;
 import readback.calc.charge.Judgement;
 import readback.calc.commissioning.InstallationGrade;
 import readback.calc.condition.AirflowEvidence;
@@ -95,7 +96,7 @@ record ChargeGrading(Optional<InstallationGrade> grade, Reason reason, Optional<
     private static boolean stands(JobReport report, JobReport.Round round) {
         return report.last()
                 .judgement()
-                .map(judgement -> JobOutcome.Charge.of(
+                .map(judgement -> ChargeVerdict.of(
                         judgement, round.outcome().early(), report.last().diagnosis()))
                 .filter(round.outcome()::alike)
                 .isPresent();
@@ -121,9 +122,9 @@ record ChargeGrading(Optional<InstallationGrade> grade, Reason reason, Optional<
     /** By the scale. */
     static ChargeGrading byWeight(JobReport report) {
         Optional<JobReport.Result> last = report.results().stream()
-                .filter(result -> result.outcome() instanceof JobOutcome.WeighedIn)
+                .filter(result -> result.outcome() instanceof WeighedIn)
                 .reduce((earlier, later) -> later);
-        if (last.isEmpty() || !(last.get().outcome() instanceof JobOutcome.WeighedIn weighed)) {
+        if (last.isEmpty() || !(last.get().outcome() instanceof WeighedIn weighed)) {
             return without(Reason.NOT_MEASURED);
         }
         if (movedAfter(report, last.get().event())) {

@@ -2,8 +2,12 @@ package readback.assistant.report;
 
 import java.util.List;
 import java.util.Optional;
+import readback.assistant.dialogue.outcome.Evacuation;
 import readback.assistant.dialogue.outcome.Figure;
+import readback.assistant.dialogue.outcome.FunctionalFigures;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.PressureHold;
+import readback.assistant.dialogue.outcome.WeighedIn;
 import readback.calc.caution.CautionFinder;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
@@ -59,13 +63,13 @@ final class CircuitFields {
     }
 
     private CommissioningFields.Field pressureTest() {
-        Optional<JobReport.Result> result = latest(JobOutcome.PressureTest.class);
+        Optional<JobReport.Result> result = latest(PressureHold.class);
         return fields.field(
                 "pressure-test",
                 reported(result, "loss"),
                 fields.criterion("pressure-test"),
                 result.map(each -> {
-                            StandingPressure.Outcome outcome = ((JobOutcome.PressureTest) each.outcome()).outcome();
+                            StandingPressure.Outcome outcome = ((PressureHold) each.outcome()).outcome();
                             return named(
                                     each,
                                     outcome == StandingPressure.Outcome.TIGHT,
@@ -75,7 +79,7 @@ final class CircuitFields {
     }
 
     private CommissioningFields.Field evacuation() {
-        Optional<JobReport.Result> result = latest(JobOutcome.Evacuation.class);
+        Optional<JobReport.Result> result = latest(Evacuation.class);
         return fields.field(
                 "evacuation",
                 reported(result, "vacuum-held"),
@@ -83,7 +87,7 @@ final class CircuitFields {
                         "evacuation",
                         reported(result, "limit").map(Figure::shown).orElseGet(() -> fields.own("a-limit"))),
                 result.map(each -> {
-                            VacuumDecay.Outcome outcome = ((JobOutcome.Evacuation) each.outcome()).outcome();
+                            VacuumDecay.Outcome outcome = ((Evacuation) each.outcome()).outcome();
                             return named(
                                     each, outcome == VacuumDecay.Outcome.TIGHT, outcome != VacuumDecay.Outcome.WAIT);
                         })
@@ -92,7 +96,7 @@ final class CircuitFields {
 
     private CommissioningFields.Field weighed() {
         ChargeGrading weight = ChargeGrading.byWeight(fields.report());
-        Optional<JobReport.Result> result = latest(JobOutcome.WeighedIn.class);
+        Optional<JobReport.Result> result = latest(WeighedIn.class);
         Optional<Figure> target = reported(result, "to-weigh-in");
         return fields.field(
                 "weighed-in",
@@ -135,7 +139,7 @@ final class CircuitFields {
 
     /** What was measured of a charge; of one that was weighed in, by its functional check. */
     private Optional<Figure> measured(String name) {
-        return ofCharge(name).or(() -> reported(latest(JobOutcome.Functional.class), name));
+        return ofCharge(name).or(() -> reported(latest(FunctionalFigures.class), name));
     }
 
     private CommissioningFields.Field superheat() {

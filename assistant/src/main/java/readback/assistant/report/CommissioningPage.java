@@ -67,7 +67,7 @@ public final class CommissioningPage {
                                 fields.criterion("compressor-current"))));
         table("handover", List.of(fields.untold("controls"), fields.untold("documents")));
         table("information", circuit.information());
-        signatures();
+        PageFrame.signOff(page, texts, who -> report.about(who).orElse(" "));
         page.closeLine();
         PageFrame.footer(page, texts, report, session, now);
         return "<!DOCTYPE html>\n" + page.closeLine().closeLine().finished();
@@ -165,16 +165,6 @@ public final class CommissioningPage {
             }
         }
         table.end();
-        page.closeLine();
-    }
-
-    private void signatures() {
-        page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
-        PageFrame.signatures(
-                page,
-                texts,
-                List.of(About.TECHNICIAN, About.CUSTOMER),
-                who -> report.about(who).orElse(" "));
         page.closeLine();
     }
 }

@@ -14,6 +14,7 @@ import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
 import readback.assistant.dialogue.outcome.Figure;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.About;
@@ -90,7 +91,7 @@ public record JobReport(
      *
      * @param outcome as it was announced
      */
-    public record Round(int event, Instant at, JobOutcome.Charge outcome, Judgement judgement, Assessment assessment) {}
+    public record Round(int event, Instant at, ChargeVerdict outcome, Judgement judgement, Assessment assessment) {}
 
     /**
      * The outcome of another job than the charge check.

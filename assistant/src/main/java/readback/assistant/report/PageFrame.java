@@ -3,6 +3,7 @@ package readback.assistant.report;
 import java.time.Instant;
 import java.util.List;
 import java.util.function.Function;
+import readback.assistant.record.About;
 import readback.assistant.record.Header;
 
 /** What pages on one session begin and end with. */
@@ -24,6 +25,13 @@ final class PageFrame {
         if (!report.verification().identical() || !report.session().closed()) {
             page.element("p", texts.label("sheet.trouble"), "class", "borderline");
         }
+    }
+
+    /** Where technician and customer sign; the name is printed above the label, a space for nothing. */
+    static void signOff(Markup page, ReportTexts texts, Function<String, String> name) {
+        page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
+        signatures(page, texts, List.of(About.TECHNICIAN, About.CUSTOMER), name);
+        page.closeLine();
     }
 
     /**

@@ -54,10 +54,6 @@ final class Plot {
         return across;
     }
 
-    Axis up() {
-        return up;
-    }
-
     /** A stretch of the upward axis that is allowed, hatched, between two lines of points. */
     Plot band(List<At> low, List<At> high) {
         StringBuilder path = new StringBuilder();

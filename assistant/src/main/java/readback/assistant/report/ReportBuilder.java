@@ -16,6 +16,7 @@ import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.State;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.assistant.record.RecordedSession;
@@ -210,7 +211,7 @@ final class ReportBuilder {
         entry.outcome().standing().stream()
                 .filter(outcome -> !known.contains(outcome))
                 .forEach(outcome -> {
-                    if (outcome instanceof JobOutcome.Charge charge) {
+                    if (outcome instanceof ChargeVerdict charge) {
                         verdict(entry, scene.turn().state(), charge);
                     } else {
                         results.add(new JobReport.Result(
@@ -230,7 +231,7 @@ final class ReportBuilder {
                 .flatMap(Content::reading);
     }
 
-    private void verdict(Entry entry, State state, JobOutcome.Charge announced) {
+    private void verdict(Entry entry, State state, ChargeVerdict announced) {
         Assessment assessment = state.assessment();
         assessment
                 .judgement()

@@ -51,7 +51,7 @@ public final class SheetPage {
         outcome();
         refrigerant();
         notes();
-        signatures();
+        PageFrame.signOff(page, texts, who -> bounded(report.about(who).orElse(" "), LONGEST));
         page.closeLine();
         PageFrame.footer(page, texts, report, bounded(report.session().header().session(), LONGEST), now);
         return "<!DOCTYPE html>\n" + page.closeLine().closeLine().finished();
@@ -151,16 +151,6 @@ public final class SheetPage {
             page.element("li", texts.label("sheet.more-notes"));
         }
         page.close().closeLine();
-    }
-
-    private void signatures() {
-        page.open("section", "class", "signatures").element("h2", texts.label("signatures"));
-        PageFrame.signatures(
-                page,
-                texts,
-                List.of(About.TECHNICIAN, About.CUSTOMER),
-                who -> bounded(report.about(who).orElse(" "), LONGEST));
-        page.closeLine();
     }
 
     /** The text, or its beginning where it would take more room than the sheet has for it. */

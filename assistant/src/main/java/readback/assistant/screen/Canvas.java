@@ -40,6 +40,13 @@ final class Canvas {
         }
     }
 
+    /** Paints one line of text into a row of an area, with a margin; a row below the area is left out. */
+    void put(Area area, int row, String text, AttributedStyle style) {
+        if (row < area.height()) {
+            put(area.top() + row, area.left() + 2, area.right() - 1, text, style);
+        }
+    }
+
     /** Paints an area in one style. */
     void fill(Area area, AttributedStyle style) {
         for (int row = area.top(); row < Math.min(rows, area.bottom()); row++) {

@@ -1,6 +1,5 @@
 package readback.assistant.screen;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import org.jline.utils.AttributedStyle;
@@ -17,10 +16,6 @@ public final class Layout {
     private static final int WIDE = 110;
 
     private static final int ROOMY_ROWS = 24;
-    /** A gloved finger hits three rows. */
-    private static final int TARGET_ROWS = 3;
-
-    private static final int TARGET_COLUMNS = 12;
 
     /** The question keeps so many rows when cautions fill the screen. */
     private static final int QUESTION_ROWS = 2;
@@ -51,7 +46,8 @@ public final class Layout {
         private final int columns;
         private final int rows;
         private final Canvas canvas;
-        private final List<Frame.Target> targets = new ArrayList<>();
+        private final LargeFigures large;
+        private final Buttons buttons;
 
         private Sheet(View view, Typing typing, int columns, int rows) {
             this.view = view;
@@ -59,6 +55,8 @@ public final class Layout {
             this.columns = columns;
             this.rows = rows;
             this.canvas = new Canvas(columns, rows, palette.plain());
+            this.large = new LargeFigures(canvas, columns, palette.strong(), unicode);
+            this.buttons = new Buttons(canvas, palette.target(), rows);
         }
 
         private Frame frame() {
@@ -66,9 +64,9 @@ public final class Layout {
             Area whole = new Area(0, 0, columns, rows);
             List<String> cautions = cautions();
             List<String> keys = Wrapped.lines(typing.keys(view.held()), columns - 3);
-            boolean crowded = cautions.size() + QUESTION_ROWS + TARGET_ROWS + 3 > rows;
+            boolean crowded = cautions.size() + QUESTION_ROWS + Buttons.LEAST_ROWS + 3 > rows;
             int bottom = 1 + (crowded ? 1 : Math.min(2, keys.size()));
-            int top = Math.min(cautions.size(), Math.max(1, rows - bottom - QUESTION_ROWS - TARGET_ROWS));
+            int top = Math.min(cautions.size(), Math.max(1, rows - bottom - QUESTION_ROWS - Buttons.LEAST_ROWS));
             Area middle = new Area(0, top, columns, rows - bottom);
             caution(cautions, whole.first(top));
             if (wide) {
@@ -100,7 +98,7 @@ public final class Layout {
                         middle);
             }
             foot(whole.after(rows - bottom), keys);
-            return new Frame(canvas.lines(), targets);
+            return new Frame(canvas.lines(), buttons.targets());
         }
 
         private boolean roomy() {
@@ -115,7 +113,7 @@ public final class Layout {
             canvas.fill(area, palette.caution());
             for (int i = 0; i < area.height(); i++) {
                 boolean cut = i == area.height() - 1 && lines.size() > area.height();
-                put(area, i, CAUTION_MARK + (cut ? shortened(lines.get(i)) : lines.get(i)), palette.caution());
+                canvas.put(area, i, CAUTION_MARK + (cut ? shortened(lines.get(i)) : lines.get(i)), palette.caution());
             }
         }
 
@@ -133,7 +131,7 @@ public final class Layout {
             return new Block(0, Math.min(2, Math.max(1, lines.size())), lines.size() + 2 * air, area -> {
                 int above = Math.max(0, (area.height() - lines.size()) / 2);
                 for (int i = 0; i < Math.min(lines.size(), area.height()); i++) {
-                    put(area, above + i, lines.get(i), palette.strong().underline());
+                    canvas.put(area, above + i, lines.get(i), palette.strong().underline());
                 }
             });
         }
@@ -142,7 +140,7 @@ public final class Layout {
             List<String> lines = Wrapped.lines(view.hint(), width - 6);
             return new Block(4, Math.min(1, lines.size()), Math.min(3, lines.size()), area -> {
                 for (int i = 0; i < area.height(); i++) {
-                    put(area, i, "* " + lines.get(i), palette.strong());
+                    canvas.put(area, i, "* " + lines.get(i), palette.strong());
                 }
             });
         }
@@ -154,7 +152,7 @@ public final class Layout {
                 // The newest words are the last ones.
                 int from = Math.max(0, lines.size() - area.height());
                 for (int i = from; i < lines.size(); i++) {
-                    put(area, i - from, lines.get(i), palette.plain());
+                    canvas.put(area, i - from, lines.get(i), palette.plain());
                 }
             });
         }
@@ -168,9 +166,9 @@ public final class Layout {
                         + (heard.partial() ? " ..." : "");
                 AttributedStyle style = heard.partial() ? palette.faint() : palette.plain();
                 String meaning = heard.meaning().isEmpty() ? "" : "-> " + heard.meaning();
-                put(area, 0, area.height() > 1 ? words : words + "  " + meaning, style);
+                canvas.put(area, 0, area.height() > 1 ? words : words + "  " + meaning, style);
                 if (area.height() > 1) {
-                    put(area, 1, meaning, palette.strong());
+                    canvas.put(area, 1, meaning, palette.strong());
                 }
             });
         }
@@ -181,19 +179,19 @@ public final class Layout {
                     view.figures().stream().filter(View.Figure::deciding).toList();
             List<View.Figure> rest =
                     view.figures().stream().filter(each -> !each.deciding()).toList();
-            BlockLetters.Size size = size(main, width);
-            int large = group(main, size, width);
-            int small = group(rest, BlockLetters.Size.SMALL, width);
+            BlockLetters.Size size = LargeFigures.size(main, width, rows);
+            int above = LargeFigures.rows(main, size, width);
+            int small = LargeFigures.rows(rest, BlockLetters.Size.SMALL, width);
             List<String> words = Wrapped.lines(inWords(rest), width - 4);
             int below = roomy() ? small : words.size();
-            return new Block(3, main.isEmpty() ? Math.min(1, below) : large, large + below, area -> {
-                draw(main, size, area.first(large));
-                Area left = area.after(large);
+            return new Block(3, main.isEmpty() ? Math.min(1, below) : above, above + below, area -> {
+                large.draw(main, size, area.first(above));
+                Area left = area.after(above);
                 if (roomy() && left.height() >= small) {
-                    draw(rest, BlockLetters.Size.SMALL, left);
+                    large.draw(rest, BlockLetters.Size.SMALL, left);
                 } else {
                     for (int i = 0; i < words.size(); i++) {
-                        put(left, i, words.get(i), palette.strong());
+                        canvas.put(left, i, words.get(i), palette.strong());
                     }
                 }
             });
@@ -212,83 +210,29 @@ public final class Layout {
                     .toList();
             List<String> sights = Wrapped.lines(unit.sights(), width - 4);
             List<String> words = Wrapped.lines(inWords(marked), width - 4);
-            int large = group(marked, BlockLetters.Size.SMALL, width);
-            return new Block(1, words.size() + 1, large + sights.size(), area -> {
-                boolean fits = area.height() >= large + 1;
-                int below = fits ? large : words.size();
+            int tall = LargeFigures.rows(marked, BlockLetters.Size.SMALL, width);
+            return new Block(1, words.size() + 1, tall + sights.size(), area -> {
+                boolean fits = area.height() >= tall + 1;
+                int below = fits ? tall : words.size();
                 if (fits) {
-                    draw(marked, BlockLetters.Size.SMALL, area.first(large));
+                    large.draw(marked, BlockLetters.Size.SMALL, area.first(tall));
                 } else {
                     for (int i = 0; i < words.size(); i++) {
-                        put(area, i, words.get(i), palette.strong());
+                        canvas.put(area, i, words.get(i), palette.strong());
                     }
                 }
                 // what is seen now is the last of the sights
                 int from = Math.max(0, sights.size() - (area.height() - below));
                 for (int i = from; i < sights.size(); i++) {
-                    put(area, below + i - from, sights.get(i), palette.plain());
+                    canvas.put(area, below + i - from, sights.get(i), palette.plain());
                 }
             });
         }
 
-        /** The rows that figures of a size take. */
-        private int group(List<View.Figure> figures, BlockLetters.Size size, int width) {
-            int perRow = perRow(figures, size, width);
-            return (figures.size() + perRow - 1) / perRow * (size.rows() + 1);
-        }
-
-        private int perRow(List<View.Figure> figures, BlockLetters.Size size, int width) {
-            return Math.max(1, (width - 4) / Math.max(1, widest(figures, size)));
-        }
-
-        private String inWords(List<View.Figure> figures) {
+        private static String inWords(List<View.Figure> figures) {
             StringJoiner words = new StringJoiner("   ");
             figures.forEach(each -> words.add(each.label() + " " + each.number() + " " + each.unit()));
             return words.toString();
-        }
-
-        private void draw(List<View.Figure> figures, BlockLetters.Size size, Area area) {
-            int wide = widest(figures, size);
-            int perRow = perRow(figures, size, area.width());
-            int height = size.rows() + 1;
-            for (int i = 0; i < figures.size(); i++) {
-                int row = i / perRow * height;
-                if (row + height <= area.height()) {
-                    figure(figures.get(i), size, area.left() + 2 + i % perRow * wide, area.top() + row);
-                }
-            }
-        }
-
-        /** The largest in which those that decide take two fifths of the height at most. */
-        private BlockLetters.Size size(List<View.Figure> main, int width) {
-            for (BlockLetters.Size size : List.of(BlockLetters.Size.HUGE, BlockLetters.Size.LARGE)) {
-                if (widest(main, size) <= width - 4 && 5 * group(main, size, width) <= 2 * rows) {
-                    return size;
-                }
-            }
-            return BlockLetters.Size.SMALL;
-        }
-
-        private int widest(List<View.Figure> figures, BlockLetters.Size size) {
-            int widest = 0;
-            for (View.Figure figure : figures) {
-                int number = size.width(figure.number()) + figure.unit().length() + 1;
-                widest = Math.max(widest, Math.max(number, figure.label().length()) + 2);
-            }
-            return widest;
-        }
-
-        private void figure(View.Figure figure, BlockLetters.Size size, int left, int top) {
-            canvas.put(top, left, columns, figure.label(), palette.strong());
-            List<String> drawn = BlockLetters.draw(figure.number(), size, unicode);
-            for (int row = 0; row < drawn.size(); row++) {
-                canvas.put(top + 1 + row, left, columns, drawn.get(row), palette.strong());
-            }
-            int beside = left
-                    + (drawn.get(1).length() > figure.number().length()
-                            ? size.width(figure.number())
-                            : figure.number().length() + 1);
-            canvas.put(top + 1, beside, columns, figure.unit(), palette.strong());
         }
 
         private Block verdict(int width) {
@@ -307,9 +251,9 @@ public final class Layout {
                 int above = area.height() > height ? air : 0;
                 List<String> drawn = BlockLetters.draw(verdict.word(), size, unicode);
                 for (int row = 0; row < drawn.size(); row++) {
-                    put(area, above + row, drawn.get(row), palette.inverse());
+                    canvas.put(area, above + row, drawn.get(row), palette.inverse());
                 }
-                put(area, above + size.rows(), verdict.remark(), palette.inverse());
+                canvas.put(area, above + size.rows(), verdict.remark(), palette.inverse());
             });
         }
 
@@ -342,7 +286,7 @@ public final class Layout {
             return new Block(3, Math.min(1, shown.size()), shown.size(), area -> {
                 for (int i = 0; i < Math.min(shown.size(), area.height()); i++) {
                     View.Row row = shown.get(i);
-                    put(area, i, row.name() + "  " + row.value() + "  " + row.mark(), palette.plain());
+                    canvas.put(area, i, row.name() + "  " + row.value() + "  " + row.mark(), palette.plain());
                 }
             });
         }
@@ -355,98 +299,36 @@ public final class Layout {
             if (view.options().isEmpty()) {
                 return new Block(9, 0, 0, area -> {});
             }
-            int tall = targetRows();
+            int tall = buttons.tall();
             int air = roomy() ? 1 : 0;
-            int lines = Pages.lines(widths(view.options()), width - 3);
+            int lines = Buttons.lines(view.options(), width);
             int most = roomy() ? lines : Math.min(lines, 2);
             int least = most * tall + QUESTION_ROWS + 2 <= height ? most * tall : tall;
             return new Block(0, least, most * tall + (most - 1) * air, area -> {
                 int pitch = area.height() >= most * tall + (most - 1) * air ? tall + air : tall;
                 int fitting = Math.max(1, (area.height() + pitch - tall) / pitch);
-                place(
+                buttons.place(
                         Pages.of(
                                 view.options(),
                                 typing.page(),
                                 new View.Option(texts.of("option.more"), ""),
-                                list -> Pages.lines(widths(list), width - 3) <= fitting),
+                                list -> Buttons.lines(list, width) <= fitting),
                         area,
                         pitch);
             });
-        }
-
-        private int targetRows() {
-            return rows >= 40 ? TARGET_ROWS + 2 : TARGET_ROWS;
-        }
-
-        private List<Integer> widths(List<View.Option> list) {
-            return list.stream()
-                    .map(option -> Math.max(TARGET_COLUMNS, option.label().length() + 6) + 1)
-                    .toList();
-        }
-
-        private void place(List<View.Option> shown, Area area, int pitch) {
-            int left = area.left() + 2;
-            int top = area.top();
-            List<Integer> widths = widths(shown);
-            for (int i = 0; i < shown.size(); i++) {
-                if (left + widths.get(i) > area.right() && left > area.left() + 2) {
-                    left = area.left() + 2;
-                    top += pitch;
-                }
-                target(shown.get(i), new Area(left, top, left + widths.get(i) - 1, top + targetRows()));
-                left += widths.get(i);
-            }
-        }
-
-        private void target(View.Option option, Area area) {
-            canvas.fill(area, palette.target());
-            String label = "[ " + option.label() + " ]";
-            int left = area.left() + Math.max(0, (area.width() - label.length()) / 2);
-            canvas.put(area.top() + area.height() / 2, left, area.right(), label, palette.target());
-            targets.add(new Frame.Target(
-                    area, option.words().isEmpty() ? new Action.Redraw() : new Action.Utter(option.words())));
         }
 
         private void foot(Area area, List<String> keys) {
             int last = area.height() - 1;
             if (typing.text().isEmpty()) {
                 for (int i = 0; i < Math.min(last, keys.size()); i++) {
-                    put(area, i, keys.get(i), palette.plain());
+                    canvas.put(area, i, keys.get(i), palette.plain());
                 }
             } else {
-                put(area, 0, texts.of("heard.typed") + "> " + typing.text() + "_", palette.strong());
+                canvas.put(area, 0, texts.of("heard.typed") + "> " + typing.text() + "_", palette.strong());
             }
             canvas.fill(area.after(last), palette.inverse());
-            put(area, last, status(), palette.inverse());
-        }
-
-        private String status() {
-            View.Status status = view.status();
-            StringBuilder line = new StringBuilder();
-            line.append(texts.of(
-                    status.works() ? (status.listening() ? "status.listening" : "status.waiting") : "status.lost"));
-            if (status.works()) {
-                line.append(' ').append(meter(status.level()));
-            }
-            view.timers().forEach(timer -> line.append("  ").append(timer));
-            line.append("  ").append(status.voice());
-            line.append("  ").append(status.microphone());
-            if (status.overruns() > 0) {
-                line.append("  ").append(texts.of("status.overruns", status.overruns()));
-            }
-            return line.toString();
-        }
-
-        private String meter(int level) {
-            String full = unicode ? "■" : "#";
-            String empty = unicode ? "□" : ".";
-            return full.repeat(level) + empty.repeat(View.Status.LEVELS - level);
-        }
-
-        private void put(Area area, int row, String text, AttributedStyle style) {
-            if (row < area.height()) {
-                canvas.put(area.top() + row, area.left() + 2, area.right() - 1, text, style);
-            }
+            canvas.put(area, last, new StatusLine(texts, unicode).of(view), palette.inverse());
         }
     }
 }

@@ -127,7 +127,7 @@ public final class Resampler {
             for (int tap = 0; tap < row.length; tap++) {
                 sum += row[tap] * held[start + tap];
             }
-            out[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(sum)));
+            out[i] = Samples.clipped(sum);
         }
         int spent = Math.toIntExact(Math.min(heldLength, Math.max(0, next * down / up - (reach - 1) - heldFrom)));
         System.arraycopy(held, spent, held, 0, heldLength - spent);

@@ -56,6 +56,20 @@ public final class Samples {
         return new Samples(Resampler.resample(pcm, rate, newRate), newRate);
     }
 
+    /** The value as a sample, the loudest there is where it is louder. */
+    public static short clipped(double value) {
+        return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
+    }
+
+    /** The same sound with every sample times {@code gain}, clipped. */
+    public Samples times(double gain) {
+        short[] louder = new short[pcm.length];
+        for (int i = 0; i < pcm.length; i++) {
+            louder[i] = clipped(gain * pcm[i]);
+        }
+        return new Samples(louder, rate);
+    }
+
     /** A copy of the samples. */
     public short[] pcm() {
         return pcm.clone();

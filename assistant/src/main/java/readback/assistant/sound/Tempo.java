@@ -37,7 +37,7 @@ public final class Tempo {
         }
         short[] pcm = new short[length];
         for (int i = 0; i < length; i++) {
-            pcm[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(out[i])));
+            pcm[i] = Samples.clipped(out[i]);
         }
         return Samples.of(pcm, sound.rate());
     }

@@ -47,13 +47,6 @@ public record Manner(double volume, double speed) {
     }
 
     private Samples louder(Samples sound) {
-        if (volume == 1) {
-            return sound;
-        }
-        short[] pcm = sound.pcm();
-        for (int i = 0; i < pcm.length; i++) {
-            pcm[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(pcm[i] * volume)));
-        }
-        return Samples.of(pcm, sound.rate());
+        return volume == 1 ? sound : sound.times(volume);
     }
 }

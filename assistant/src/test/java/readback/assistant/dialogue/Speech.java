@@ -231,7 +231,9 @@ record Speech(Kind kind, boolean brief, String where, List<Message> messages, Li
                 .meaning()
                 .filter(meaning -> meaning.order().map(ANSWERING::contains).orElse(answers(meaning)))
                 .isPresent();
-        return answer && !turn.state().inDoubt() ? Kind.READ_BACK : Kind.OTHER;
+        boolean doubted =
+                turn.state().conversation().pending().flatMap(Pending::inDoubt).isPresent();
+        return answer && !doubted ? Kind.READ_BACK : Kind.OTHER;
     }
 
     /** "What do I do if my hose leaks"; a job that is spoken of is a question back. */

@@ -29,11 +29,21 @@ import readback.assistant.dialogue.ProbeValue;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.dialogue.Turn;
 import readback.assistant.dialogue.Understood;
+import readback.assistant.dialogue.outcome.AirflowBySplit;
 import readback.assistant.dialogue.outcome.ApplicableTest;
 import readback.assistant.dialogue.outcome.Capacity;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
+import readback.assistant.dialogue.outcome.Evacuation;
+import readback.assistant.dialogue.outcome.FrozenCoil;
+import readback.assistant.dialogue.outcome.FunctionalFigures;
 import readback.assistant.dialogue.outcome.HeaterAirflow;
 import readback.assistant.dialogue.outcome.Heating;
 import readback.assistant.dialogue.outcome.JobOutcome;
+import readback.assistant.dialogue.outcome.PressureAtRest;
+import readback.assistant.dialogue.outcome.PressureHold;
+import readback.assistant.dialogue.outcome.StatedAirflow;
+import readback.assistant.dialogue.outcome.ToWeighIn;
+import readback.assistant.dialogue.outcome.WeighedIn;
 import readback.calc.applicability.ChargeTest;
 import readback.calc.caution.CautionRule;
 import readback.calc.charge.Verdict;
@@ -150,7 +160,7 @@ class SessionRecordTest {
 
     private static List<JobOutcome> everyOutcome() {
         return List.of(
-                new JobOutcome.Charge(
+                new ChargeVerdict(
                         Verdict.Kind.DO_NOT_CHARGE,
                         true,
                         ChargeMethod.SUBCOOLING,
@@ -163,29 +173,26 @@ class SessionRecordTest {
                         List.of(Contradiction.Kind.values()),
                         Duration.ofMinutes(4),
                         List.of(Condition.values()),
-                        Optional.of(new JobOutcome.Charge.Suspected(
+                        Optional.of(new ChargeVerdict.Suspected(
                                 readback.calc.diagnosis.Fault.NON_CONDENSABLES, Diagnosis.Certainty.AMBIGUOUS))),
-                new JobOutcome.Airflow(
-                        Optional.of(new JobOutcome.Airflow.Split(SplitCheck.Outcome.SUFFICIENT, 192, 184))),
-                new JobOutcome.Airflow(Optional.empty()),
-                new JobOutcome.StatedAirflow(true, 400),
-                new JobOutcome.PressureTest(StandingPressure.Outcome.TIGHT, 1200),
-                new JobOutcome.Evacuation(VacuumDecay.Outcome.TIGHT, 3, 500),
-                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.Grams(3200)),
-                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.UnknownTube()),
-                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.NothingLeft()),
-                new JobOutcome.ToWeighIn(new JobOutcome.ToWeighIn.Amount.TooMuchForRooms(5200)),
-                new JobOutcome.Functional(
+                new AirflowBySplit(Optional.of(new AirflowBySplit.Split(SplitCheck.Outcome.SUFFICIENT, 192, 184))),
+                new AirflowBySplit(Optional.empty()),
+                new StatedAirflow(true, 400),
+                new PressureHold(StandingPressure.Outcome.TIGHT, 1200),
+                new Evacuation(VacuumDecay.Outcome.TIGHT, 3, 500),
+                new ToWeighIn(new ToWeighIn.Amount.Grams(3200)),
+                new ToWeighIn(new ToWeighIn.Amount.UnknownTube()),
+                new ToWeighIn(new ToWeighIn.Amount.NothingLeft()),
+                new ToWeighIn(new ToWeighIn.Amount.TooMuchForRooms(5200)),
+                new FunctionalFigures(
                         Optional.of(12L),
                         Optional.empty(),
                         Optional.of(90L),
                         List.of(FunctionalCheck.Aspect.SUPERHEAT, FunctionalCheck.Aspect.SPLIT)),
-                new JobOutcome.WeighedIn(
-                        Optional.of(new JobOutcome.WeighedIn.Weighed(WeighIn.Outcome.ON_TARGET, 3100, 3200))),
-                new JobOutcome.WeighedIn(Optional.empty()),
-                new JobOutcome.AtRest(
-                        Optional.of(new JobOutcome.AtRest.Against(RestingPressure.Outcome.SATURATION, -400))),
-                new JobOutcome.FrozenCoil(Duration.ofMinutes(10)),
+                new WeighedIn(Optional.of(new WeighedIn.Weighed(WeighIn.Outcome.ON_TARGET, 3100, 3200))),
+                new WeighedIn(Optional.empty()),
+                new PressureAtRest(Optional.of(new PressureAtRest.Against(RestingPressure.Outcome.SATURATION, -400))),
+                new FrozenCoil(Duration.ofMinutes(10)),
                 new ApplicableTest(ChargeTest.WINTER_SET_UP),
                 new HeaterAirflow(1129),
                 new Capacity(10_550, 7_400, Optional.of(98L), Optional.of(340L)),

@@ -7,16 +7,19 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import readback.assistant.dialogue.Dialogue;
 import readback.assistant.dialogue.Event;
 import readback.assistant.dialogue.SessionSettings;
 import readback.assistant.record.Header;
+import readback.assistant.record.RecordFault;
 import readback.assistant.record.RecordUnavailableException;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.record.SessionRecord;
 import readback.assistant.session.Fingerprints;
 import readback.assistant.session.Session;
+import readback.calc.quantity.UnitSetting;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.prompts.checklist.Checklists;
@@ -138,16 +141,7 @@ public final class Scripted {
                 .say(188, "skip")
                 .say(189, "no")
                 .say(190, "plate charge four kilograms");
-        valve.settings = new SessionSettings(
-                SessionSettings.STANDARD.job(),
-                readback.calc.quantity.UnitSetting.METRIC,
-                false,
-                SessionSettings.STANDARD.known(),
-                SessionSettings.STANDARD.limits(),
-                SessionSettings.STANDARD.refrigerant(),
-                SessionSettings.STANDARD.technician(),
-                SessionSettings.STANDARD.site());
-        return valve;
+        return valve.with(SessionSettings.STANDARD.job(), UnitSetting.METRIC);
     }
 
     public Scripted say(int second, String words) {
@@ -167,9 +161,13 @@ public final class Scripted {
 
     /** Another job than the charge check. */
     public Scripted job(String id) {
+        return with(new JobId(id), settings.units());
+    }
+
+    private Scripted with(JobId job, UnitSetting units) {
         settings = new SessionSettings(
-                new JobId(id),
-                settings.units(),
+                job,
+                units,
                 settings.brief(),
                 settings.known(),
                 settings.limits(),
@@ -272,6 +270,18 @@ public final class Scripted {
     /** Records the session and reads it back. */
     public RecordedSession readFrom(Path sessions) throws RecordUnavailableException {
         return RecordedSession.read(in(sessions));
+    }
+
+    /** The session of which only so many events hold: the line behind them was changed. */
+    public static RecordedSession damagedAfter(int events, RecordedSession honest) {
+        return new RecordedSession(
+                honest.folder(),
+                honest.header(),
+                honest.entries().subList(0, events),
+                honest.hash(),
+                honest.length(),
+                // the header is a line too
+                Optional.of(new RecordFault(events + 2, RecordFault.Kind.CHANGED, "was changed")));
     }
 
     private Path record(Path sessions, boolean ended) throws RecordUnavailableException {

@@ -15,10 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import readback.assistant.dialogue.Change;
 import readback.assistant.dialogue.Content;
 import readback.assistant.dialogue.Turn;
+import readback.assistant.dialogue.outcome.ChargeVerdict;
 import readback.assistant.dialogue.outcome.JobOutcome;
 import readback.assistant.record.Entry;
 import readback.assistant.record.Header;
-import readback.assistant.record.RecordFault;
 import readback.assistant.record.RecordedSession;
 import readback.assistant.recorded.Scripted;
 import readback.calc.charge.Verdict;
@@ -81,14 +81,7 @@ class VerificationTest {
     void a_forged_verdict_and_a_suppressed_caution_are_named(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
         int last = honest.entries().size();
-        RecordedSession better = forged(
-                honest,
-                last,
-                outcome -> new Turn.Outcome(
-                        outcome.understood(),
-                        outcome.changes(),
-                        List.of(better(outcome.standing().get(0))),
-                        outcome.cautions()));
+        RecordedSession better = withBetterVerdict(honest);
         assertThat(verified(better).difference())
                 .hasValueSatisfying(found -> assertThat(found.toString())
                         .startsWith("event " + last + ", verdict: recorded \"in-tolerance method"));
@@ -138,14 +131,7 @@ class VerificationTest {
     void a_difference_is_the_records_own_only_where_this_version_made_it(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
         int last = honest.entries().size();
-        RecordedSession forged = forged(
-                honest,
-                last,
-                outcome -> new Turn.Outcome(
-                        outcome.understood(),
-                        outcome.changes(),
-                        List.of(better(outcome.standing().get(0))),
-                        outcome.cautions()));
+        RecordedSession forged = withBetterVerdict(honest);
         VerificationSentences sentences = new VerificationSentences(Language.english());
 
         assertThat(sentences.sentences(verified(forged)))
@@ -164,13 +150,7 @@ class VerificationTest {
     @Test
     void a_broken_chain_is_told_and_what_holds_is_still_compared(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("one").readFrom(sessions);
-        RecordedSession damaged = new RecordedSession(
-                honest.folder(),
-                honest.header(),
-                honest.entries().subList(0, 4),
-                honest.hash(),
-                honest.length(),
-                Optional.of(new RecordFault(6, RecordFault.Kind.CHANGED, "was changed")));
+        RecordedSession damaged = Scripted.damagedAfter(4, honest);
         Verification verification = verified(damaged);
         assertThat(verification.identical()).isFalse();
         assertThat(new VerificationSentences(Language.english()).sentences(verification))
@@ -178,9 +158,20 @@ class VerificationTest {
                 .anySatisfy(sentence -> assertThat(sentence).startsWith("The replay of 4 events is identical"));
     }
 
+    private static RecordedSession withBetterVerdict(RecordedSession honest) {
+        return forged(
+                honest,
+                honest.entries().size(),
+                outcome -> new Turn.Outcome(
+                        outcome.understood(),
+                        outcome.changes(),
+                        List.of(better(outcome.standing().get(0))),
+                        outcome.cautions()));
+    }
+
     private static JobOutcome better(JobOutcome outcome) {
-        JobOutcome.Charge charge = (JobOutcome.Charge) outcome;
-        return new JobOutcome.Charge(
+        ChargeVerdict charge = (ChargeVerdict) outcome;
+        return new ChargeVerdict(
                 Verdict.Kind.IN_TOLERANCE,
                 charge.borderline(),
                 charge.method(),

@@ -124,14 +124,7 @@ class ReportPageTest {
     @Test
     void says_first_when_the_record_cannot_be_trusted(@TempDir Path sessions) throws Exception {
         RecordedSession honest = Scripted.pistonReadings("call").readFrom(sessions);
-        RecordedSession damaged = new RecordedSession(
-                honest.folder(),
-                honest.header(),
-                honest.entries().subList(0, 5),
-                honest.hash(),
-                honest.length(),
-                java.util.Optional.of(new readback.assistant.record.RecordFault(
-                        7, readback.assistant.record.RecordFault.Kind.CHANGED, "was changed")));
+        RecordedSession damaged = Scripted.damagedAfter(5, honest);
         Document page = ReportPages.tree(ReportPages.page(ReportPages.report(damaged)));
         assertThat(ReportPages.texts(page, "h2").get(0)).isEqualTo("Read this first");
         assertThat(ReportPages.texts(page, "p"))

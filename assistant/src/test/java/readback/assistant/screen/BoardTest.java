@@ -27,6 +27,26 @@ class BoardTest {
     @TempDir
     private Path folder;
 
+    private final Board board =
+            new Board(Grammar.standard(), Checklists.standard(), Language.english(), SessionSettings.STANDARD.units());
+
+    /** A charge check of a piston system up to the weather. */
+    private static Scripted call(String name) {
+        return Scripted.session(name)
+                .say(5, "four ten a")
+                .say(9, "piston")
+                .say(12, "understood")
+                .say(15, "yes")
+                .say(18, "yes")
+                .say(21, "outdoor ninety five")
+                .say(24, "wet bulb sixty seven");
+    }
+
+    private Session resumed(SessionRecord.Resumption resumption) {
+        return Session.resume(
+                Scripted.dialogue(), Scripted.wording(), resumption, List.of(board), Scripted.START.plusSeconds(60));
+    }
+
     private static ProbeReport report(int number, ProbeReport.Quality quality, String value, Unit unit) {
         return new ProbeReport(
                 new Probe(number, "channel", unit.dimension(), Optional.empty()),
@@ -37,25 +57,10 @@ class BoardTest {
     /** Offered or not stands beside every probe, and what is offered can be touched. */
     @Test
     void a_probe_is_shown_live_and_its_offer_can_be_touched() throws Exception {
-        Board board = new Board(
-                Grammar.standard(), Checklists.standard(), Language.english(), SessionSettings.STANDARD.units());
-        Path left = Scripted.session("probed")
-                .say(5, "four ten a")
-                .say(9, "piston")
-                .say(12, "understood")
-                .say(15, "yes")
-                .say(18, "yes")
-                .say(21, "outdoor ninety five")
-                .say(24, "wet bulb sixty seven")
-                .cutShortIn(folder);
+        Path left = call("probed").cutShortIn(folder);
         SessionRecord.Resumption resumption = SessionRecord.resume(left);
         try (SessionRecord record = resumption.record()) {
-            Session session = Session.resume(
-                    Scripted.dialogue(),
-                    Scripted.wording(),
-                    resumption,
-                    List.of(board),
-                    Scripted.START.plusSeconds(60));
+            Session session = resumed(resumption);
             ProbeReport gauge = report(1, ProbeReport.Quality.STEADY, "118.2", Unit.PSIG);
             ProbeReport clamp = report(2, ProbeReport.Quality.CHANGING, "71.3", Unit.FAHRENHEIT);
             session.on(new Event.Measured(Scripted.START.plusSeconds(61), List.of(gauge, clamp)));
@@ -86,16 +91,7 @@ class BoardTest {
     /** A screen that is too small shows the last answers: the verdict and the first step, not what they rest on. */
     @Test
     void what_is_spoken_stands_last_among_the_answers() throws Exception {
-        Board board = new Board(
-                Grammar.standard(), Checklists.standard(), Language.english(), SessionSettings.STANDARD.units());
-        Path left = Scripted.session("shown")
-                .say(5, "four ten a")
-                .say(9, "piston")
-                .say(12, "understood")
-                .say(15, "yes")
-                .say(18, "yes")
-                .say(21, "outdoor ninety five")
-                .say(24, "wet bulb sixty seven")
+        Path left = call("shown")
                 .say(27, "suction one ten")
                 .say(30, "suction line sixty four")
                 .say(33, "liquid pressure three thirty")
@@ -104,12 +100,7 @@ class BoardTest {
                 .cutShortIn(folder);
         SessionRecord.Resumption resumption = SessionRecord.resume(left);
         try (SessionRecord record = resumption.record()) {
-            Session session = Session.resume(
-                    Scripted.dialogue(),
-                    Scripted.wording(),
-                    resumption,
-                    List.of(board),
-                    Scripted.START.plusSeconds(60));
+            Session session = resumed(resumption);
             session.on(new Event.Heard(
                     Scripted.START.plusSeconds(70), Event.Source.KEYS, List.of(Hypothesis.typed("ten pounds"))));
 

@@ -6,7 +6,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import readback.assistant.session.PlainLines;
@@ -21,21 +20,7 @@ class PlainFaceTest {
             new ScreenTexts(Language.english()));
 
     private static View view(boolean listening, long overruns, String hint) {
-        return new View(
-                List.of(),
-                "Suction pressure?",
-                List.of(),
-                View.Heard.NOTHING,
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                false,
-                new View.Status("headset", true, listening, 4, overruns, "voice flite"),
-                hint,
-                Optional.empty(),
-                List.of());
+        return ViewsForTests.listening(new View.Status("headset", true, listening, 4, overruns, "voice flite"), hint);
     }
 
     private List<String> lines() {

@@ -19,37 +19,39 @@ final class ViewsForTests {
     }
 
     private static View asking(List<String> cautions, String question, List<View.Option> options) {
+        return plain(cautions, question, View.Heard.NOTHING, options, STATUS, "");
+    }
+
+    static View heard(String words, boolean partial) {
+        View.Heard heard = new View.Heard(words, partial, partial ? "" : "suction pressure 118 psig");
+        return plain(List.of(), "Suction pressure?", heard, List.of(), STATUS, "");
+    }
+
+    /** While the suction pressure is asked, with this state of microphone and voice. */
+    static View listening(View.Status status, String hint) {
+        return plain(List.of(), "Suction pressure?", View.Heard.NOTHING, List.of(), status, hint);
+    }
+
+    private static View plain(
+            List<String> cautions,
+            String question,
+            View.Heard heard,
+            List<View.Option> options,
+            View.Status status,
+            String hint) {
         return new View(
                 cautions,
                 question,
                 List.of(),
-                View.Heard.NOTHING,
+                heard,
                 List.of(),
                 List.of(),
                 Optional.empty(),
                 options,
                 List.of(),
                 false,
-                STATUS,
-                "",
-                Optional.empty(),
-                List.of());
-    }
-
-    static View heard(String words, boolean partial) {
-        return new View(
-                List.of(),
-                "Suction pressure?",
-                List.of(),
-                new View.Heard(words, partial, partial ? "" : "suction pressure 118 psig"),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                false,
-                STATUS,
-                "",
+                status,
+                hint,
                 Optional.empty(),
                 List.of());
     }

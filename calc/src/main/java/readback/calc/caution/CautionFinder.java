@@ -1,6 +1,5 @@
 package readback.calc.caution;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -45,23 +44,51 @@ public final class CautionFinder {
      */
     private static final GaugePressure TEST_WITHOUT_PLATE = GaugePressure.psig(150);
 
+    private static final Situation.Cases<Set<CautionRule>> RULES = new Situation.Cases<>() {
+        @Override
+        public Set<CautionRule> before(Situation.Before before) {
+            Set<CautionRule> fired = CautionFinder.before(before.activity(), before.refrigerant());
+            if (before.activity() == Activity.RECOVERING) {
+                // a cylinder whose filling is not known may be full
+                fired.add(CautionRule.CYLINDER_OVERFILL);
+            }
+            return fired;
+        }
+
+        @Override
+        public Set<CautionRule> running(Situation.Running running) {
+            return CautionFinder.running(running);
+        }
+
+        @Override
+        public Set<CautionRule> pressureTesting(Situation.PressureTesting test) {
+            GaugePressure allowed = test.plateLowSidePressure().orElse(TEST_WITHOUT_PLATE);
+            return test.pressure().compareTo(allowed) > 0
+                    ? EnumSet.of(CautionRule.TEST_PRESSURE_ABOVE_PLATE)
+                    : Set.of();
+        }
+
+        @Override
+        public Set<CautionRule> recovering(Situation.Recovering recovering) {
+            Set<CautionRule> fired = CautionFinder.before(Activity.RECOVERING, recovering.refrigerant());
+            if (recovering.cylinderShare() >= 1) {
+                fired.add(CautionRule.CYLINDER_OVERFILL);
+            }
+            return fired;
+        }
+    };
+
     private CautionFinder() {}
 
     /** The cautions that the situation calls for, the gravest first, each once. */
     public static List<Caution> in(Situation situation) {
-        Set<CautionRule> fired = EnumSet.noneOf(CautionRule.class);
-        for (Activity activity : situation.activities()) {
-            fired.addAll(ofActivity(activity));
-        }
-        if (!situation.activities().isEmpty()) {
-            flammability(situation).ifPresent(fired::add);
-        }
-        measured(situation, fired);
-        List<Caution> cautions = new ArrayList<>(fired.size());
-        for (CautionRule rule : fired) {
-            cautions.add(rule.caution());
-        }
-        return List.copyOf(cautions);
+        return situation.fold(RULES).stream().map(CautionRule::caution).toList();
+    }
+
+    private static Set<CautionRule> before(Activity activity, Optional<Refrigerant> refrigerant) {
+        Set<CautionRule> fired = ofActivity(activity);
+        flammability(activity, refrigerant).ifPresent(fired::add);
+        return fired;
     }
 
     private static Set<CautionRule> ofActivity(Activity activity) {
@@ -101,66 +128,50 @@ public final class CautionFinder {
     }
 
     /** Nitrogen alone does not burn; any other unknown content may. */
-    private static Optional<CautionRule> flammability(Situation situation) {
-        if (situation.refrigerant().isEmpty()) {
-            return situation.activities().equals(Set.of(Activity.PRESSURE_TESTING))
-                    ? Optional.empty()
-                    : Optional.of(CautionRule.FLAMMABLE_A2L);
+    private static Optional<CautionRule> flammability(Activity activity, Optional<Refrigerant> refrigerant) {
+        if (refrigerant.isEmpty()) {
+            return activity == Activity.PRESSURE_TESTING ? Optional.empty() : Optional.of(CautionRule.FLAMMABLE_A2L);
         }
-        return switch (situation.refrigerant().get().safetyClass()) {
+        return switch (refrigerant.get().safetyClass()) {
             case A1 -> Optional.empty();
             case A2L -> Optional.of(CautionRule.FLAMMABLE_A2L);
             case A2, A3 -> Optional.of(CautionRule.FLAMMABLE_A3);
         };
     }
 
-    private static void measured(Situation situation, Set<CautionRule> fired) {
-        if (situation
-                .superheat()
-                .filter(measured -> measured.compareTo(situation.leastSuperheat()) < 0)
+    private static Set<CautionRule> running(Situation.Running running) {
+        Set<CautionRule> fired = EnumSet.noneOf(CautionRule.class);
+        if (running.superheat()
+                .filter(measured -> measured.compareTo(running.leastSuperheat()) < 0)
                 .isPresent()) {
             fired.add(CautionRule.LIQUID_AT_COMPRESSOR);
         }
-        situation.refrigerant().ifPresent(refrigerant -> pressures(situation, refrigerant, fired));
-        if (situation
-                .dischargeLine()
+        running.refrigerant().ifPresent(refrigerant -> pressures(running, refrigerant, fired));
+        if (running.dischargeLine()
                 .filter(t -> t.compareTo(HOTTEST_DISCHARGE_LINE) >= 0)
                 .isPresent()) {
             fired.add(CautionRule.DISCHARGE_TOO_HOT);
         }
-        pressureTest(situation, fired);
-        cylinder(situation, fired);
+        return fired;
     }
 
     /** Held against the pressure at the limit: a pressure that boils nothing any more is the more dangerous one. */
-    private static void pressures(Situation situation, Refrigerant refrigerant, Set<CautionRule> fired) {
-        AbsolutePressure sure = refrigerant.saturationPressure(Side.DEW, SURELY_ABOVE_FREEZING);
-        if (situation.lowSide().filter(p -> p.compareTo(sure) < 0).isPresent()) {
+    private static void pressures(Situation.Running running, Refrigerant refrigerant, Set<CautionRule> fired) {
+        if (running.lowSide()
+                .filter(p -> p.compareTo(refrigerant.saturationPressure(Side.DEW, SURELY_ABOVE_FREEZING)) < 0)
+                .isPresent()) {
             fired.add(CautionRule.COIL_BELOW_FREEZING);
         }
-        AbsolutePressure nearCutOut = NEAR_CUT_OUT.compareTo(refrigerant.highestTemperature()) < 0
-                ? refrigerant.saturationPressure(Side.BUBBLE, NEAR_CUT_OUT)
-                : refrigerant.highestPressure(Side.BUBBLE);
-        if (situation.highSide().filter(p -> p.compareTo(nearCutOut) >= 0).isPresent()) {
+        if (running.highSide()
+                .filter(p -> p.compareTo(nearCutOut(refrigerant)) >= 0)
+                .isPresent()) {
             fired.add(CautionRule.NEAR_HIGH_PRESSURE_CUT_OUT);
         }
     }
 
-    private static void pressureTest(Situation situation, Set<CautionRule> fired) {
-        GaugePressure allowed = situation.plateLowSidePressure().orElse(TEST_WITHOUT_PLATE);
-        if (situation.testPressure().filter(p -> p.compareTo(allowed) > 0).isPresent()) {
-            fired.add(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
-        }
-    }
-
-    private static void cylinder(Situation situation, Set<CautionRule> fired) {
-        // A cylinder whose filling is not known may be full.
-        boolean mayBeFull = situation
-                .cylinderShare()
-                .map(share -> share >= 1)
-                .orElseGet(() -> situation.activities().contains(Activity.RECOVERING));
-        if (mayBeFull) {
-            fired.add(CautionRule.CYLINDER_OVERFILL);
-        }
+    private static AbsolutePressure nearCutOut(Refrigerant refrigerant) {
+        return NEAR_CUT_OUT.compareTo(refrigerant.highestTemperature()) < 0
+                ? refrigerant.saturationPressure(Side.BUBBLE, NEAR_CUT_OUT)
+                : refrigerant.highestPressure(Side.BUBBLE);
     }
 }

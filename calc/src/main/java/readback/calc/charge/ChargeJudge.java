@@ -159,11 +159,8 @@ public final class ChargeJudge {
 
     private static Verdict.Compared compare(SystemUnderTest system, Estimate actual, Target target) {
         boolean bySuperheat = system.meteringDevice().chargeMethod() == ChargeMethod.TOTAL_SUPERHEAT;
-        Band limits = bySuperheat
-                ? system.limits().superheat()
-                : system.makersRanges()
-                        .subcoolingDeviation()
-                        .orElse(system.limits().subcooling());
+        Band limits =
+                bySuperheat ? system.limits().superheat() : system.limits().subcooling();
         Estimate deviation = target.deviation(actual);
         Comparison comparison = Comparison.of(deviation, limits);
         Verdict.Kind kind = switch (comparison.position()) {

@@ -64,7 +64,7 @@ public final class LiquidReturn {
             Readings possible,
             LineState lines,
             boolean suctionSwings) {
-        return CautionFinder.in(Situation.running(
+        return CautionFinder.in(new Situation.Running(
                 refrigerant,
                 refrigerant.flatMap(known -> superheat(known, atmosphere, possible, lines)),
                 leastSure(lines),

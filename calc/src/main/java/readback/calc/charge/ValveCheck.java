@@ -12,7 +12,7 @@ import readback.calc.quantity.Quantity;
  * Whether an expansion valve holds its superheat. It tells about the valve, not about the charge.
  *
  * @param superheat at the suction port, against the range
- * @param source rating plate when the maker states the range or the superheat, else common limits
+ * @param source rating plate when the maker states the superheat, else common limits
  */
 public record ValveCheck(Comparison superheat, Source source) {
 
@@ -27,7 +27,7 @@ public record ValveCheck(Comparison superheat, Source source) {
     }
 
     static ValveCheck of(SystemUnderTest system, Readings readings, Estimate superheat) {
-        Optional<Band> makers = makersRange(system, readings);
+        Optional<Band> makers = makersRange(readings);
         return new ValveCheck(
                 Comparison.of(superheat, makers.orElse(system.limits().valveSuperheat())),
                 makers.isPresent() ? Source.MAKER : Source.GENERAL_LIMITS);
@@ -35,15 +35,11 @@ public record ValveCheck(Comparison superheat, Source source) {
 
     /** The superheat that the valve of this system holds: as its maker states it, else the common limits. */
     static Band range(SystemUnderTest system, Readings readings) {
-        return makersRange(system, readings).orElse(system.limits().valveSuperheat());
+        return makersRange(readings).orElse(system.limits().valveSuperheat());
     }
 
-    private static Optional<Band> makersRange(SystemUnderTest system, Readings readings) {
-        Optional<Band> stated = system.makersRanges().valveSuperheat();
-        return stated.isPresent()
-                ? stated
-                : readings.difference(Quantity.PLATE_SUPERHEAT)
-                        .map(plate ->
-                                Band.fahrenheit(plate.fahrenheit() - AROUND_PLATE, plate.fahrenheit() + AROUND_PLATE));
+    private static Optional<Band> makersRange(Readings readings) {
+        return readings.difference(Quantity.PLATE_SUPERHEAT)
+                .map(plate -> Band.fahrenheit(plate.fahrenheit() - AROUND_PLATE, plate.fahrenheit() + AROUND_PLATE));
     }
 }

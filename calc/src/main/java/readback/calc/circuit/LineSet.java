@@ -20,16 +20,6 @@ public record LineSet(TubeSize liquid, TubeSize suction, double metres) {
         }
     }
 
-    /** The refrigerant in the liquid line in kg, when filled with liquid of this state. */
-    public double liquidMass(FluidState state) {
-        return massPerMetre(liquid, state) * metres;
-    }
-
-    /** The refrigerant in the suction line in kg, when filled with vapour of this state. */
-    public double suctionMass(FluidState state) {
-        return massPerMetre(suction, state) * metres;
-    }
-
     /** How many kg of refrigerant of this state stand in a metre of soft tube. */
     public static double massPerMetre(TubeSize tube, FluidState state) {
         return tube.volumePerMetre(Temper.ANNEALED) * state.density();

@@ -100,11 +100,9 @@ final class CatalogueFacts {
                     List.copyOf(composition),
                     line("critical").number(0),
                     line("critical").number(1),
-                    line("critical").fields().get(1),
                     potential("AR4"),
                     potential("AR5"),
                     line("odp").number(0),
-                    line("oil").rest(),
                     List.copyOf(spoken));
         }
 

@@ -93,11 +93,6 @@ public final class Refrigerant {
         return AbsolutePressure.pascals(facts.criticalPressure());
     }
 
-    /** Where the critical point comes from. */
-    public String criticalPointSource() {
-        return facts.criticalSource();
-    }
-
     /** 100-year global warming potential after the assessment report; mass-weighted for blends. */
     public double globalWarmingPotential(AssessmentReport edition) {
         return edition == AssessmentReport.AR4 ? facts.gwpAr4() : facts.gwpAr5();
@@ -106,11 +101,6 @@ public final class Refrigerant {
     /** Ozone depletion potential, R-11 being 1; Montreal Protocol values. */
     public double ozoneDepletionPotential() {
         return facts.ozoneDepletion();
-    }
-
-    /** The usual compressor oil: common practice, no source; the maker of the equipment decides. */
-    public String usualOil() {
-        return facts.oil();
     }
 
     /** The papers that published the equation of state and, for a blend, its mixture parameters. */

@@ -7,7 +7,6 @@ import java.util.List;
  *
  * @param criticalTemperature K
  * @param criticalPressure Pa
- * @param criticalSource where the critical point comes from
  * @param gwpAr4 100-year global warming potential by IPCC AR4
  * @param gwpAr5 the same by IPCC AR5
  */
@@ -18,11 +17,9 @@ record RefrigerantFacts(
         List<Ingredient> composition,
         double criticalTemperature,
         double criticalPressure,
-        String criticalSource,
         double gwpAr4,
         double gwpAr5,
         double ozoneDepletion,
-        String oil,
         List<String> spokenNames) {
 
     /** Which form of equation of state serves the refrigerant. */

@@ -58,14 +58,8 @@ final class ResidualTerms {
             double tauM = m[i] == 0 ? 0 : Math.exp(m[i] * lnTau);
             double fromEpsilon = delta - epsilon[i];
             double fromGamma = tau - gamma[i];
-            double value = weight
-                    * n[i]
-                    * Math.exp(d[i] * lnDelta
-                            + t[i] * lnTau
-                            - deltaL
-                            - tauM
-                            - eta[i] * fromEpsilon * fromEpsilon
-                            - beta[i] * fromGamma * fromGamma);
+            double exponent = exponent(i, lnTau, lnDelta, deltaL, tauM, fromEpsilon, fromGamma);
+            double value = weight * n[i] * Math.exp(exponent);
             sum.a += value;
             sum.d += value * (d[i] - l[i] * deltaL - 2 * eta[i] * delta * fromEpsilon);
             sum.t += value * (t[i] - 2 * beta[i] * tau * fromGamma - m[i] * tauM);
@@ -81,14 +75,8 @@ final class ResidualTerms {
             double tauM = m[i] == 0 ? 0 : Math.exp(m[i] * lnTau);
             double fromEpsilon = delta - epsilon[i];
             double fromGamma = tau - gamma[i];
-            double value = weight
-                    * n[i]
-                    * Math.exp(d[i] * lnDelta
-                            + t[i] * lnTau
-                            - deltaL
-                            - tauM
-                            - eta[i] * fromEpsilon * fromEpsilon
-                            - beta[i] * fromGamma * fromGamma);
+            double exponent = exponent(i, lnTau, lnDelta, deltaL, tauM, fromEpsilon, fromGamma);
+            double value = weight * n[i] * Math.exp(exponent);
             // With A = d ln(term)/d ln(delta) and its own derivative dA by ln(delta); B and dB likewise by ln(tau).
             double byDelta = d[i] - l[i] * deltaL - 2 * eta[i] * delta * fromEpsilon;
             double byDeltaAgain = -l[i] * l[i] * deltaL - 2 * eta[i] * delta * (2 * delta - epsilon[i]);
@@ -101,6 +89,16 @@ final class ResidualTerms {
             sum.tt += value * (byTau * (byTau - 1) + byTauAgain);
             sum.dt += value * byDelta * byTau;
         }
+    }
+
+    private double exponent(
+            int i, double lnTau, double lnDelta, double deltaL, double tauM, double fromEpsilon, double fromGamma) {
+        return d[i] * lnDelta
+                + t[i] * lnTau
+                - deltaL
+                - tauM
+                - eta[i] * fromEpsilon * fromEpsilon
+                - beta[i] * fromGamma * fromGamma;
     }
 
     /** delta^l, and 0 where l is 0, since such terms have no exponential of density. */

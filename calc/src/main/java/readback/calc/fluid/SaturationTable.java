@@ -1,8 +1,9 @@
 package readback.calc.fluid;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import readback.calc.quantity.AbsolutePressure;
 import readback.calc.quantity.Dimension;
 import readback.calc.quantity.GaugePressure;
@@ -48,50 +49,23 @@ public final class SaturationTable {
     public record Row(double given, OptionalDouble bubble, OptionalDouble dew) {}
 
     /**
-     * Bubble and dew temperatures at the pressures first, first + step, ... up to last.
-     *
-     * @param step above zero
-     */
-    public List<Row> byPressure(double first, double last, double step) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < count(first, last, step); i++) {
-            double given = first + i * step;
-            rows.add(new Row(given, temperatureAt(Side.BUBBLE, given), temperatureAt(Side.DEW, given)));
-        }
-        return rows;
-    }
-
-    /**
      * Bubble and dew pressures at the temperatures first, first + step, ... up to last.
      *
      * @param step above zero
      */
     public List<Row> byTemperature(double first, double last, double step) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < count(first, last, step); i++) {
-            double given = first + i * step;
-            rows.add(new Row(given, pressureAt(Side.BUBBLE, given), pressureAt(Side.DEW, given)));
-        }
-        return rows;
+        return given(first, last, step)
+                .mapToObj(given -> new Row(given, pressureAt(Side.BUBBLE, given), pressureAt(Side.DEW, given)))
+                .toList();
     }
 
-    private static int count(double first, double last, double step) {
+    private static DoubleStream given(double first, double last, double step) {
         if (!(step > 0 && last >= first && Double.isFinite(last - first))) {
             throw new IllegalArgumentException("no steps of " + step + " from " + first + " to " + last);
         }
         // A step that ends a rounding error beyond the last value still belongs to the table.
-        return (int) Math.floor((last - first) / step + 1e-9) + 1;
-    }
-
-    private OptionalDouble temperatureAt(Side side, double given) {
-        double pascals = pressureUnit.toBase(given)
-                + (pressureUnit.dimension() == Dimension.GAUGE_PRESSURE ? atmosphere.pascals() : 0);
-        if (pascals < refrigerant.lowestPressure(side).pascals()
-                || pascals > refrigerant.highestPressure(side).pascals()) {
-            return OptionalDouble.empty();
-        }
-        Temperature temperature = refrigerant.saturationTemperature(side, AbsolutePressure.pascals(pascals));
-        return OptionalDouble.of(temperatureUnit.fromBase(temperature.kelvin()));
+        int count = (int) Math.floor((last - first) / step + 1e-9) + 1;
+        return IntStream.range(0, count).mapToDouble(i -> first + i * step);
     }
 
     private OptionalDouble pressureAt(Side side, double given) {

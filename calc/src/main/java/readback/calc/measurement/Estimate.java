@@ -1,6 +1,5 @@
 package readback.calc.measurement;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import readback.calc.quantity.TemperatureDifference;
@@ -76,13 +75,6 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
             }
         }
         return Optional.ofNullable(dominating);
-    }
-
-    /** How far this value lies above another of independent error. */
-    public Estimate minus(TemperatureDifference other, List<Contribution> itsContributions) {
-        List<Contribution> all = new ArrayList<>(contributions);
-        all.addAll(itsContributions);
-        return new Estimate(value.minus(other), all);
     }
 
     /** One standard deviation of a value with these shares. */

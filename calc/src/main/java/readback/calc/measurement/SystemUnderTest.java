@@ -12,7 +12,6 @@ import readback.calc.quantity.Atmosphere;
  * @param atmosphere pressure of the air around the gauges
  * @param limits who judges
  * @param accuracy of the instruments used
- * @param makersRanges what the maker of the unit allows
  * @param makersTarget what the maker wants in this weather; empty where nothing but a plate was read
  * @param condenserRestricted whether a restrictor on the condenser holds the pressures of a warm day: the winter set-up
  * @param efficiency of the equipment, or what its age tells of it; empty where nobody said
@@ -23,7 +22,6 @@ public record SystemUnderTest(
         AbsolutePressure atmosphere,
         Limits limits,
         InstrumentAccuracy accuracy,
-        MakersRanges makersRanges,
         Optional<MakersTarget> makersTarget,
         boolean condenserRestricted,
         Optional<Efficiency> efficiency) {
@@ -36,7 +34,6 @@ public record SystemUnderTest(
                 Atmosphere.SEA_LEVEL,
                 Limits.INSTALLER,
                 InstrumentAccuracy.STANDARD,
-                MakersRanges.NONE,
                 Optional.empty(),
                 false,
                 Optional.empty());
@@ -52,10 +49,6 @@ public record SystemUnderTest(
 
     public SystemUnderTest measuredWith(InstrumentAccuracy instruments) {
         return changed(parts -> parts.accuracy = instruments);
-    }
-
-    public SystemUnderTest with(MakersRanges ranges) {
-        return changed(parts -> parts.makersRanges = ranges);
     }
 
     public SystemUnderTest aimedAt(Optional<MakersTarget> target) {
@@ -85,7 +78,6 @@ public record SystemUnderTest(
                 parts.atmosphere,
                 parts.limits,
                 parts.accuracy,
-                parts.makersRanges,
                 parts.makersTarget,
                 parts.condenserRestricted,
                 parts.efficiency);
@@ -97,7 +89,6 @@ public record SystemUnderTest(
         private AbsolutePressure atmosphere;
         private Limits limits;
         private InstrumentAccuracy accuracy;
-        private MakersRanges makersRanges;
         private Optional<MakersTarget> makersTarget;
         private boolean condenserRestricted;
         private Optional<Efficiency> efficiency;
@@ -106,7 +97,6 @@ public record SystemUnderTest(
             atmosphere = before.atmosphere;
             limits = before.limits;
             accuracy = before.accuracy;
-            makersRanges = before.makersRanges;
             makersTarget = before.makersTarget;
             condenserRestricted = before.condenserRestricted;
             efficiency = before.efficiency;

@@ -24,12 +24,9 @@ public final class InstrumentSet {
     /** Constant errors in the base units of the quantities. */
     private final Map<Quantity, Double> errors;
 
-    private final boolean dryWick;
-
-    private InstrumentSet(Display display, Map<Quantity, Double> errors, boolean dryWick) {
+    private InstrumentSet(Display display, Map<Quantity, Double> errors) {
         this.display = display;
         this.errors = errors;
-        this.dryWick = dryWick;
     }
 
     /** How finely the instruments show, and how much a reading scatters (one standard deviation). */
@@ -56,17 +53,17 @@ public final class InstrumentSet {
 
     /** Instruments that show true values, to a thousandth. */
     public static InstrumentSet exact() {
-        return new InstrumentSet(Display.EXACT, Map.of(), false);
+        return new InstrumentSet(Display.EXACT, Map.of());
     }
 
     /** Digital gauges and probes in order. */
     public static InstrumentSet digital() {
-        return new InstrumentSet(Display.DIGITAL, Map.of(), false);
+        return new InstrumentSet(Display.DIGITAL, Map.of());
     }
 
     /** Dial gauges in order, and electronic probes. */
     public static InstrumentSet dial() {
-        return new InstrumentSet(Display.DIAL, Map.of(), false);
+        return new InstrumentSet(Display.DIAL, Map.of());
     }
 
     /**
@@ -75,36 +72,13 @@ public final class InstrumentSet {
      * @throws IllegalArgumentException if the quantity is not a temperature
      */
     public InstrumentSet withBias(Quantity probe, TemperatureDifference bias) {
-        return withError(probe, Dimension.TEMPERATURE, bias.kelvins());
-    }
-
-    /**
-     * These instruments with a gauge that does not show zero in open air.
-     *
-     * @throws IllegalArgumentException if the quantity is not a gauge pressure
-     */
-    public InstrumentSet withZero(Quantity gauge, GaugePressure shown) {
-        return withError(gauge, Dimension.GAUGE_PRESSURE, shown.pascals());
-    }
-
-    /** These instruments with a wick that has run dry: the wet bulb shows the dry bulb. */
-    public InstrumentSet withDryWick() {
-        return new InstrumentSet(display, errors, true);
-    }
-
-    /** These instruments with the outdoor probe in the sun. */
-    public InstrumentSet withOutdoorProbeInSun(TemperatureDifference warmer) {
-        return withBias(Quantity.OUTDOOR_TEMPERATURE, warmer);
-    }
-
-    private InstrumentSet withError(Quantity quantity, Dimension dimension, double base) {
-        if (quantity.dimension() != dimension) {
-            throw new IllegalArgumentException(quantity + " is a " + quantity.dimension() + ", not a " + dimension);
+        if (probe.dimension() != Dimension.TEMPERATURE) {
+            throw new IllegalArgumentException(probe + " is a " + probe.dimension() + ", not a temperature");
         }
         Map<Quantity, Double> more = new EnumMap<>(Quantity.class);
         more.putAll(errors);
-        more.put(quantity, base);
-        return new InstrumentSet(display, more, dryWick);
+        more.put(probe, bias.kelvins());
+        return new InstrumentSet(display, more);
     }
 
     /**
@@ -126,7 +100,7 @@ public final class InstrumentSet {
         Reading wetBulb = probe(Quantity.RETURN_WET_BULB, weather.returnAir().wetBulb(), noise);
         readings = readings.with(dryBulb);
         readings = readings.with(
-                dryWick || wetBulb.base() > dryBulb.base()
+                wetBulb.base() > dryBulb.base()
                         ? new Reading(Quantity.RETURN_WET_BULB, dryBulb.value(), dryBulb.unit())
                         : wetBulb);
         readings = readings.with(probe(Quantity.SUPPLY_DRY_BULB, at.supplyAir(), noise));

@@ -18,7 +18,6 @@ public sealed interface OperatingPoint {
      * @param subcooling bubble point at the liquid port's pressure less the pipe's temperature, as it would be
      *     measured: below zero where a blend arrives with bubbles
      * @param beyondRestriction liquid line after what restricts it, where the indoor unit begins
-     * @param evaporatorOutlet superheat at the bulb
      * @param heat what flows
      */
     record Running(
@@ -26,7 +25,6 @@ public sealed interface OperatingPoint {
             Temperature evaporating,
             Temperature condensing,
             TemperatureDifference superheat,
-            TemperatureDifference evaporatorOutlet,
             TemperatureDifference subcooling,
             Temperature beyondRestriction,
             Heat heat)

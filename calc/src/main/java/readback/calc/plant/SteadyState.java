@@ -144,7 +144,6 @@ final class SteadyState {
                 Temperature.kelvin(trial.evaporating),
                 Temperature.kelvin(trial.condensing),
                 TemperatureDifference.kelvins(trial.suctionSuperheat),
-                TemperatureDifference.kelvins(trial.evaporator.superheat),
                 TemperatureDifference.kelvins(liquidSaturation - liquidLine),
                 Temperature.kelvin(beyond),
                 heat);

@@ -2,6 +2,7 @@ package readback.calc.plausibility;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import readback.calc.fluid.Refrigerant;
 import readback.calc.measurement.InstrumentAccuracy;
 import readback.calc.measurement.LineState;
@@ -75,13 +76,7 @@ public final class Plausibility {
      * refuses for each. In the quantity's own unit of plausible-bands.txt.
      */
     public static Grade.Span possible(Quantity quantity) {
-        List<PlausibleBand> bands = PlausibleBand.all(quantity);
-        Unit unit = bands.get(0).possible().unit();
-        double low =
-                bands.stream().mapToDouble(PlausibleBand::refuseBelow).min().orElseThrow();
-        double high =
-                bands.stream().mapToDouble(PlausibleBand::refuseAbove).max().orElseThrow();
-        return new Grade.Span(unit.fromBase(low), unit.fromBase(high), unit);
+        return widest(PlausibleBand.all(quantity), PlausibleBand::possible);
     }
 
     /**
@@ -89,15 +84,24 @@ public final class Plausibility {
      * before anything is known of the system. In the quantity's own unit of plausible-bands.txt.
      */
     public static Grade.Span usual(Quantity quantity) {
-        return PlausibleBand.stated(quantity).map(PlausibleBand::usual).orElseGet(() -> {
-            List<PlausibleBand> bands = PlausibleBand.all(quantity);
-            Unit unit = bands.get(0).usual().unit();
-            double low =
-                    bands.stream().mapToDouble(PlausibleBand::askBelow).min().orElseThrow();
-            double high =
-                    bands.stream().mapToDouble(PlausibleBand::askAbove).max().orElseThrow();
-            return new Grade.Span(unit.fromBase(low), unit.fromBase(high), unit);
-        });
+        return PlausibleBand.stated(quantity)
+                .map(PlausibleBand::usual)
+                .orElseGet(() -> widest(PlausibleBand.all(quantity), PlausibleBand::usual));
+    }
+
+    /** From the lowest limit of all bands to the highest, in the unit of the first. */
+    private static Grade.Span widest(List<PlausibleBand> bands, Function<PlausibleBand, Grade.Span> limits) {
+        List<Grade.Span> spans = bands.stream().map(limits).toList();
+        double low = spans.stream()
+                .mapToDouble(span -> span.unit().toBase(span.low()))
+                .min()
+                .orElseThrow();
+        double high = spans.stream()
+                .mapToDouble(span -> span.unit().toBase(span.high()))
+                .max()
+                .orElseThrow();
+        Unit unit = spans.get(0).unit();
+        return new Grade.Span(unit.fromBase(low), unit.fromBase(high), unit);
     }
 
     private static Optional<Contradiction> contradiction(

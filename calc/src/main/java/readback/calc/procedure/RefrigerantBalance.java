@@ -62,11 +62,6 @@ public record RefrigerantBalance(List<Movement> movements) {
         return added().minus(recovered());
     }
 
-    /** What the system holds now if it held this much before. */
-    public Mass charge(Mass before) {
-        return before.plus(net());
-    }
-
     /** Net amount that each cylinder gave to the system, in order of first use; negative for what it took. */
     public Map<String, Mass> byCylinder() {
         Map<String, Mass> totals = new LinkedHashMap<>();

@@ -28,16 +28,6 @@ public record AbsolutePressure(double pascals) implements Comparable<AbsolutePre
         return new AbsolutePressure(Unit.MICRON.toBase(microns));
     }
 
-    /** This pressure in microns of mercury. */
-    public double microns() {
-        return Unit.MICRON.fromBase(pascals);
-    }
-
-    /** A barometer's reading in inches of mercury. */
-    public static AbsolutePressure inchesOfMercury(double inches) {
-        return new AbsolutePressure(Unit.INCH_MERCURY_ABSOLUTE.toBase(inches));
-    }
-
     /** This pressure in pounds-force per square inch absolute. */
     public double psia() {
         return Unit.PSIA.fromBase(pascals);

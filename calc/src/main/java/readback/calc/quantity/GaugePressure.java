@@ -22,11 +22,6 @@ public record GaugePressure(double pascals) implements Comparable<GaugePressure>
         return new GaugePressure(Unit.PSIG.toBase(psig));
     }
 
-    /** A vacuum as gauges show it: inches of mercury below the local air pressure, from 0 to about 30. */
-    public static GaugePressure inchesOfMercuryVacuum(double inches) {
-        return new GaugePressure(Unit.INCH_MERCURY_VACUUM.toBase(inches));
-    }
-
     /** How far below the local air this pressure lies, in inches of mercury; negative above it. */
     public double inchesOfMercuryVacuum() {
         return Unit.INCH_MERCURY_VACUUM.fromBase(pascals);

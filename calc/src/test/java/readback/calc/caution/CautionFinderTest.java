@@ -112,7 +112,7 @@ class CautionFinderTest {
     @ParameterizedTest
     @CsvSource({"4.99, true", "5.0, false", "-2, true", "12, false"})
     void less_than_five_degrees_of_superheat_endangers_the_compressor(double superheat, boolean fires) {
-        List<CautionRule> fired = rules(Situation.running(
+        List<CautionRule> fired = rules(new Situation.Running(
                 Optional.of(Known.R410A),
                 Optional.of(TemperatureDifference.fahrenheit(superheat)),
                 CautionFinder.LEAST_SAFE_SUPERHEAT,
@@ -151,7 +151,7 @@ class CautionFinderTest {
 
     @Test
     void nothing_known_fires_nothing() {
-        assertThat(rules(Situation.running(
+        assertThat(rules(new Situation.Running(
                         Optional.of(Known.R410A),
                         Optional.empty(),
                         CautionFinder.LEAST_SAFE_SUPERHEAT,
@@ -168,7 +168,7 @@ class CautionFinderTest {
             AbsolutePressure beyond = AbsolutePressure.pascals(
                     refrigerant.highestPressure(Side.BUBBLE).pascals() * 1.2);
 
-            assertThat(rules(Situation.running(
+            assertThat(rules(new Situation.Running(
                             Optional.of(refrigerant),
                             Optional.empty(),
                             CautionFinder.LEAST_SAFE_SUPERHEAT,
@@ -182,7 +182,7 @@ class CautionFinderTest {
 
     @Test
     void a_low_side_in_vacuum_is_below_freezing_though_nothing_boils_there() {
-        assertThat(rules(Situation.running(
+        assertThat(rules(new Situation.Running(
                         Optional.of(Known.R410A),
                         Optional.empty(),
                         CautionFinder.LEAST_SAFE_SUPERHEAT,
@@ -194,7 +194,7 @@ class CautionFinderTest {
 
     @Test
     void a_hot_discharge_line_needs_no_refrigerant_to_be_known() {
-        assertThat(rules(Situation.running(
+        assertThat(rules(new Situation.Running(
                         Optional.empty(),
                         Optional.empty(),
                         CautionFinder.LEAST_SAFE_SUPERHEAT,
@@ -209,25 +209,26 @@ class CautionFinderTest {
     void a_test_pressure_above_the_plate_is_warned_of() {
         GaugePressure three = GaugePressure.psig(300);
 
-        assertThat(rules(Situation.pressureTest(three, Optional.of(GaugePressure.psig(250)))))
+        assertThat(rules(new Situation.PressureTesting(three, Optional.of(GaugePressure.psig(250)))))
                 .contains(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
-        assertThat(rules(Situation.pressureTest(three, Optional.of(three))))
+        assertThat(rules(new Situation.PressureTesting(three, Optional.of(three))))
                 .doesNotContain(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
-        assertThat(rules(Situation.pressureTest(three, Optional.empty())))
+        assertThat(rules(new Situation.PressureTesting(three, Optional.empty())))
                 .contains(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
-        assertThat(rules(Situation.pressureTest(GaugePressure.psig(150), Optional.empty())))
+        assertThat(rules(new Situation.PressureTesting(GaugePressure.psig(150), Optional.empty())))
                 .doesNotContain(CautionRule.TEST_PRESSURE_ABOVE_PLATE);
     }
 
     /** 49 CFR 173.304a and AHRI Guideline K, from memory: 80 %. */
     @Test
     void a_cylinder_is_warned_of_at_its_limit_and_while_its_filling_is_not_known() {
-        assertThat(rules(Situation.recovery(Optional.of(Known.R410A), 1.0))).startsWith(CautionRule.CYLINDER_OVERFILL);
-        assertThat(rules(Situation.recovery(Optional.of(Known.R410A), 0.99)))
+        assertThat(rules(new Situation.Recovering(Optional.of(Known.R410A), 1.0)))
+                .startsWith(CautionRule.CYLINDER_OVERFILL);
+        assertThat(rules(new Situation.Recovering(Optional.of(Known.R410A), 0.99)))
                 .doesNotContain(CautionRule.CYLINDER_OVERFILL);
         assertThat(before(Activity.RECOVERING, Optional.of(Known.R410A))).startsWith(CautionRule.CYLINDER_OVERFILL);
         assertThat(before(Activity.CHARGING, Optional.of(Known.R410A))).doesNotContain(CautionRule.CYLINDER_OVERFILL);
-        assertThat(rules(Situation.recovery(Optional.of(R32), 0.5))).contains(CautionRule.FLAMMABLE_A2L);
+        assertThat(rules(new Situation.Recovering(Optional.of(R32), 0.5))).contains(CautionRule.FLAMMABLE_A2L);
     }
 
     @Test
@@ -237,7 +238,7 @@ class CautionFinderTest {
     }
 
     private static List<CautionRule> running(double evaporating, double condensing, double discharge) {
-        return rules(Situation.running(
+        return rules(new Situation.Running(
                 Optional.of(Known.R410A),
                 Optional.of(TemperatureDifference.fahrenheit(10)),
                 CautionFinder.LEAST_SAFE_SUPERHEAT,
@@ -247,7 +248,7 @@ class CautionFinderTest {
     }
 
     private static List<CautionRule> before(Activity activity, Optional<Refrigerant> refrigerant) {
-        return rules(Situation.before(activity, refrigerant));
+        return rules(new Situation.Before(activity, refrigerant));
     }
 
     private static List<CautionRule> rules(Situation situation) {

@@ -8,7 +8,6 @@ import static readback.calc.measurement.Known.pistonWithLineAt;
 import static readback.calc.measurement.Known.reading;
 import static readback.calc.measurement.Known.valveWithLineAt;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -225,13 +224,11 @@ class UncertaintyTest {
         Judgement judgement = judge.judge(VALVE, valveWithLineAt(100));
 
         assertThat(judgement.target().orElseThrow().contributions()).isEmpty();
+        Estimate subcooling = judgement.subcooling().orElseThrow();
+        TemperatureDifference plate = judgement.target().orElseThrow().value();
+        Estimate aboveThePlate = new Estimate(subcooling.value().minus(plate), subcooling.contributions());
         assertThat(((Verdict.Compared) judgement.verdict()).deviation().probability())
-                .isEqualTo(Comparison.of(
-                                judgement
-                                        .subcooling()
-                                        .orElseThrow()
-                                        .minus(judgement.target().orElseThrow().value(), List.of()),
-                                Limits.INSTALLER.subcooling())
+                .isEqualTo(Comparison.of(aboveThePlate, Limits.INSTALLER.subcooling())
                         .probability());
     }
 

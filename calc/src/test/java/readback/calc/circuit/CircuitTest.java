@@ -89,9 +89,9 @@ class CircuitTest {
     })
     void aLiquidLineHoldsManyTimesWhatTheSuctionLineHolds(String name, double evaporating, double least, double most) {
         Refrigerant refrigerant = refrigerant(name);
-        LineSet lines = new LineSet(TubeSize.THREE_EIGHTHS, TubeSize.THREE_QUARTERS, 15.24);
 
-        double ratio = lines.liquidMass(liquid(refrigerant)) / lines.suctionMass(suction(refrigerant, evaporating));
+        double ratio = LineSet.massPerMetre(TubeSize.THREE_EIGHTHS, liquid(refrigerant))
+                / LineSet.massPerMetre(TubeSize.THREE_QUARTERS, suction(refrigerant, evaporating));
 
         assertThat(ratio).isBetween(least, most);
     }
@@ -110,10 +110,12 @@ class CircuitTest {
     void aFootOfThreeEighthsLiquidLineHoldsAboutSixTenthsOfAnOunce() {
         // 0.6 oz/ft: common practice, no source; R-22 and R-410A at 95 °F.
         double ounce = 0.028349523125;
-        LineSet foot = new LineSet(TubeSize.THREE_EIGHTHS, TubeSize.THREE_QUARTERS, 0.3048);
+        double foot = 0.3048;
 
-        assertThat(foot.liquidMass(liquid(refrigerant("R-22"))) / ounce).isCloseTo(0.61, within(0.03));
-        assertThat(foot.liquidMass(liquid(refrigerant("R-410A"))) / ounce).isCloseTo(0.54, within(0.03));
+        assertThat(foot * LineSet.massPerMetre(TubeSize.THREE_EIGHTHS, liquid(refrigerant("R-22"))) / ounce)
+                .isCloseTo(0.61, within(0.03));
+        assertThat(foot * LineSet.massPerMetre(TubeSize.THREE_EIGHTHS, liquid(refrigerant("R-410A"))) / ounce)
+                .isCloseTo(0.54, within(0.03));
     }
 
     @Test

@@ -174,10 +174,8 @@ class CatalogueTest {
         assertThat(refrigerant("R-454B").globalWarmingPotential(AssessmentReport.AR5))
                 .isEqualTo(467);
         assertThat(refrigerant("R-22").ozoneDepletionPotential()).isEqualTo(0.055);
-        assertThat(refrigerant("R-410A").usualOil()).isEqualTo("polyol ester");
         assertThat(refrigerant("R-410A").criticalTemperature().kelvin()).isEqualTo(344.494);
         assertThat(refrigerant("R-410A").criticalPressure().pascals()).isEqualTo(4_901_200);
-        assertThat(refrigerant("R-410A").criticalPointSource()).isEqualTo("published, Lemmon 2003");
         assertThat(refrigerant("R-410A")).hasToString("R-410A");
     }
 

@@ -101,12 +101,7 @@ class FactFilesTest {
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("refrigerants.txt: R-1 lacks class");
         assertThatThrownBy(() -> CatalogueFacts.parse(FactLines.of(
-                        "refrigerant R-1",
-                        "equation pure",
-                        "class A1",
-                        "critical 300 1e6 | guessed",
-                        "odp 0",
-                        "oil any")))
+                        "refrigerant R-1", "equation pure", "class A1", "critical 300 1e6 | guessed", "odp 0")))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("refrigerants.txt: R-1 lacks gwp AR4");
     }

@@ -25,18 +25,9 @@ class LeakRateTest {
         assertThat(LeakRate.rolling(Mass.pounds(5), Mass.pounds(50))).isCloseTo(10, within(1e-9));
     }
 
-    /** 5 lb of 50 lb in 73 days, a fifth of a year, are 50 % a year; after more than a year the days count as 365. */
     @Test
-    void the_annualized_rate_takes_the_latest_addition_to_go_on() {
-        assertThat(LeakRate.annualized(Mass.pounds(5), Mass.pounds(50), 73)).isCloseTo(50, within(1e-9));
-        assertThat(LeakRate.annualized(Mass.pounds(5), Mass.pounds(50), 800)).isCloseTo(10, within(1e-9));
-    }
-
-    @Test
-    void there_is_no_rate_without_a_full_charge_or_a_day() {
+    void there_is_no_rate_without_a_full_charge() {
         assertThatThrownBy(() -> LeakRate.rolling(Mass.pounds(1), Mass.NONE))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> LeakRate.annualized(Mass.pounds(1), Mass.pounds(9), 0))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -17,12 +17,9 @@ class VacuumDecayTest {
     /** UFGS 15182, 3.3.3: 300 microns, isolated one hour, not above 500. */
     @Test
     void from_300_microns_an_hour_to_480_passes_and_to_650_fails() {
-        assertThat(judge(VacuumCriterion.GUIDE_SPECIFICATION, at(0, 300), at(60, 480)))
-                .isEqualTo(Outcome.TIGHT);
-        assertThat(judge(VacuumCriterion.GUIDE_SPECIFICATION, at(0, 300), at(60, 500)))
-                .isEqualTo(Outcome.TIGHT);
-        assertThat(judge(VacuumCriterion.GUIDE_SPECIFICATION, at(0, 300), at(60, 650)))
-                .isEqualTo(Outcome.FAILED);
+        assertThat(judge(criterion(300, 60, 500), at(0, 300), at(60, 480))).isEqualTo(Outcome.TIGHT);
+        assertThat(judge(criterion(300, 60, 500), at(0, 300), at(60, 500))).isEqualTo(Outcome.TIGHT);
+        assertThat(judge(criterion(300, 60, 500), at(0, 300), at(60, 650))).isEqualTo(Outcome.FAILED);
     }
 
     /** Common practice: 500 microns, 10 minutes, not above 500. */
@@ -37,12 +34,9 @@ class VacuumDecayTest {
     /** Two makers' installation instructions. */
     @Test
     void makers_set_their_own_criteria() {
-        assertThat(judge(VacuumCriterion.MAKER_HOLDING_500, at(0, 400), at(20, 500)))
-                .isEqualTo(Outcome.TIGHT);
-        assertThat(judge(VacuumCriterion.MAKER_FROM_250, at(0, 250), at(15, 690)))
-                .isEqualTo(Outcome.TIGHT);
-        assertThat(judge(VacuumCriterion.MAKER_FROM_250, at(0, 300), at(15, 400)))
-                .isEqualTo(Outcome.NOT_DEEP_ENOUGH);
+        assertThat(judge(criterion(500, 20, 500), at(0, 400), at(20, 500))).isEqualTo(Outcome.TIGHT);
+        assertThat(judge(criterion(250, 15, 700), at(0, 250), at(15, 690))).isEqualTo(Outcome.TIGHT);
+        assertThat(judge(criterion(250, 15, 700), at(0, 300), at(15, 400))).isEqualTo(Outcome.NOT_DEEP_ENOUGH);
     }
 
     /**
@@ -137,6 +131,11 @@ class VacuumDecayTest {
     void no_sample_at_all_is_refused() {
         org.assertj.core.api.Assertions.assertThatIllegalArgumentException()
                 .isThrownBy(() -> VacuumDecay.judge(List.of(), VacuumCriterion.FIELD));
+    }
+
+    private static VacuumCriterion criterion(double from, long minutes, double below) {
+        return new VacuumCriterion(
+                AbsolutePressure.microns(from), Duration.ofMinutes(minutes), AbsolutePressure.microns(below));
     }
 
     private static Outcome judge(VacuumCriterion criterion, Sample... samples) {

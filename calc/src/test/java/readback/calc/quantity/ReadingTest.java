@@ -130,8 +130,8 @@ class ReadingTest {
                         .temperatureDifference()
                         .fahrenheit())
                 .isCloseTo(10, within(1e-9));
-        assertThat(Reading.of(Quantity.VACUUM_LEVEL, "500").absolutePressure().microns())
-                .isCloseTo(500, within(1e-9));
+        assertThat(Reading.of(Quantity.VACUUM_LEVEL, "500").absolutePressure())
+                .isEqualTo(AbsolutePressure.microns(500));
     }
 
     @Test

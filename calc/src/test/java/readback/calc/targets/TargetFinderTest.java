@@ -22,7 +22,6 @@ import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
 import readback.calc.measurement.Instrument;
 import readback.calc.measurement.Known;
-import readback.calc.measurement.MakersRanges;
 import readback.calc.measurement.MakersTarget;
 import readback.calc.measurement.MeteringDevice;
 import readback.calc.measurement.Readings;
@@ -77,30 +76,16 @@ class TargetFinderTest {
     }
 
     @Test
-    void the_makers_tolerance_comes_before_the_general_limits() {
-        SystemUnderTest narrow = VALVE.with(new MakersRanges(Optional.of(Band.fahrenheit(-1, 2)), Optional.empty()));
-
-        assertThat(judge.judge(VALVE, valveWithSubcooling(8.5)).verdict().kind())
-                .isEqualTo(Verdict.Kind.IN_TOLERANCE);
-        assertThat(judge.judge(narrow, valveWithSubcooling(8.5)).verdict().kind())
-                .isEqualTo(Verdict.Kind.ADD);
-    }
-
-    @Test
     void the_makers_valve_superheat_comes_before_the_general_limits() {
-        SystemUnderTest ranged = VALVE.with(new MakersRanges(Optional.empty(), Optional.of(Band.fahrenheit(10, 14))));
         Readings eight = valveWithLineAt(100);
 
         ValveCheck general = judge.judge(VALVE, eight).valveCheck().orElseThrow();
-        ValveCheck byRange = judge.judge(ranged, eight).valveCheck().orElseThrow();
         ValveCheck byPlate = judge.judge(VALVE, eight.with(reading(Quantity.PLATE_SUPERHEAT, 14)))
                 .valveCheck()
                 .orElseThrow();
 
         assertThat(general.source()).isEqualTo(ValveCheck.Source.GENERAL_LIMITS);
         assertThat(general.superheat().position()).isEqualTo(Comparison.Position.INSIDE);
-        assertThat(byRange.source()).isEqualTo(ValveCheck.Source.MAKER);
-        assertThat(byRange.superheat().position()).isEqualTo(Comparison.Position.BELOW);
         assertThat(byPlate.source()).isEqualTo(ValveCheck.Source.MAKER);
         assertThat(byPlate.superheat().limits()).isEqualTo(Band.fahrenheit(9, 19));
         assertThat(byPlate.superheat().position()).isEqualTo(Comparison.Position.BELOW);

@@ -216,12 +216,15 @@ final class ChecklistReader {
     }
 
     private Quantity quantity(Node value) {
+        return spelled(value, Quantity.class, "is not a quantity; the quantities are ");
+    }
+
+    /** A constant as the code spells it. */
+    private <E extends Enum<E>> E spelled(Node value, Class<E> type, String fault) {
         try {
-            return Quantity.valueOf(string(value));
+            return Enum.valueOf(type, string(value));
         } catch (IllegalArgumentException e) {
-            throw fault(
-                    value.line(),
-                    "\"" + value.value() + "\" is not a quantity; the quantities are " + List.of(Quantity.values()));
+            throw fault(value.line(), "\"" + value.value() + "\" " + fault + List.of(type.getEnumConstants()));
         }
     }
 
@@ -246,13 +249,7 @@ final class ChecklistReader {
     }
 
     private Activity activity(Node value) {
-        try {
-            return Activity.valueOf(string(value));
-        } catch (IllegalArgumentException e) {
-            throw fault(
-                    value.line(),
-                    "\"" + value.value() + "\" is not an activity; the activities are " + List.of(Activity.values()));
-        }
+        return spelled(value, Activity.class, "is not an activity; the activities are ");
     }
 
     private Duration duration(Node value) {

@@ -56,7 +56,7 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
             Set<CautionRule> understoodToday) {
         GivenCautions given = before;
         List<Caution> due = new ArrayList<>();
-        for (Caution caution : CautionFinder.in(Situation.before(activity, refrigerant))) {
+        for (Caution caution : CautionFinder.in(new Situation.Before(activity, refrigerant))) {
             if (!given.told().contains(caution.rule())) {
                 due.add(caution);
                 given = given.telling(caution.rule());
@@ -80,7 +80,7 @@ public record CautionNotice(List<Message> messages, List<CautionRule> rules, Giv
     /** Those of an activity that were shown or named only, read out. */
     public static List<Message> readOut(
             Activity activity, Optional<Refrigerant> refrigerant, Set<CautionRule> understoodToday) {
-        return CautionFinder.in(Situation.before(activity, refrigerant)).stream()
+        return CautionFinder.in(new Situation.Before(activity, refrigerant)).stream()
                 .filter(caution -> !aloud(caution) || understoodToday.contains(caution.rule()))
                 .map(CautionNotice::message)
                 .toList();

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import readback.calc.name.ConstantName;
 import readback.calc.procedure.HeatingCheck;
-import readback.calc.quantity.TemperatureDifference;
 import readback.calc.quantity.UnitSetting;
 import readback.prompts.checklist.Judged;
 
@@ -35,15 +34,11 @@ public record Heating(
                 result.outcome(),
                 result.signs(),
                 result.obstacle(),
-                result.rise().map(Heating::tenths),
-                tenths(result.usualRise()),
-                result.dischargeOverOutdoor().map(Heating::tenths),
-                result.superheat().map(Heating::tenths),
-                result.boilingBelowOutdoor().map(Heating::tenths));
-    }
-
-    private static long tenths(TemperatureDifference difference) {
-        return Math.round(difference.fahrenheit() * 10);
+                result.rise().map(Tenths::of),
+                Tenths.of(result.usualRise()),
+                result.dischargeOverOutdoor().map(Tenths::of),
+                result.superheat().map(Tenths::of),
+                result.boilingBelowOutdoor().map(Tenths::of));
     }
 
     @Override
@@ -60,17 +55,15 @@ public record Heating(
     public List<Figure> figures(UnitSetting units) {
         List<Figure> figures = new ArrayList<>();
         riseTenths.ifPresent(tenths -> {
-            figures.add(figure("air-rise", tenths, units));
-            figures.add(figure("usual-air-rise", usualRiseTenths, units));
+            figures.add(Tenths.figure("air-rise", tenths, units));
+            figures.add(Tenths.figure("usual-air-rise", usualRiseTenths, units));
         });
-        dischargeOverOutdoorTenths.ifPresent(tenths -> figures.add(figure("discharge-over-outdoor", tenths, units)));
-        superheatTenths.ifPresent(tenths -> figures.add(figure("superheat", tenths, units)));
-        boilingBelowOutdoorTenths.ifPresent(tenths -> figures.add(figure("boiling-below-outdoor", tenths, units)));
+        dischargeOverOutdoorTenths.ifPresent(
+                tenths -> figures.add(Tenths.figure("discharge-over-outdoor", tenths, units)));
+        superheatTenths.ifPresent(tenths -> figures.add(Tenths.figure("superheat", tenths, units)));
+        boilingBelowOutdoorTenths.ifPresent(
+                tenths -> figures.add(Tenths.figure("boiling-below-outdoor", tenths, units)));
         return figures;
-    }
-
-    private static Figure figure(String name, long tenths, UnitSetting units) {
-        return Figure.difference(name, TemperatureDifference.fahrenheit(tenths / 10.0), units);
     }
 
     @Override
@@ -79,10 +72,11 @@ public record Heating(
         line.add(name());
         signs.forEach(sign -> line.add("sign=" + ConstantName.of(sign)));
         obstacle.ifPresent(each -> line.add("obstacle=" + ConstantName.of(each)));
-        riseTenths.ifPresent(tenths -> line.add("rise=" + tenths / 10.0 + "F usual=" + usualRiseTenths / 10.0 + "F"));
-        dischargeOverOutdoorTenths.ifPresent(tenths -> line.add("discharge-over-outdoor=" + tenths / 10.0 + "F"));
-        superheatTenths.ifPresent(tenths -> line.add("superheat=" + tenths / 10.0 + "F"));
-        boilingBelowOutdoorTenths.ifPresent(tenths -> line.add("boiling-below-outdoor=" + tenths / 10.0 + "F"));
+        riseTenths.ifPresent(
+                tenths -> line.add("rise=" + Tenths.shown(tenths) + " usual=" + Tenths.shown(usualRiseTenths)));
+        dischargeOverOutdoorTenths.ifPresent(tenths -> line.add("discharge-over-outdoor=" + Tenths.shown(tenths)));
+        superheatTenths.ifPresent(tenths -> line.add("superheat=" + Tenths.shown(tenths)));
+        boilingBelowOutdoorTenths.ifPresent(tenths -> line.add("boiling-below-outdoor=" + Tenths.shown(tenths)));
         return line.toString();
     }
 }

@@ -1,7 +1,5 @@
 package readback.assistant.dialogue.outcome;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +7,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import readback.calc.charge.Correction;
 import readback.calc.charge.Judgement;
 import readback.calc.charge.ValveCheck;
 import readback.calc.charge.Verdict;
@@ -17,19 +14,14 @@ import readback.calc.condition.Condition;
 import readback.calc.condition.FailedCondition;
 import readback.calc.condition.Remedy;
 import readback.calc.diagnosis.Diagnosis;
-import readback.calc.diagnosis.Fault;
-import readback.calc.diagnosis.Suspect;
 import readback.calc.measurement.ChargeMethod;
 import readback.calc.measurement.Comparison;
 import readback.calc.measurement.Estimate;
 import readback.calc.measurement.Undecided;
 import readback.calc.name.ConstantName;
 import readback.calc.plausibility.Contradiction;
-import readback.calc.quantity.GaugePressure;
-import readback.calc.quantity.Mass;
 import readback.calc.quantity.Temperature;
 import readback.calc.quantity.TemperatureDifference;
-import readback.calc.quantity.Unit;
 import readback.calc.quantity.UnitSetting;
 import readback.calc.targets.Target;
 import readback.calc.targets.TargetSource;
@@ -38,8 +30,6 @@ import readback.prompts.text.Message;
 
 /** A judgement as messages: what it is and what to do first, then the numbers, then how sure it is. */
 public final class JudgementMessages {
-
-    private static final int OUNCES_IN_A_POUND = 16;
 
     private final UnitSetting units;
 
@@ -198,30 +188,13 @@ public final class JudgementMessages {
         Fact instrument = new Fact.Term("instrument." + ConstantName.of(undecided.instrument()));
         return undecided
                 .sufficientTemperature()
-                .map(this::downTo)
-                .or(() -> undecided.sufficientPressure().map(this::downTo))
+                .map(limit -> RoundedFacts.downTo(limit, units))
+                .or(() -> undecided.sufficientPressure().map(limit -> RoundedFacts.downTo(limit, units)))
                 .filter(accuracy -> accuracy.value().signum() > 0)
                 .map(accuracy -> Message.of("undecided.sufficient")
                         .with("instrument", instrument)
                         .with("accuracy", accuracy))
                 .orElseGet(() -> Message.of("undecided.none-suffices").with("instrument", instrument));
-    }
-
-    /** A limit of error that must not be rounded up. */
-    private Fact.Amount downTo(TemperatureDifference limit) {
-        Unit unit = units.temperatureDifference();
-        return new Fact.Amount(down(unit.fromBase(limit.kelvins()), 1), unit);
-    }
-
-    private Fact.Amount downTo(GaugePressure limit) {
-        Unit unit = units.pressure();
-        return new Fact.Amount(down(unit.fromBase(limit.pascals()), unit == Unit.PSIG ? 1 : 2), unit);
-    }
-
-    private static BigDecimal down(double value, int decimals) {
-        BigDecimal cut =
-                BigDecimal.valueOf(value).setScale(decimals, RoundingMode.DOWN).stripTrailingZeros();
-        return cut.scale() < 0 ? cut.setScale(0, RoundingMode.UNNECESSARY) : cut;
     }
 
     private void valve(ValveCheck check, Consumer<Message> telling) {
@@ -262,145 +235,6 @@ public final class JudgementMessages {
                                 contradiction.between().stream().map(Fact::name).toList()));
     }
 
-    /** What is suspected when the charge is not to be touched, or beside what the verdict says. */
-    public List<Message> suspects(Judgement judgement, Diagnosis diagnosis, Optional<Suspect> reservation) {
-        if (reservation.isPresent()) {
-            Fact fault = fault(reservation.get());
-            return switch (judgement.verdict().kind()) {
-                case IN_TOLERANCE -> List.of(Message.of("diagnosis.right-but").with("fault", fault));
-                case NO_VALID_TEST ->
-                    List.of(Message.of("diagnosis.cold-coil").with("fault", fault), Message.of("diagnosis.recharge"));
-                default -> List.of(Message.of("diagnosis.not-ruled-out").with("fault", fault));
-            };
-        }
-        if (judgement.verdict().kind() != Verdict.Kind.DO_NOT_CHARGE
-                || diagnosis.certainty() == Diagnosis.Certainty.TOO_LITTLE_EVIDENCE) {
-            return List.of();
-        }
-        // Something comes first, so "no fault" is no suspicion.
-        List<Suspect> faults = diagnosis.suspects().stream()
-                .filter(suspect -> suspect.fault() != Fault.NONE)
-                .toList();
-        List<Message> messages = new ArrayList<>();
-        boolean clear = diagnosis.certainty() == Diagnosis.Certainty.CLEAR
-                && diagnosis.leader().fault() != Fault.NONE;
-        if (clear || faults.size() == 1) {
-            messages.add(Message.of("diagnosis.clear").with("fault", fault(faults.get(0))));
-        } else if (!faults.isEmpty()) {
-            messages.add(Message.of("diagnosis.ambiguous")
-                    .with("fault", fault(faults.get(0)))
-                    .with("other", fault(faults.get(1))));
-        }
-        return messages;
-    }
-
-    private static Fact fault(Suspect suspect) {
-        return new Fact.Term("fault." + ConstantName.of(suspect.fault()));
-    }
-
-    /** What speaks for the leading suspicion. */
-    private static Optional<Message> clues(Diagnosis diagnosis) {
-        List<Fact> clues = diagnosis.leader().supporting().stream()
-                .flatMap(clue -> clue.measured().stream())
-                .<Fact>map(evidence -> new Fact.Term(
-                        "symptom." + ConstantName.of(evidence.symptom()) + (evidence.above() ? ".above" : ".below")))
-                .toList();
-        return clues.isEmpty() || diagnosis.leader().fault() == Fault.NONE
-                ? Optional.empty()
-                : Optional.of(Message.of("why.clues")
-                        .with("fault", fault(diagnosis.leader()))
-                        .with("clues", new Fact.Listing(clues)));
-    }
-
-    /**
-     * Tells how much to move.
-     *
-     * @param certain false where the instruments cannot decide whether to move anything
-     */
-    public void correction(Correction correction, boolean certain, Telling telling) {
-        String basis = ConstantName.of(correction.basis());
-        if (correction.basis() == Correction.Basis.NOTHING_TO_CORRECT) {
-            return;
-        }
-        if (correction.basis() == Correction.Basis.CONTRARY_RESPONSE) {
-            telling.reason(Message.of("correction." + basis));
-            return;
-        }
-        if (correction.basis() == Correction.Basis.BY_WEIGHT) {
-            telling.headline(Message.of("correction." + basis));
-            return;
-        }
-        String way = correction.next().kilograms() < 0 ? "recover" : "add";
-        boolean stands = certain || correction.basis() == Correction.Basis.TRIM;
-        telling.headline(Message.of("correction." + (stands ? basis : "if-so-again"))
-                .with("way", new Fact.Term("way." + way))
-                .with("next", step(correction.next())));
-        if (correction.total().isPresent()
-                && correction.least().isPresent()
-                && correction.most().isPresent()) {
-            telling.number(Message.of("correction.total")
-                    .with("total", size(correction.total().get()))
-                    .with("least", size(correction.least().get()))
-                    .with("most", size(correction.most().get())));
-        }
-        if (correction.basis() == Correction.Basis.TRIM) {
-            telling.reason(Message.of("correction.trim.why"));
-        }
-        if (correction.bound() == Correction.Bound.SMALLEST_SYSTEM) {
-            telling.reason(Message.of("correction.plate-unknown"));
-        }
-    }
-
-    /** The amount to move, never rounded up, so that it stays within its bound; half an ounce or ten grams at least. */
-    private Fact step(Mass next) {
-        double step = massStep(units);
-        double steps =
-                Math.max(1, Math.floor(massValue(Mass.kilograms(Math.abs(next.kilograms())), units) / step + 1e-9));
-        return massFact(steps * step, units);
-    }
-
-    private Fact size(Mass mass) {
-        return mass(Mass.kilograms(Math.abs(mass.kilograms())), units);
-    }
-
-    /** A mass to half an ounce, or to ten grams where the temperature scale is metric. */
-    public static Fact mass(Mass mass, UnitSetting units) {
-        double step = massStep(units);
-        return massFact(Math.round(massValue(mass, units) / step) * step, units);
-    }
-
-    /** A loss, an excess or a drop: a difference is neither gauge nor absolute. */
-    public static Fact pressureDifference(GaugePressure difference, UnitSetting units) {
-        boolean psi = units.pressure() == Unit.PSIG;
-        Unit unit = psi ? Unit.PSIG : Unit.BAR_GAUGE;
-        BigDecimal value =
-                BigDecimal.valueOf(unit.fromBase(difference.pascals())).setScale(psi ? 0 : 2, RoundingMode.HALF_UP);
-        return new Fact.PressureDifference(value, unit);
-    }
-
-    private static double massStep(UnitSetting units) {
-        return metric(units) ? 10 : 0.5;
-    }
-
-    private static double massValue(Mass mass, UnitSetting units) {
-        return metric(units) ? mass.kilograms() * 1000 : mass.ounces();
-    }
-
-    /** Grams, or ounces; from a pound on both, since charging scales show them so. */
-    private static Fact massFact(double value, UnitSetting units) {
-        BigDecimal rounded = Fact.rounded(value);
-        if (metric(units)) {
-            return new Fact.Amount(rounded, Unit.GRAM);
-        }
-        return value < OUNCES_IN_A_POUND
-                ? new Fact.Amount(rounded, Unit.OUNCE)
-                : new Fact.Amount(rounded.divide(BigDecimal.valueOf(OUNCES_IN_A_POUND)), Unit.POUND_AND_OUNCES);
-    }
-
-    private static boolean metric(UnitSetting units) {
-        return units.temperature() == Unit.CELSIUS;
-    }
-
     /** Why the verdict is what it is; how the method works is for the eye, where there is more to say of this one. */
     public List<Message> why(Judgement judgement, Optional<Diagnosis> diagnosis, List<Message> reasons) {
         List<Message> messages =
@@ -408,7 +242,7 @@ public final class JudgementMessages {
         messages.add(
                 Message.of("why.verdict." + ConstantName.of(judgement.verdict().kind())));
         if (judgement.verdict().kind() == Verdict.Kind.DO_NOT_CHARGE) {
-            diagnosis.flatMap(JudgementMessages::clues).ifPresent(messages::add);
+            diagnosis.flatMap(DiagnosisMessages::clues).ifPresent(messages::add);
         }
         Message method = Message.of("why.method." + ConstantName.of(judgement.method()));
         messages.add(reasons.isEmpty() ? method : method.quietly());
