@@ -64,6 +64,11 @@ public final class EchoTrial implements AutoCloseable {
         }
     }
 
+    /** Whether something is said in what was played. */
+    public static boolean speaks(short[] played) {
+        return EchoReturn.loud(played);
+    }
+
     /** Whether there was as much voice as the rule needs, the pauses between the words left out. */
     public boolean enough() {
         return heardThen.samples >= ENOUGH_SECONDS * Ear.RATE;

@@ -328,7 +328,7 @@ final class Setup {
             case SENTENCE ->
                 switch (choice) {
                     case YES -> after(state.hearing(state.sound().heardByPerson()), List.of());
-                    case NO -> enter(state, Step.LOUDSPEAKER, List.of(Message.of("setup.sentence.no")));
+                    case NO -> unheard(state, Message.of("setup.sentence.no"));
                     default -> enter(state, Step.SENTENCE, List.of());
                 };
             case LISTENING -> after(state.deciding(listening(state, choice == Choice.YES)), List.of());
@@ -446,7 +446,7 @@ final class Setup {
             default -> false;
         };
         return needed
-                ? enter(deaf, Step.MICROPHONE, told)
+                ? enter(deaf.deciding(deaf.decisions().without(Name.MICROPHONE)), Step.MICROPHONE, told)
                 : Turn.of(deaf.at(new SetupState.Moment(
                         state.step(), state.now().busy(), state.now().altitude(), told)));
     }
@@ -479,11 +479,17 @@ final class Setup {
 
     private Turn played(SetupState state, SetupEvent.SentencePlayed played) {
         return played.failure()
-                .map(why -> enter(
-                        state,
-                        Step.LOUDSPEAKER,
-                        List.of(Message.of("setup.sentence.failed").with("why", new Fact.Quoted(why)))))
+                .map(why -> unheard(state, Message.of("setup.sentence.failed").with("why", new Fact.Quoted(why))))
                 .orElseGet(() -> Turn.of(state.telling()));
+    }
+
+    /** A loudspeaker that nobody hears is not used, and not written; there may be another one. */
+    private Turn unheard(SetupState state, Message why) {
+        return enter(
+                state.deciding(state.decisions().without(Name.LOUDSPEAKER))
+                        .hearing(state.sound().speakingBy(Optional.empty())),
+                Step.LOUDSPEAKER,
+                List.of(why));
     }
 
     private static Turn noise(SetupState state, double noise) {
@@ -502,10 +508,8 @@ final class Setup {
 
     private Turn echo(SetupState state, SetupEvent.EchoTried tried) {
         if (tried.result().isEmpty()) {
-            return after(
-                    state,
-                    List.of(Message.of("setup.echo.failed")
-                            .with("why", new Fact.Quoted(tried.failure().orElse("")))));
+            return Turn.of(state.telling(Message.of("setup.echo.failed")
+                    .with("why", new Fact.Quoted(tried.failure().orElse("")))));
         }
         EchoTrial.Result result = tried.result().get();
         Message found = Message.of("setup.echo." + ConstantName.of(result.outcome()))
@@ -541,7 +545,7 @@ final class Setup {
             case LEVEL, NOISE -> sound.microphone().isPresent();
             case LOUDSPEAKER -> !state.situation().loudspeakers().isEmpty();
             case SENTENCE -> sound.loudspeaker().isPresent();
-            case ECHO -> sound.microphone().isPresent() && sound.audible();
+            case ECHO -> sound.microphone().isPresent() && sound.audible() && !byRadio(sound);
             case LISTENING -> sound.echo().isPresent();
             default -> true;
         };
@@ -564,13 +568,13 @@ final class Setup {
     private Turn enter(SetupState state, Step step, List<Message> told) {
         SetupState there = state.at(SetupState.Moment.at(step, told));
         if (!applies(state, step)) {
-            return after(there, with(told, missing(step)));
+            return after(passed(there), with(told, missing(state, step)));
         }
         return switch (step) {
             case LEVEL -> busy(there, told, SetupEffect.Trial.LEVEL);
             case SENTENCE -> busy(there, told, SetupEffect.Trial.SENTENCE);
             case NOISE -> busy(there, told, SetupEffect.Trial.NOISE);
-            case ECHO -> byRadio(state.sound()) ? radio(there) : busy(there, told, SetupEffect.Trial.ECHO);
+            case ECHO -> busy(there, told, SetupEffect.Trial.ECHO);
             default -> Turn.of(there);
         };
     }
@@ -579,11 +583,15 @@ final class Setup {
         return Turn.of(state.at(new SetupState.Moment(state.step(), true, Optional.empty(), told)), effect);
     }
 
-    /** Its sound is on its way for too long. */
-    private Turn radio(SetupState state) {
-        return after(
-                state.deciding(state.decisions().with(Name.BARGE_IN, false)),
-                List.of(Message.of("setup.echo.bluetooth")));
+    /** What follows from a step that cannot be taken: sound by radio is on its way for too long. */
+    private static SetupState passed(SetupState state) {
+        return state.step() == Step.ECHO && late(state.sound())
+                ? state.deciding(state.decisions().with(Name.BARGE_IN, false))
+                : state;
+    }
+
+    private static boolean late(SoundFound sound) {
+        return sound.microphone().isPresent() && sound.audible() && byRadio(sound);
     }
 
     private static boolean byRadio(SoundFound sound) {
@@ -592,10 +600,12 @@ final class Setup {
     }
 
     /** What is told of a step that cannot be taken. */
-    private static Optional<Message> missing(Step step) {
+    private static Optional<Message> missing(SetupState state, Step step) {
         return switch (step) {
             case MICROPHONE -> Optional.of(Message.of("setup.microphone.none"));
             case LOUDSPEAKER -> Optional.of(Message.of("setup.loudspeaker.none"));
+            case ECHO ->
+                late(state.sound()) ? Optional.of(Message.of("setup.echo.bluetooth")) : Optional.empty();
             default -> Optional.empty();
         };
     }

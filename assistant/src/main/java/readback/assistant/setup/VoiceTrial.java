@@ -41,6 +41,10 @@ final class VoiceTrial implements Trial {
 
     @Override
     public void sound(short[] chunk, short[] playedThen) {
+        if (!begun && EchoTrial.speaks(playedThen)) {
+            // the end of what was said before; it is no quiet, and not what is listened to
+            return;
+        }
         echo.hear(chunk, playedThen);
         enough = echo.enough();
         quiet += begun && !spoken ? 0 : (double) chunk.length / Microphone.RATE;

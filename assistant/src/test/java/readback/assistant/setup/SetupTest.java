@@ -243,6 +243,8 @@ class SetupTest {
         assertThat(step()).isEqualTo(Step.UNITS);
         assertThat(decided()).containsEntry(Name.BARGE_IN, "false");
         assertThat(told()).containsExactly("Sound by Bluetooth is late, so orders are heard only while I am silent.");
+        say("go back");
+        assertThat(step()).isEqualTo(Step.NOISE);
     }
 
     @Test
@@ -252,8 +254,13 @@ class SetupTest {
         say("yes", "skip");
         on(new SetupEvent.EchoTried(Optional.empty(), Optional.of("There is no canceller here.")));
 
-        assertThat(step()).isEqualTo(Step.UNITS);
+        assertThat(step()).isEqualTo(Step.ECHO);
         assertThat(told()).first().asString().contains("There is no canceller here.");
+        say("again");
+        assertThat(turn.effects()).containsExactly(SetupEffect.Trial.ECHO);
+        on(new SetupEvent.EchoTried(Optional.empty(), Optional.of("It was silenced before it was over.")));
+        say("next");
+        assertThat(step()).isEqualTo(Step.UNITS);
         assertThat(decided()).doesNotContainKeys(Name.BARGE_IN, Name.HEADSET);
     }
 
@@ -329,6 +336,16 @@ class SetupTest {
         say("no");
         assertThat(step()).isEqualTo(Step.LOUDSPEAKER);
         assertThat(turn.state().sound().audible()).isFalse();
+        assertThat(decided()).doesNotContainKey(Name.LOUDSPEAKER);
+    }
+
+    @Test
+    void a_loudspeaker_that_is_not_heard_is_not_tried_again_by_skipping_it() {
+        say("1", "1", "skip", "1");
+        on(new SetupEvent.SentencePlayed(Optional.of("It takes no sound.")));
+        say("skip");
+
+        assertThat(step()).isEqualTo(Step.NOISE);
     }
 
     @Test
@@ -338,6 +355,7 @@ class SetupTest {
 
         assertThat(step()).isEqualTo(Step.MICROPHONE);
         assertThat(told()).containsExactly("It was pulled out.");
+        assertThat(decided()).doesNotContainKey(Name.MICROPHONE);
     }
 
     @Test
