@@ -32,7 +32,7 @@ class SetupTest {
     private static final SpeechLevel GOOD = new SpeechLevel(-22, -50, 0);
     private static final SetupEvent PLAYED = new SetupEvent.SentencePlayed(Optional.empty());
 
-    private Setup.Turn turn =
+    private Turn turn =
             SETUP.begin(found(List.of("built in", "headset"), List.of("built in", "jack")), Beginning.WELCOME);
 
     private static Situation found(List<String> microphones, List<String> loudspeakers) {
@@ -322,7 +322,7 @@ class SetupTest {
         say("1", "1", "skip", "skip");
         on(new SetupEvent.NoiseTaken(-50));
 
-        assertThat(told()).last().asString().contains("the microphone was not tested");
+        assertThat(told()).last().asString().contains("no voice was measured");
     }
 
     @Test
@@ -388,6 +388,15 @@ class SetupTest {
 
         assertThat(decided()).doesNotContainKey(Name.ALTITUDE);
         assertThat(step()).isEqualTo(Step.ALTITUDE);
+    }
+
+    @Test
+    void a_height_says_nothing_of_an_instrument() {
+        begin(found(List.of(), List.of()));
+        say("1", "skip", "sea level");
+
+        assertThat(step()).isEqualTo(Step.INSTRUMENTS);
+        assertThat(told()).first().asString().startsWith("That does not fit here.");
     }
 
     @Test
