@@ -44,8 +44,8 @@ class VoiceTrialTest {
     }
 
     @Test
-    void it_speaks_after_a_second_of_quiet_and_judges_a_second_after_its_last_word() {
-        hear(0.9, QUIET, SILENCE);
+    void it_speaks_after_two_seconds_of_quiet_and_judges_a_second_after_its_last_word() {
+        hear(1.9, QUIET, SILENCE);
         assertThat(speaking).isEmpty();
         hear(0.2, QUIET, SILENCE);
         assertThat(speaking).hasSize(1);
@@ -58,12 +58,13 @@ class VoiceTrialTest {
         assertThat(result().outcome()).isEqualTo(EchoTrial.Outcome.NOT_HEARD);
     }
 
-    /** What is still being played when it begins would be taken for the voice that it listens to. */
+    /** What is still being played when it begins, or still on its way to the microphone, would be taken for quiet. */
     @Test
     void the_end_of_what_was_said_before_is_neither_quiet_nor_its_voice() {
         hear(2, VOICE, VOICE);
+        hear(0.8, VOICE, SILENCE);
         assertThat(speaking).isEmpty();
-        hear(1.1, QUIET, SILENCE);
+        hear(1.3, QUIET, SILENCE);
         hear(15, QUIET, VOICE);
         speaking.get(0).accept(Optional.empty());
         hear(1.1, QUIET, SILENCE);
@@ -73,7 +74,7 @@ class VoiceTrialTest {
 
     @Test
     void what_could_not_be_said_is_told_and_not_judged() {
-        hear(1.1, QUIET, SILENCE);
+        hear(2.1, QUIET, SILENCE);
         speaking.get(0).accept(Optional.of("It was silenced."));
 
         assertThat(came).containsExactly(new SetupEvent.EchoTried(Optional.empty(), Optional.of("It was silenced.")));
@@ -81,7 +82,7 @@ class VoiceTrialTest {
 
     @Test
     void after_the_step_was_left_nothing_is_told() {
-        hear(1.1, QUIET, SILENCE);
+        hear(2.1, QUIET, SILENCE);
         trial.over();
         speaking.get(0).accept(Optional.of("It was silenced."));
 
