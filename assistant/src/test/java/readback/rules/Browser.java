@@ -53,20 +53,21 @@ public final class Browser {
     }
 
     /**
-     * That a page breaks no rule of axe-core (WCAG 2.2 A and AA) and has nothing beyond its edge: on a telephone, a tablet
-     * on end, a desk; each in daylight and in the dark.
+     * That a page breaks no rule of axe-core (WCAG 2.2 A and AA) and has nothing beyond its edge: on a telephone, a
+     * tablet on end, a desk; each in daylight and in the dark.
      */
     public void breaksNoRule(String page) throws IOException {
         Optional<Path> rules = AXE.stream().filter(Files::exists).findFirst();
-        skipUnless(
-                rules.isPresent(), "accessibility in the browser needs axe-core: npm ci in src/test/accessibility");
+        skipUnless(rules.isPresent(), "accessibility in the browser needs axe-core: npm ci in src/test/accessibility");
         String axe = Files.readString(rules.orElseThrow());
         for (int width : List.of(360, 768, 1280)) {
             for (boolean dark : List.of(false, true)) {
                 JsonNode result = checked(page, axe, width, dark);
                 assertThat(result.path("width").asInt()).isEqualTo(width);
                 assertThat(result.path("dark").asBoolean()).isEqualTo(dark);
-                assertThat(result.path("passes").asInt()).as("rules that applied").isGreaterThan(10);
+                assertThat(result.path("passes").asInt())
+                        .as("rules that applied")
+                        .isGreaterThan(10);
                 assertThat(result.path("violations"))
                         .as(width + (dark ? " dark" : ""))
                         .isEmpty();

@@ -38,8 +38,9 @@ final class ClassArchive {
             List.of("four ten a", "piston", "why", "suction 118", "finish", "yes");
 
     /**
-     * Before it maps an archive, Java 17 looks whether the last part of it is there, which only this collector writes: one
-     * that is cut short is passed over then, and without that part stops Java. Starts with another collector use all else.
+     * Before it maps an archive, Java 17 looks whether the last part of it is there, which only this collector writes:
+     * one that is cut short is passed over then, and without that part stops Java. Starts with another collector use
+     * all else.
      */
     private static final String WITH_ITS_END = "-XX:+UseG1GC";
 

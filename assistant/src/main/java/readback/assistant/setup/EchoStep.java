@@ -55,9 +55,7 @@ final class EchoStep implements SetupStep {
     Turn tried(SetupState state, SetupEvent.EchoTried tried, Way way) {
         return tried.result()
                 .map(result -> way.to(
-                        Step.LISTENING,
-                        state.hearing(state.sound().tried(result.outcome())),
-                        List.of(found(result))))
+                        Step.LISTENING, state.hearing(state.sound().tried(result.outcome())), List.of(found(result))))
                 .orElseGet(() -> Turn.of(state.telling(Message.of("setup.echo.failed")
                         .with("why", new Fact.Quoted(tried.failure().orElse(""))))));
     }

@@ -49,8 +49,7 @@ final class NoiseStep implements SetupStep {
                 .map(speech -> Message.of("setup.noise." + outlook(speech - noise))
                         .with("above", Decibels.above(speech - noise)))
                 .orElseGet(() -> Message.of("setup.noise.unknown"));
-        return Turn.of(
-                state.telling(Message.of("setup.noise.level").with("noise", Decibels.of(noise)), meaning));
+        return Turn.of(state.telling(Message.of("setup.noise.level").with("noise", Decibels.of(noise)), meaning));
     }
 
     private static String outlook(double above) {

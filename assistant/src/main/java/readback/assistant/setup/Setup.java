@@ -19,9 +19,9 @@ import readback.prompts.text.Language;
 import readback.prompts.text.Message;
 
 /**
- * What is asked, told and done while a tablet is set up: a pure function of state and event, as the dialogue is. Here words
- * become a choice or a value; what a choice means is the step's ({@link SetupStep}), what comes next the {@link Way}'s.
- * Every step can be skipped, and every step leads back to the one before it.
+ * What is asked, told and done while a tablet is set up: a pure function of state and event, as the dialogue is. Here
+ * words become a choice or a value; what a choice means is the step's ({@link SetupStep}), what comes next the
+ * {@link Way}'s. Every step can be skipped, and every step leads back to the one before it.
  */
 final class Setup {
 

@@ -18,9 +18,9 @@ import readback.assistant.microphone.MicrophoneReader;
 import readback.grammar.Vocabulary;
 
 /**
- * What listens while a tablet is set up: the microphone that was chosen, how loud it is, and the recogniser. It belongs to
- * the thread of {@link SetupRun}; microphone and the opening of the recogniser have threads of their own and only post
- * inputs to that one.
+ * What listens while a tablet is set up: the microphone that was chosen, how loud it is, and the recogniser. It belongs
+ * to the thread of {@link SetupRun}; microphone and the opening of the recogniser have threads of their own and only
+ * post inputs to that one.
  */
 final class SetupEar implements AutoCloseable {
 
@@ -104,8 +104,8 @@ final class SetupEar implements AutoCloseable {
     void whenOpen(Consumer<Optional<String>> next) {
         CompletableFuture<Ear> awaited = opening;
         if (awaited != null) {
-            opening = awaited.whenComplete((open, failure) -> inputs.add(
-                    () -> next.accept(Optional.ofNullable(failure).map(SetupEar::sentence))));
+            opening = awaited.whenComplete((open, failure) ->
+                    inputs.add(() -> next.accept(Optional.ofNullable(failure).map(SetupEar::sentence))));
         }
     }
 

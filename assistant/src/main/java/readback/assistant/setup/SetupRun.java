@@ -16,7 +16,6 @@ import readback.assistant.ear.Ear;
 import readback.assistant.ear.EarUnavailableException;
 import readback.assistant.ear.Utterance;
 import readback.assistant.echo.EchoCanceller;
-import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneFinder;
 import readback.assistant.screen.Action;
 import readback.assistant.screen.Face;
@@ -33,8 +32,8 @@ import readback.prompts.text.Message;
 
 /**
  * Sets a tablet up with its microphone ({@link SetupEar}), voice ({@link SetupVoice}) and screen: whoever calls
- * {@link #run} becomes the one thread that owns state, ear and face. Microphone, voice and keys each have a thread of their
- * own and only post inputs.
+ * {@link #run} becomes the one thread that owns state, ear and face. Microphone, voice and keys each have a thread of
+ * their own and only post inputs.
  */
 public final class SetupRun {
 
@@ -132,8 +131,7 @@ public final class SetupRun {
     private void show() {
         face.show(board.view(
                 state(),
-                new SetupBoard.Devices(
-                        ear.works(), listens(), ear.level(), voice.name(), voice.audible(), heard)));
+                new SetupBoard.Devices(ear.works(), listens(), ear.level(), voice.name(), voice.audible(), heard)));
     }
 
     // Inputs, from any thread

@@ -9,9 +9,9 @@ import readback.grammar.Expectation;
 import readback.prompts.text.Message;
 
 /**
- * A step of setting up: when it is of use, what it asks and offers, what runs by itself, and what an answer decides, which
- * is written at the end. Pure and without a state of its own; the way on and back is that of every step ({@link Way}), and
- * a step that measures has a method beside these that takes what was measured.
+ * A step of setting up: when it is of use, what it asks and offers, what runs by itself, and what an answer decides,
+ * which is written at the end. Pure and without a state of its own; the way on and back is that of every step
+ * ({@link Way}), and a step that measures has a method beside these that takes what was measured.
  */
 interface SetupStep {
 

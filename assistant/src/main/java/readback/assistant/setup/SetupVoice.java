@@ -18,8 +18,9 @@ import readback.assistant.voice.VoiceFailedException;
 import readback.prompts.text.Language;
 
 /**
- * What speaks while a tablet is set up: everything on one thread of its own, one after the other, and what is begun silences
- * what was said before. Its methods belong to the thread of {@link SetupRun}; what they hand back comes on the voice's.
+ * What speaks while a tablet is set up: everything on one thread of its own, one after the other, and what is begun
+ * silences what was said before. Its methods belong to the thread of {@link SetupRun}; what they hand back comes on the
+ * voice's.
  */
 final class SetupVoice implements AutoCloseable {
 

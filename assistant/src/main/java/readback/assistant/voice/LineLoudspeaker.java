@@ -117,7 +117,9 @@ public final class LineLoudspeaker implements Loudspeaker {
         }
     }
 
-    /** The line that took a piece: this one, or a fresh one where this one took sound before and takes none any more. */
+    /**
+     * The line that took a piece: this one, or a fresh one where this one took sound before and takes none any more.
+     */
     private SourceDataLine taking(SourceDataLine open, byte[] piece, BooleanSupplier stop)
             throws LoudspeakerLostException {
         SourceDataLine ready = open;

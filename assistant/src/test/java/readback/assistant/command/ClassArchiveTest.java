@@ -97,7 +97,9 @@ class ClassArchiveTest {
         assertThat(started(real, made.file())).contains("sharing");
         for (int length : List.of(0, 1, 4096, 65_536, whole.length / 2, whole.length - 4096, whole.length - 1)) {
             Files.write(cut, Arrays.copyOf(whole, length));
-            assertThat(started(real, cut)).as("%d of %d bytes", length, whole.length).doesNotContain("sharing");
+            assertThat(started(real, cut))
+                    .as("%d of %d bytes", length, whole.length)
+                    .doesNotContain("sharing");
         }
     }
 

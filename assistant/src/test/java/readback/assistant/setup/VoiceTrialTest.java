@@ -22,8 +22,7 @@ class VoiceTrialTest {
 
     private final List<SetupEvent> came = new ArrayList<>();
     private final List<Consumer<Optional<String>>> speaking = new ArrayList<>();
-    private final VoiceTrial trial =
-            new VoiceTrial(new Untouched(), (more, ended) -> speaking.add(ended), came::add);
+    private final VoiceTrial trial = new VoiceTrial(new Untouched(), (more, ended) -> speaking.add(ended), came::add);
 
     private static short[] chunk(int amplitude) {
         short[] chunk = new short[CHUNK];
