@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import readback.assistant.archive.SessionPacker;
 import readback.assistant.record.About;
 import readback.prompts.text.Language;
+import readback.rules.Browser;
 
 /** What a head of service asks, answered for a dozen calls whose answers can be worked out by hand; and by DuckDB. */
 @Tag("slow")
@@ -115,6 +116,11 @@ class ServiceReportTest {
             assertThat(csv(question)).isEqualTo(AnswerTexts.csv(answer));
             assertThat(answer.rows()).isNotEmpty();
         }
+    }
+
+    @Test
+    void the_page_breaks_no_rule_of_accessibility(@TempDir Path pages) throws Exception {
+        Browser.in(pages).breaksNoRule(Files.readString(folder.resolve("report/fleet.html")));
     }
 
     @Test

@@ -37,6 +37,13 @@ final class ClassArchive {
     private static final List<String> REHEARSAL =
             List.of("four ten a", "piston", "why", "suction 118", "finish", "yes");
 
+    /**
+     * Before it maps an archive, Java 17 looks whether the last part of it is there, which only this collector writes:
+     * one that is cut short is passed over then, and without that part stops Java. Starts with another collector use
+     * all else.
+     */
+    private static final String WITH_ITS_END = "-XX:+UseG1GC";
+
     private static final String NO_DEVICE = "none for the rehearsal";
 
     private final Path folder;
@@ -90,6 +97,7 @@ final class ClassArchive {
             run(
                     REHEARSAL,
                     List.of(
+                            "-XX:+UseSerialGC",
                             "-Xshare:off",
                             "-XX:DumpLoadedClassList=" + list,
                             "-Dreadback.home=" + VoiceOptions.home(),
@@ -108,6 +116,7 @@ final class ClassArchive {
             run(
                     List.of(),
                     List.of(
+                            WITH_ITS_END,
                             "-Xshare:dump",
                             "-Xlog:disable",
                             "-XX:SharedClassListFile=" + list,
@@ -117,7 +126,7 @@ final class ClassArchive {
             if (!Files.isRegularFile(made)) {
                 throw new IOException("Java wrote none");
             }
-            // a file that a power cut left half written would stop every start
+            // its name is for what is whole, also after a power cut
             try (FileChannel written = FileChannel.open(made, StandardOpenOption.READ)) {
                 written.force(true);
             }
@@ -128,7 +137,7 @@ final class ClassArchive {
     }
 
     private void run(List<String> lines, List<String> arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(java.toString(), "-XX:+UseSerialGC"));
+        List<String> command = new ArrayList<>(List.of(java.toString()));
         command.addAll(arguments);
         Process process = new ProcessBuilder(command)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)

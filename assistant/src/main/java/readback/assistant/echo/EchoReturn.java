@@ -13,7 +13,7 @@ final class EchoReturn {
     private static final int VOICE = 328;
 
     /** Time to adapt, in seconds of voice. */
-    private static final double ADAPTING = 3;
+    static final double ADAPTING = 3;
 
     /** Judged over so many seconds of voice at a time. */
     private static final double WINDOW = 4;
@@ -22,7 +22,7 @@ final class EchoReturn {
     private static final double TOLERATED = 0.5;
 
     /** So much quieter at least has to be what is left, in decibels. */
-    private static final double LEAST_REDUCTION = 10;
+    static final double LEAST_REDUCTION = 10;
 
     /** One may be a technician who goes on talking. */
     private static final int BAD_WINDOWS = 2;

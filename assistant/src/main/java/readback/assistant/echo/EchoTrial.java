@@ -5,7 +5,8 @@ import readback.assistant.microphone.LevelMeter;
 
 /**
  * Tries, before any work, whether orders could be heard while Readback speaks: it listens to the own voice with the
- * same canceller and by the same rule as a session does ({@link EchoReturn}). One thread.
+ * same canceller and by the same rule as a session does ({@link EchoReturn}). Where that would not give up yet, because
+ * the voice comes back in pieces, orders are not proposed either when little of all of it was taken away. One thread.
  */
 public final class EchoTrial implements AutoCloseable {
 
@@ -29,7 +30,7 @@ public final class EchoTrial implements AutoCloseable {
      * What came of it, with figures.
      *
      * @param above how far the loudspeaker stands out of the noise at the microphone, in decibels
-     * @param reduction how much of it was taken away, in decibels
+     * @param reduction how much of it was taken away once the canceller had time to adapt, in decibels
      */
     public record Result(Outcome outcome, double above, double reduction) {}
 
@@ -38,7 +39,8 @@ public final class EchoTrial implements AutoCloseable {
     private final EchoReturn echoReturn = new EchoReturn();
     private final Mean quiet = new Mean();
     private final Mean heardThen = new Mean();
-    private final Mean leftThen = new Mean();
+    private final Mean heardAdapted = new Mean();
+    private final Mean leftAdapted = new Mean();
 
     /** @param gate level in decibels of full scale below which nothing is speech */
     public EchoTrial(EchoCanceller canceller, double gate) {
@@ -58,10 +60,18 @@ public final class EchoTrial implements AutoCloseable {
         echoReturn.hear(played, heard, clean, level.open());
         if (EchoReturn.loud(played)) {
             heardThen.add(heard);
-            leftThen.add(clean);
+            if (heardThen.samples > EchoReturn.ADAPTING * Ear.RATE) {
+                heardAdapted.add(heard);
+                leftAdapted.add(clean);
+            }
         } else if (heardThen.nothing()) {
             quiet.add(heard);
         }
+    }
+
+    /** Whether something is said in what was played. */
+    public static boolean speaks(short[] played) {
+        return EchoReturn.loud(played);
     }
 
     /** Whether there was as much voice as the rule needs, the pauses between the words left out. */
@@ -72,10 +82,11 @@ public final class EchoTrial implements AutoCloseable {
     /** What came of it so far. */
     public Result result() {
         double above = heardThen.decibels() - quiet.decibels();
-        double reduction = heardThen.decibels() - leftThen.decibels();
+        double reduction = heardAdapted.decibels() - leftAdapted.decibels();
+        boolean much = reduction < EchoReturn.LEAST_REDUCTION && above - reduction > LevelMeter.GATE_ABOVE_NOISE;
         Outcome outcome = above < LEAST_HEARD
                 ? Outcome.NOT_HEARD
-                : echoReturn.hopeless() ? Outcome.TOO_STRONG : Outcome.TAKEN_OUT;
+                : echoReturn.hopeless() || much ? Outcome.TOO_STRONG : Outcome.TAKEN_OUT;
         return new Result(outcome, above, reduction);
     }
 

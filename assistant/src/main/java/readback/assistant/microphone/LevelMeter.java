@@ -15,7 +15,7 @@ public final class LevelMeter {
     public static final double USUAL_GATE = -55;
 
     /** Speech stands out of the noise by this much, in decibels. Common practice, no source. */
-    static final double GATE_ABOVE_NOISE = 6;
+    public static final double GATE_ABOVE_NOISE = 6;
 
     private static final double WINDOW_SECONDS = 2;
     private static final double SMOOTHING_SECONDS = 0.1;

@@ -40,6 +40,13 @@ record Decisions(Map<Name, String> stated, Map<Name, String> settings, Map<Quant
         return with(name, String.valueOf(value));
     }
 
+    /** As if this had not been decided now. */
+    Decisions without(Name name) {
+        Map<Name, String> fewer = new TreeMap<>(settings);
+        fewer.remove(name);
+        return new Decisions(stated, fewer, accuracies);
+    }
+
     Decisions with(UnitSetting units) {
         return with(Name.UNITS, units.equals(UnitSetting.METRIC) ? METRIC : US);
     }

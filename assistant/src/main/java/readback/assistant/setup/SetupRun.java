@@ -6,60 +6,39 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.EarUnavailableException;
-import readback.assistant.ear.Listening;
 import readback.assistant.ear.Utterance;
 import readback.assistant.echo.EchoCanceller;
-import readback.assistant.echo.MonitoredLoudspeaker;
-import readback.assistant.echo.PlayedSound;
-import readback.assistant.microphone.LevelMeter;
-import readback.assistant.microphone.Microphone;
 import readback.assistant.microphone.MicrophoneFinder;
-import readback.assistant.microphone.MicrophoneReader;
 import readback.assistant.screen.Action;
 import readback.assistant.screen.Face;
 import readback.assistant.screen.ScreenTexts;
 import readback.assistant.screen.Stroke;
 import readback.assistant.screen.View;
-import readback.assistant.sound.Samples;
 import readback.assistant.voice.Loudspeaker;
-import readback.assistant.voice.LoudspeakerLostException;
 import readback.assistant.voice.Voice;
 import readback.assistant.voice.VoiceFailedException;
 import readback.assistant.webrtc.ProcessingUnavailableException;
 import readback.grammar.Grammar;
-import readback.grammar.Vocabulary;
 import readback.prompts.text.Language;
 import readback.prompts.text.Message;
 
 /**
- * Sets a tablet up with its microphone, voice and screen: whoever calls {@link #run} becomes the one thread that owns
- * state, ear and face. Microphone, voice and keys each have a thread of their own and only post inputs.
+ * Sets a tablet up with its microphone ({@link SetupEar}), voice ({@link SetupVoice}) and screen: whoever calls
+ * {@link #run} becomes the one thread that owns state, ear and face. Microphone, voice and keys each have a thread of
+ * their own and only post inputs.
  */
 public final class SetupRun {
 
     /** How often the level is shown anew. */
     private static final long TICK_MILLIS = 100;
-
-    /** About ten seconds of sound; where the ear is slower than that something else is wrong. */
-    private static final int MOST_WAITING = 1000;
-
-    /** A voice that says so little at a time is no voice. */
-    private static final int MOST_TIMES = 6;
-
-    /** By how much the level that is shown falls back with each piece of sound, so that it can be read, in decibels. */
-    private static final double FALL = 0.6;
 
     /** What the machine has, each to be had when it is first needed. */
     public interface Devices {
@@ -93,48 +72,30 @@ public final class SetupRun {
 
     private final Setup setup;
     private final SetupBoard board;
-    private final Grammar grammar;
     private final Language language;
     private final Devices devices;
     private final Store store;
     private final Face face;
     private final BlockingQueue<Runnable> inputs = new LinkedBlockingQueue<>();
-    private final ExecutorService speaking = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "setup-voice");
-        thread.setDaemon(true);
-        return thread;
-    });
-    private final PlayedSound played = new PlayedSound();
-    /** What is said now; another number silences it. */
-    private final AtomicLong saying = new AtomicLong();
-
-    private final LevelMeter meter = new LevelMeter(Microphone.RATE, LevelMeter.SILENCE);
+    private final SetupVoice voice;
+    private final SetupEar ear;
     private final Performer performer = new Performer();
     private final Hands hands = new Hands();
-    private volatile boolean audible;
     private @Nullable SetupState state;
-    private @Nullable MicrophoneReader reader;
-    private @Nullable FromMicrophone from;
-    private volatile @Nullable Loudspeaker loudspeaker;
-    private volatile @Nullable Voice voice;
-    private @Nullable CompletableFuture<Ear> opening;
-    private @Nullable Ear ear;
-    private @Nullable Listening listening;
     private @Nullable Trial trial;
     private View.Heard heard = View.Heard.NOTHING;
-    private boolean works;
-    private double shownLevel = LevelMeter.SILENCE;
     private Optional<Choice> ended = Optional.empty();
     private final CompletableFuture<Boolean> over = new CompletableFuture<>();
 
     public SetupRun(Grammar grammar, Language language, Devices devices, Store store, Face face) {
         this.setup = new Setup(grammar, language);
         this.board = new SetupBoard(setup, language, ScreenTexts.ofSetup(language));
-        this.grammar = grammar;
         this.language = language;
         this.devices = devices;
         this.store = store;
         this.face = face;
+        this.voice = new SetupVoice(language, devices);
+        this.ear = new SetupEar(devices, voice.played(), inputs, new Hearing());
     }
 
     /** Asks until somebody leaves, or chooses what begins now. */
@@ -168,11 +129,9 @@ public final class SetupRun {
     }
 
     private void show() {
-        Voice speaker = voice;
         face.show(board.view(
                 state(),
-                new SetupBoard.Devices(
-                        works, listens(), shownLevel, speaker == null ? "" : speaker.name(), audible, heard)));
+                new SetupBoard.Devices(ear.works(), listens(), ear.level(), voice.name(), voice.audible(), heard)));
     }
 
     // Inputs, from any thread
@@ -180,7 +139,7 @@ public final class SetupRun {
     /** A key was struck, or the screen touched. */
     public void strike(Stroke stroke) {
         inputs.add(() -> {
-            hush();
+            voice.hush();
             face.on(stroke).ifPresent(action -> action.performedBy(hands));
         });
     }
@@ -211,27 +170,23 @@ public final class SetupRun {
     }
 
     private void typed(String words) {
-        hush();
+        voice.hush();
         heard = new View.Heard(words, false, "");
         on(SetupEvent.Said.typed(words));
-    }
-
-    private void hush() {
-        saying.incrementAndGet();
     }
 
     private void on(SetupEvent event) {
         apply(setup.on(state(), event));
     }
 
-    private void apply(Setup.Turn turn) {
+    private void apply(Turn turn) {
         boolean same = turn.state().equals(state);
         state = turn.state();
         if (!state().now().busy()) {
             taking(null);
         }
         if (!same) {
-            closeListening();
+            ear.forget();
             speak(state());
         }
         for (SetupEffect effect : turn.effects()) {
@@ -250,8 +205,6 @@ public final class SetupRun {
         }
     }
 
-    // Speaking
-
     /** Says what is told and asked, once somebody is known to hear it. */
     private void speak(SetupState now) {
         List<Message> messages = new ArrayList<>(now.now().told());
@@ -261,138 +214,46 @@ public final class SetupRun {
                         .spoken(message, false, now.decisions().units()))
                 .filter(spoken -> !spoken.isBlank())
                 .collect(Collectors.joining(" "));
-        if (!now.sound().audible() || text.isEmpty()) {
-            return;
-        }
-        long wanted = saying.incrementAndGet();
-        speaking.execute(() -> say(text, () -> false, wanted));
-    }
-
-    /**
-     * Speaks, on the voice's thread; a sentence says why it could not.
-     *
-     * @param more whether it is said once more
-     */
-    private Optional<String> say(String text, BooleanSupplier more, long wanted) {
-        Loudspeaker out = loudspeaker;
-        if (out == null || saying.get() != wanted) {
-            return Optional.empty();
-        }
-        try {
-            Samples sound = voice().speak(text);
-            if (sound.length() == 0) {
-                return Optional.of(language.label("setup.sentence.no-voice"));
-            }
-            audible = true;
-            int times = 0;
-            do {
-                out.play(sound, () -> saying.get() != wanted);
-                times++;
-            } while (more.getAsBoolean() && times < MOST_TIMES && saying.get() == wanted);
-            return Optional.empty();
-        } catch (VoiceFailedException | LoudspeakerLostException e) {
-            return Optional.of(String.valueOf(e.getMessage()));
-        } finally {
-            audible = false;
-        }
-    }
-
-    private Voice voice() throws VoiceFailedException {
-        Voice known = voice;
-        if (known == null) {
-            known = devices.voice();
-            voice = known;
-        }
-        return known;
-    }
-
-    // Listening
-
-    private void sound(short[] chunk, short[] playedThen) {
-        meter.hear(chunk);
-        shownLevel = Math.max(meter.level(), shownLevel - FALL);
-        Trial now = trial;
-        if (now != null) {
-            now.sound(chunk, playedThen);
-        } else {
-            hear(chunk).filter(utterance -> !utterance.onlyUnknown()).ifPresent(utterance -> {
-                heard = new View.Heard(utterance.words(), false, "");
-                on(new SetupEvent.Said(utterance.alternatives()));
-            });
+        if (now.sound().audible() && !text.isEmpty()) {
+            voice.say(text);
         }
     }
 
     private boolean listens() {
         Trial now = trial;
         boolean asked = now == null ? !state().now().busy() : now.listens();
-        return works && ear != null && !audible && asked;
+        return ear.understands() && !voice.audible() && asked;
     }
 
+    /** What was understood; nothing while it speaks itself. */
     private Optional<Utterance> hear(short[] chunk) {
-        Ear open = ear;
-        if (open == null || audible) {
-            closeListening();
+        if (voice.audible()) {
+            ear.forget();
             return Optional.empty();
         }
-        Listening now = listening;
-        if (now == null) {
-            now = open.listen(vocabulary());
-            listening = now;
-        }
-        return now.hear(chunk);
+        return ear.hear(chunk, () -> setup.vocabulary(state()));
     }
 
-    private Vocabulary vocabulary() {
-        SetupState now = state();
-        if (setup.takesValues(now)) {
-            return grammar.vocabulary(setup.expectation(now));
-        }
-        List<String> phrases = new ArrayList<>();
-        setup.offers(now).forEach(offer -> setup.words(offer).ifPresent(phrases::add));
-        if (now.step() == Step.LEVEL && now.now().busy()) {
-            phrases.addAll(Setup.TEST_PHRASES);
-        }
-        return Vocabulary.ofPhrases(Vocabulary.withUnknown(phrases));
-    }
+    /** Takes sound for the trial that goes on, else for what is asked. */
+    private final class Hearing implements SetupEar.Hearer {
 
-    private void closeListening() {
-        Listening old = listening;
-        listening = null;
-        if (old != null) {
-            old.close();
-        }
-    }
-
-    // Trials
-
-    /** Waits for the voice to have said what is asked, then begins, unless something else is asked by then. */
-    private void afterSpeaking(SetupState wanted, Runnable begin) {
-        speaking.execute(() -> inputs.add(() -> {
-            if (state().equals(wanted)) {
-                begin.run();
+        @Override
+        public void sound(short[] chunk, short[] playedThen) {
+            Trial now = trial;
+            if (now != null) {
+                now.sound(chunk, playedThen);
+            } else {
+                hear(chunk).filter(utterance -> !utterance.onlyUnknown()).ifPresent(utterance -> {
+                    heard = new View.Heard(utterance.words(), false, "");
+                    on(new SetupEvent.Said(utterance.alternatives()));
+                });
             }
-        }));
-    }
+        }
 
-    private void levelTaken(SetupEvent.LevelTaken taken) {
-        heard = new View.Heard(taken.words().orElse(""), false, "");
-        on(taken);
-    }
-
-    private boolean isOffered(String words) {
-        return setup.offers(state()).stream()
-                .anyMatch(offer -> setup.words(offer).filter(words::equals).isPresent());
-    }
-
-    /** Speaks what it is to listen to itself by. */
-    private void speakForTrial(BooleanSupplier more, Consumer<Optional<String>> ended) {
-        long wanted = saying.incrementAndGet();
-        speaking.execute(() -> {
-            Optional<String> failure = say(language.label("setup.echo.words"), more, wanted);
-            Optional<String> silenced =
-                    saying.get() == wanted ? Optional.empty() : Optional.of(language.label("setup.echo.silenced"));
-            inputs.add(() -> ended.accept(failure.or(() -> silenced)));
-        });
+        @Override
+        public void lost(String why) {
+            on(new SetupEvent.MicrophoneLost(why));
+        }
     }
 
     /** Does what the function of setting up wants. */
@@ -400,65 +261,38 @@ public final class SetupRun {
 
         @Override
         public void listenTo(SetupEffect.ListenTo wanted) {
-            closeReader();
-            FromMicrophone listener = new FromMicrophone();
-            MicrophoneReader fresh = new MicrophoneReader(devices.microphone(wanted.microphone()), listener);
-            reader = fresh;
-            from = listener;
-            fresh.start();
-            if (opening == null) {
-                opening = CompletableFuture.supplyAsync(() -> {
-                    try {
-                        Ear open = devices.ear();
-                        inputs.add(() -> ear = open);
-                        return open;
-                    } catch (EarUnavailableException e) {
-                        throw new CompletionException(e);
-                    }
-                });
-            }
+            ear.listenTo(wanted.microphone());
         }
 
         @Override
         public void speakBy(SetupEffect.SpeakBy wanted) {
-            hush();
-            Loudspeaker old = loudspeaker;
-            loudspeaker = new MonitoredLoudspeaker(devices.loudspeaker(wanted.loudspeaker()), played);
-            if (old != null) {
-                speaking.execute(old::close);
-            }
+            voice.by(devices.loudspeaker(wanted.loudspeaker()));
         }
 
         @Override
         public void takeLevel() {
-            CompletableFuture<Ear> ready = opening;
-            if (ready == null) {
-                return;
-            }
             SetupState wanted = state();
-            opening = ready.whenComplete((open, failure) -> inputs.add(() -> afterSpeaking(wanted, () -> {
+            ear.whenOpen(deaf -> afterSpeaking(wanted, () -> {
                 heard = View.Heard.NOTHING;
                 taking(new LevelTrial(
-                        Optional.ofNullable(failure).map(SetupRun::sentence),
+                        deaf,
                         SetupRun.this::hear,
-                        SetupRun.this::isOffered,
+                        words -> setup.isOffered(state(), words),
                         words -> on(SetupEvent.Said.typed(words)),
-                        SetupRun.this::levelTaken));
-            })));
+                        this::levelTaken));
+            }));
+        }
+
+        private void levelTaken(SetupEvent.LevelTaken taken) {
+            heard = new View.Heard(taken.words().orElse(""), false, "");
+            on(taken);
         }
 
         @Override
         public void playSentence() {
-            long wanted = saying.incrementAndGet();
-            speaking.execute(() -> {
-                Optional<String> failure = say(language.label("setup.sentence.words"), () -> false, wanted);
-                if (failure.isPresent()) {
-                    // a device that just woke up may take nothing at first
-                    failure = say(language.label("setup.sentence.words"), () -> false, wanted);
-                }
-                Optional<String> last = failure;
-                inputs.add(() -> on(new SetupEvent.SentencePlayed(last)));
-            });
+            voice.test(
+                    language.label("setup.sentence.words"),
+                    failure -> inputs.add(() -> on(new SetupEvent.SentencePlayed(failure))));
         }
 
         @Override
@@ -470,11 +304,26 @@ public final class SetupRun {
         public void tryEcho() {
             afterSpeaking(state(), () -> {
                 try {
-                    taking(new VoiceTrial(devices.canceller(), SetupRun.this::speakForTrial, SetupRun.this::on));
+                    taking(new VoiceTrial(devices.canceller(), this::speakForTrial, SetupRun.this::on));
                 } catch (ProcessingUnavailableException e) {
                     on(new SetupEvent.EchoTried(Optional.empty(), Optional.of(String.valueOf(e.getMessage()))));
                 }
             });
+        }
+
+        /** Speaks what it is to listen to itself by. */
+        private void speakForTrial(BooleanSupplier more, Consumer<Optional<String>> ended) {
+            voice.listenedTo(
+                    language.label("setup.echo.words"), more, failure -> inputs.add(() -> ended.accept(failure)));
+        }
+
+        /** Waits for the voice to have said what is asked, then begins, unless something else is asked by then. */
+        private void afterSpeaking(SetupState wanted, Runnable begin) {
+            voice.afterwards(() -> inputs.add(() -> {
+                if (state().equals(wanted)) {
+                    begin.run();
+                }
+            }));
         }
 
         @Override
@@ -518,91 +367,10 @@ public final class SetupRun {
         }
     }
 
-    /** Posts what the microphone gives. */
-    private final class FromMicrophone implements MicrophoneReader.Listener {
-        private volatile boolean old;
-
-        @Override
-        public void sound(short[] chunk) {
-            short[] playedThen = played.next(chunk.length);
-            if (inputs.size() < MOST_WAITING) {
-                post(() -> SetupRun.this.sound(chunk, playedThen));
-            }
-        }
-
-        @Override
-        public void found(String device) {
-            post(() -> works = true);
-        }
-
-        @Override
-        public void lost(String why) {
-            post(() -> {
-                works = false;
-                on(new SetupEvent.MicrophoneLost(why));
-            });
-        }
-
-        @Override
-        public void overrun(long count) {
-            // a trial that lost sound is made again by whoever sees that it went wrong
-        }
-
-        private void post(Runnable input) {
-            inputs.add(() -> {
-                if (!old) {
-                    input.run();
-                }
-            });
-        }
-
-        void leave() {
-            old = true;
-        }
-    }
-
-    private void closeReader() {
-        MicrophoneReader before = reader;
-        FromMicrophone listener = from;
-        reader = null;
-        from = null;
-        works = false;
-        if (before != null && listener != null) {
-            listener.leave();
-            before.close();
-        }
-    }
-
-    private static String sentence(Throwable failure) {
-        Throwable cause = failure.getCause();
-        return String.valueOf(cause == null ? failure.getMessage() : cause.getMessage());
-    }
-
     private void close() {
-        hush();
+        voice.hush();
         taking(null);
-        closeReader();
-        closeListening();
-        speaking.shutdownNow();
-        try {
-            if (!speaking.awaitTermination(1, TimeUnit.SECONDS)) {
-                // a device that hangs; its thread ends with the process
-                return;
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        Ear open = ear;
-        if (open != null) {
-            open.close();
-        }
-        Loudspeaker out = loudspeaker;
-        if (out != null) {
-            out.close();
-        }
-        Voice speaker = voice;
-        if (speaker != null) {
-            speaker.close();
-        }
+        ear.close();
+        voice.close();
     }
 }

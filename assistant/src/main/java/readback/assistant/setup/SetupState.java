@@ -46,6 +46,11 @@ record SetupState(Situation situation, Decisions decisions, SoundFound sound, Mo
         return at(new Moment(now.step(), false, now.altitude(), List.of(messages)));
     }
 
+    /** The same question while something that belongs to it runs. */
+    SetupState begun() {
+        return at(new Moment(now.step(), true, Optional.empty(), now.told()));
+    }
+
     SetupState deciding(Decisions more) {
         return new SetupState(situation, more, sound, now);
     }

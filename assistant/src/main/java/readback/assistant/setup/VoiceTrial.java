@@ -11,6 +11,9 @@ import readback.assistant.microphone.Microphone;
 /** It listens to itself: a moment of quiet, its own voice until that is enough, a moment of quiet. */
 final class VoiceTrial implements Trial {
 
+    /** So long what was said before may still be on its way from the loudspeaker to the microphone. */
+    private static final double SETTLING_SECONDS = 1;
+
     /** How long the place is listened to before the voice begins, and after it ended. */
     private static final double QUIET_SECONDS = 1;
 
@@ -27,6 +30,7 @@ final class VoiceTrial implements Trial {
     private final EchoTrial echo;
     private final Speech speech;
     private final Consumer<SetupEvent> outcome;
+    private double settling;
     private double quiet;
     private volatile boolean enough;
     private boolean begun;
@@ -41,9 +45,13 @@ final class VoiceTrial implements Trial {
 
     @Override
     public void sound(short[] chunk, short[] playedThen) {
+        double seconds = (double) chunk.length / Microphone.RATE;
+        if (!begun && !settled(seconds, playedThen)) {
+            return;
+        }
         echo.hear(chunk, playedThen);
         enough = echo.enough();
-        quiet += begun && !spoken ? 0 : (double) chunk.length / Microphone.RATE;
+        quiet += begun && !spoken ? 0 : seconds;
         if (!begun && quiet >= QUIET_SECONDS) {
             begun = true;
             quiet = 0;
@@ -51,6 +59,12 @@ final class VoiceTrial implements Trial {
         } else if (spoken && quiet >= QUIET_SECONDS) {
             outcome.accept(new SetupEvent.EchoTried(Optional.of(echo.result()), Optional.empty()));
         }
+    }
+
+    /** Whether what was said before is over; it is neither quiet nor what is listened to. */
+    private boolean settled(double seconds, short[] playedThen) {
+        settling = EchoTrial.speaks(playedThen) ? 0 : settling + seconds;
+        return settling > SETTLING_SECONDS;
     }
 
     private void spoken(Optional<String> failure) {

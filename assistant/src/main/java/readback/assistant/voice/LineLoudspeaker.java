@@ -1,6 +1,7 @@
 package readback.assistant.voice;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -47,6 +48,12 @@ public final class LineLoudspeaker implements Loudspeaker {
      */
     private static final int LOOKS = 750;
 
+    /**
+     * The same for a line that took sound before, a second: after it ran dry, some take nothing ever again, and a fresh
+     * line to the same device does.
+     */
+    private static final int LOOKS_AT_A_TAKING_LINE = 250;
+
     /** A way to the line. */
     @FunctionalInterface
     interface Lines {
@@ -56,6 +63,9 @@ public final class LineLoudspeaker implements Loudspeaker {
 
     private final Lines lines;
     private volatile @Nullable SourceDataLine line;
+    /** Whether that line took sound since it was opened; the playing thread's. */
+    private boolean took;
+
     private volatile ExecutorService thread = lineThread("loudspeaker");
     private volatile ExecutorService hushing = lineThread("loudspeaker-hush");
     private volatile String name = "default loudspeaker";
@@ -88,14 +98,11 @@ public final class LineLoudspeaker implements Loudspeaker {
 
     @Override
     public void play(Samples sound, BooleanSupplier stop) throws LoudspeakerLostException {
-        SourceDataLine open = opened();
         byte[] bytes = bytes(sound.at(RATE));
         try {
-            open.start();
+            SourceDataLine open = started();
             for (int at = 0; at < bytes.length && !stop.getAsBoolean(); at += PIECE_BYTES) {
-                int from = at;
-                int length = Math.min(PIECE_BYTES, bytes.length - at);
-                patiently(thread.submit(() -> open.write(bytes, from, length)), stop);
+                open = taking(open, Arrays.copyOfRange(bytes, at, Math.min(at + PIECE_BYTES, bytes.length)), stop);
             }
             long drained = System.nanoTime() + Math.round(BUFFER_BYTES / 2 * 1e9 / RATE);
             while (!stop.getAsBoolean() && System.nanoTime() < drained) {
@@ -108,6 +115,31 @@ public final class LineLoudspeaker implements Loudspeaker {
             abandon();
             throw e;
         }
+    }
+
+    /**
+     * The line that took a piece: this one, or a fresh one where this one took sound before and takes none any more.
+     */
+    private SourceDataLine taking(SourceDataLine open, byte[] piece, BooleanSupplier stop)
+            throws LoudspeakerLostException {
+        SourceDataLine ready = open;
+        if (took) {
+            if (takes(open, piece, stop, LOOKS_AT_A_TAKING_LINE)) {
+                return open;
+            }
+            abandon();
+            ready = started();
+        }
+        if (!takes(ready, piece, stop, LOOKS)) {
+            throw lost();
+        }
+        took = true;
+        return ready;
+    }
+
+    private boolean takes(SourceDataLine open, byte[] piece, BooleanSupplier stop, int looks)
+            throws LoudspeakerLostException {
+        return inTime(thread.submit(() -> open.write(piece, 0, piece.length)), stop, looks);
     }
 
     /**
@@ -124,19 +156,30 @@ public final class LineLoudspeaker implements Loudspeaker {
         patiently(thread.submit(open::flush), () -> false);
     }
 
-    /**
-     * Waits for something to be done with the line, or for {@code stop}. Everything is done on threads that can be
-     * given up, because a device that is gone may block for ever, and asking first how much it takes makes some of them
-     * run dry.
-     */
     private void patiently(Future<?> done, BooleanSupplier stop) throws LoudspeakerLostException {
+        if (!inTime(done, stop, LOOKS)) {
+            throw lost();
+        }
+    }
+
+    /**
+     * Waits for something to be done with the line, or for {@code stop}, so many looks long; false where neither came.
+     * Everything is done on threads that can be given up, because a device that is gone may block for ever, and asking
+     * first how much it takes makes some of them run dry.
+     */
+    private boolean inTime(Future<?> done, BooleanSupplier stop, int most) throws LoudspeakerLostException {
         int looks = 0;
         while (!over(done) && !stop.getAsBoolean()) {
             looks++;
-            if (looks > LOOKS) {
-                throw new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.");
+            if (looks > most) {
+                return false;
             }
         }
+        return true;
+    }
+
+    private LoudspeakerLostException lost() {
+        return new LoudspeakerLostException("The loudspeaker '" + name + "' takes no sound any more.");
     }
 
     private boolean over(Future<?> done) throws LoudspeakerLostException {
@@ -153,6 +196,12 @@ public final class LineLoudspeaker implements Loudspeaker {
         }
     }
 
+    private SourceDataLine started() throws LoudspeakerLostException {
+        SourceDataLine open = opened();
+        open.start();
+        return open;
+    }
+
     private SourceDataLine opened() throws LoudspeakerLostException {
         SourceDataLine known = line;
         if (known != null && known.isOpen()) {
@@ -162,6 +211,7 @@ public final class LineLoudspeaker implements Loudspeaker {
             SourceDataLine fresh = lines.find();
             fresh.open(FORMAT, BUFFER_BYTES);
             line = fresh;
+            took = false;
             return fresh;
         } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
             throw new LoudspeakerLostException("There is no loudspeaker that can be used (" + e.getMessage() + ").", e);
@@ -187,8 +237,9 @@ public final class LineLoudspeaker implements Loudspeaker {
         SourceDataLine old = line;
         line = null;
         if (old != null) {
-            // Closing a line of a server that is gone can hang for ever, so nobody waits for it.
-            thread.execute(old::close);
+            // Closing a line of a server that is gone can hang for ever, so nobody waits for it. It is closed beside a
+            // write that never ends, which closing ends.
+            hushing.execute(old::close);
             thread.shutdown();
             thread = lineThread("loudspeaker");
             hushing.shutdown();

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
+import java.util.List;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,6 +79,43 @@ class ClassArchiveTest {
         try (var all = Files.list(cache)) {
             assertThat(all).containsExactly(archive.file());
         }
+    }
+
+    /** With Java itself, as the launcher starts it: mapping what is not there would stop it with a fatal error. */
+    @Test
+    void one_that_is_cut_short_anywhere_is_passed_over_by_java() throws Exception {
+        Path real = Path.of(System.getProperty("java.home"), "bin", "java");
+        Path jar = folder.resolve("readback.jar");
+        try (var empty = new JarOutputStream(Files.newOutputStream(jar), new Manifest())) {
+            empty.finish();
+        }
+        ClassArchive made = new ClassArchive(cache, real, jar);
+        made.make();
+        byte[] whole = Files.readAllBytes(made.file());
+        Path cut = folder.resolve("cut.jsa");
+
+        assertThat(started(real, made.file())).contains("sharing");
+        for (int length : List.of(0, 1, 4096, 65_536, whole.length / 2, whole.length - 4096, whole.length - 1)) {
+            Files.write(cut, Arrays.copyOf(whole, length));
+            assertThat(started(real, cut))
+                    .as("%d of %d bytes", length, whole.length)
+                    .doesNotContain("sharing");
+        }
+    }
+
+    private String started(Path real, Path file) throws Exception {
+        Process process = new ProcessBuilder(
+                        real.toString(),
+                        "-XX:+UseSerialGC",
+                        "-XX:SharedArchiveFile=" + file,
+                        "-Xlog:disable",
+                        "-version")
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
+        String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(told).isZero();
+        return told;
     }
 
     @Test

@@ -138,9 +138,11 @@ class PackageScriptTest {
         assertThat(Files.readAllLines(target.resolve("readback-linux-x86-64.zip")))
                 .contains(
                         "readback-linux-x86-64/bin/readback",
+                        "readback-linux-x86-64/lib/native/libvosk.so",
                         "readback-linux-x86-64/readback.desktop",
                         "readback-linux-x86-64/runtime/bin/java")
                 .noneMatch(file -> file.endsWith(".cmd"));
+        assertThat(packedJar("vosk-0.jar")).isEmpty();
     }
 
     @Test

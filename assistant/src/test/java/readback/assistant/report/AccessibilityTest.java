@@ -1,10 +1,7 @@
 package readback.assistant.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.abort;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,7 +15,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,32 +27,17 @@ import readback.assistant.drill.Progress;
 import readback.assistant.record.About;
 import readback.assistant.recorded.Scripted;
 import readback.prompts.text.Language;
+import readback.rules.Browser;
 
 /**
- * The pages in a real browser against the rules of axe-core (WCAG 2.2 A and AA). Needs Chromium on the path and
- * {@code npm ci} in {@code src/test/accessibility}; where either is missing the check is skipped and says why, and the
- * checks in {@link ReportPageTest} stand alone. In continuous integration ({@code CI=true}) it fails instead.
+ * The pages in a real browser ({@link Browser}); where there is none the checks in {@link ReportPageTest} stand alone.
  */
 class AccessibilityTest {
 
-    private static final Path AXE = Path.of("src/test/accessibility/node_modules/axe-core/axe.min.js");
-
-    private static final String RUN = """
-            axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
-              .then(function (found) {
-                parent.postMessage(JSON.stringify({passes: found.passes.length, width: innerWidth,
-                  overflow: document.documentElement.scrollWidth - innerWidth,
-                  dark: matchMedia('(prefers-color-scheme: dark)').matches, violations: found.violations.map(
-                  function (each) { return each.id + ': ' + each.nodes.map(function (n) { return n.html; }).join(' | '); })}), '*');
-              });
-            """;
-
-    /** A telephone, a tablet on end, a desk; each in daylight and in the dark. */
     @Tag("slow")
     @Test
     void the_pages_break_no_rule_of_accessibility(@TempDir Path folder) throws Exception {
-        Path browser = found(browser());
-        skipUnless(Files.exists(AXE), "accessibility in the browser needs axe-core: npm ci in src/test/accessibility");
+        Browser browser = Browser.in(folder);
         Path sessions = Files.createDirectory(folder.resolve("sessions"));
         JobReport report = ReportPages.report(Scripted.charging("call"), sessions);
         JobReport vacuum = ReportPages.report(Scripted.evacuation("vacuum"), sessions);
@@ -77,22 +58,7 @@ class AccessibilityTest {
                 index.page(SessionFilter.ALL, sums, listing, Scripted.START),
                 new ProgressPage(Language.english())
                         .page(Progress.of(List.of(), ZoneOffset.UTC), Scripted.START, ZoneOffset.UTC))) {
-            for (int width : List.of(360, 768, 1280)) {
-                for (boolean dark : List.of(false, true)) {
-                    JsonNode result = checked(page, folder, browser, width, dark);
-                    assertThat(result.path("width").asInt()).isEqualTo(width);
-                    assertThat(result.path("dark").asBoolean()).isEqualTo(dark);
-                    assertThat(result.path("passes").asInt())
-                            .as("rules that applied")
-                            .isGreaterThan(10);
-                    assertThat(result.path("violations"))
-                            .as(width + (dark ? " dark" : ""))
-                            .isEmpty();
-                    assertThat(result.path("overflow").asInt())
-                            .as("nothing stands beyond the edge at " + width)
-                            .isNotPositive();
-                }
-            }
+            browser.breaksNoRule(page);
         }
     }
 
@@ -100,7 +66,7 @@ class AccessibilityTest {
     @Tag("slow")
     @Test
     void the_sheet_prints_on_exactly_one_page(@TempDir Path folder) throws Exception {
-        Path browser = found(browser());
+        Browser browser = Browser.in(folder);
         String endless = "a very long text that goes on and on ".repeat(40);
         Scripted wordy = Scripted.charging("wordy");
         About.ALL.forEach(name -> wordy.about(name, endless));
@@ -118,9 +84,7 @@ class AccessibilityTest {
                 Path file = folder.resolve("sheet.html");
                 Files.writeString(file, page.replace("<style>\n", "<style>\n@page { size: " + size + "; }\n"));
                 Path pdf = folder.resolve("sheet.pdf");
-                run(
-                        browser,
-                        folder,
+                browser.run(
                         "--no-pdf-header-footer",
                         "--print-to-pdf=" + pdf,
                         file.toUri().toString());
@@ -133,79 +97,6 @@ class AccessibilityTest {
                         .isEqualTo(1);
             }
         }
-    }
-
-    private static Path found(Optional<Path> browser) {
-        skipUnless(browser.isPresent(), "accessibility in the browser needs Chromium on the path");
-        return browser.orElseThrow();
-    }
-
-    /** Where the machine is set up by the project's own script, a missing tool is a fault and no reason to skip. */
-    private static void skipUnless(boolean there, String why) {
-        if (there) {
-            return;
-        }
-        assertThat(System.getenv("CI")).as(why).isNotEqualTo("true");
-        System.out.println("skipped: " + why);
-        abort(why);
-    }
-
-    /** A frame is as narrow as a telephone; a window of this browser is not. */
-    private static JsonNode checked(String page, Path folder, Path browser, int width, boolean dark) throws Exception {
-        String open = page.replaceFirst("<meta http-equiv=\"Content-Security-Policy\"[^>]*>", "");
-        Files.writeString(
-                folder.resolve("page.html"),
-                open.replace(
-                        "</body>",
-                        "<script>" + Files.readString(AXE) + "</script><script>" + RUN + "</script></body>"));
-        Path frame = folder.resolve("frame.html");
-        Files.writeString(frame, """
-                <script>onmessage = function (message) {
-                  var out = document.createElement('pre');
-                  out.id = 'axe-result';
-                  out.textContent = message.data;
-                  document.body.appendChild(out);
-                }</script>
-                <body><iframe src="page.html" style="border:0;width:%dpx;height:900px"></iframe></body>
-                """.formatted(width));
-        String dom = run(
-                browser,
-                folder,
-                "--virtual-time-budget=30000",
-                "--blink-settings=preferredColorScheme=" + (dark ? 0 : 1),
-                "--window-size=1400,1000",
-                "--dump-dom",
-                frame.toUri().toString());
-        int from = dom.indexOf("<pre id=\"axe-result\">");
-        assertThat(from).as("the browser's answer").isPositive();
-        String json = dom.substring(from + "<pre id=\"axe-result\">".length(), dom.indexOf("</pre>", from));
-        return new ObjectMapper()
-                .readTree(json.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&"));
-    }
-
-    private static String run(Path browser, Path folder, String... options) throws Exception {
-        List<String> command = new ArrayList<>(List.of(
-                browser.toString(),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--user-data-dir=" + folder.resolve("browser")));
-        command.addAll(List.of(options));
-        Process process = new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        process.onExit().join();
-        return out;
-    }
-
-    private static Optional<Path> browser() {
-        String path = System.getenv().getOrDefault("PATH", "");
-        return Stream.of(path.split(java.io.File.pathSeparator, -1))
-                .filter(folder -> !folder.isEmpty())
-                .flatMap(folder -> Stream.of("chromium", "chromium-browser").map(name -> Path.of(folder, name)))
-                .filter(Files::isExecutable)
-                .findFirst();
     }
 
     /**

@@ -32,7 +32,7 @@ class SetupTest {
     private static final SpeechLevel GOOD = new SpeechLevel(-22, -50, 0);
     private static final SetupEvent PLAYED = new SetupEvent.SentencePlayed(Optional.empty());
 
-    private Setup.Turn turn =
+    private Turn turn =
             SETUP.begin(found(List.of("built in", "headset"), List.of("built in", "jack")), Beginning.WELCOME);
 
     private static Situation found(List<String> microphones, List<String> loudspeakers) {
@@ -243,6 +243,8 @@ class SetupTest {
         assertThat(step()).isEqualTo(Step.UNITS);
         assertThat(decided()).containsEntry(Name.BARGE_IN, "false");
         assertThat(told()).containsExactly("Sound by Bluetooth is late, so orders are heard only while I am silent.");
+        say("go back");
+        assertThat(step()).isEqualTo(Step.NOISE);
     }
 
     @Test
@@ -252,8 +254,13 @@ class SetupTest {
         say("yes", "skip");
         on(new SetupEvent.EchoTried(Optional.empty(), Optional.of("There is no canceller here.")));
 
-        assertThat(step()).isEqualTo(Step.UNITS);
+        assertThat(step()).isEqualTo(Step.ECHO);
         assertThat(told()).first().asString().contains("There is no canceller here.");
+        say("again");
+        assertThat(turn.effects()).containsExactly(SetupEffect.Trial.ECHO);
+        on(new SetupEvent.EchoTried(Optional.empty(), Optional.of("It was silenced before it was over.")));
+        say("next");
+        assertThat(step()).isEqualTo(Step.UNITS);
         assertThat(decided()).doesNotContainKeys(Name.BARGE_IN, Name.HEADSET);
     }
 
@@ -315,7 +322,7 @@ class SetupTest {
         say("1", "1", "skip", "skip");
         on(new SetupEvent.NoiseTaken(-50));
 
-        assertThat(told()).last().asString().contains("the microphone was not tested");
+        assertThat(told()).last().asString().contains("no voice was measured");
     }
 
     @Test
@@ -329,6 +336,16 @@ class SetupTest {
         say("no");
         assertThat(step()).isEqualTo(Step.LOUDSPEAKER);
         assertThat(turn.state().sound().audible()).isFalse();
+        assertThat(decided()).doesNotContainKey(Name.LOUDSPEAKER);
+    }
+
+    @Test
+    void a_loudspeaker_that_is_not_heard_is_not_tried_again_by_skipping_it() {
+        say("1", "1", "skip", "1");
+        on(new SetupEvent.SentencePlayed(Optional.of("It takes no sound.")));
+        say("skip");
+
+        assertThat(step()).isEqualTo(Step.NOISE);
     }
 
     @Test
@@ -338,6 +355,7 @@ class SetupTest {
 
         assertThat(step()).isEqualTo(Step.MICROPHONE);
         assertThat(told()).containsExactly("It was pulled out.");
+        assertThat(decided()).doesNotContainKey(Name.MICROPHONE);
     }
 
     @Test
@@ -370,6 +388,15 @@ class SetupTest {
 
         assertThat(decided()).doesNotContainKey(Name.ALTITUDE);
         assertThat(step()).isEqualTo(Step.ALTITUDE);
+    }
+
+    @Test
+    void a_height_says_nothing_of_an_instrument() {
+        begin(found(List.of(), List.of()));
+        say("1", "skip", "sea level");
+
+        assertThat(step()).isEqualTo(Step.INSTRUMENTS);
+        assertThat(told()).first().asString().startsWith("That does not fit here.");
     }
 
     @Test

@@ -6,9 +6,13 @@ import static org.mockito.ArgumentMatchers.anyInt;
 import static org.mockito.Mockito.doAnswer;
 import static org.mockito.Mockito.inOrder;
 import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.timeout;
 import static org.mockito.Mockito.times;
+import static org.mockito.Mockito.verify;
 import static org.mockito.Mockito.when;
 
+import java.util.Iterator;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -110,6 +114,28 @@ class LineLoudspeakerTest {
         assertThatThrownBy(() -> loudspeaker.play(seconds(1), () -> false))
                 .isInstanceOf(LoudspeakerLostException.class)
                 .hasMessageContaining("takes no sound any more");
+    }
+
+    /** A line that ran dry on a machine without time took nothing for as long as it was waited. */
+    @Test
+    void a_line_that_took_sound_and_takes_none_any_more_is_left_for_a_fresh_one() throws Exception {
+        SourceDataLine fresh = mock(SourceDataLine.class);
+        Iterator<SourceDataLine> lines = List.of(line, fresh).iterator();
+        LineLoudspeaker two = new LineLoudspeaker(lines::next);
+        when(line.isOpen()).thenReturn(true);
+        when(line.write(any(), anyInt(), anyInt())).thenReturn(1).thenReturn(1).then(call -> stuck());
+
+        two.play(seconds(0.1), () -> false);
+
+        verify(line, timeout(10_000)).close();
+        verify(fresh).start();
+        verify(fresh, times(2)).write(any(), anyInt(), anyInt());
+        two.close();
+    }
+
+    private int stuck() throws InterruptedException {
+        stopped.await();
+        return 0;
     }
 
     @Test
