@@ -49,6 +49,12 @@ public final class Grammar {
     }
 
     /**
+     * How often each order that is heard over the voice counts beside unknown speech. What is left of an echo makes
+     * orders look like other words, and the voice never was taken for an order. Decision 0019.
+     */
+    private static final int ORDERS_OVER_VOICE = 64;
+
+    /**
      * Every meaning that the words admit, best first; one {@link Meaning.NotUnderstood} that says where and why if they
      * admit none. Values that cannot be are listed too: {@link #decide} refuses them.
      *
@@ -77,12 +83,16 @@ public final class Grammar {
     }
 
     /**
-     * What is listened for while the program itself speaks: the few orders that stop it or answer it, with unknown
-     * speech among them. All are understood at every step.
+     * What is listened for while the program itself speaks: the few orders that stop it or answer it, many times, and
+     * unknown speech once. All are understood at every step.
      */
     public List<String> ordersOverVoice() {
-        return Vocabulary.withUnknown(
-                lexicon.overVoice().stream().map(Phrase::words).toList());
+        List<String> phrases = new ArrayList<>();
+        for (Phrase order : lexicon.overVoice()) {
+            phrases.addAll(Collections.nCopies(ORDERS_OVER_VOICE, order.words()));
+        }
+        phrases.add(Vocabulary.UNKNOWN);
+        return phrases;
     }
 
     /**

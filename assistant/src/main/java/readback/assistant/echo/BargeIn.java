@@ -1,6 +1,11 @@
 package readback.assistant.echo;
 
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +19,7 @@ import readback.assistant.microphone.LevelMeter;
  */
 public final class BargeIn implements AutoCloseable {
 
-    /** An order that is seen for so long is not taken back by the recogniser any more; decision 0019. */
+    /** Where orders are seen for so long, they are not taken back by the recogniser any more; decision 0019. */
     private static final double SEEN_SECONDS = 0.1;
 
     /** Sound of less than this is a click. */
@@ -22,24 +27,28 @@ public final class BargeIn implements AutoCloseable {
 
     private final Ear ear;
     private final EchoFilter filter;
-    private final List<String> orders;
+    private final List<String> phrases;
+    /** Words with which an order begins or that are one, with a space before them, to the order; the longest first. */
+    private final Map<String, String> beginnings;
+
     private final Predicate<String> ownWords;
     private final LevelMeter level;
     private final EchoReturn echoReturn = new EchoReturn();
     private @Nullable Listening listening;
-    private String order = "";
+    private boolean silent = true;
     private double seenSeconds;
     private double openSeconds;
 
     /**
-     * @param orders what is listened for, with unknown speech among it
+     * @param phrases what is listened for: orders, as often as they count, with unknown speech among them
      * @param ownWords whether Readback is saying these words itself at the moment
      * @param gate level in decibels of full scale below which nothing is speech
      */
-    public BargeIn(Ear ear, EchoCanceller canceller, List<String> orders, Predicate<String> ownWords, double gate) {
+    public BargeIn(Ear ear, EchoCanceller canceller, List<String> phrases, Predicate<String> ownWords, double gate) {
         this.ear = ear;
         this.filter = new EchoFilter(canceller);
-        this.orders = List.copyOf(orders);
+        this.phrases = List.copyOf(phrases);
+        this.beginnings = beginnings(phrases);
         this.ownWords = ownWords;
         this.level = new LevelMeter(Ear.RATE, gate);
     }
@@ -57,11 +66,14 @@ public final class BargeIn implements AutoCloseable {
         return clean;
     }
 
-    /** The order that is being said in this cleaned sound, once it is certain enough. */
+    /**
+     * The order that is being said in this cleaned sound, once it is certain enough that one is. Which one it is, the
+     * recogniser may still change its mind about.
+     */
     public Optional<String> order(short[] clean) {
         Listening now = listening;
         if (now == null) {
-            now = ear.listen(orders);
+            now = ear.listen(phrases);
             listening = now;
         }
         openSeconds = Math.max(openSeconds, level.openSeconds());
@@ -70,10 +82,33 @@ public final class BargeIn implements AutoCloseable {
                 .orElse(now.partial())
                 .replace(Ear.UNKNOWN, "")
                 .strip();
-        seenSeconds = words.equals(order) ? seenSeconds + (double) clean.length / Ear.RATE : 0;
-        order = words;
-        boolean certain = !words.isEmpty() && seenSeconds >= SEEN_SECONDS && openSeconds >= SPEECH_SECONDS;
-        return certain && orders.contains(words) && !ownWords.test(words) ? Optional.of(words) : Optional.empty();
+        silent = words.isEmpty();
+        Optional<String> begun = beginning(words);
+        seenSeconds = begun.isPresent() ? seenSeconds + (double) clean.length / Ear.RATE : 0;
+        boolean certain = seenSeconds > SEEN_SECONDS && openSeconds >= SPEECH_SECONDS;
+        return begun.filter(said -> certain && !ownWords.test(said.strip())).map(beginnings::get);
+    }
+
+    /** That with which these words end. */
+    private Optional<String> beginning(String words) {
+        String said = " " + words;
+        return beginnings.keySet().stream().filter(said::endsWith).findFirst();
+    }
+
+    private static Map<String, String> beginnings(List<String> phrases) {
+        Map<String, String> orders = new HashMap<>();
+        for (String phrase : phrases) {
+            String begun = phrase.contains(Ear.UNKNOWN) ? "" : " " + phrase;
+            while (!begun.isEmpty()) {
+                orders.putIfAbsent(begun, phrase);
+                begun = begun.substring(0, begun.lastIndexOf(' '));
+            }
+        }
+        Map<String, String> sorted = new LinkedHashMap<>();
+        orders.keySet().stream()
+                .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+                .forEach(begun -> sorted.put(begun, Objects.requireNonNull(orders.get(begun))));
+        return sorted;
     }
 
     /** Whether someone speaks, by the level of the cleaned sound. */
@@ -83,7 +118,7 @@ public final class BargeIn implements AutoCloseable {
 
     /** Whether nothing was made out so far. */
     public boolean silent() {
-        return order.isEmpty();
+        return silent;
     }
 
     /** Whether so much of the own voice is left that it would be taken for someone's. */
@@ -97,7 +132,7 @@ public final class BargeIn implements AutoCloseable {
             listening.close();
             listening = null;
         }
-        order = "";
+        silent = true;
         seenSeconds = 0;
         openSeconds = 0;
     }

@@ -8,9 +8,11 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import readback.assistant.dialogue.SpeechTimes;
@@ -132,10 +134,13 @@ final class BargeInFigures {
         int right = 0;
         int other = 0;
         List<Double> late = new ArrayList<>();
+        Map<String, List<String>> heardAs = new TreeMap<>();
         for (Taken each : said) {
             Optional<Taken> first = taken.stream()
                     .filter(t -> t.at() > each.at() - 2 && t.at() < each.at() + IN_TIME_SECONDS)
                     .findFirst();
+            heardAs.computeIfAbsent(each.order(), order -> new ArrayList<>())
+                    .add(first.map(Taken::order).orElse("-"));
             if (first.isPresent() && first.get().order().equals(each.order())) {
                 right++;
                 late.add(first.get().at() - each.at());
@@ -157,6 +162,7 @@ final class BargeInFigures {
                 right,
                 other,
                 late.isEmpty() ? Double.NaN : late.get(late.size() / 2));
+        heardAs.forEach((order, heard) -> System.out.printf(Locale.ROOT, "  %-16s %s%n", order, heard));
     }
 
     /** All orders that are taken; the voice goes on after each, which makes it harder than it is. */
