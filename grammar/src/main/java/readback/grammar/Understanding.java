@@ -292,7 +292,8 @@ final class Understanding {
     }
 
     /**
-     * What a word means is no value and no answer. A question for what is worked out comes before one for a value of that name; any other value comes first.
+     * What a word means is no value and no answer. A question for what is worked out comes before one for a value of
+     * that name; any other value comes first.
      */
     private void topics() {
         if (!terms.isEmpty() && !inFull) {

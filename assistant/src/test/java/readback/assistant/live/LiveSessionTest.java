@@ -9,7 +9,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -88,6 +87,7 @@ class LiveSessionTest {
     private boolean headset;
     /** Whether what is played lasts until it is silenced. */
     private volatile boolean endless;
+
     private SessionRecord record;
     private LiveSession live;
     private CompletableFuture<Session> running;
