@@ -196,7 +196,7 @@ final class Waiting {
     }
 
     static Fact minutes(Duration left) {
-        return new Fact.Count((int) Math.max(1, left.plusSeconds(59).toMinutes()));
+        return new Fact.Counted((int) Math.max(1, left.plusSeconds(59).toMinutes()), "minute");
     }
 
     /** The objection to a value that is measured before the wait is over; corrections of earlier ones are welcome. */

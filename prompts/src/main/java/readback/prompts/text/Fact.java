@@ -25,6 +25,8 @@ public sealed interface Fact {
 
         T count(Count count);
 
+        T counted(Counted counted);
+
         T term(Term term);
 
         T pressureDifference(PressureDifference difference);
@@ -67,6 +69,18 @@ public sealed interface Fact {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.count(this);
+        }
+    }
+
+    /**
+     * A number of things with their noun: "two minutes", "one minute".
+     *
+     * @param noun the catalogue knows it under {@code term.count.<noun>.one} and {@code .other}
+     */
+    record Counted(int value, String noun) implements Fact {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.counted(this);
         }
     }
 

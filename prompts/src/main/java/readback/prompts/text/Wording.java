@@ -122,6 +122,13 @@ public final class Wording {
             }
 
             @Override
+            public String counted(Fact.Counted counted) {
+                String noun = template(
+                        "term.count." + counted.noun() + (counted.value() == 1 ? ".one" : ".other"), form, false);
+                return count(new Fact.Count(counted.value())) + " " + noun;
+            }
+
+            @Override
             public String term(Fact.Term term) {
                 return template("term." + term.key(), form, false);
             }

@@ -81,6 +81,16 @@ class WordingTest {
     }
 
     @Test
+    void one_thing_is_told_by_its_singular() {
+        Message one = Message.of("wait.left").with("minutes", new Fact.Counted(1, "minute"));
+        Message more = Message.of("wait.left").with("minutes", new Fact.Counted(15, "minute"));
+
+        assertThat(ENGLISH.shown(one, UnitSetting.US)).isEqualTo("1 minute left.");
+        assertThat(ENGLISH.spoken(one, false, UnitSetting.US)).isEqualTo("one minute left.");
+        assertThat(ENGLISH.spoken(more, false, UnitSetting.US)).isEqualTo("fifteen minutes left.");
+    }
+
+    @Test
     void several_values_are_joined_as_people_say_them() {
         Fact listing = new Fact.Listing(
                 List.of(new Fact.Count(1), new Fact.Count(2), new Fact.Amount(new BigDecimal("3"), Unit.OUNCE)));
