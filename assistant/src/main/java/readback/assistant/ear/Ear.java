@@ -39,6 +39,14 @@ public interface Ear extends AutoCloseable {
         return listen(Vocabulary.ofPhrases(phrases));
     }
 
+    /**
+     * The ear to listen with where little is left of what is said: where there are several, the one that is believed
+     * most. It may cost more for each second of sound, and belongs to this ear.
+     */
+    default Ear keenest() {
+        return this;
+    }
+
     /** Those of the words that the model can never hear, in alphabetical order. */
     SortedSet<String> missing(Collection<String> words);
 

@@ -51,6 +51,11 @@ public final class SecondOpinion implements Ear {
     }
 
     @Override
+    public Ear keenest() {
+        return second;
+    }
+
+    @Override
     public SortedSet<String> missing(Collection<String> words) {
         return first.missing(words);
     }

@@ -45,7 +45,7 @@ public final class BargeIn implements AutoCloseable {
      * @param gate level in decibels of full scale below which nothing is speech
      */
     public BargeIn(Ear ear, EchoCanceller canceller, List<String> phrases, Predicate<String> ownWords, double gate) {
-        this.ear = ear;
+        this.ear = ear.keenest();
         this.filter = new EchoFilter(canceller);
         this.phrases = List.copyOf(phrases);
         this.beginnings = beginnings(phrases);

@@ -54,6 +54,12 @@ class SecondOpinionTest extends EarContract {
     }
 
     @Test
+    void the_one_that_counts_for_more_is_the_keener() {
+        assertThat(new SecondOpinion(new ScriptedEar(List.of(), List.of()), second).keenest())
+                .isSameAs(second);
+    }
+
+    @Test
     void what_the_first_is_sure_of_is_not_heard_again() {
         Utterance heard = heard(1, hypotheses -> false, Hypothesis.typed("two eight nine"));
 
