@@ -63,8 +63,6 @@ final class Holds {
             Map.entry("leak-to-test", Holds::leakToTest),
             Map.entry("examined", assessment -> assessment.settings().tutor() == Tutor.EXAMINER));
 
-    private static final Set<Quantity> MOVED = EnumSet.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED);
-
     private static final Set<Quantity> AT_THE_GAUGES = EnumSet.of(
             Quantity.SUCTION_PRESSURE,
             Quantity.LIQUID_PRESSURE,
@@ -101,14 +99,15 @@ final class Holds {
                 .flatMap(Verdict::comparison)
                 .isPresent();
         return judged
-                && times(assessment, MOVED)
+                && times(assessment, Intake.ADDS_UP)
                         .anyMatch(moved -> times(assessment, AT_THE_GAUGES).allMatch(moved::isAfter));
     }
 
-    /** When each of these was told. */
+    /** When each of these was told; one that was left out tells nothing. */
     private static Stream<Instant> times(Assessment assessment, Set<Quantity> quantities) {
         return quantities.stream()
                 .flatMap(quantity -> assessment.sheet().answer(Slot.of(quantity)).stream())
+                .filter(Answer.Value.class::isInstance)
                 .map(Answer::at);
     }
 

@@ -27,7 +27,7 @@ final class Intake {
     static final String DONE = Content.Option.DONE.option();
 
     /** What is moved between two measurements adds up; of everything else the latest value counts. */
-    private static final Set<Quantity> ADDS_UP = EnumSet.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED);
+    static final Set<Quantity> ADDS_UP = EnumSet.of(Quantity.REFRIGERANT_ADDED, Quantity.REFRIGERANT_RECOVERED);
 
     private final Flow flow;
     private final Waiting waiting;
