@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import readback.calc.quantity.Reading;
+import readback.calc.quantity.Unit;
 import readback.prompts.checklist.Job;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
@@ -196,7 +197,7 @@ final class Waiting {
     }
 
     static Fact minutes(Duration left) {
-        return new Fact.Counted((int) Math.max(1, left.plusSeconds(59).toMinutes()), "minute");
+        return new Fact.Counted((int) Math.max(1, left.plusSeconds(59).toMinutes()), Unit.MINUTE);
     }
 
     /** The objection to a value that is measured before the wait is over; corrections of earlier ones are welcome. */

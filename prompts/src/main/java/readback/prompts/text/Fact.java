@@ -72,12 +72,8 @@ public sealed interface Fact {
         }
     }
 
-    /**
-     * A number of things with their noun: "two minutes", "one minute".
-     *
-     * @param noun the catalogue knows it under {@code term.count.<noun>.one} and {@code .other}
-     */
-    record Counted(int value, String noun) implements Fact {
+    /** A count with its unit in full, on the screen too: "two minutes", "one minute". */
+    record Counted(int value, Unit unit) implements Fact {
         @Override
         public <T> T fold(Cases<T> cases) {
             return cases.counted(this);

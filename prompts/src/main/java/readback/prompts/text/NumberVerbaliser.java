@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import readback.calc.quantity.Unit;
 
 /**
  * Numbers for the ear, in the words of a language. Digits are spoken singly so that thirteen and thirty cannot be
@@ -65,16 +66,20 @@ public final class NumberVerbaliser {
 
     /** "seven pounds, four ounces", digits singly; a part that is nothing is left out. */
     String words(PoundsAndOunces mass) {
-        String pounds = counted(mass.pounds(), "POUND");
-        String ounces = counted(mass.ounces(), "OUNCE");
+        String pounds = counted(mass.pounds(), Unit.POUND);
+        String ounces = counted(mass.ounces(), Unit.OUNCE);
         String both =
                 mass.pounds().signum() == 0 ? ounces : mass.ounces().signum() == 0 ? pounds : pounds + ", " + ounces;
         return mass.negative() ? text.apply("number.minus") + " " + both : both;
     }
 
-    private String counted(BigDecimal number, String unit) {
-        String one = number.compareTo(BigDecimal.ONE) == 0 ? ".one" : "";
-        return words(number) + " " + text.apply("term.unit." + unit + one);
+    private String counted(BigDecimal number, Unit unit) {
+        return words(number) + " " + unit(number.compareTo(BigDecimal.ONE) == 0, unit);
+    }
+
+    /** The unit where it alone is counted, and there is a single one or not: "minute", "minutes". */
+    String unit(boolean one, Unit unit) {
+        return text.apply("term.unit." + unit.name() + (one ? ".one" : ""));
     }
 
     /** "one and five eighths". */

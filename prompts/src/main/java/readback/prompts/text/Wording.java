@@ -123,9 +123,8 @@ public final class Wording {
 
             @Override
             public String counted(Fact.Counted counted) {
-                String noun = template(
-                        "term.count." + counted.noun() + (counted.value() == 1 ? ".one" : ".other"), form, false);
-                return count(new Fact.Count(counted.value())) + " " + noun;
+                return count(new Fact.Count(counted.value())) + " "
+                        + numbers.unit(counted.value() == 1, counted.unit());
             }
 
             @Override

@@ -82,8 +82,8 @@ class WordingTest {
 
     @Test
     void one_thing_is_told_by_its_singular() {
-        Message one = Message.of("wait.left").with("minutes", new Fact.Counted(1, "minute"));
-        Message more = Message.of("wait.left").with("minutes", new Fact.Counted(15, "minute"));
+        Message one = Message.of("wait.left").with("minutes", new Fact.Counted(1, Unit.MINUTE));
+        Message more = Message.of("wait.left").with("minutes", new Fact.Counted(15, Unit.MINUTE));
 
         assertThat(ENGLISH.shown(one, UnitSetting.US)).isEqualTo("1 minute left.");
         assertThat(ENGLISH.spoken(one, false, UnitSetting.US)).isEqualTo("one minute left.");
