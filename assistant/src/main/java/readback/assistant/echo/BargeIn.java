@@ -1,17 +1,16 @@
 package readback.assistant.echo;
 
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import readback.assistant.ear.Ear;
 import readback.assistant.ear.Listening;
 import readback.assistant.microphone.LevelMeter;
+import readback.grammar.Vocabulary;
 
 /**
  * Listens for a few orders while Readback itself speaks, in what is left when its own voice is taken out. Belongs to
@@ -27,7 +26,7 @@ public final class BargeIn implements AutoCloseable {
 
     private final Ear ear;
     private final EchoFilter filter;
-    private final List<String> phrases;
+    private final Vocabulary phrases;
     /** Words with which an order begins or that are one, with a space before them, to the order; the longest first. */
     private final Map<String, String> beginnings;
 
@@ -47,7 +46,7 @@ public final class BargeIn implements AutoCloseable {
     public BargeIn(Ear ear, EchoCanceller canceller, List<String> phrases, Predicate<String> ownWords, double gate) {
         this.ear = ear.keenest();
         this.filter = new EchoFilter(canceller);
-        this.phrases = List.copyOf(phrases);
+        this.phrases = Vocabulary.ofPhrases(phrases);
         this.beginnings = beginnings(phrases);
         this.ownWords = ownWords;
         this.level = new LevelMeter(Ear.RATE, gate);
@@ -96,7 +95,8 @@ public final class BargeIn implements AutoCloseable {
     }
 
     private static Map<String, String> beginnings(List<String> phrases) {
-        Map<String, String> orders = new HashMap<>();
+        Map<String, String> orders = new TreeMap<>(
+                Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()));
         for (String phrase : phrases) {
             String begun = phrase.contains(Ear.UNKNOWN) ? "" : " " + phrase;
             while (!begun.isEmpty()) {
@@ -104,11 +104,7 @@ public final class BargeIn implements AutoCloseable {
                 begun = begun.substring(0, begun.lastIndexOf(' '));
             }
         }
-        Map<String, String> sorted = new LinkedHashMap<>();
-        orders.keySet().stream()
-                .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
-                .forEach(begun -> sorted.put(begun, Objects.requireNonNull(orders.get(begun))));
-        return sorted;
+        return orders;
     }
 
     /** Whether someone speaks, by the level of the cleaned sound. */
