@@ -41,16 +41,6 @@ final class EchoStep implements SetupStep {
         return Optional.of(SetupEffect.Trial.ECHO);
     }
 
-    @Override
-    public List<Offer> offers(SetupState state) {
-        return Offer.commands(Choice.NEXT, Choice.AGAIN, Choice.BACK);
-    }
-
-    @Override
-    public Turn chosen(SetupState state, Offer offer, Way way) {
-        return way.to(Step.ECHO, state, List.of());
-    }
-
     /** It listened to itself, or could not. */
     Turn tried(SetupState state, SetupEvent.EchoTried tried, Way way) {
         return tried.result()

@@ -26,11 +26,6 @@ final class InstrumentsStep implements SetupStep {
     }
 
     @Override
-    public Turn chosen(SetupState state, Offer offer, Way way) {
-        return way.to(Step.INSTRUMENTS, state, List.of());
-    }
-
-    @Override
     public Optional<Turn> said(SetupState state, List<Reading> readings) {
         if (!readings.stream().allMatch(each -> Accuracies.among(each.quantity()))) {
             return Optional.empty();

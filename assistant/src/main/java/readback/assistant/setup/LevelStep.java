@@ -20,11 +20,6 @@ final class LevelStep implements SetupStep {
     }
 
     @Override
-    public boolean applies(SetupState state) {
-        return state.sound().microphone().isPresent();
-    }
-
-    @Override
     public boolean listens() {
         return true;
     }
@@ -34,20 +29,10 @@ final class LevelStep implements SetupStep {
         return Optional.of(SetupEffect.Trial.LEVEL);
     }
 
-    @Override
-    public List<Offer> offers(SetupState state) {
-        return Offer.commands(Choice.NEXT, Choice.AGAIN, Choice.BACK);
-    }
-
     /** The test words, and others that they could be mistaken for. */
     @Override
     public List<String> phrasesMeanwhile() {
         return List.of(TEST_WORDS, "four five six", "seven eight nine");
-    }
-
-    @Override
-    public Turn chosen(SetupState state, Offer offer, Way way) {
-        return way.to(Step.LEVEL, state, List.of());
     }
 
     /** Somebody spoke, or nobody did. */

@@ -1,6 +1,5 @@
 package readback.assistant.setup;
 
-import java.util.List;
 import java.util.Optional;
 import readback.assistant.microphone.SpeechLevel;
 import readback.prompts.text.Message;
@@ -17,11 +16,6 @@ final class NoiseStep implements SetupStep {
     }
 
     @Override
-    public boolean applies(SetupState state) {
-        return state.sound().microphone().isPresent();
-    }
-
-    @Override
     public boolean listens() {
         return true;
     }
@@ -29,16 +23,6 @@ final class NoiseStep implements SetupStep {
     @Override
     public Optional<SetupEffect> begins() {
         return Optional.of(SetupEffect.Trial.NOISE);
-    }
-
-    @Override
-    public List<Offer> offers(SetupState state) {
-        return Offer.commands(Choice.NEXT, Choice.AGAIN, Choice.BACK);
-    }
-
-    @Override
-    public Turn chosen(SetupState state, Offer offer, Way way) {
-        return way.to(Step.NOISE, state, List.of());
     }
 
     /** The noise was measured. */

@@ -20,7 +20,7 @@ interface SetupStep {
 
     /** Whether it can be of use now. */
     default boolean applies(SetupState state) {
-        return true;
+        return !listens() || state.sound().microphone().isPresent();
     }
 
     /** What follows where it is passed by, because it does not apply. */
@@ -43,8 +43,10 @@ interface SetupStep {
         return Message.of("setup." + ConstantName.of(step()) + ".ask");
     }
 
-    /** What can be chosen while nothing runs. */
-    List<Offer> offers(SetupState state);
+    /** What can be chosen while nothing runs: unless told otherwise, to go on or to begin anew. */
+    default List<Offer> offers(SetupState state) {
+        return Offer.commands(Choice.NEXT, Choice.AGAIN, Choice.BACK);
+    }
 
     /** What can be chosen while something runs. */
     default List<Offer> offersMeanwhile() {
@@ -71,8 +73,10 @@ interface SetupStep {
         return Expectation.open(state.decisions().units()).answeredBy(Command.YES, Command.NO);
     }
 
-    /** What comes of something that was chosen, but the way on and back. */
-    Turn chosen(SetupState state, Offer offer, Way way);
+    /** What comes of something that was chosen, but the way on and back: unless told otherwise, it begins anew. */
+    default Turn chosen(SetupState state, Offer offer, Way way) {
+        return way.to(step(), state, List.of());
+    }
 
     /** What comes of values that were said; empty where they do not fit here. */
     default Optional<Turn> said(SetupState state, List<Reading> readings) {
