@@ -403,7 +403,7 @@ final class StepPhrases {
             Meaning.Ordered meaning =
                     new Meaning.Ordered(Command.valueOf(order.getKey()), Optional.of(quantity.quantity()));
             // asked so, what is worked out is meant: a question of its own
-            if (!saidAnywhere(words) && !Understanding.asksForWorkedOut(meaning)) {
+            if (!saidAnywhere(words) && !Topics.asksForWorkedOut(meaning)) {
                 add(words, meaning);
             }
         }

@@ -2,7 +2,6 @@ package readback.grammar;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -21,15 +20,6 @@ final class Understanding {
     /** An option where another set was asked for, or none. */
     private static final double INTRODUCED = 0.95;
 
-    private static final Set<Quantity> WORKED_OUT =
-            EnumSet.of(Quantity.PLATE_SUPERHEAT, Quantity.PLATE_SUBCOOLING, Quantity.TEMPERATURE_SPLIT);
-
-    /** A question made of words that ask and a topic. */
-    private static final double TOPIC = 0.9;
-
-    /** The set of the words of the trade whose meaning is asked for. */
-    private static final String TERMS = "term";
-
     /** Sets of the rating plate and the coil, asked one after the other and told in one breath. */
     private static final Set<String> TOGETHER = Set.of("refrigerant", "metering-device");
 
@@ -41,8 +31,7 @@ final class Understanding {
     private final Troubles troubles;
     private final Mentions mentions;
     private final Ways found = new Ways();
-    private final Ways topics = new Ways();
-    private final Ways terms = new Ways();
+    private final Topics topics;
     /** Whether the utterance is, word for word, an option that is understood anywhere. */
     private boolean inFull;
 
@@ -50,6 +39,7 @@ final class Understanding {
         this.lexicon = lexicon;
         this.utterance = utterance;
         this.troubles = new Troubles(utterance);
+        this.topics = new Topics(utterance);
         this.mentions = new Mentions(lexicon, utterance, found);
     }
 
@@ -69,7 +59,7 @@ final class Understanding {
             // "what now" is asked for help, not "what" with a small word after it
             whole(0, 1, true);
         }
-        topics();
+        topics.into(found, inFull);
         // "what's my target superheat" is a question of its own, not one about a value of that name; so is "no plate"
         found.removeIf(this::impliedByWhole);
         saturationQuestion();
@@ -257,10 +247,10 @@ final class Understanding {
         @Override
         public void small(Item.Small small) {
             if (small.word() == Item.Word.ASK) {
-                Understanding.this.topic(end, score, false);
+                topics.asked(end, score);
             }
             if (small.word() == Item.Word.DEFINE) {
-                Understanding.this.topic(end, score, true);
+                topics.defined(end, score);
             }
             if (loosely && small.word() == Item.Word.FILLER) {
                 whole(end, score * POLITE, true);
@@ -276,59 +266,6 @@ final class Understanding {
         public void spot(Item.Spot spot) {
             // looked for where nothing else is understood
         }
-    }
-
-    /** "What's my superheat right now", "what does superheat mean". */
-    private void topic(int at, double score, boolean meaning) {
-        for (int place : utterance.afterOptional(at, Item.Word.FILLER)) {
-            for (ParseChart.Match match : utterance.matches(place)) {
-                if (match.item() instanceof Item.Topic topic
-                        && topic.set().equals(TERMS) == meaning
-                        && onlyTail(match.end())) {
-                    (meaning ? terms : topics).add(new Meaning.Choice(topic.set(), topic.option()), score * TOPIC);
-                }
-            }
-        }
-    }
-
-    /**
-     * What a word means is no value and no answer. A question for what is worked out comes before one for a value of
-     * that name; any other value comes first.
-     */
-    private void topics() {
-        if (!terms.isEmpty() && !inFull) {
-            found.removeIf(meaning -> true);
-            found.addAll(terms);
-            return;
-        }
-        if (topics.isEmpty()) {
-            return;
-        }
-        found.removeIf(meaning -> meaning instanceof Meaning.Ordered ordered && asksForWorkedOut(ordered));
-        boolean asked = found.any(meaning ->
-                meaning instanceof Meaning.Ordered ordered && ordered.about().isPresent());
-        if (!asked) {
-            found.addAll(topics);
-        }
-    }
-
-    /** "What was the superheat": the one that was worked out, not that of the rating plate. */
-    static boolean asksForWorkedOut(Meaning.Ordered ordered) {
-        return ordered.command() == Command.SAY_AGAIN
-                && ordered.about().filter(WORKED_OUT::contains).isPresent();
-    }
-
-    private boolean onlyTail(int at) {
-        if (at == utterance.length()) {
-            return true;
-        }
-        for (ParseChart.Match match : utterance.matches(at)) {
-            boolean small = utterance.isSmall(match, Item.Word.TAIL) || utterance.isSmall(match, Item.Word.FILLER);
-            if (small && onlyTail(match.end())) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Whether only small words follow: "say again please". */
