@@ -80,6 +80,7 @@ final class Call {
             }
             next();
             if (turn.state().closed()) {
+                acts(turn.state());
                 return outcome(Outcome.Ending.FINISHED);
             }
         }
@@ -110,34 +111,49 @@ final class Call {
         State state = turn.state();
         if (!state.closed()) {
             Expectation expectation = dialogue.expectation(state);
-            says(technician.answer(state, expectation), expectation, technician.answered());
+            int moves = site.moves();
+            String words = technician.answer(state, expectation);
+            if (site.moves() > moves) {
+                acts(state);
+            }
+            says(words, expectation, technician.answered());
         }
+    }
+
+    /** Refrigerant is moved or the call ended: what stands now was acted on. */
+    private void acts(State state) {
+        tally.actedOnMisheard += technician.misheard(state).isEmpty() ? 0 : 1;
     }
 
     private void says(String words, Expectation expectation, Optional<Quantity> value) {
         pass(BREATH);
-        Speech.Spoken spoken = speech.heard(words, expectation);
-        reaches(spoken, expectation);
+        int from = events.size();
+        Speech.Spoken spoken = speech.say(words, expectation, this::reaches);
+        wasSaid(spoken, from, expectation);
         tally.turns++;
         value.ifPresent(quantity -> tell(quantity, spoken.slips()));
     }
 
-    private void reaches(Speech.Spoken spoken, Expectation expectation) {
-        said.add(now + "  events from " + (events.size() + 1) + "  " + expectation.step() + ": " + spoken.words());
-        for (List<Hypothesis> utterance : spoken.utterances()) {
-            happens(spoken.words(), new Event.Heard(now, speech.source(), utterance));
-        }
+    /** The dialogue hears an utterance and tells what it expects now; nothing once the call is over. */
+    private Optional<Expectation> reaches(List<Hypothesis> utterance) {
+        happens(utterance.get(0).words(), new Event.Heard(now, speech.source(), utterance));
+        return turn.state().closed() ? Optional.empty() : Optional.of(dialogue.expectation(turn.state()));
+    }
+
+    private void wasSaid(Speech.Spoken spoken, int from, Expectation expectation) {
+        said.add(now + "  events from " + (from + 1) + "  " + expectation.step() + ": " + spoken.words());
     }
 
     /** What is said to somebody else must not be taken; where it was, he takes it back as soon as he hears it. */
     private void talksToSomebody(Expectation expectation) {
-        Optional<Speech.Spoken> aside = speech.aside(expectation);
+        State before = turn.state();
+        int from = events.size();
+        Optional<Speech.Spoken> aside = speech.aside(expectation, this::reaches);
         if (aside.isEmpty()) {
             return;
         }
+        wasSaid(aside.get(), from, expectation);
         pass(BREATH);
-        State before = turn.state();
-        reaches(aside.get(), expectation);
         State after = turn.state();
         tally.asides++;
         boolean taken = !after.sheet().equals(before.sheet());
@@ -173,6 +189,9 @@ final class Call {
         int atOnce;
         int wrong;
         int wrongAtVerdicts;
+
+        /** How often refrigerant was moved or the call ended while a reading stood otherwise than called out. */
+        int actedOnMisheard;
 
         /** Values that were corrected in the same breath, and those of them that were taken as corrected. */
         int slips;

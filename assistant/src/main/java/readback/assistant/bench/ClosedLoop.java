@@ -1,9 +1,19 @@
 package readback.assistant.bench;
 
+import java.time.Duration;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
@@ -16,24 +26,35 @@ import readback.calc.name.ConstantName;
 
 /**
  * Whole service calls by voice: a simulated unit, a synthetic technician who reads his instruments aloud, the ear, the
- * dialogue. Each is made once more by typing, so that what hearing costs can be told. Owned by one thread.
+ * dialogue. Each is made once more by typing, so that what hearing costs can be told. Calls are made at the same time,
+ * by as many as can speak. Owned by one thread.
  */
 public final class ClosedLoop {
 
     /** A start of its own for each call's ways of speaking. */
     private static final long APART = 7_919;
 
-    private final Dialogue dialogue;
-    private final SpokenWords speech;
-    private final long start;
-    private final BuiltUnits units = new BuiltUnits();
+    private static final Duration LONGEST_CALL = Duration.ofMinutes(10);
 
-    /** @param start from which the generator of each call begins */
-    public ClosedLoop(Dialogue dialogue, SpokenWords speech, long start) {
+    private final Dialogue dialogue;
+    private final List<SpokenWords> speeches;
+    private final long start;
+
+    /**
+     * @param speeches one for each call that is made at the same time; nobody else uses them
+     * @param start from which the generator of each call begins
+     */
+    public ClosedLoop(Dialogue dialogue, List<SpokenWords> speeches, long start) {
         this.dialogue = dialogue;
-        this.speech = speech;
+        this.speeches = List.copyOf(speeches);
         this.start = start;
     }
+
+    /** Somebody who makes calls one after the other. Owned by whoever took it. */
+    private record Line(SpokenWords speech, BuiltUnits units) {}
+
+    /** A call that was made, with what is kept of it if it is to be looked at. */
+    private record Made(int number, Both both, Call aloud) {}
 
     /** What came of one call, by voice and typed. */
     private record Both(Caller caller, Outcome spoken, Outcome typed, Call.Tally tally) {
@@ -59,7 +80,7 @@ public final class ClosedLoop {
             return String.format(
                     Locale.ROOT,
                     "%s; %s: %s, first verdict %s, typed %s; %d turns, at once %d of %d, wrong %d, slips right %d of %d,"
-                            + " remarks taken %d of %d, verdicts from a misheard reading %d",
+                            + " remarks taken %d of %d, verdicts from a misheard reading %d, acted on %d",
                     spoken.drawn(),
                     caller,
                     ConstantName.of(spoken.ending()),
@@ -73,7 +94,8 @@ public final class ClosedLoop {
                     tally.slips,
                     tally.asidesTaken,
                     tally.asides,
-                    tally.wrongAtVerdicts);
+                    tally.wrongAtVerdicts,
+                    tally.actedOnMisheard);
         }
     }
 
@@ -91,20 +113,27 @@ public final class ClosedLoop {
     public List<String> measure(int first, int last, Optional<KeptCalls> kept, Consumer<String> made)
             throws RecordUnavailableException {
         List<Both> calls = new ArrayList<>();
-        for (int number = first; number <= last; number++) {
-            Case drawn = Case.draw(start, number, units);
-            Caller caller = speech.begin(start * APART + number);
-            Call aloud = new Call(dialogue, drawn, Level.CHECKLIST, speech, (said, turn) -> {});
-            Outcome spoken = aloud.made();
-            Outcome typed = new Call(dialogue, drawn, Level.CHECKLIST, new Typed(true), (said, turn) -> {}).made();
-            Both both = new Both(caller, spoken, typed, aloud.tally());
-            calls.add(both);
-            if (kept.isPresent() && both.toLookAt()) {
-                List<String> lines = new ArrayList<>(List.of(both.toString(), ""));
-                lines.addAll(aloud.said());
-                kept.get().keep("call-" + start + "-" + number, aloud.events(), lines);
+        BlockingQueue<Line> idle = new ArrayBlockingQueue<>(speeches.size());
+        speeches.forEach(speech -> idle.add(new Line(speech, new BuiltUnits())));
+        ExecutorService callers = Executors.newFixedThreadPool(speeches.size());
+        try {
+            Queue<Future<Made>> waiting = new ArrayDeque<>();
+            for (int number = first; number <= last; number++) {
+                int its = number;
+                waiting.add(callers.submit(() -> onLine(idle, its)));
             }
-            made.accept(both.toString());
+            while (!waiting.isEmpty()) {
+                Made call = waiting.remove().get();
+                calls.add(call.both());
+                keep(call, kept);
+                made.accept(call.both().toString());
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e.getCause());
+        } finally {
+            end(callers);
         }
         List<String> lines = new ArrayList<>();
         of(calls, "callers whom the acoustic model never met", Caller::stranger, lines);
@@ -113,18 +142,58 @@ public final class ClosedLoop {
         return lines;
     }
 
+    /** Waits for the calls that are being made: nobody may take voice and ear from them. */
+    private static void end(ExecutorService callers) {
+        callers.shutdownNow();
+        boolean interrupted = Thread.interrupted();
+        try {
+            callers.awaitTermination(LONGEST_CALL.toSeconds(), TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            interrupted = true;
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private Made onLine(BlockingQueue<Line> idle, int number) throws InterruptedException {
+        Line line = idle.take();
+        try {
+            return make(number, line);
+        } finally {
+            idle.add(line);
+        }
+    }
+
+    private Made make(int number, Line line) {
+        Case drawn = Case.draw(start, number, line.units());
+        Caller caller = line.speech().begin(start * APART + number);
+        Call aloud = new Call(dialogue, drawn, Level.CHECKLIST, line.speech(), (said, turn) -> {});
+        Outcome spoken = aloud.made();
+        Outcome typed = new Call(dialogue, drawn, Level.CHECKLIST, new Typed(true), (said, turn) -> {}).made();
+        return new Made(number, new Both(caller, spoken, typed, aloud.tally()), aloud);
+    }
+
+    private void keep(Made call, Optional<KeptCalls> kept) throws RecordUnavailableException {
+        if (kept.isPresent() && call.both().toLookAt()) {
+            List<String> lines = new ArrayList<>(List.of(call.both().toString(), ""));
+            lines.addAll(call.aloud().said());
+            kept.get().keep("call-" + start + "-" + call.number(), call.aloud().events(), lines);
+        }
+    }
+
     private static void of(List<Both> all, String who, Predicate<Caller> which, List<String> lines) {
         List<Both> calls =
                 all.stream().filter(call -> which.test(call.caller())).toList();
         if (!calls.isEmpty()) {
             lines.add(calls.size() + " calls of " + who);
             table(calls, lines);
-            calls.stream().map(Both::caller).distinct().forEach(caller -> {
+            calls.stream().map(call -> call.caller().name()).distinct().forEach(name -> {
                 List<Both> his = calls.stream()
-                        .filter(call -> call.caller().equals(caller))
+                        .filter(call -> call.caller().name().equals(name))
                         .toList();
                 lines.add(new Share(sum(his, tally -> tally.atOnce), sum(his, tally -> tally.values))
-                        .line("  at once, " + caller.voice().name() + ", calls: " + his.size()));
+                        .line("  at once, " + his.get(0).caller().voice().name() + ", calls: " + his.size()));
             });
             lines.add("");
         }
@@ -147,6 +216,8 @@ public final class ClosedLoop {
         lines.add(new Share(sum(calls, tally -> tally.asidesTaken), sum(calls, tally -> tally.asides))
                 .line("remarks to somebody else that something came of"));
         lines.add(share(calls, Both::misheard).line("calls with a verdict from a reading that was misheard"));
+        lines.add(share(calls, call -> call.tally().actedOnMisheard > 0)
+                .line("the same, and it was acted on: nobody noticed"));
         lines.add(share(calls, Both::asTyped).line("first verdict as when typed"));
         lines.add(new Share(
                         count(

@@ -2,6 +2,7 @@ package readback.assistant.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import readback.assistant.dialogue.Event;
 import readback.grammar.Expectation;
 import readback.grammar.Hypothesis;
@@ -10,23 +11,26 @@ import readback.grammar.Hypothesis;
 interface Speech {
 
     /**
-     * What was said and what was heard of it.
+     * What was said.
      *
      * @param words as they were said, with a comma at each pause
      * @param slips whether they hold a slip of the tongue and its correction
-     * @param utterances the alternatives of each; none where nothing was heard
      */
-    record Spoken(String words, boolean slips, List<List<Hypothesis>> utterances) {
-        public Spoken {
-            utterances = List.copyOf(utterances);
-        }
-    }
+    record Spoken(String words, boolean slips) {}
 
-    /** The words as they are said and heard. */
-    Spoken heard(String words, Expectation expectation);
+    /**
+     * Takes the alternatives of an utterance and tells what is expected after it; nothing where nobody listens any
+     * more.
+     */
+    interface Listener extends Function<List<Hypothesis>, Optional<Expectation>> {}
+
+    /**
+     * Says the words; each utterance that is heard of them reaches the listener before the next one is listened for.
+     */
+    Spoken say(String words, Expectation expectation, Listener listener);
 
     /** Now and then something that is said to somebody else before the answer. */
-    Optional<Spoken> aside(Expectation expectation);
+    Optional<Spoken> aside(Expectation expectation, Listener listener);
 
     /** Where the words come from. */
     Event.Source source();

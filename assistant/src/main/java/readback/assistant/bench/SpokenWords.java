@@ -11,13 +11,11 @@ import java.util.random.RandomGenerator;
 import readback.assistant.dialogue.Event;
 import readback.assistant.ear.AudioFileFeed;
 import readback.assistant.ear.Ear;
-import readback.assistant.ear.Utterance;
 import readback.assistant.measure.Noise;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.VoiceFailedException;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
-import readback.grammar.Hypothesis;
 import readback.grammar.Vocabulary;
 
 /** Speaks the technician's words, puts noise beside them and lets the ear hear them. Owned by one thread. */
@@ -72,33 +70,32 @@ public final class SpokenWords implements Speech {
     }
 
     @Override
-    public Spoken heard(String words, Expectation expectation) {
-        Vocabulary vocabulary = vocabulary(expectation);
-        return heard(new Callout(grammar, chance).of(words, expectation, vocabulary), vocabulary);
+    public Spoken say(String words, Expectation expectation, Listener listener) {
+        Callout.Line line = new Callout(grammar, chance).of(words, expectation, vocabulary(expectation));
+        return say(line, expectation, listener);
     }
 
     @Override
-    public Optional<Spoken> aside(Expectation expectation) {
-        return new Callout(grammar, chance).smallTalk().map(line -> heard(line, vocabulary(expectation)));
+    public Optional<Spoken> aside(Expectation expectation, Listener listener) {
+        return new Callout(grammar, chance).smallTalk().map(line -> say(line, expectation, listener));
     }
 
     private Vocabulary vocabulary(Expectation expectation) {
         return vocabularies.computeIfAbsent(expectation, grammar::vocabulary);
     }
 
-    private Spoken heard(Callout.Line line, Vocabulary vocabulary) {
+    private Spoken say(Callout.Line line, Expectation expectation, Listener listener) {
         Samples sound = sound(line);
         Samples noisy = signalToNoise.isPresent()
                 ? Noise.FAN.mixed(sound, signalToNoise.getAsDouble(), chance.nextLong())
                 : sound;
         AudioFileFeed feed = new AudioFileFeed(ear, noisy);
-        List<List<Hypothesis>> heard = new ArrayList<>();
-        Optional<Utterance> next = feed.next(vocabulary);
-        while (next.isPresent()) {
-            heard.add(next.get().alternatives());
-            next = feed.ended() ? Optional.empty() : feed.next(vocabulary);
+        Optional<Expectation> expected = Optional.of(expectation);
+        while (expected.isPresent() && !feed.ended()) {
+            expected = feed.next(vocabulary(expected.get()))
+                    .flatMap(utterance -> listener.apply(utterance.alternatives()));
         }
-        return new Spoken(line.words(), line.slips(), heard);
+        return new Spoken(line.words(), line.slips());
     }
 
     private Samples sound(Callout.Line line) {

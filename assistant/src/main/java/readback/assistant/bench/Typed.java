@@ -15,12 +15,13 @@ import readback.grammar.Hypothesis;
 record Typed(boolean calledOut) implements Speech {
 
     @Override
-    public Spoken heard(String words, Expectation expectation) {
-        return new Spoken(words, false, List.of(List.of(Hypothesis.typed(words))));
+    public Spoken say(String words, Expectation expectation, Listener listener) {
+        listener.apply(List.of(Hypothesis.typed(words)));
+        return new Spoken(words, false);
     }
 
     @Override
-    public Optional<Spoken> aside(Expectation expectation) {
+    public Optional<Spoken> aside(Expectation expectation, Listener listener) {
         return Optional.empty();
     }
 

@@ -161,7 +161,8 @@ public final class MeasureCommand implements Callable<Integer> {
             paramLabel = "N",
             description =
                     "Make this many service calls at simulated units by voice: a voice reads the instruments aloud beside"
-                            + " a fan (--noise DB, one level; else in quiet), the ear hears it. The seed is that of --plant.")
+                            + " a fan (--noise DB, one level; else in quiet), the ear hears it. As many are made at the same"
+                            + " time as there are processors, 8 at most. The seed is that of --plant.")
     private Optional<Integer> calls = Optional.empty();
 
     @Option(

@@ -40,6 +40,23 @@ record VoiceCalls(
 
     private static final int MOST_CALLS = 10_000;
 
+    /** Calls that are made at the same time at most: each has the models in memory once. */
+    private static final int MOST_AT_ONCE = 8;
+
+    /** Voices and an ear, of one call at a time. */
+    private record Line(List<Caller> callers, Ear ear) {
+
+        SpokenWords speech(Desk desk, Optional<Double> noise) {
+            return new SpokenWords(
+                    desk.grammar(), callers, ear, noise.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
+        }
+
+        void close() {
+            ear.close();
+            callers.forEach(caller -> caller.voice().close());
+        }
+    }
+
     void make() {
         if (calls < 1 || calls > MOST_CALLS) {
             throw new CommandFailure("--calls is a number of calls from 1 to " + MOST_CALLS + ", not " + calls + ".");
@@ -49,18 +66,25 @@ record VoiceCalls(
         });
         keep.ifPresent(VoiceCalls::refuseFull);
         Desk desk = Desk.standard();
-        List<Caller> callers = callers();
-        try (Ear listening = ear.open(desk.grammar(), console)) {
-            SpokenWords speech = new SpokenWords(
-                    desk.grammar(),
-                    callers,
-                    listening,
-                    noise.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
+        List<Line> lines = new ArrayList<>();
+        try {
+            int atOnce = one.isPresent()
+                    ? 1
+                    : Math.min(
+                            calls, Math.min(MOST_AT_ONCE, Runtime.getRuntime().availableProcessors()));
+            for (int i = 0; i < atOnce; i++) {
+                lines.add(new Line(callers(), ear.open()));
+            }
+            ear.warn(lines.get(0).ear(), desk.grammar(), console);
+            List<Caller> callers = lines.get(0).callers();
             console.out()
                     .println(calls + " calls by voice, start number " + start + ", "
                             + noise.map(level -> "a fan at " + level + " dB").orElse("in quiet") + "; voices: "
                             + callers.stream().map(Caller::toString).collect(Collectors.joining("; ")));
-            new ClosedLoop(desk.dialogue(), speech, start)
+            new ClosedLoop(
+                            desk.dialogue(),
+                            lines.stream().map(line -> line.speech(desk, noise)).toList(),
+                            start)
                     .measure(
                             one.orElse(1),
                             one.orElse(calls),
@@ -71,7 +95,7 @@ record VoiceCalls(
         } catch (UnknownStepException | SpokenWords.VoiceSilentException | RecordUnavailableException e) {
             throw new CommandFailure(e);
         } finally {
-            callers.forEach(caller -> caller.voice().close());
+            lines.forEach(Line::close);
         }
     }
 

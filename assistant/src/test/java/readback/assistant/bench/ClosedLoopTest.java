@@ -1,6 +1,7 @@
 package readback.assistant.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +30,7 @@ import readback.assistant.replay.Verification;
 import readback.assistant.sound.Samples;
 import readback.assistant.voice.Reader;
 import readback.assistant.voice.Voice;
+import readback.assistant.voice.VoiceFailedException;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.grammar.Vocabulary;
@@ -114,9 +116,17 @@ class ClosedLoopTest {
     }
 
     private static ClosedLoop loop(UnaryOperator<String> line, Reader.Acquaintance acquaintance) {
-        Wire wire = new Wire(line);
-        Caller caller = new Caller("wire", acquaintance, wire);
-        return new ClosedLoop(DIALOGUE, new SpokenWords(GRAMMAR, List.of(caller), wire, OptionalDouble.empty()), 7);
+        return loop(line, acquaintance, 1);
+    }
+
+    private static ClosedLoop loop(UnaryOperator<String> line, Reader.Acquaintance acquaintance, int atOnce) {
+        List<SpokenWords> speeches = new ArrayList<>();
+        for (int i = 0; i < atOnce; i++) {
+            Wire wire = new Wire(line);
+            Caller caller = new Caller("wire", acquaintance, wire);
+            speeches.add(new SpokenWords(GRAMMAR, List.of(caller), wire, OptionalDouble.empty()));
+        }
+        return new ClosedLoop(DIALOGUE, speeches, 7);
     }
 
     private static List<String> calls(UnaryOperator<String> line) throws RecordUnavailableException {
@@ -157,6 +167,41 @@ class ClosedLoopTest {
         loop(words -> words, Reader.Acquaintance.STRANGER).measure(3, 3, Optional.empty(), alone::add);
 
         assertThat(alone).hasSize(1).first().isEqualTo(after.get(2));
+    }
+
+    @Test
+    void calls_made_at_the_same_time_are_those_made_one_after_the_other() throws RecordUnavailableException {
+        List<String> together = new ArrayList<>();
+        List<String> alone = new ArrayList<>();
+
+        List<String> table = loop(words -> words, Reader.Acquaintance.STRANGER, 3)
+                .measure(1, CALLS, Optional.empty(), together::add);
+
+        assertThat(loop(words -> words, Reader.Acquaintance.STRANGER).measure(1, CALLS, Optional.empty(), alone::add))
+                .isEqualTo(table);
+        assertThat(together).isEqualTo(alone);
+    }
+
+    /** Whoever is misheard again and again leaves it at last, and acts on what stands: counted apart. */
+    @Test
+    void acting_on_what_was_misheard_is_counted() throws RecordUnavailableException {
+        List<String> lines = calls(words -> words.replace("five", "four"));
+
+        assertThat(line(lines, "the same, and it was acted on")).doesNotContainPattern(" 0 of ");
+        assertThat(line(calls(words -> words), "the same, and it was acted on")).containsPattern(" 0 of ");
+    }
+
+    @Test
+    void a_voice_that_fails_ends_the_measurement_with_its_reason() {
+        assertThatThrownBy(() -> loop(
+                                words -> {
+                                    throw new SpokenWords.VoiceSilentException(new VoiceFailedException("no breath"));
+                                },
+                                Reader.Acquaintance.STRANGER,
+                                2)
+                        .measure(1, CALLS, Optional.empty(), made -> {}))
+                .isInstanceOf(SpokenWords.VoiceSilentException.class)
+                .hasMessage("no breath");
     }
 
     @Test
