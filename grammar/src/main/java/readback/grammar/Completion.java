@@ -3,6 +3,7 @@ package readback.grammar;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import readback.calc.quantity.Reading;
@@ -19,9 +20,12 @@ public final class Completion {
     public enum Extent {
         /** It is the beginning of something and nothing by itself: "suction", "one one". */
         BEGUN,
-        /** It is a usual value, and one more word would make another one of it: "sixty". */
+        /**
+         * It is a usual value, and one more word would make another one of it: "sixty". Or it is none, and one more
+         * word would make a value of it that is rare: "three zero" of a discharge temperature.
+         */
         MAY_GO_ON,
-        /** It is a usual value to which only decimals can be added: "sixty two". */
+        /** It is a value to which only decimals can be added: "sixty two". */
         MAY_GET_DECIMALS,
         /** Nothing is expected after it. */
         WHOLE
@@ -39,26 +43,38 @@ public final class Completion {
     private final PhraseCompletion phrases;
     private final Function<String, List<Interpretation>> understanding;
     private final Predicate<Reading> usual;
+    private final Predicate<Reading> possible;
 
     private Completion(
-            PhraseCompletion phrases, Function<String, List<Interpretation>> understanding, Predicate<Reading> usual) {
+            PhraseCompletion phrases,
+            Function<String, List<Interpretation>> understanding,
+            Predicate<Reading> usual,
+            Predicate<Reading> possible) {
         this.phrases = phrases;
         this.understanding = understanding;
         this.usual = usual;
+        this.possible = possible;
     }
 
     /** Judged by the phrases alone, where they belong to no step. */
     public static Completion ofPhrases(Collection<String> phrases) {
-        return new Completion(new PhraseCompletion(phrases), words -> List.of(), reading -> false);
+        return new Completion(new PhraseCompletion(phrases), words -> List.of(), reading -> false, reading -> false);
     }
 
     /** Judged by the phrases of the step and by what words mean at it. */
     static Completion ofStep(Grammar grammar, Collection<String> phrases, Expectation expectation) {
         return new Completion(
-                new PhraseCompletion(phrases), words -> grammar.understand(words, expectation), reading -> {
-                    QuantityWords words = grammar.lexicon().words(reading.quantity());
-                    return words.isUsual(reading) && words.isStatedSoFinely(reading);
-                });
+                new PhraseCompletion(phrases),
+                words -> grammar.understand(words, expectation),
+                stated(grammar, QuantityWords::isUsual),
+                stated(grammar, QuantityWords::canBe));
+    }
+
+    private static Predicate<Reading> stated(Grammar grammar, BiPredicate<QuantityWords, Reading> value) {
+        return reading -> {
+            QuantityWords words = grammar.lexicon().words(reading.quantity());
+            return value.test(words, reading) && words.isStatedSoFinely(reading);
+        };
     }
 
     /**
@@ -75,35 +91,43 @@ public final class Completion {
         int values = ways.isEmpty() ? 0 : ways.get(0).meaning().readings().size();
         if (values == 0) {
             boolean understood = ways.stream().anyMatch(way -> way.meaning().understood());
-            boolean begun = phrases.open(words) || (!understood && makesUsual(words, NUMBER_WORDS, ANY, 0));
+            boolean begun = phrases.open(words) || (!understood && makes(usual, words, NUMBER_WORDS, ANY, 0));
             return begun ? Extent.BEGUN : Extent.WHOLE;
         }
         double natural = ways.get(0).score();
-        boolean more = makesUsual(words, NUMBER_WORDS, values, natural);
-        if (!usual(ways, values, natural)) {
-            return more ? Extent.BEGUN : Extent.WHOLE;
+        boolean more = makes(usual, words, NUMBER_WORDS, values, natural);
+        if (!isOne(usual, ways, values, natural)) {
+            return more ? Extent.BEGUN : rare(words, values, natural);
         }
         boolean hasDecimals =
                 ways.get(0).meaning().readings().get(values - 1).value().scale() > 0;
         if (more) {
             return hasDecimals ? Extent.MAY_GET_DECIMALS : Extent.MAY_GO_ON;
         }
-        return makesUsual(words, DECIMALS, values, natural) ? Extent.MAY_GET_DECIMALS : Extent.WHOLE;
+        return makes(usual, words, DECIMALS, values, natural) ? Extent.MAY_GET_DECIMALS : Extent.WHOLE;
     }
 
-    /** Whether one of these, said next, makes a usual value of the last one. */
-    private boolean makesUsual(String words, List<String> next, int values, double natural) {
-        return next.stream().anyMatch(more -> usual(understanding.apply(words + ' ' + more), values, natural));
+    /** What nobody calls out usually, and makes nothing usual either. */
+    private Extent rare(String words, int values, double natural) {
+        if (makes(possible, words, NUMBER_WORDS, values, natural)) {
+            return Extent.MAY_GO_ON;
+        }
+        return makes(possible, words, DECIMALS, values, natural) ? Extent.MAY_GET_DECIMALS : Extent.WHOLE;
+    }
+
+    /** Whether one of these, said next, makes such a value of the last one. */
+    private boolean makes(Predicate<Reading> such, String words, List<String> next, int values, double natural) {
+        return next.stream().anyMatch(more -> isOne(such, understanding.apply(words + ' ' + more), values, natural));
     }
 
     /**
-     * Whether one of the ways to understand the words that are natural enough has so many values, the last a usual one.
+     * Whether one of the ways to understand the words that are natural enough has so many values, the last such a one.
      */
-    private boolean usual(List<Interpretation> ways, int values, double natural) {
+    private boolean isOne(Predicate<Reading> such, List<Interpretation> ways, int values, double natural) {
         return ways.stream().filter(way -> way.score() > MEANT * natural).anyMatch(way -> {
             List<Reading> readings = way.meaning().readings();
             boolean asMany = values == ANY ? !readings.isEmpty() : readings.size() == values;
-            return asMany && usual.test(readings.get(readings.size() - 1));
+            return asMany && such.test(readings.get(readings.size() - 1));
         });
     }
 

@@ -65,7 +65,14 @@ final class StepPhrases {
             Quantity.FILTER_DRIER_CHARGE,
             Quantity.ROOM_AREA);
 
-    private static final int CORRECTIONS = 140;
+    private static final int CORRECTIONS = 240;
+
+    /** Of the words that lead a correction so many are usual: each comes in one of five, all others in the fifth. */
+    private static final int USUAL_MARKERS = 4;
+
+    /** "One eighteen, no, one nineteen": corrected before the breath is over. */
+    private static final int IN_ONE_BREATH = 120;
+
     private static final int OPTION_REPEATED = 6;
     private static final int ANSWER_REPEATED = 12;
     private static final int PLAIN_ANSWER_REPEATED = 120;
@@ -384,9 +391,28 @@ final class StepPhrases {
             ReadingPhrases.Said said = corrected.isPresent() && i % 3 != 0
                     ? readings.bare(lexicon.words(corrected.get()))
                     : readings.named(all.get(random.nextInt(all.size())));
-            String marker = i % 2 == 0 ? "correction" : readings.pick(markers);
-            add(marker + " " + said.words(), new Meaning.Correction(List.of(said.reading())));
+            add(marker(markers, i) + " " + said.words(), new Meaning.Correction(List.of(said.reading())));
         }
+        expectation.quantity().map(lexicon::words).ifPresent(asked -> {
+            for (int i = 0; i < IN_ONE_BREATH; i++) {
+                ReadingPhrases.Said slip = i % 3 == 0 ? readings.nameFirst(asked) : readings.bare(asked);
+                ReadingPhrases.Said meant = readings.bare(asked);
+                add(
+                        String.join(
+                                " ",
+                                slip.words(),
+                                markers.get(i % USUAL_MARKERS).words(),
+                                meant.words()),
+                        new Meaning.Values(List.of(meant.reading())));
+            }
+        });
+    }
+
+    /** The usual ones in turn, now and then any other. */
+    private String marker(List<Phrase> markers, int i) {
+        return i % (USUAL_MARKERS + 1) == USUAL_MARKERS
+                ? readings.pick(markers)
+                : markers.get(i % (USUAL_MARKERS + 1)).words();
     }
 
     private void about() {

@@ -52,6 +52,19 @@ class CompletionTest {
         assertThat(extent(asked, UnitSetting.US, words)).isEqualTo(expected);
     }
 
+    /** A discharge line above 300 °F is rare and the more to be heard whole. */
+    @ParameterizedTest
+    @CsvSource({
+        "DISCHARGE_LINE_TEMPERATURE, three zero, MAY_GO_ON",
+        "DISCHARGE_LINE_TEMPERATURE, three zero five, MAY_GET_DECIMALS",
+        "DISCHARGE_LINE_TEMPERATURE, three zero five point two, WHOLE",
+        "DISCHARGE_LINE_TEMPERATURE, three zero five point two correction three zero, MAY_GO_ON",
+        "OUTDOOR_TEMPERATURE, three hundred, WHOLE"
+    })
+    void what_makes_a_rare_value_with_the_next_word_is_waited_for(Quantity asked, String words, Extent expected) {
+        assertThat(extent(asked, UnitSetting.US, words)).isEqualTo(expected);
+    }
+
     @ParameterizedTest
     @CsvSource({"point four, MAY_GET_DECIMALS", "point four five, WHOLE"})
     void a_second_decimal_is_waited_for_where_hundredths_are_read(String words, Extent expected) {
