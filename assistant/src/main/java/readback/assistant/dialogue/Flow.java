@@ -173,8 +173,10 @@ final class Flow {
     }
 
     private Expectation spokenTo(State state) {
-        Optional<Quantity> last = state.sheet().lastReading().map(Reading::quantity);
         Optional<Pending> pending = state.conversation().pending();
+        // what is asked about was said last, though it was not taken
+        Optional<Quantity> last = pending.flatMap(Pending::inDoubt)
+                .or(() -> state.sheet().lastReading().map(Reading::quantity));
         if (pending.isPresent()) {
             Expectation answer = new Expectation(
                     "confirm",

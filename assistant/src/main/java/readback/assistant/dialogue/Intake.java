@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import readback.assistant.dialogue.outcome.Objections;
 import readback.calc.fluid.Catalogue;
 import readback.calc.plausibility.Grade;
@@ -136,11 +137,15 @@ final class Intake {
             return;
         }
         fill(draft, value, confirmed);
-        taken.add(before.filter(old -> !old.equals(reading))
+        taken.add(stated(reading, before));
+    }
+
+    private static Fact stated(Reading reading, Optional<Reading> before) {
+        return before.filter(old -> !old.equals(reading))
                 .<Fact>map(old -> new Fact.Text(Message.of("readback.instead")
                         .with("value", Altitudes.stated(reading))
                         .with("before", Fact.amount(old))))
-                .orElseGet(() -> Altitudes.stated(reading)));
+                .orElseGet(() -> Altitudes.stated(reading));
     }
 
     /** What fills the slot of the reading now. */
@@ -174,9 +179,40 @@ final class Intake {
 
     private static void readBack(Draft draft, List<Fact> taken, boolean correction) {
         if (!taken.isEmpty()) {
-            draft.say(
-                    Message.of(correction ? "readback.corrected" : "readback").with("values", new Fact.Listing(taken)));
+            draft.say(readBack(taken, correction));
         }
+    }
+
+    private static Message readBack(List<Fact> taken, boolean correction) {
+        return Message.of(correction ? "readback.corrected" : "readback").with("values", new Fact.Listing(taken));
+    }
+
+    private static Message readBack(Meaning.Choice choice) {
+        return Message.of("readback.choice").with("option", named(choice));
+    }
+
+    /** Whether the answer given last, and no other with it, is what was read back in the last words: "no" denies it. */
+    static boolean readBackLast(Draft draft) {
+        List<Message> said = draft.conversation().said();
+        return draft.sheet()
+                .last()
+                .filter(edit -> edit.after().stream()
+                        .flatMap(answer -> readBacks(edit, answer))
+                        .anyMatch(said::contains))
+                .isPresent();
+    }
+
+    /** The ways in which an answer alone can have been read back. */
+    private static Stream<Message> readBacks(History.Edit edit, Answer answer) {
+        Optional<Reading> before = edit.before().flatMap(Sheet::readingOf);
+        Stream<Message> value = Sheet.readingOf(answer).stream()
+                .flatMap(reading -> Stream.of(
+                        readBack(List.of(stated(reading, before)), false),
+                        readBack(List.of(Altitudes.stated(reading)), true)));
+        Stream<Message> option = answer instanceof Answer.Option chosen
+                ? Stream.of(readBack(new Meaning.Choice(edit.slot().id(), chosen.option())))
+                : Stream.of();
+        return Stream.concat(value, option);
     }
 
     private void fill(Draft draft, Given value, boolean confirmed) {
@@ -189,7 +225,7 @@ final class Intake {
     /** An option of a choice set. */
     void choice(Draft draft, Meaning.Choice choice) {
         option(draft, new Slot(choice.choice()), choice.option());
-        draft.say(Message.of("readback.choice").with("option", named(choice)));
+        draft.say(readBack(choice));
     }
 
     private static Fact named(Meaning.Choice choice) {

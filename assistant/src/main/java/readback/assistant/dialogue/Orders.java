@@ -9,6 +9,7 @@ import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.JobId;
+import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
@@ -158,6 +159,9 @@ final class Orders {
             return;
         } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
+        } else if (!draft.state().told(Judged.CHARGE) && Intake.readBackLast(draft)) {
+            // a value that this one corrected was wrong too
+            scratch(draft, draft.sheet().lastReading().map(Reading::quantity));
         } else {
             draft.say(Message.of("again.no"));
         }
