@@ -134,7 +134,7 @@ final class Amounts {
     /** Whether the number that ends at a place is a fraction finer than a quarter. */
     private boolean inEighths(int end) {
         String last = utterance.word(end - 1);
-        return last.startsWith("eighth") || last.startsWith("sixteenth");
+        return last.startsWith("eighth") || last.equals("eights") || last.startsWith("sixteenth");
     }
 
     private record Small(List<SpokenNumber.Value> values, Unit unit, int end) {}

@@ -89,6 +89,8 @@ class EachKindOfPhraseTest {
     void aUnitThatNobodyUsesForTheQuantityIsRefused() {
         assertThat(best("line length twenty five inches", open)).isInstanceOf(Meaning.NotUnderstood.class);
         assertThat(best("line length twenty five feet", open)).isEqualTo(value(Quantity.LINE_LENGTH, "25", Unit.FOOT));
+        assertThat(best("fifty foot run", open)).isEqualTo(value(Quantity.LINE_LENGTH, "50", Unit.FOOT));
+        assertThat(best("run fifty", open)).isEqualTo(value(Quantity.RUN_TIME, "50", Unit.MINUTE));
     }
 
     @ParameterizedTest

@@ -72,11 +72,6 @@ record NumberWord(Kind kind, int value, @Nullable BigDecimal numeral) {
         return known != null ? known : figures(word);
     }
 
-    /** Whether the word is one of number words in letters. */
-    static boolean isSpoken(String word) {
-        return WORDS.containsKey(word);
-    }
-
     private static @Nullable NumberWord figures(String word) {
         char first = word.isEmpty() ? 'x' : word.charAt(0);
         if (first != '-' && first != '.' && (first < '0' || first > '9')) {
@@ -112,6 +107,8 @@ record NumberWord(Kind kind, int value, @Nullable BigDecimal numeral) {
         parts(words, 2, "half", "halves");
         parts(words, 4, "quarter", "quarters");
         parts(words, 8, "eighth", "eighths");
+        // as it is often written
+        parts(words, 8, "eighth", "eights");
         parts(words, 10, "tenth", "tenths");
         parts(words, 16, "sixteenth", "sixteenths");
         parts(words, 100, "hundredth", "hundredths");

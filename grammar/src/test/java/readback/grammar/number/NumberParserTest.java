@@ -74,6 +74,7 @@ class NumberParserTest {
         "half, 0.5",
         "three quarter, 0.75",
         "three eighths, 0.375",
+        "three eights, 0.375",
         "thirteen sixteenths, 0.8125",
         "eighteen and five tenths, 18.5",
         "five hundredths, 0.05",
