@@ -130,6 +130,10 @@ final class Technician {
 
     /** Says yes to what he said, and what he said once more to anything else. */
     private String settles(Pending pending) {
+        if (pending.leadsTo().isPresent()) {
+            // another job was understood
+            return "no";
+        }
         if (!(pending instanceof Pending.Doubt doubt)) {
             return pending.choice().isPresent() ? "total" : "yes";
         }
@@ -223,7 +227,7 @@ final class Technician {
         sameStep = step.equals(lastStep) ? sameStep + 1 : 1;
         lastStep = step;
         return switch (step) {
-            case "refrigerant" ->
+            case "refrigerant", "refrigerant-of-system" ->
                 drawn.unit().plate().refrigerant().designation().toLowerCase(Locale.ROOT);
             case "metering-device" -> said(drawn.unit().plate().meteringDevice());
             case "hoses-on", "charging-safety", "blend-safety", "recovery-safety" -> "understood";
@@ -251,14 +255,28 @@ final class Technician {
                     "clue-discharge-line",
                     "clue-return-dry-bulb",
                     "clue-return-wet-bulb",
-                    "clue-supply" -> value(expectation);
+                    "clue-supply",
+                    "functional-suction-pressure",
+                    "functional-suction-line",
+                    "functional-liquid-pressure",
+                    "functional-liquid-line",
+                    "functional-return",
+                    "functional-supply" -> value(expectation);
             case "amount-added", "amount-recovered" -> moves(state);
             case "caps-and-leaks" -> sentToTheScale(state) ? "start weigh in" : "finish";
             case "weigh-safety" -> "understood";
             case "liquid-tube-size", "included-tube-size" -> "three eighths";
             case "line-length", "included-line-length" -> "fifteen feet";
             case "filter-drier-added", "functional-check" -> "no";
-            case "scale-before", "scale-after", "room-area", "own-verdict" -> "skip";
+            case "line-charge",
+                    "suction-tube-size",
+                    "included-suction-size",
+                    "drier-charge",
+                    "liquid-lift",
+                    "room-area",
+                    "scale-before",
+                    "scale-after",
+                    "own-verdict" -> "skip";
             case "nameplate-charge" -> value(expectation);
             case "amount-weighed" -> recharges();
             // the verdict cannot be given, or everything is done
@@ -269,6 +287,7 @@ final class Technician {
                     "weighed-verdict",
                     "recovered-to",
                     "leak-test",
+                    "functional-outcome",
                     "sign-off" -> "finish";
             default -> looks(step);
         };

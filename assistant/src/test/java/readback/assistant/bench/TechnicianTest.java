@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -56,7 +57,8 @@ class TechnicianTest {
 
     /** But for identifying the metering device, which he knows, and for what fills itself. */
     static List<Step> asked() {
-        return Checklists.standard().job(JobId.CHARGE_CHECK).orElseThrow().parts().stream()
+        return Stream.of(JobId.CHARGE_CHECK, JobId.WEIGH_IN)
+                .flatMap(job -> Checklists.standard().job(job).orElseThrow().parts().stream())
                 .filter(part -> !part.checklist().id().equals("identify"))
                 .flatMap(part -> part.checklist().steps().stream())
                 .filter(step -> !(step.task() instanceof Task.MeasureAgain) && !(step.task() instanceof Task.Await))
@@ -65,7 +67,7 @@ class TechnicianTest {
 
     @ParameterizedTest
     @MethodSource("asked")
-    void every_step_of_the_charge_check_has_an_answer(Step step) {
+    void every_step_of_the_charge_check_and_the_weigh_in_has_an_answer(Step step) {
         Optional<Quantity> quantity = step.task().measured();
 
         assertThat(answer(Truth.SOUND, Level.CHECKLIST, step.id(), quantity)).isNotBlank();
