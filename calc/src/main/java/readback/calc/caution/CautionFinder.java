@@ -1,5 +1,7 @@
 package readback.calc.caution;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -82,7 +84,10 @@ public final class CautionFinder {
 
     /** The cautions that the situation calls for, the gravest first, each once. */
     public static List<Caution> in(Situation situation) {
-        return situation.fold(RULES).stream().map(CautionRule::caution).toList();
+        Set<CautionRule> fired = situation.fold(RULES);
+        List<Caution> cautions = new ArrayList<>(fired.size());
+        fired.forEach(rule -> cautions.add(rule.caution()));
+        return Collections.unmodifiableList(cautions);
     }
 
     private static Set<CautionRule> before(Activity activity, Optional<Refrigerant> refrigerant) {

@@ -24,16 +24,17 @@ public record Comparison(TemperatureDifference value, Band limits, Position posi
 
     /** Holds a value of the given standard uncertainty against limits. */
     public static Comparison of(TemperatureDifference measured, TemperatureDifference uncertainty, Band limits) {
-        TemperatureDifference value = tenth(measured);
-        Position position = position(value, limits);
+        long tenths = tenths(measured);
+        TemperatureDifference value = ofTenths(tenths);
+        Position position = position(tenths, limits);
         return new Comparison(value, limits, position, probability(position, value, limits, uncertainty.kelvins()));
     }
 
-    private static Position position(TemperatureDifference value, Band limits) {
-        if (value.compareTo(tenth(limits.low())) < 0) {
+    private static Position position(long tenths, Band limits) {
+        if (tenths < tenths(limits.low())) {
             return Position.BELOW;
         }
-        return value.compareTo(tenth(limits.high())) > 0 ? Position.ABOVE : Position.INSIDE;
+        return tenths > tenths(limits.high()) ? Position.ABOVE : Position.INSIDE;
     }
 
     private static double probability(Position position, TemperatureDifference value, Band limits, double kelvins) {
@@ -60,6 +61,14 @@ public record Comparison(TemperatureDifference value, Band limits, Position posi
 
     /** The value to a tenth of a Fahrenheit degree. */
     public static TemperatureDifference tenth(TemperatureDifference difference) {
-        return TemperatureDifference.fahrenheit(Math.round(difference.fahrenheit() * 10) / 10.0);
+        return ofTenths(tenths(difference));
+    }
+
+    private static long tenths(TemperatureDifference difference) {
+        return Math.round(difference.fahrenheit() * 10);
+    }
+
+    private static TemperatureDifference ofTenths(long tenths) {
+        return TemperatureDifference.fahrenheit(tenths / 10.0);
     }
 }

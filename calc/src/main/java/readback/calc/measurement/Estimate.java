@@ -15,6 +15,8 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
     /** JCGM 100:2008, 6.2 and G.6.6: a coverage factor of 2 states an interval of about 95 % for inputs like these. */
     public static final double COVERAGE_FACTOR = 2;
 
+    private static final List<Instrument> INSTRUMENTS = List.of(Instrument.values());
+
     /** Why an instrument may be off. */
     public enum Cause {
         /** As its maker or whoever owns it states. */
@@ -64,17 +66,23 @@ public record Estimate(TemperatureDifference value, List<Contribution> contribut
     public Optional<Instrument> dominating() {
         double most = 0;
         Instrument dominating = null;
-        for (Instrument instrument : Instrument.values()) {
-            double sum = 0;
-            for (Contribution contribution : contributions) {
-                sum += contribution.instrument() == instrument ? contribution.variance() : 0;
-            }
+        for (Instrument instrument : INSTRUMENTS) {
+            double sum = variance(instrument);
             if (sum > most) {
                 most = sum;
                 dominating = instrument;
             }
         }
         return Optional.ofNullable(dominating);
+    }
+
+    /** What an instrument brings by all its causes, K². */
+    private double variance(Instrument instrument) {
+        double sum = 0;
+        for (Contribution contribution : contributions) {
+            sum += contribution.instrument() == instrument ? contribution.variance() : 0;
+        }
+        return sum;
     }
 
     /** One standard deviation of a value with these shares. */

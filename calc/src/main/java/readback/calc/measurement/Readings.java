@@ -26,10 +26,13 @@ public final class Readings {
 
     private final EnumMap<Quantity, Reading> byQuantity;
     private final EnumSet<Quantity> unknown;
+    /** The same readings as they are asked for: a judgement asks for each of them many times. */
+    private final EnumMap<Quantity, Optional<Reading>> found = new EnumMap<>(Quantity.class);
 
     private Readings(EnumMap<Quantity, Reading> byQuantity, EnumSet<Quantity> unknown) {
         this.byQuantity = byQuantity;
         this.unknown = unknown;
+        byQuantity.forEach((quantity, reading) -> found.put(quantity, Optional.of(reading)));
     }
 
     public static Readings none() {
@@ -93,7 +96,7 @@ public final class Readings {
     }
 
     public Optional<Reading> find(Quantity quantity) {
-        return Optional.ofNullable(byQuantity.get(quantity));
+        return found.getOrDefault(quantity, Optional.empty());
     }
 
     /** The temperature read for the quantity. */

@@ -13,6 +13,9 @@ import readback.calc.quantity.TemperatureDifference;
  */
 public final class Shares {
 
+    /** One step of the last digit, by the number of decimals. */
+    private static final double[] STEPS = {1, 0.1, 0.01, 0.001};
+
     private Shares() {}
 
     /**
@@ -77,7 +80,10 @@ public final class Shares {
     /** Half of one step of the last digit, in the base unit. */
     private static double halfStep(Reading reading) {
         Reading one = reading.inOneUnit();
-        double step = one.value().ulp().doubleValue();
+        int decimals = one.value().scale();
+        double step = decimals >= 0 && decimals < STEPS.length
+                ? STEPS[decimals]
+                : one.value().ulp().doubleValue();
         return Math.abs(one.unit().toBase(step) - one.unit().toBase(0)) / 2;
     }
 

@@ -155,8 +155,11 @@ public final class ContradictionFinder {
 
     /** By how much the value is negative, if its expanded uncertainty does not explain it. */
     private static Optional<TemperatureDifference> beyondUncertainty(Estimate estimate) {
-        double highest =
-                estimate.value().kelvins() + estimate.expandedUncertainty().kelvins();
+        double value = estimate.value().kelvins();
+        if (value >= 0) {
+            return Optional.empty();
+        }
+        double highest = value + estimate.expandedUncertainty().kelvins();
         return highest < 0 ? Optional.of(TemperatureDifference.kelvins(-highest)) : Optional.empty();
     }
 
