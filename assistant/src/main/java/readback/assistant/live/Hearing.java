@@ -108,6 +108,9 @@ final class Hearing implements AutoCloseable {
 
     /** Takes sound that was just recorded; false when it had to be dropped because the ear lags far behind. */
     boolean sound(short[] chunk) {
+        if (stopped) {
+            return true;
+        }
         long at = System.nanoTime();
         boolean speakingThen = speaking.getAsBoolean();
         OverVoice over = overVoice;
@@ -154,9 +157,12 @@ final class Hearing implements AutoCloseable {
         return meter;
     }
 
+    /** Waits for a place while the ear lags behind; an ear that is over takes nothing. */
     private void put(Runnable task) {
         try {
-            tasks.put(task);
+            while (!stopped && !tasks.offer(task, 100, TimeUnit.MILLISECONDS)) {
+                // full
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -172,6 +178,10 @@ final class Hearing implements AutoCloseable {
             }
         } catch (InterruptedException e) {
             stopped = true;
+        } catch (RuntimeException e) {
+            stopped = true;
+            out.accept(new LiveInput.MicrophoneLost(
+                    "Nothing is heard any more (" + e.getMessage() + "): type, or start Readback again."));
         } finally {
             forget();
             endOverVoice();

@@ -1,6 +1,10 @@
 package readback.assistant.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.verify;
+import static org.mockito.Mockito.when;
 
 import java.util.List;
 import java.util.Optional;
@@ -100,6 +104,29 @@ class HearingTest {
         assertThat(spoken.sound().seconds()).isBetween(0.85, 0.95);
         // 0.5 against 0.001 of full scale is 54 decibels.
         assertThat(spoken.aboveNoise()).isBetween(50.0, 58.0);
+    }
+
+    /** A model that cannot be loaded tells so only when it is listened with. */
+    @Test
+    void an_ear_that_fails_is_told_and_holds_nobody_up() throws InterruptedException {
+        Ear broken = mock(Ear.class);
+        when(broken.listen(any(Vocabulary.class))).thenThrow(new IllegalStateException("The model cannot be loaded."));
+        try (Hearing failing = new Hearing(broken, () -> deaf, Optional.empty(), false, -55, out::add)) {
+            failing.open(true);
+            sound(failing, 0.5, 0.5);
+
+            assertThat(next())
+                    .isInstanceOfSatisfying(
+                            LiveInput.MicrophoneLost.class,
+                            lost -> assertThat(lost.why())
+                                    .contains("The model cannot be loaded.")
+                                    .contains("type, or start Readback again"));
+            for (int i = 0; i < 2_000; i++) {
+                failing.expect(Vocabulary.ofPhrases(List.of("one")));
+            }
+            sound(failing, 0.5, 15);
+        }
+        verify(broken).close();
     }
 
     @Test
