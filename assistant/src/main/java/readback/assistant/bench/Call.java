@@ -148,12 +148,12 @@ final class Call {
     private void talksToSomebody(Expectation expectation) {
         State before = turn.state();
         int from = events.size();
-        Optional<Speech.Spoken> aside = speech.aside(expectation, this::reaches);
+        // the time that it takes passes before any of it is heard
+        Optional<Speech.Spoken> aside = speech.aside(expectation, () -> pass(BREATH), this::reaches);
         if (aside.isEmpty()) {
             return;
         }
         wasSaid(aside.get(), from, expectation);
-        pass(BREATH);
         State after = turn.state();
         tally.asides++;
         boolean taken = !after.sheet().equals(before.sheet());

@@ -49,7 +49,12 @@ final class Callout {
     /** Below this nobody slips: there is one digit only. */
     private static final BigDecimal TWO_DIGITS = BigDecimal.TEN;
 
-    private static final List<String> CORRECTIONS = List.of("correction", "no", "make that", "i mean");
+    /** The first four are usual; the others come in one of five corrections. */
+    private static final List<String> CORRECTIONS =
+            List.of("correction", "no", "make that", "i mean", "sorry", "scratch that", "make it", "wait no");
+
+    private static final int USUAL_CORRECTIONS = 4;
+    private static final double UNUSUAL = 0.2;
 
     /** What is said to a colleague or a customer beside the unit; none of it is meant for the assistant. */
     private static final List<String> SMALL_TALK = List.of(
@@ -130,7 +135,7 @@ final class Callout {
         boolean slips = answer && value.compareTo(TWO_DIGITS) >= 0 && chance.nextDouble() < SLIP;
         if (slips) {
             breaths.addAll(number(beside(value), digits, slow, seconds(BEFORE_CORRECTION)));
-            breaths.add(new Breath(any(CORRECTIONS), seconds(BEHIND_CORRECTION)));
+            breaths.add(new Breath(any(corrections()), seconds(BEHIND_CORRECTION)));
         }
         breaths.addAll(number(value, digits, slow, 0));
         String behind = line.substring(found.end()).strip();
@@ -138,6 +143,12 @@ final class Callout {
             breaths.add(new Breath(behind, 0));
         }
         return new Line(run(breaths), slips);
+    }
+
+    private List<String> corrections() {
+        return chance.nextDouble() < UNUSUAL
+                ? CORRECTIONS.subList(USUAL_CORRECTIONS, CORRECTIONS.size())
+                : CORRECTIONS.subList(0, USUAL_CORRECTIONS);
     }
 
     /** The number beside it, as it is said before it is corrected: another last digit. */

@@ -1,6 +1,5 @@
 package readback.assistant.bench;
 
-import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,15 +25,13 @@ import readback.calc.name.ConstantName;
 
 /**
  * Whole service calls by voice: a simulated unit, a synthetic technician who reads his instruments aloud, the ear, the
- * dialogue. Each is made once more by typing, so that what hearing costs can be told. Calls are made at the same time,
- * by as many as can speak. Owned by one thread.
+ * dialogue. Each is made once more by typing, so that what hearing costs can be told. As many calls are made at the
+ * same time as there are callers with an ear of their own. Owned by one thread.
  */
 public final class ClosedLoop {
 
     /** A start of its own for each call's ways of speaking. */
     private static final long APART = 7_919;
-
-    private static final Duration LONGEST_CALL = Duration.ofMinutes(10);
 
     private final Dialogue dialogue;
     private final List<SpokenWords> speeches;
@@ -71,8 +68,13 @@ public final class ClosedLoop {
             return tally.wrongAtVerdicts > 0;
         }
 
+        /** He was misheard so often that he gave up correcting, or the call ended at once. */
+        boolean acted() {
+            return tally.actedOnMisheard > 0;
+        }
+
         boolean toLookAt() {
-            return !finished() || !asTyped() || misheard();
+            return !finished() || !asTyped() || misheard() || acted();
         }
 
         @Override
@@ -105,7 +107,8 @@ public final class ClosedLoop {
      *
      * @param first from 1; a call is the same whichever were made before it
      * @param kept where calls to look at are kept, if anywhere: those that did not end, that came to another first
-     *     verdict than typed, or that gave a verdict while a reading stood otherwise than it was said
+     *     verdict than typed, or that gave a verdict, moved refrigerant or ended while a reading stood otherwise than
+     *     it was said
      * @param made is told what came of each call
      * @throws UnknownStepException for a step that the technician does not know
      * @throws RecordUnavailableException when a call cannot be kept
@@ -130,6 +133,7 @@ public final class ClosedLoop {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while calls were made", e);
         } catch (ExecutionException e) {
             throw e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e.getCause());
         } finally {
@@ -146,10 +150,12 @@ public final class ClosedLoop {
     private static void end(ExecutorService callers) {
         callers.shutdownNow();
         boolean interrupted = Thread.interrupted();
-        try {
-            callers.awaitTermination(LONGEST_CALL.toSeconds(), TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            interrupted = true;
+        while (!callers.isTerminated()) {
+            try {
+                callers.awaitTermination(1, TimeUnit.MINUTES);
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
         }
         if (interrupted) {
             Thread.currentThread().interrupt();
@@ -216,8 +222,7 @@ public final class ClosedLoop {
         lines.add(new Share(sum(calls, tally -> tally.asidesTaken), sum(calls, tally -> tally.asides))
                 .line("remarks to somebody else that something came of"));
         lines.add(share(calls, Both::misheard).line("calls with a verdict from a reading that was misheard"));
-        lines.add(share(calls, call -> call.tally().actedOnMisheard > 0)
-                .line("the same, and it was acted on: nobody noticed"));
+        lines.add(share(calls, Both::acted).line("calls in which a misheard reading was acted on"));
         lines.add(share(calls, Both::asTyped).line("first verdict as when typed"));
         lines.add(new Share(
                         count(

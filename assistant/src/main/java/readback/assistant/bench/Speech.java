@@ -29,8 +29,12 @@ interface Speech {
      */
     Spoken say(String words, Expectation expectation, Listener listener);
 
-    /** Now and then something that is said to somebody else before the answer. */
-    Optional<Spoken> aside(Expectation expectation, Listener listener);
+    /**
+     * Now and then something that is said to somebody else before the answer.
+     *
+     * @param begins runs before it, if it is said
+     */
+    Optional<Spoken> aside(Expectation expectation, Runnable begins, Listener listener);
 
     /** Where the words come from. */
     Event.Source source();

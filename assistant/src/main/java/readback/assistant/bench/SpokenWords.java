@@ -1,9 +1,7 @@
 package readback.assistant.bench;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
@@ -16,7 +14,6 @@ import readback.assistant.sound.Samples;
 import readback.assistant.voice.VoiceFailedException;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
-import readback.grammar.Vocabulary;
 
 /** Speaks the technician's words, puts noise beside them and lets the ear hear them. Owned by one thread. */
 public final class SpokenWords implements Speech {
@@ -36,7 +33,6 @@ public final class SpokenWords implements Speech {
     private final List<Caller> callers;
     private final Ear ear;
     private final OptionalDouble signalToNoise;
-    private final Map<Expectation, Vocabulary> vocabularies = new HashMap<>();
     private RandomGenerator chance = new SplittableRandom(0);
     private Caller caller;
 
@@ -71,17 +67,15 @@ public final class SpokenWords implements Speech {
 
     @Override
     public Spoken say(String words, Expectation expectation, Listener listener) {
-        Callout.Line line = new Callout(grammar, chance).of(words, expectation, vocabulary(expectation));
+        Callout.Line line = new Callout(grammar, chance).of(words, expectation, grammar.vocabulary(expectation));
         return say(line, expectation, listener);
     }
 
     @Override
-    public Optional<Spoken> aside(Expectation expectation, Listener listener) {
-        return new Callout(grammar, chance).smallTalk().map(line -> say(line, expectation, listener));
-    }
-
-    private Vocabulary vocabulary(Expectation expectation) {
-        return vocabularies.computeIfAbsent(expectation, grammar::vocabulary);
+    public Optional<Spoken> aside(Expectation expectation, Runnable begins, Listener listener) {
+        Optional<Callout.Line> talk = new Callout(grammar, chance).smallTalk();
+        talk.ifPresent(line -> begins.run());
+        return talk.map(line -> say(line, expectation, listener));
     }
 
     private Spoken say(Callout.Line line, Expectation expectation, Listener listener) {
@@ -92,7 +86,7 @@ public final class SpokenWords implements Speech {
         AudioFileFeed feed = new AudioFileFeed(ear, noisy);
         Optional<Expectation> expected = Optional.of(expectation);
         while (expected.isPresent() && !feed.ended()) {
-            expected = feed.next(vocabulary(expected.get()))
+            expected = feed.next(grammar.vocabulary(expected.get()))
                     .flatMap(utterance -> listener.apply(utterance.alternatives()));
         }
         return new Spoken(line.words(), line.slips());

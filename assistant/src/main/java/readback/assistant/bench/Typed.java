@@ -21,7 +21,7 @@ record Typed(boolean calledOut) implements Speech {
     }
 
     @Override
-    public Optional<Spoken> aside(Expectation expectation, Listener listener) {
+    public Optional<Spoken> aside(Expectation expectation, Runnable begins, Listener listener) {
         return Optional.empty();
     }
 

@@ -179,7 +179,8 @@ public final class MeasureCommand implements Callable<Integer> {
             names = "--keep",
             paramLabel = "FOLDER",
             description = "With --calls: keep the record of each call that did not end, came to another first verdict"
-                    + " than typed, or gave a verdict while a reading stood otherwise than said, with what was said.")
+                    + " than typed, or gave a verdict or was acted on while a reading stood otherwise than said, with"
+                    + " what was said.")
     private Optional<Path> keep = Optional.empty();
 
     @Option(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import readback.assistant.bench.Caller;
 import readback.assistant.bench.ClosedLoop;
@@ -40,22 +41,8 @@ record VoiceCalls(
 
     private static final int MOST_CALLS = 10_000;
 
-    /** Calls that are made at the same time at most: each has the models in memory once. */
+    /** So many calls are made at the same time at most: each loads the models for itself. */
     private static final int MOST_AT_ONCE = 8;
-
-    /** Voices and an ear, of one call at a time. */
-    private record Line(List<Caller> callers, Ear ear) {
-
-        SpokenWords speech(Desk desk, Optional<Double> noise) {
-            return new SpokenWords(
-                    desk.grammar(), callers, ear, noise.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
-        }
-
-        void close() {
-            ear.close();
-            callers.forEach(caller -> caller.voice().close());
-        }
-    }
 
     void make() {
         if (calls < 1 || calls > MOST_CALLS) {
@@ -66,24 +53,32 @@ record VoiceCalls(
         });
         keep.ifPresent(VoiceCalls::refuseFull);
         Desk desk = Desk.standard();
-        List<Line> lines = new ArrayList<>();
+        List<Ear> ears = new ArrayList<>();
+        List<List<Caller>> callersOfEach = new ArrayList<>();
         try {
             int atOnce = one.isPresent()
                     ? 1
                     : Math.min(
                             calls, Math.min(MOST_AT_ONCE, Runtime.getRuntime().availableProcessors()));
             for (int i = 0; i < atOnce; i++) {
-                lines.add(new Line(callers(), ear.open()));
+                callersOfEach.add(callers());
+                ears.add(ear.open());
             }
-            ear.warn(lines.get(0).ear(), desk.grammar(), console);
-            List<Caller> callers = lines.get(0).callers();
+            ear.warn(ears.get(0), desk.grammar(), console);
+            List<Caller> callers = callersOfEach.get(0);
             console.out()
                     .println(calls + " calls by voice, start number " + start + ", "
                             + noise.map(level -> "a fan at " + level + " dB").orElse("in quiet") + "; voices: "
                             + callers.stream().map(Caller::toString).collect(Collectors.joining("; ")));
             new ClosedLoop(
                             desk.dialogue(),
-                            lines.stream().map(line -> line.speech(desk, noise)).toList(),
+                            IntStream.range(0, atOnce)
+                                    .mapToObj(i -> new SpokenWords(
+                                            desk.grammar(),
+                                            callersOfEach.get(i),
+                                            ears.get(i),
+                                            noise.map(OptionalDouble::of).orElseGet(OptionalDouble::empty)))
+                                    .toList(),
                             start)
                     .measure(
                             one.orElse(1),
@@ -95,7 +90,10 @@ record VoiceCalls(
         } catch (UnknownStepException | SpokenWords.VoiceSilentException | RecordUnavailableException e) {
             throw new CommandFailure(e);
         } finally {
-            lines.forEach(Line::close);
+            ears.forEach(Ear::close);
+            callersOfEach.stream()
+                    .flatMap(List::stream)
+                    .forEach(caller -> caller.voice().close());
         }
     }
 

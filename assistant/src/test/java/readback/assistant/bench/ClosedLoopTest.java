@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,14 +46,18 @@ import readback.prompts.text.Language;
 class ClosedLoopTest {
 
     private static final int CALLS = 6;
+    private static final List<String> CORRECTIONS =
+            List.of("correction", "no", "make that", "i mean", "sorry", "scratch that", "make it", "wait no");
     private static final Grammar GRAMMAR = Grammar.standard();
     private static final Dialogue DIALOGUE = new Dialogue(GRAMMAR, Checklists.standard());
 
-    /** Voice and ear that share the words in place of sound. */
+    /** Voice and ear that share the words in place of sound; a correction is an utterance of its own. */
     private static final class Wire implements Voice, Ear {
 
         private final UnaryOperator<String> line;
-        private String words = "";
+        private final Deque<String> utterances = new ArrayDeque<>();
+        /** The step that was listened for at each utterance. */
+        private final List<String> heard = new ArrayList<>();
 
         Wire(UnaryOperator<String> line) {
             this.line = line;
@@ -69,7 +75,9 @@ class ClosedLoopTest {
 
         @Override
         public Samples speak(String text) {
-            words += words.isEmpty() ? text : " " + text;
+            boolean corrects = CORRECTIONS.stream().anyMatch(text::startsWith);
+            String before = corrects || utterances.isEmpty() ? "" : utterances.removeLast() + " ";
+            utterances.add(before + text);
             return Samples.silence(0.1, RATE);
         }
 
@@ -83,17 +91,21 @@ class ClosedLoopTest {
             return new Listening() {
                 @Override
                 public Optional<Utterance> hear(short[] chunk, short[] recorded) {
-                    return Optional.empty();
+                    return utterances.size() > 1 ? Optional.of(next()) : Optional.empty();
                 }
 
                 @Override
                 public Optional<Utterance> finish() {
-                    String heard = line.apply(words);
-                    words = "";
-                    List<Hypothesis.Word> details = List.of(heard.split(" ", -1)).stream()
+                    return Optional.of(next());
+                }
+
+                private Utterance next() {
+                    String words = line.apply(utterances.remove());
+                    heard.add(vocabulary.step() + ": " + words);
+                    List<Hypothesis.Word> details = List.of(words.split(" ", -1)).stream()
                             .map(word -> new Hypothesis.Word(word, 0.99, 0, 0.1))
                             .toList();
-                    return Optional.of(new Utterance(List.of(new Hypothesis(heard, 0.99, details)), 0, 0.1));
+                    return new Utterance(List.of(new Hypothesis(words, 0.99, details)), 0, 0.1);
                 }
 
                 @Override
@@ -187,8 +199,10 @@ class ClosedLoopTest {
     void acting_on_what_was_misheard_is_counted() throws RecordUnavailableException {
         List<String> lines = calls(words -> words.replace("five", "four"));
 
-        assertThat(line(lines, "the same, and it was acted on")).doesNotContainPattern(" 0 of ");
-        assertThat(line(calls(words -> words), "the same, and it was acted on")).containsPattern(" 0 of ");
+        assertThat(line(lines, "calls in which a misheard reading was acted on"))
+                .doesNotContainPattern(" 0 of ");
+        assertThat(line(calls(words -> words), "calls in which a misheard reading was acted on"))
+                .containsPattern(" 0 of ");
     }
 
     @Test
@@ -202,6 +216,31 @@ class ClosedLoopTest {
                         .measure(1, CALLS, Optional.empty(), made -> {}))
                 .isInstanceOf(SpokenWords.VoiceSilentException.class)
                 .hasMessage("no breath");
+    }
+
+    /** As in a session, the phrases are those of the next step as soon as a value is taken. */
+    @Test
+    void a_correction_in_the_same_breath_is_listened_for_after_the_value_reached_the_dialogue()
+            throws RecordUnavailableException {
+        Wire wire = new Wire(words -> words);
+        Caller caller = new Caller("wire", Reader.Acquaintance.STRANGER, wire);
+
+        List<String> lines = new ClosedLoop(
+                        DIALOGUE, List.of(new SpokenWords(GRAMMAR, List.of(caller), wire, OptionalDouble.empty())), 7)
+                .measure(1, CALLS, Optional.empty(), made -> {});
+
+        int corrections = 0;
+        for (int i = 1; i < wire.heard.size(); i++) {
+            String[] heard = wire.heard.get(i).split(": ", 2);
+            String[] before = wire.heard.get(i - 1).split(": ", 2);
+            if (CORRECTIONS.stream().anyMatch(heard[1]::startsWith)
+                    && before[1].matches(".*(zero|one|two|three|four|five|six|seven|eight|nine|ty|teen)")) {
+                corrections++;
+                assertThat(heard[0]).as(wire.heard.get(i)).isNotEqualTo(before[0]);
+            }
+        }
+        assertThat(corrections).isPositive();
+        assertThat(line(lines, "readings corrected in the same breath")).doesNotContainPattern(" 0 of ");
     }
 
     @Test
