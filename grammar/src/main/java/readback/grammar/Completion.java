@@ -95,24 +95,19 @@ public final class Completion {
             return begun ? Extent.BEGUN : Extent.WHOLE;
         }
         double natural = ways.get(0).score();
-        boolean more = makes(usual, words, NUMBER_WORDS, values, natural);
-        if (!isOne(usual, ways, values, natural)) {
-            return more ? Extent.BEGUN : rare(words, values, natural);
+        boolean isUsual = isOne(usual, ways, values, natural);
+        boolean makesUsual = makes(usual, words, NUMBER_WORDS, values, natural);
+        if (!isUsual && makesUsual) {
+            return Extent.BEGUN;
         }
+        // what is not usual and makes nothing usual may still be rare
+        Predicate<Reading> such = isUsual ? usual : possible;
         boolean hasDecimals =
                 ways.get(0).meaning().readings().get(values - 1).value().scale() > 0;
-        if (more) {
+        if (makesUsual || (!isUsual && makes(possible, words, NUMBER_WORDS, values, natural))) {
             return hasDecimals ? Extent.MAY_GET_DECIMALS : Extent.MAY_GO_ON;
         }
-        return makes(usual, words, DECIMALS, values, natural) ? Extent.MAY_GET_DECIMALS : Extent.WHOLE;
-    }
-
-    /** What nobody calls out usually, and makes nothing usual either. */
-    private Extent rare(String words, int values, double natural) {
-        if (makes(possible, words, NUMBER_WORDS, values, natural)) {
-            return Extent.MAY_GO_ON;
-        }
-        return makes(possible, words, DECIMALS, values, natural) ? Extent.MAY_GET_DECIMALS : Extent.WHOLE;
+        return makes(such, words, DECIMALS, values, natural) ? Extent.MAY_GET_DECIMALS : Extent.WHOLE;
     }
 
     /** Whether one of these, said next, makes such a value of the last one. */
@@ -121,7 +116,8 @@ public final class Completion {
     }
 
     /**
-     * Whether one of the ways to understand the words that are natural enough has so many values, the last such a one.
+     * Whether one of the ways to understand the words that are natural enough has so many values, and the last one is
+     * such.
      */
     private boolean isOne(Predicate<Reading> such, List<Interpretation> ways, int values, double natural) {
         return ways.stream().filter(way -> way.score() > MEANT * natural).anyMatch(way -> {

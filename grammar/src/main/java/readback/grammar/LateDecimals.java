@@ -7,6 +7,7 @@ import java.util.Optional;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.grammar.number.NumberParser;
+import readback.grammar.number.NumberStyle;
 import readback.grammar.number.SpokenNumber;
 
 /**
@@ -28,8 +29,7 @@ public final class LateDecimals {
      */
     public static Optional<Reading> of(String words, Reading before) {
         List<String> said = List.of(words.toLowerCase(Locale.ROOT).strip().split(" +", -1));
-        boolean whole = before.value().scale() <= 0 && before.unit() != Unit.POUND_AND_OUNCES;
-        if (!whole || !said.get(0).equals(POINT)) {
+        if (!goesOn(said, before)) {
             return Optional.empty();
         }
         List<SpokenNumber.Value> values = new NumberParser(said).values(0, said.size());
@@ -40,16 +40,42 @@ public final class LateDecimals {
                 .map(decimals -> joined(before, decimals));
     }
 
+    private static boolean goesOn(List<String> said, Reading before) {
+        return before.value().scale() <= 0
+                && before.unit() != Unit.POUND_AND_OUNCES
+                && said.get(0).equals(POINT);
+    }
+
     /**
-     * The correction of the value before by decimals that were spoken in one breath with it. Only how sure their words
-     * are counts: what else they might mean throws no doubt on them.
+     * The correction of the value before by decimals that were spoken in one breath with it, and by what may follow
+     * them: "point five, no, eighty one point six". Only how sure their words are counts: what else they might mean
+     * throws no doubt on them.
      *
      * @param best the likeliest of what was heard
+     * @param expectation of the next step, for its units
      */
-    public static Optional<Decision.Accept> inOneBreath(Hypothesis best, Reading before) {
+    public static Optional<Decision.Accept> inOneBreath(
+            Grammar grammar, Hypothesis best, Reading before, Expectation expectation) {
         return of(best.words(), before)
+                .or(() -> corrected(grammar, best.words(), before, expectation))
                 .map(whole -> new Decision.Accept(
                         new Meaning.Correction(List.of(whole)), best.confidence(), best.confidence() < Weighing.SURE));
+    }
+
+    /** What the words are of the value before, said with it from the beginning. */
+    private static Optional<Reading> corrected(Grammar grammar, String words, Reading before, Expectation expectation) {
+        if (!goesOn(List.of(words.split(" ", -1)), before)) {
+            return Optional.empty();
+        }
+        return NumberStyle.CARDINAL
+                .say(before.value())
+                .map(begun -> grammar.understand(
+                                begun + ' ' + words, Expectation.of(before.quantity(), expectation.units()))
+                        .get(0)
+                        .meaning())
+                .map(Meaning::readings)
+                .filter(readings -> readings.size() == 1 && readings.get(0).quantity() == before.quantity())
+                .map(readings -> readings.get(0));
     }
 
     private static Reading joined(Reading before, BigDecimal decimals) {

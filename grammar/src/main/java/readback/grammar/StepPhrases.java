@@ -67,7 +67,10 @@ final class StepPhrases {
 
     private static final int CORRECTIONS = 240;
 
-    /** Of the words that lead a correction so many are usual: each comes in one of five, all others in the fifth. */
+    /**
+     * So many words that lead a correction are usual, the first ones: each comes in one of five, the others share the
+     * fifth.
+     */
     private static final int USUAL_MARKERS = 4;
 
     /** "One eighteen, no, one nineteen": corrected before the breath is over. */
@@ -408,10 +411,10 @@ final class StepPhrases {
         });
     }
 
-    /** The usual ones in turn, now and then any other. */
+    /** The usual ones in turn, now and then one of the others. */
     private String marker(List<Phrase> markers, int i) {
         return i % (USUAL_MARKERS + 1) == USUAL_MARKERS
-                ? readings.pick(markers)
+                ? readings.pick(markers.subList(USUAL_MARKERS, markers.size()))
                 : markers.get(i % (USUAL_MARKERS + 1)).words();
     }
 

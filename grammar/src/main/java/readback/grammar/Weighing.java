@@ -377,7 +377,9 @@ final class Weighing {
             return Grade.IMPOSSIBLE;
         }
         Grade grade = prior.of(reading);
-        return grade == Grade.TYPICAL && !words.isUsual(reading) ? Grade.UNUSUAL : grade;
+        // 49.004 °F was 49.0 and the beginning of something else
+        boolean usual = words.isUsual(reading) && (typed || words.isStatedSoFinely(reading));
+        return grade == Grade.TYPICAL && !usual ? Grade.UNUSUAL : grade;
     }
 
     private Meaning.NotUnderstood impossible(Meaning meaning) {

@@ -52,14 +52,15 @@ class CompletionTest {
         assertThat(extent(asked, UnitSetting.US, words)).isEqualTo(expected);
     }
 
-    /** A discharge line above 300 °F is rare and the more to be heard whole. */
+    /** A discharge line above 300 °F is rare, and all the more reason to hear it whole. */
     @ParameterizedTest
     @CsvSource({
         "DISCHARGE_LINE_TEMPERATURE, three zero, MAY_GO_ON",
         "DISCHARGE_LINE_TEMPERATURE, three zero five, MAY_GET_DECIMALS",
         "DISCHARGE_LINE_TEMPERATURE, three zero five point two, WHOLE",
         "DISCHARGE_LINE_TEMPERATURE, three zero five point two correction three zero, MAY_GO_ON",
-        "OUTDOOR_TEMPERATURE, three hundred, WHOLE"
+        "OUTDOOR_TEMPERATURE, three hundred, WHOLE",
+        "STATIC_PRESSURE, two point five, MAY_GET_DECIMALS"
     })
     void what_makes_a_rare_value_with_the_next_word_is_waited_for(Quantity asked, String words, Extent expected) {
         assertThat(extent(asked, UnitSetting.US, words)).isEqualTo(expected);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Decision;
+import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Hypothesis;
 import readback.grammar.Meaning;
@@ -59,9 +60,10 @@ final class Grounding {
     boolean heard(Draft draft, Event.Heard heard, boolean away) {
         List<Hypothesis> hypotheses = heard.hypotheses();
         double sinceTalk = draft.conversation().secondsSinceTalk(heard);
-        Decision weighed = grammar.decide(
-                hypotheses, flow.expectation(draft.state()), AssessedPrior.of(draft.assessment()), sinceTalk);
-        Decision decision = LateCorrection.of(draft, weighed, heard).orElse(weighed);
+        Expectation expectation = flow.expectation(draft.state());
+        Decision weighed = grammar.decide(hypotheses, expectation, AssessedPrior.of(draft.assessment()), sinceTalk);
+        Decision decision =
+                LateCorrection.of(draft, weighed, heard, grammar, expectation).orElse(weighed);
         draft.become(draft.conversation().spokenTo(talkAfter(draft, decision, heard)));
         Optional<Emergency> emergency = decision.accepted()
                 .map(Decision.Accept::meaning)

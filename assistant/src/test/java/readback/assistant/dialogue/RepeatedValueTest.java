@@ -103,8 +103,8 @@ class RepeatedValueTest {
         assertThat(rehearsal.shown()).contains("280 psig, or 218 psig?");
     }
 
-    @Test
-    void decimals_said_before_the_next_question_can_be_heard_belong_to_the_value_before_them() {
+    /** Told to take refrigerant out for the second time. */
+    private static Rehearsal toldToRecover() {
         Rehearsal valve = new Rehearsal()
                 .says("four fifty four b", "txv", "understood", "yes", "yes", "outdoor 86", "plate subcooling 10")
                 .says("liquid pressure 342", "liquid line 86", "suction 127", "suction line 58", "no", "114 ounces")
@@ -113,6 +113,12 @@ class RepeatedValueTest {
         valve.happens(new Event.TimerElapsed(valve.now(), "settle"));
         valve.says("liquid pressure 329", "liquid line 86", "suction 126", "suction line 57");
         assertThat(valve.shown()).contains("recover");
+        return valve;
+    }
+
+    @Test
+    void decimals_said_before_the_next_question_can_be_heard_belong_to_the_value_before_them() {
+        Rehearsal valve = toldToRecover();
 
         valve.hearsAtOnce(new Hypothesis("point five", 0.98, List.of()));
 
@@ -123,6 +129,43 @@ class RepeatedValueTest {
                 .contains(new BigDecimal("57.5"));
         assertThat(valve.state().sheet().reading(Quantity.REFRIGERANT_RECOVERED))
                 .isEmpty();
+    }
+
+    /** "Four nine point zero, no, four eight point nine", of which the ear cut off "eight" behind the verdict. */
+    @Test
+    void nobody_moves_refrigerant_in_the_breath_that_brings_the_verdict() {
+        Rehearsal valve = toldToRecover();
+
+        valve.hearsAtOnce(new Hypothesis("eight", 0.99, List.of()));
+
+        assertThat(valve.state().sheet().reading(Quantity.REFRIGERANT_RECOVERED))
+                .isEmpty();
+        assertThat(valve.state().conversation().pending()).get().isInstanceOf(Pending.Confirm.class);
+
+        Rehearsal later = toldToRecover();
+        later.hears(new Hypothesis("eight", 0.99, List.of()));
+        assertThat(later.state().sheet().reading(Quantity.REFRIGERANT_RECOVERED))
+                .isPresent();
+    }
+
+    @Test
+    void decimals_and_their_correction_belong_to_the_value_before_them() {
+        rehearsal.says("wet bulb 70");
+
+        rehearsal.hearsAtOnce(new Hypothesis("point five i mean seven zero point six", 0.8, List.of()));
+
+        assertThat(taken(Quantity.RETURN_WET_BULB)).contains(new BigDecimal("70.6"));
+        assertThat(taken(Quantity.SUCTION_PRESSURE)).isEmpty();
+    }
+
+    @Test
+    void a_value_finer_than_any_instrument_shows_is_asked_about_when_heard() {
+        rehearsal.says("suction 60");
+
+        rehearsal.hears(new Hypothesis("four nine point zero zero four", 0.9, List.of()));
+
+        assertThat(taken(Quantity.SUCTION_LINE_TEMPERATURE)).isEmpty();
+        assertThat(rehearsal.state().conversation().pending()).isPresent();
     }
 
     @Test
