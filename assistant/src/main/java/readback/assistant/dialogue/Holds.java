@@ -91,7 +91,10 @@ final class Holds {
                 .anyMatch(way);
     }
 
-    /** Whether refrigerant was moved after the last of the readings that could be judged: they show what is no more. */
+    /**
+     * Whether refrigerant was moved after the last of the readings that could be judged, or between them: what was read
+     * before shows what is no more.
+     */
     private static boolean movedSinceMeasured(Assessment assessment) {
         boolean judged = assessment
                 .judgement()
@@ -100,7 +103,16 @@ final class Holds {
                 .isPresent();
         return judged
                 && times(assessment, Intake.ADDS_UP)
-                        .anyMatch(moved -> times(assessment, AT_THE_GAUGES).allMatch(moved::isAfter));
+                        .anyMatch(moved -> times(assessment, AT_THE_GAUGES).allMatch(moved::isAfter)
+                                || (firstTimes(assessment).anyMatch(moved::isAfter)
+                                        && firstTimes(assessment).anyMatch(moved::isBefore)));
+    }
+
+    /** When each of the readings at the gauges was first told, however often it was corrected since. */
+    private static Stream<Instant> firstTimes(Assessment assessment) {
+        return AT_THE_GAUGES.stream()
+                .filter(quantity -> assessment.sheet().reading(quantity).isPresent())
+                .flatMap(quantity -> assessment.sheet().firstGiven(Slot.of(quantity)).stream());
     }
 
     /** When each of these was told; one that was left out tells nothing. */

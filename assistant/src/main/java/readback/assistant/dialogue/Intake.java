@@ -1,6 +1,7 @@
 package readback.assistant.dialogue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -191,15 +192,23 @@ final class Intake {
         return Message.of("readback.choice").with("option", named(choice));
     }
 
-    /** Whether the answer given last, and no other with it, is what was read back in the last words: "no" denies it. */
-    static boolean readBackLast(Draft draft) {
+    /**
+     * Whether the last words read the answer back that was given last, and no other value with it, and gave no verdict:
+     * "no" denies it.
+     */
+    boolean readBackLast(Draft draft) {
         List<Message> said = draft.conversation().said();
-        return draft.sheet()
-                .last()
-                .filter(edit -> edit.after().stream()
-                        .flatMap(answer -> readBacks(edit, answer))
-                        .anyMatch(said::contains))
-                .isPresent();
+        boolean verdict = Arrays.stream(Judged.values())
+                .flatMap(judged -> draft.assessment().announcement(judged).stream())
+                .flatMap(announcement -> announcement.messages().stream())
+                .anyMatch(said::contains);
+        return !verdict
+                && draft.sheet()
+                        .last()
+                        .filter(edit -> edit.after().stream()
+                                .flatMap(answer -> readBacks(edit, answer))
+                                .anyMatch(said::contains))
+                        .isPresent();
     }
 
     /** The ways in which an answer alone can have been read back. */

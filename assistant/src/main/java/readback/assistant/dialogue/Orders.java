@@ -9,7 +9,6 @@ import readback.calc.quantity.Reading;
 import readback.grammar.Command;
 import readback.grammar.Meaning;
 import readback.prompts.checklist.JobId;
-import readback.prompts.checklist.Judged;
 import readback.prompts.checklist.Slot;
 import readback.prompts.checklist.Step;
 import readback.prompts.checklist.Task;
@@ -159,12 +158,29 @@ final class Orders {
             return;
         } else if (asked.isPresent() && asked.get().task().reply() == Task.Reply.YES_OR_NO) {
             intake.word(draft, asked.get(), Intake.NO);
-        } else if (!draft.state().told(Judged.CHARGE) && Intake.readBackLast(draft)) {
-            // a value that this one corrected was wrong too
-            scratch(draft, draft.sheet().lastReading().map(Reading::quantity));
+        } else if (asked.filter(Orders::takesNoNo).isPresent() && intake.readBackLast(draft)) {
+            deny(draft, draft.sheet().last().orElseThrow());
         } else {
-            draft.say(Message.of("again.no"));
+            draft.say(Message.of(asked.filter(Step::optional).isPresent() ? "again.no.optional" : "again.no"));
         }
+    }
+
+    /** Whether "no" is no answer to it, not even one that was not asked for: "not ready", "there is none". */
+    private static boolean takesNoNo(Step step) {
+        return switch (step.task().reply()) {
+            case VALUE, OPTION -> !step.optional();
+            case TIME -> true;
+            case YES_OR_NO, DONE, FINISH, NOTHING -> false;
+        };
+    }
+
+    /** The answer goes; a value that it corrected was wrong too. */
+    private static void deny(Draft draft, History.Edit denied) {
+        draft.become(draft.sheet().without(denied.slot()));
+        draft.say(denied.after()
+                .flatMap(Sheet::readingOf)
+                .map(reading -> Message.of("scratch.done").with("name", Fact.name(reading.quantity())))
+                .orElseGet(() -> Message.of("scratch.answer")));
     }
 
     private static List<Message> again(Draft draft, Optional<Quantity> about) {

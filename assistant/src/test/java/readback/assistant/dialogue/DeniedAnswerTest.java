@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.prompts.checklist.Judged;
-import readback.prompts.checklist.Slot;
 
 /** "No" where no yes or no was asked for: it denies what was read back in the same breath as the question. */
 class DeniedAnswerTest {
@@ -88,11 +87,46 @@ class DeniedAnswerTest {
     }
 
     @Test
-    void skip_the_wait_skips_no_question_where_nothing_is_awaited() {
-        rehearsal.says("skip the wait");
+    void an_amount_that_was_moved_is_asked_for_again() {
+        Rehearsal valve = new Rehearsal()
+                .says("four fifty four b", "txv", "understood", "yes", "yes", "outdoor 86", "plate subcooling 10")
+                .says("liquid pressure 342", "liquid line 86", "suction 127", "suction line 58", "no", "114 ounces")
+                .says("yes", "understood", "55 ounces");
+        assertThat(valve.state().sheet().reading(Quantity.REFRIGERANT_RECOVERED))
+                .isPresent();
 
-        assertThat(asked()).isEqualTo("outdoor-temperature");
-        assertThat(rehearsal.state().sheet().answer(Slot.of(Quantity.OUTDOOR_TEMPERATURE)))
+        valve.says("no");
+
+        assertThat(valve.state().sheet().reading(Quantity.REFRIGERANT_RECOVERED))
                 .isEmpty();
+        assertThat(step(valve)).isEqualTo("amount-recovered");
+    }
+
+    /** "Target subcooling on the rating plate?" "No." */
+    @Test
+    void where_there_may_be_nothing_to_read_it_denies_nothing() {
+        Rehearsal valve = new Rehearsal().says("r 22", "txv", "understood", "yes", "yes", "outdoor 95", "no");
+
+        assertThat(valve.state().sheet().reading(Quantity.OUTDOOR_TEMPERATURE)).isPresent();
+        assertThat(valve.shown()).contains("Say skip to go on without it.");
+    }
+
+    @Test
+    void who_is_not_ready_denies_nothing() {
+        Rehearsal fresh = new Rehearsal().says("r 22", "piston", "txv", "no");
+
+        assertThat(fresh.state().sheet().option(Slots.METERING_DEVICE)).contains("thermostatic-expansion-valve");
+    }
+
+    /** A reading of a step whose slot is not that of its quantity. */
+    @Test
+    void the_slot_that_was_filled_is_emptied() {
+        Rehearsal vacuum = new Rehearsal().says("start evacuation", "understood", "skip", "vacuum 250");
+        assertThat(vacuum.state().sheet().answer(Slots.VACUUM_ISOLATED)).isPresent();
+
+        vacuum.says("no");
+
+        assertThat(vacuum.state().sheet().answer(Slots.VACUUM_ISOLATED)).isEmpty();
+        assertThat(step(vacuum)).isEqualTo("vacuum-isolated");
     }
 }

@@ -26,7 +26,7 @@ public final class Readings {
 
     private final EnumMap<Quantity, Reading> byQuantity;
     private final EnumSet<Quantity> unknown;
-    /** The same readings as they are asked for: a judgement asks for each of them many times. */
+    /** The same, ready to be handed out: a judgement asks for each reading many times. */
     private final EnumMap<Quantity, Optional<Reading>> found = new EnumMap<>(Quantity.class);
 
     private Readings(EnumMap<Quantity, Reading> byQuantity, EnumSet<Quantity> unknown) {
