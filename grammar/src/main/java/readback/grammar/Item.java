@@ -160,6 +160,7 @@ sealed interface Item {
         PROBE,
         MEASURES,
         SUPPOSE,
-        DEFINE
+        DEFINE,
+        INQUIRE
     }
 }

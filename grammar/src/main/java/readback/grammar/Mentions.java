@@ -68,10 +68,11 @@ final class Mentions {
     /**
      * A cry for help among words that mean nothing, "my partner got hurt over here", or the one option of what was
      * asked for, "the sticker says r thirty two", "no, the coil is dirty". Not where a word may deny it; whoever asks
-     * "what does a piston cost" has not said what is there.
+     * "what does a piston cost" or "is the filter supposed to be clean" has not said what is there.
      */
     void spotted() {
-        boolean asks = utterance.after(0, Item.Word.DEFINE).length > 0;
+        boolean asks =
+                utterance.after(0, Item.Word.DEFINE).length > 0 || utterance.after(0, Item.Word.INQUIRE).length > 0;
         Set<Meaning.Choice> options = new HashSet<>();
         for (int at = 0; at < utterance.length(); at++) {
             for (ParseChart.Match match : utterance.matches(at)) {

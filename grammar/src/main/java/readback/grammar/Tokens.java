@@ -1,5 +1,6 @@
 package readback.grammar;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -41,7 +42,7 @@ final class Tokens {
             }
             start = end + 1;
         }
-        return inchesAndFractions(tokens.contains(COMMA) ? betweenNumbers(tokens) : tokens);
+        return unitsAndFractions(tokens.contains(COMMA) ? betweenNumbers(tokens) : tokens);
     }
 
     /**
@@ -120,26 +121,37 @@ final class Tokens {
         tokens.add(token);
     }
 
-    /** "an inch and an eighth" as "one and an eighth inch". */
-    private static List<String> inchesAndFractions(List<String> tokens) {
-        int inch = tokens.indexOf("inch");
-        if (inch < 0 || inch + 2 >= tokens.size() || !tokens.get(inch + 1).equals("and")) {
-            return tokens;
-        }
+    /** "an inch and an eighth" as "one and an eighth inch", "a pound and a half" as "one and a half pound". */
+    private static List<String> unitsAndFractions(List<String> tokens) {
         NumberParser numbers = new NumberParser(tokens);
-        int end = numbers.endOfRun(inch + 2);
-        if (end == inch + 2) {
-            return tokens;
+        for (String unit : List.of("inch", "pound")) {
+            int at = tokens.indexOf(unit);
+            boolean and =
+                    at >= 0 && at + 2 < tokens.size() && tokens.get(at + 1).equals("and");
+            int end = and ? numbers.endOfRun(at + 2) : 0;
+            if (and && end > at + 2 && isFraction(numbers, at + 2, end)) {
+                return numberFirst(tokens, at, end, numbers);
+            }
         }
-        boolean article = inch > 0 && List.of("a", "an").contains(tokens.get(inch - 1));
-        boolean counted = inch > 0 && numbers.endOfRun(inch - 1) == inch;
-        List<String> said = new ArrayList<>(tokens.subList(0, article ? inch - 1 : inch));
+        return tokens;
+    }
+
+    /** "And three ounces" is no part of the pound before it. */
+    private static boolean isFraction(NumberParser numbers, int from, int to) {
+        return numbers.values(from, to).stream()
+                .anyMatch(each -> each.value().signum() > 0 && each.value().compareTo(BigDecimal.ONE) < 0);
+    }
+
+    private static List<String> numberFirst(List<String> tokens, int unit, int end, NumberParser numbers) {
+        boolean article = unit > 0 && List.of("a", "an").contains(tokens.get(unit - 1));
+        boolean counted = unit > 0 && !article && numbers.endOfRun(unit - 1) == unit;
+        List<String> said = new ArrayList<>(tokens.subList(0, article ? unit - 1 : unit));
         if (!counted) {
             said.add("one");
         }
-        said.addAll(tokens.subList(inch + 1, end));
-        said.add("inch");
-        boolean again = end < tokens.size() && tokens.get(end).startsWith("inch");
+        said.addAll(tokens.subList(unit + 1, end));
+        said.add(tokens.get(unit));
+        boolean again = end < tokens.size() && tokens.get(end).startsWith(tokens.get(unit));
         said.addAll(tokens.subList(again ? end + 1 : end, tokens.size()));
         return said;
     }

@@ -36,6 +36,9 @@ class TokensTest {
     @ParameterizedTest
     @CsvSource({
         "an inch and an eighth, one and an eighth inch",
+        "a pound and a half, one and a half pound",
+        "put in two pound and a quarter, put in two and a quarter pound",
+        "a pound and three ounces, a pound and three ounces",
         "inch and an eighth, one and an eighth inch",
         "size an inch and an eighth please, size one and an eighth inch please",
         "one inch and an eighth, one and an eighth inch",

@@ -185,15 +185,21 @@ final class Orders {
 
     private static List<Message> again(Draft draft, Optional<Quantity> about) {
         if (about.isPresent()) {
-            return List.of(draft.sheet()
+            return draft.sheet()
                     .reading(about.get())
-                    .map(reading ->
-                            Message.of("readings").with("values", new Fact.Listing(List.of(new Fact.Stated(reading)))))
-                    .orElseGet(() -> Message.of("scratch.nothing-of").with("name", Fact.name(about.get()))));
+                    .map(reading -> List.of(
+                            Message.of("readings").with("values", new Fact.Listing(List.of(new Fact.Stated(reading))))))
+                    .orElseGet(() -> unread(about.get()));
         }
         // The question that ended the last turn is asked again anyhow.
         List<Message> said = draft.conversation().said();
         return said.isEmpty() ? List.of() : said.subList(0, said.size() - 1);
+    }
+
+    /** "What's the wet bulb" before it was read: there is none yet, and what it is. */
+    private static List<Message> unread(Quantity quantity) {
+        Message none = Message.of("scratch.nothing-of").with("name", Fact.name(quantity));
+        return Term.of(quantity).map(term -> List.of(none, term.explained())).orElse(List.of(none));
     }
 
     /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */

@@ -25,7 +25,11 @@ final class Situations {
         ACCUMULATOR,
         MICRO_CHANNEL,
         FROZEN,
-        THAWED;
+        THAWED,
+        /** Ice is to be taken off by force or heat: that opens the coil. */
+        FORCED_THAW,
+        /** Oxygen or air in place of nitrogen is thought of: it explodes with oil. */
+        OXYGEN;
 
         /** What is told; empty where the choice is of another set. */
         static Optional<Told> in(Meaning.Choice choice) {
@@ -73,7 +77,7 @@ final class Situations {
             case INVERTER -> option(draft, Slots.VARIABLE_SPEED, Intake.YES);
             case ACCUMULATOR -> option(draft, Slots.ACCUMULATOR, Intake.YES);
             case MICRO_CHANNEL -> option(draft, Slots.MICRO_CHANNEL, Intake.YES);
-            case COOLING_MODE, FROZEN, THAWED -> {}
+            case COOLING_MODE, FROZEN, THAWED, FORCED_THAW, OXYGEN -> {}
         }
     }
 

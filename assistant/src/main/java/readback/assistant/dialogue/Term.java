@@ -2,6 +2,7 @@ package readback.assistant.dialogue;
 
 import java.util.Optional;
 import readback.calc.name.ConstantName;
+import readback.calc.quantity.Quantity;
 import readback.grammar.Meaning;
 import readback.prompts.text.Message;
 
@@ -40,6 +41,20 @@ public enum Term {
     /** The word that is asked about; empty where the choice is of another set. */
     static Optional<Term> in(Meaning.Choice choice) {
         return choice.choice().equals(CHOICE) ? ConstantName.find(Term.class, choice.option()) : Optional.empty();
+    }
+
+    /** The word for what is measured, or for where; empty where none is explained. */
+    static Optional<Term> of(Quantity quantity) {
+        return switch (quantity) {
+            case RETURN_WET_BULB, SUPPLY_WET_BULB -> Optional.of(WET_BULB);
+            case RETURN_DRY_BULB, SUPPLY_DRY_BULB -> Optional.of(DRY_BULB);
+            case SUCTION_PRESSURE -> Optional.of(SUCTION_PORT);
+            case LIQUID_PRESSURE -> Optional.of(LIQUID_PORT);
+            case SUCTION_LINE_TEMPERATURE -> Optional.of(SUCTION_LINE);
+            case LIQUID_LINE_TEMPERATURE -> Optional.of(LIQUID_LINE);
+            case VACUUM_LEVEL -> Optional.of(MICRON);
+            default -> Optional.empty();
+        };
     }
 
     /** What it means, and how a part is known. */

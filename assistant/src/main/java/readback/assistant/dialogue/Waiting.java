@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import readback.calc.quantity.Dimension;
+import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.Unit;
 import readback.prompts.checklist.Job;
@@ -203,15 +205,39 @@ final class Waiting {
     /** The objection to a value that is measured before the wait is over; corrections of earlier ones are welcome. */
     Optional<Message> tooEarly(Draft draft, Step asked, Reading reading) {
         boolean measuredAgain = flow.repeatedSlots(draft.state()).contains(Slot.of(reading.quantity()))
-                && reading.quantity().dimension() != readback.calc.quantity.Dimension.MASS;
+                && reading.quantity().dimension() != Dimension.MASS;
         Set<String> waits = draft.state().waits().keySet();
         boolean dueLater = flow.measuredAfter(draft.state(), asked, reading.quantity());
         boolean watched = asked.task().watched() && flow.measuredBefore(draft.state(), asked, reading.quantity());
         return (measuredAgain || dueLater) && !watched && waits.contains(asked.id())
-                ? left(draft, asked)
-                        .map(minutes -> Message.of("wait.too-early")
-                                .with("name", Fact.name(reading.quantity()))
-                                .with("minutes", minutes))
+                ? left(draft, asked).map(minutes -> tooEarly(draft, reading, minutes))
                 : Optional.empty();
+    }
+
+    /** A hold whose value runs away need not be waited for. */
+    private static Message tooEarly(Draft draft, Reading reading, Fact minutes) {
+        Optional<Reading> before = draft.sheet()
+                .values()
+                .map(Answer.Value::reading)
+                .filter(each -> each.quantity() == reading.quantity())
+                .reduce((earlier, later) -> later)
+                .filter(each -> runsAway(each, reading));
+        boolean falls = reading.quantity() == Quantity.NITROGEN_PRESSURE;
+        return before.map(each -> Message.of(falls ? "wait.falls" : "wait.rises")
+                        .with("before", Fact.amount(each))
+                        .with("now", Fact.amount(reading))
+                        .with("minutes", minutes))
+                .orElseGet(() -> Message.of("wait.too-early")
+                        .with("name", Fact.name(reading.quantity()))
+                        .with("minutes", minutes));
+    }
+
+    /** No weather does that, nor what is left of moisture. Common practice, no source. */
+    private static boolean runsAway(Reading before, Reading now) {
+        return switch (before.quantity()) {
+            case NITROGEN_PRESSURE -> now.base() < 0.9 * before.base();
+            case VACUUM_LEVEL -> now.base() > 3 * before.base();
+            default -> false;
+        };
     }
 }

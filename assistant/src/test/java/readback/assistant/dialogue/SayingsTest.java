@@ -52,7 +52,8 @@ class SayingsTest {
         "sixth-sayings.txt, " + LEAST_MORE,
         "seventh-sayings.txt, " + LEAST_MORE,
         "eighth-sayings.txt, " + LEAST_MORE,
-        "ninth-sayings.txt, " + LEAST_MORE
+        "ninth-sayings.txt, " + LEAST_MORE,
+        "tenth-sayings.txt, " + LEAST_MORE
     })
     void nearly_everything_that_technicians_say_becomes_what_was_meant(String list, double least) throws IOException {
         List<Saying> sayings = read(Files.readAllLines(FOLDER.resolve(list), StandardCharsets.UTF_8));
