@@ -142,7 +142,7 @@ final class Technician {
         if (meant == null) {
             // tube and length of the line are told in words of their own, amounts by what was moved
             boolean between = !doubt.candidates().isEmpty();
-            if (site.reads(heard.quantity()).isPresent() || (between && lastMove.isEmpty())) {
+            if (site.canBeRead(heard.quantity()) || (between && lastMove.isEmpty())) {
                 return "no";
             }
             return between ? lastMove : "yes";
@@ -193,7 +193,7 @@ final class Technician {
     /** Whether it is not what he said; what he tells in words of his own or moves himself he does not compare. */
     private boolean otherwise(Reading stands) {
         BigDecimal said = calledOut.get(stands.quantity());
-        return said == null ? site.reads(stands.quantity()).isPresent() : !same(stands, said);
+        return said == null ? site.canBeRead(stands.quantity()) : !same(stands, said);
     }
 
     private static boolean same(Reading heard, BigDecimal meant) {

@@ -63,12 +63,21 @@ public final class Site {
 
     /** What stands on the plate, or what the instruments show now. */
     public Optional<Reading> reads(Quantity quantity) {
+        return reads(quantity, scatter);
+    }
+
+    /** Whether there is something to read; nobody reads it, so that what is read next stays what it would have been. */
+    public boolean canBeRead(Quantity quantity) {
+        return reads(quantity, new SplittableRandom(0)).isPresent();
+    }
+
+    private Optional<Reading> reads(Quantity quantity, RandomGenerator errors) {
         return drawn.unit()
                 .plate()
                 .readings()
                 .find(quantity)
                 .or(() -> drawn.instruments()
-                        .read(unit.now(), drawn.weather(), scatter)
+                        .read(unit.now(), drawn.weather(), errors)
                         .find(quantity));
     }
 

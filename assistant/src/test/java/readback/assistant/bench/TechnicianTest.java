@@ -93,6 +93,26 @@ class TechnicianTest {
                 .isEqualTo("yes");
     }
 
+    /** Asking whether something can be read takes nothing from the errors of what is read next. */
+    @Test
+    void what_is_not_read_changes_no_reading() {
+        Case drawn = new Case(
+                1,
+                TrainingUnit.THREE_TON_R410A_VALVE,
+                UNITS.get(TrainingUnit.THREE_TON_R410A_VALVE),
+                Weather.RATING,
+                Truth.SOUND,
+                InstrumentSet.dial(),
+                1,
+                5);
+        Site asked = new Site(drawn);
+
+        assertThat(asked.canBeRead(Quantity.SUCTION_PRESSURE)).isTrue();
+        assertThat(asked.canBeRead(Quantity.VACUUM_LEVEL)).isFalse();
+
+        assertThat(asked.reads(Quantity.SUCTION_PRESSURE)).isEqualTo(new Site(drawn).reads(Quantity.SUCTION_PRESSURE));
+    }
+
     @Test
     void looks_tell_the_truth_at_either_level() {
         Truth air = Truth.of(PlantFault.NON_CONDENSABLES, 0.5);
