@@ -186,7 +186,7 @@ final class Orders {
     private static List<Message> again(Draft draft, Optional<Quantity> about) {
         if (about.isPresent()) {
             return draft.sheet()
-                    .reading(about.get())
+                    .reading(draft.sheet().slotOf(about.get()))
                     .map(reading -> List.of(
                             Message.of("readings").with("values", new Fact.Listing(List.of(new Fact.Stated(reading))))))
                     .orElseGet(() -> unread(about.get()));
@@ -205,7 +205,7 @@ final class Orders {
     /** Back to the step that was filled last, or to one that is named; its value stays until another is said. */
     private void goBack(Draft draft, Optional<Quantity> about) {
         Optional<Step> to = about.isPresent()
-                ? flow.step(draft.state(), Slot.of(about.get()))
+                ? flow.step(draft.state(), draft.sheet().slotOf(about.get()))
                 : draft.sheet().last().map(History.Edit::slot).flatMap(slot -> flow.step(draft.state(), slot));
         if (to.isEmpty()) {
             draft.say(Message.of("back.nowhere"));
@@ -220,8 +220,9 @@ final class Orders {
 
     private static void scratch(Draft draft, Optional<Quantity> about) {
         if (about.isPresent()) {
-            boolean known = draft.sheet().reading(about.get()).isPresent();
-            draft.become(draft.sheet().without(Slot.of(about.get())));
+            Slot slot = draft.sheet().slotOf(about.get());
+            boolean known = draft.sheet().reading(slot).isPresent();
+            draft.become(draft.sheet().without(slot));
             draft.say(Message.of(known ? "scratch.done" : "scratch.nothing-of").with("name", Fact.name(about.get())));
             return;
         }

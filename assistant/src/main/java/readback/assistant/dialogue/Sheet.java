@@ -43,6 +43,17 @@ public record Sheet(Map<Slot, Answer> answers, History history) {
         return answer(slot).filter(Answer.Passed.class::isInstance).map(Answer.Passed.class::cast);
     }
 
+    /** The slot that holds the value of the quantity, the later one where several steps measure it. */
+    Slot slotOf(Quantity quantity) {
+        return answers.entrySet().stream()
+                .filter(entry -> readingOf(entry.getValue())
+                        .filter(reading -> reading.quantity() == quantity)
+                        .isPresent())
+                .map(Map.Entry::getKey)
+                .reduce((earlier, later) -> later)
+                .orElseGet(() -> Slot.of(quantity));
+    }
+
     Optional<String> option(Slot slot) {
         return answer(slot).filter(Answer.Option.class::isInstance).map(answer -> ((Answer.Option) answer).option());
     }

@@ -118,6 +118,17 @@ class DeniedAnswerTest {
         assertThat(fresh.state().sheet().option(Slots.METERING_DEVICE)).contains("thermostatic-expansion-valve");
     }
 
+    @Test
+    void what_is_scratched_or_read_again_by_its_name_is_found_in_the_slot_of_its_step() {
+        Rehearsal vacuum = new Rehearsal().says("start evacuation", "understood", "skip", "vacuum 250");
+
+        vacuum.says("say again vacuum");
+        assertThat(vacuum.shown()).contains("250 micron");
+        vacuum.says("scratch vacuum");
+
+        assertThat(vacuum.state().sheet().answer(Slots.VACUUM_ISOLATED)).isEmpty();
+    }
+
     /** A reading of a step whose slot is not that of its quantity. */
     @Test
     void the_slot_that_was_filled_is_emptied() {
