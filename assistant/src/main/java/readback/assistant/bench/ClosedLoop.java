@@ -74,7 +74,11 @@ public final class ClosedLoop {
         }
 
         boolean toLookAt() {
-            return !finished() || !asTyped() || misheard() || acted();
+            return !finished() || !asTyped() || misheard() || acted() || unwarned(spoken);
+        }
+
+        static boolean unwarned(Outcome outcome) {
+            return !outcome.unwarned().isEmpty();
         }
 
         @Override
@@ -108,7 +112,7 @@ public final class ClosedLoop {
      * @param first from 1; a call is the same whichever were made before it
      * @param kept where calls to look at are kept, if anywhere: those that did not end, that came to another first
      *     verdict than typed, or that gave a verdict, moved refrigerant or ended while a reading stood otherwise than
-     *     it was said
+     *     it was said, and those in which a caution was missed
      * @param made is told what came of each call
      * @throws UnknownStepException for a step that the technician does not know
      * @throws RecordUnavailableException when a call cannot be kept
@@ -237,8 +241,8 @@ public final class ClosedLoop {
                 "ounces moved wrongly",
                 calls.stream().mapToDouble(call -> call.spoken().wrongOunces()).sum(),
                 calls.stream().mapToDouble(call -> call.typed().wrongOunces()).sum()));
-        lines.add(
-                share(calls, call -> !call.spoken().unwarned().isEmpty()).line("calls in which a caution was missed"));
+        lines.add(share(calls, call -> Both.unwarned(call.spoken())).line("calls in which a caution was missed"));
+        lines.add(share(calls, call -> Both.unwarned(call.typed())).line("the same when typed"));
     }
 
     private static Share share(List<Both> calls, Predicate<Both> which) {
