@@ -2,7 +2,6 @@ package readback.assistant.bench;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import readback.assistant.dialogue.Event;
 import readback.grammar.Expectation;
 import readback.grammar.Hypothesis;
@@ -18,11 +17,12 @@ interface Speech {
      */
     record Spoken(String words, boolean slips) {}
 
-    /**
-     * Takes the alternatives of an utterance and tells what is expected after it; nothing where nobody listens any
-     * more.
-     */
-    interface Listener extends Function<List<Hypothesis>, Optional<Expectation>> {}
+    /** Whoever the words are said to. */
+    interface Listener {
+
+        /** Takes the alternatives of an utterance and tells what is expected after it; nothing once nobody listens. */
+        Optional<Expectation> hears(List<Hypothesis> alternatives);
+    }
 
     /**
      * Says the words; each utterance that is heard of them reaches the listener before the next one is listened for.

@@ -87,7 +87,7 @@ public final class SpokenWords implements Speech {
         Optional<Expectation> expected = Optional.of(expectation);
         while (expected.isPresent() && !feed.ended()) {
             expected = feed.next(grammar.vocabulary(expected.get()))
-                    .flatMap(utterance -> listener.apply(utterance.alternatives()));
+                    .flatMap(utterance -> listener.hears(utterance.alternatives()));
         }
         return new Spoken(line.words(), line.slips());
     }

@@ -16,7 +16,7 @@ record Typed(boolean calledOut) implements Speech {
 
     @Override
     public Spoken say(String words, Expectation expectation, Listener listener) {
-        listener.apply(List.of(Hypothesis.typed(words)));
+        listener.hears(List.of(Hypothesis.typed(words)));
         return new Spoken(words, false);
     }
 
