@@ -177,10 +177,15 @@ final class Orders {
     /** The answer goes; a value that it corrected was wrong too. */
     private static void deny(Draft draft, History.Edit denied) {
         draft.become(draft.sheet().without(denied.slot()));
-        draft.say(denied.after()
+        draft.say(gone(denied));
+    }
+
+    /** What is said of an answer that was taken away, with nothing in its place. */
+    private static Message gone(History.Edit edit) {
+        return edit.after()
                 .flatMap(Sheet::readingOf)
                 .map(reading -> Message.of("scratch.done").with("name", Fact.name(reading.quantity())))
-                .orElseGet(() -> Message.of("scratch.answer")));
+                .orElseGet(() -> Message.of("scratch.answer"));
     }
 
     private static List<Message> again(Draft draft, Optional<Quantity> about) {
@@ -236,9 +241,7 @@ final class Orders {
         if (back.isPresent()) {
             draft.say(Message.of("scratch.back").with("value", new Fact.Stated(back.get())));
         } else {
-            Optional<Reading> gone = last.get().after().flatMap(Sheet::readingOf);
-            draft.say(gone.map(reading -> Message.of("scratch.done").with("name", Fact.name(reading.quantity())))
-                    .orElseGet(() -> Message.of("scratch.answer")));
+            draft.say(gone(last.get()));
         }
     }
 

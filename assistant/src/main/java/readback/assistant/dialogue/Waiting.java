@@ -216,12 +216,9 @@ final class Waiting {
 
     /** A hold whose value runs away need not be waited for. */
     private static Message tooEarly(Draft draft, Reading reading, Fact minutes) {
-        Optional<Reading> before = draft.sheet()
-                .values()
-                .map(Answer.Value::reading)
-                .filter(each -> each.quantity() == reading.quantity())
-                .reduce((earlier, later) -> later)
-                .filter(each -> runsAway(each, reading));
+        Sheet sheet = draft.sheet();
+        Optional<Reading> before =
+                sheet.reading(sheet.slotOf(reading.quantity())).filter(each -> runsAway(each, reading));
         boolean falls = reading.quantity() == Quantity.NITROGEN_PRESSURE;
         return before.map(each -> Message.of(falls ? "wait.falls" : "wait.rises")
                         .with("before", Fact.amount(each))
