@@ -90,16 +90,19 @@ final class Endpointer {
 
     /** Seconds of silence that end the utterance as it stands; decision 0012. */
     private double pauseThatEnds() {
-        return switch (extent) {
-            case BEGUN -> 1.5;
-            case MAY_GO_ON -> orAsHeSpeaks(0.5);
-            case MAY_GET_DECIMALS -> orAsHeSpeaks(0.3);
-            case WHOLE -> 0.26;
-        };
+        double least = pause(extent);
+        boolean more = extent == Completion.Extent.MAY_GO_ON || extent == Completion.Extent.MAY_GET_DECIMALS;
+        return more ? Math.max(least, Math.min(LONGEST_FOR_MORE, longestPause * UNEVEN + MARGIN)) : least;
     }
 
-    private double orAsHeSpeaks(double least) {
-        return Math.max(least, Math.min(LONGEST_FOR_MORE, longestPause * UNEVEN + MARGIN));
+    /** Seconds of silence that end an utterance of somebody who does not pause. */
+    static double pause(Completion.Extent extent) {
+        return switch (extent) {
+            case BEGUN -> 1.5;
+            case MAY_GO_ON -> 0.5;
+            case MAY_GET_DECIMALS -> 0.3;
+            case WHOLE -> 0.26;
+        };
     }
 
     private double quietSeconds() {

@@ -4,52 +4,90 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import readback.grammar.Doubt;
 import readback.grammar.Hypothesis;
+import readback.grammar.Vocabulary;
 
-/** A listening that keeps the sound of the open utterance, and lets it be heard once more where doubt is left. */
+/**
+ * A listening that keeps the sound of the open utterance, and lets it be heard once more where doubt is left. Where
+ * that shows that only a beginning was said, the utterance is not over: what follows is heard in one with it.
+ */
 final class ListeningTwice implements Listening {
 
-    /** So much before the first word shows: words are told late, and a recogniser needs to hear how quiet it was. */
-    private static final int LEAD_IN = Ear.RATE;
-    /** Nobody calls out a value for longer; of talk that goes on, the end is heard again. */
+    /** So much before the first word shows: words are told late, and the first of them may have been missed. */
+    private static final int LEAD_IN = 2 * Ear.RATE;
+    /** Of talk that goes on for longer, the end is heard again. */
     private static final int LONGEST = 20 * Ear.RATE;
+    /** Nobody calls out a value for longer; what lasts so long is not held back any more. */
+    private static final int LONGEST_HELD = 8 * Ear.RATE;
+
+    /**
+     * A beginning, for which more is waited.
+     *
+     * @param first what the first ear made of it
+     * @param weighed what both made of it
+     */
+    private record Held(Utterance first, Utterance weighed) {}
 
     private final Listening first;
     private final Supplier<Listening> again;
-    private final Doubt doubt;
+    private final Vocabulary vocabulary;
+    private Optional<Held> held = Optional.empty();
     private short[] sound = new short[2 * LEAD_IN];
     private int kept;
 
     /** @param again makes what hears the sound once more, with the same phrases */
-    ListeningTwice(Listening first, Supplier<Listening> again, Doubt doubt) {
+    ListeningTwice(Listening first, Supplier<Listening> again, Vocabulary vocabulary) {
         this.first = first;
         this.again = again;
-        this.doubt = doubt;
+        this.vocabulary = vocabulary;
     }
 
     @Override
     public Optional<Utterance> hear(short[] chunk, short[] recorded) {
         keep(chunk);
-        Optional<Utterance> heard = first.hear(chunk, recorded).map(this::considered);
+        Optional<Utterance> heard = first.hear(chunk, recorded);
         if (heard.isPresent()) {
-            kept = 0;
-        } else if (first.partial().isEmpty()) {
+            Held now = considered(heard.get());
+            if (mayGoOn(now.weighed())) {
+                held = Optional.of(now);
+                return Optional.empty();
+            }
+            return Optional.of(over(now));
+        }
+        if (!first.partial().isEmpty()) {
+            return Optional.empty();
+        }
+        if (held.isEmpty()) {
             keepLast(LEAD_IN);
         }
-        return heard;
+        return held.filter(before -> !mayGoOn(before.weighed())).map(this::over);
     }
 
     @Override
     public Optional<Utterance> finish() {
-        Optional<Utterance> heard = first.finish().map(this::considered);
+        Optional<Utterance> heard =
+                first.finish().map(this::considered).or(() -> held).map(this::over);
         kept = 0;
         return heard;
     }
 
-    private Utterance considered(Utterance heard) {
-        if (!doubt.left(heard.alternatives())) {
-            return heard;
+    private Utterance over(Held whole) {
+        held = Optional.empty();
+        kept = 0;
+        return whole.weighed();
+    }
+
+    /** Whether more is still waited for behind words like these. */
+    private boolean mayGoOn(Utterance heard) {
+        double pause = Endpointer.pause(vocabulary.completion().of(heard.words()));
+        return kept < LONGEST_HELD && seconds() - heard.endSeconds() < pause;
+    }
+
+    /** What both make of a piece and of what is held; of a lone piece that leaves no doubt, what the first does. */
+    private Held considered(Utterance piece) {
+        Utterance heard = held.map(before -> before.first().then(piece)).orElse(piece);
+        if (held.isEmpty() && !vocabulary.doubt().left(heard.alternatives())) {
+            return new Held(heard, heard);
         }
         double began = first.seconds() - (double) kept / Ear.RATE;
         try (Listening listening = again.get()) {
@@ -59,7 +97,7 @@ final class ListeningTwice implements Listening {
                     .or(listening::finish)
                     .map(utterance -> utterance.later(began).alternatives())
                     .orElse(List.of());
-            return SecondOpinion.weighed(heard, heardAgain);
+            return new Held(heard, SecondOpinion.weighed(heard, heardAgain));
         }
     }
 
@@ -81,7 +119,9 @@ final class ListeningTwice implements Listening {
 
     @Override
     public String partial() {
-        return first.partial();
+        String more = first.partial();
+        return held.map(before -> (before.weighed().words() + ' ' + more).strip())
+                .orElse(more);
     }
 
     @Override

@@ -47,7 +47,7 @@ public final class SecondOpinion implements Ear {
 
     @Override
     public Listening listen(Vocabulary vocabulary) {
-        return new ListeningTwice(first.listen(vocabulary), () -> second.listen(vocabulary), vocabulary.doubt());
+        return new ListeningTwice(first.listen(vocabulary), () -> second.listen(vocabulary), vocabulary);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package readback.assistant.ear;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import readback.grammar.Hypothesis;
 
@@ -34,6 +36,21 @@ public record Utterance(List<Hypothesis> alternatives, double startSeconds, doub
     /** Whether no word of the phrases was heard in it. */
     public boolean onlyUnknown() {
         return words().replace(Ear.UNKNOWN, "").isBlank();
+    }
+
+    /** Both in one; what is likely of this may be followed by anything of the next. */
+    Utterance then(Utterance next) {
+        List<Hypothesis> both = new ArrayList<>();
+        for (Hypothesis before : alternatives) {
+            for (Hypothesis after : next.alternatives) {
+                List<Hypothesis.Word> words = new ArrayList<>(before.details());
+                words.addAll(after.details());
+                String said = (before.words() + ' ' + after.words()).strip();
+                both.add(new Hypothesis(said, before.confidence() * after.confidence(), words));
+            }
+        }
+        both.sort(Comparator.comparingDouble(Hypothesis::confidence).reversed());
+        return new Utterance(both, startSeconds, next.endSeconds);
     }
 
     /** The same utterance where the sound began {@code seconds} later on the clock of the whole. */

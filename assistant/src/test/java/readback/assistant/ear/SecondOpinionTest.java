@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import readback.assistant.sound.Samples;
 import readback.grammar.Completion;
@@ -32,21 +33,34 @@ class SecondOpinionTest extends EarContract {
     }
 
     private static Vocabulary vocabulary(Doubt doubt) {
-        return new Vocabulary("step", PHRASES, new TreeSet<>(), Completion.ofPhrases(PHRASES), doubt);
+        return vocabulary(PHRASES, doubt);
+    }
+
+    private static Vocabulary vocabulary(List<String> phrases, Doubt doubt) {
+        return new Vocabulary("step", phrases, new TreeSet<>(), Completion.ofPhrases(phrases), doubt);
+    }
+
+    /** "Two eight" is only the beginning of something. */
+    private static Vocabulary ofThreeDigits() {
+        return vocabulary(List.of("two eight nine"), hypotheses -> true);
     }
 
     /** So many seconds of quiet, a second of speech, a second of quiet. */
     private static Samples speechAfter(double quiet) {
-        short[] sound = new short[(int) ((quiet + 2) * Ear.RATE)];
-        int from = (int) (quiet * Ear.RATE);
-        for (int at = from; at < from + Ear.RATE; at++) {
+        return Samples.joined(
+                List.of(Samples.silence(quiet, Ear.RATE), speech(1), Samples.silence(1, Ear.RATE)), Ear.RATE);
+    }
+
+    private static Samples speech(double seconds) {
+        short[] sound = new short[(int) (seconds * Ear.RATE)];
+        for (int at = 0; at < sound.length; at++) {
             sound[at] = (short) (at % 2 == 0 ? 3000 : -3000);
         }
         return Samples.of(sound, Ear.RATE);
     }
 
     private Utterance heard(double quiet, Doubt doubt, Hypothesis... again) {
-        second.says = List.of(again);
+        second.says = sound -> List.of(again);
         Ear ear = new SecondOpinion(new ScriptedEar(List.of("two eight"), List.of()), second);
         return new AudioFileFeed(ear, speechAfter(quiet))
                 .next(vocabulary(doubt))
@@ -119,24 +133,72 @@ class SecondOpinionTest extends EarContract {
     }
 
     @Test
-    void the_second_hears_the_whole_utterance_and_a_second_before_it_however_long_it_was_quiet() {
+    void the_second_hears_the_whole_utterance_and_two_seconds_before_it_however_long_it_was_quiet() {
         for (double quiet : List.of(0.2, 1.0, 40.0)) {
             heard(quiet, hypotheses -> true, Hypothesis.typed("two eight"));
         }
 
         assertThat(second.sounds).hasSize(3).allSatisfy(sound -> {
-            int loud = 0;
-            for (short sample : sound) {
-                loud += Math.abs(sample) > 1000 ? 1 : 0;
-            }
-            assertThat(loud).isEqualTo(Ear.RATE);
-            assertThat(sound.length / (double) Ear.RATE).isBetween(1.4, 2.7);
+            assertThat(loud(sound)).isEqualTo(Ear.RATE);
+            assertThat(sound.length / (double) Ear.RATE).isBetween(1.4, 3.7);
         });
+    }
+
+    /** The second hears "two eight", and "two eight nine" once there is speech for more than a second. */
+    private AudioFileFeed pieces(Samples sound, String... first) {
+        second.says = all -> List.of(Hypothesis.typed(loud(all) > Ear.RATE ? "two eight nine" : "two eight"));
+        return new AudioFileFeed(new SecondOpinion(new ScriptedEar(List.of(first), List.of()), second), sound);
+    }
+
+    private static int loud(short[] sound) {
+        int loud = 0;
+        for (short sample : sound) {
+            loud += Math.abs(sample) > 1000 ? 1 : 0;
+        }
+        return loud;
+    }
+
+    @Test
+    void what_follows_a_beginning_is_heard_in_one_with_it() {
+        Samples quiet = Samples.silence(0.7, Ear.RATE);
+        Samples said = Samples.joined(List.of(quiet, speech(1), quiet, speech(0.5), quiet, quiet, quiet), Ear.RATE);
+
+        AudioFileFeed feed = pieces(said, "two [unk]", "nine");
+        Utterance heard = feed.next(ofThreeDigits()).orElseThrow();
+
+        assertThat(heard.words()).isEqualTo("two eight nine");
+        assertThat(heard.startSeconds()).isBetween(0.6, 0.8);
+        assertThat(heard.endSeconds()).isBetween(2.8, 3.0);
+        assertThat(feed.seconds()).as("nothing is expected after it").isLessThan(3.1);
+        assertThat(feed.next(ofThreeDigits())).isEmpty();
+    }
+
+    @Test
+    void a_beginning_that_nothing_follows_is_told_after_the_pause_for_more() {
+        Samples said = Samples.joined(
+                List.of(Samples.silence(1, Ear.RATE), speech(1), Samples.silence(5, Ear.RATE)), Ear.RATE);
+
+        AudioFileFeed feed = pieces(said, "two [unk]");
+
+        assertThat(feed.next(ofThreeDigits()).orElseThrow().words()).isEqualTo("two eight");
+        assertThat(feed.seconds()).as("less the run-up").isBetween(3.1, 3.3);
+    }
+
+    @Test
+    void a_beginning_is_seen_while_more_is_waited_for() {
+        second.says = all -> List.of(Hypothesis.typed("two eight"));
+        Ear ear = new SecondOpinion(new ScriptedEar(List.of("two [unk]"), List.of()), second);
+
+        try (Listening listening = ear.listen(ofThreeDigits())) {
+            assertThat(listening.hear(speechAfter(0.5).pcm())).isEmpty();
+            assertThat(listening.partial()).isEqualTo("two eight");
+            assertThat(listening.finish()).get().extracting(Utterance::words).isEqualTo("two eight");
+        }
     }
 
     @Test
     void the_words_of_the_second_lie_where_they_were_said() {
-        Hypothesis again = new Hypothesis("two", 1, List.of(new Hypothesis.Word("two", 1, 0.9, 1.4)));
+        Hypothesis again = new Hypothesis("two", 1, List.of(new Hypothesis.Word("two", 1, 1.9, 2.4)));
 
         Utterance heard = heard(12, hypotheses -> true, again);
 
@@ -146,7 +208,7 @@ class SecondOpinionTest extends EarContract {
     /** Hears what it was told to hear, and remembers in what. */
     private static final class Remembering implements Ear {
         private final List<short[]> sounds = new ArrayList<>();
-        private List<Hypothesis> says = List.of();
+        private Function<short[], List<Hypothesis>> says = sound -> List.of();
 
         @Override
         public String name() {
@@ -172,7 +234,8 @@ class SecondOpinionTest extends EarContract {
 
                 @Override
                 public Optional<Utterance> finish() {
-                    return says.isEmpty() ? Optional.empty() : Optional.of(new Utterance(says, 0, seconds()));
+                    List<Hypothesis> said = says.apply(sounds.get(sounds.size() - 1));
+                    return said.isEmpty() ? Optional.empty() : Optional.of(new Utterance(said, 0, seconds()));
                 }
 
                 @Override
