@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
@@ -265,17 +266,18 @@ public final class MeasureCommand implements Callable<Integer> {
             return 0;
         }
         if (!suppress.isEmpty()) {
-            List<String> table = suppressed(grammar, clips);
-            detailsFile.ifPresent(file -> file.write(String.join("\n", table) + "\n"));
+            List<String> trials = suppressed(grammar, clips);
+            detailsFile.ifPresent(file -> file.write(String.join("\n", trials) + "\n"));
             return 0;
         }
+        List<String> table = new ArrayList<>(List.of(Detail.HEADER));
         if (joined > 0) {
-            joined(grammar, clips);
+            joined(grammar, clips, table::add);
+            detailsFile.ifPresent(file -> file.write(String.join("\n", table) + "\n"));
             return 0;
         }
         List<Double> levels = new ArrayList<>(List.of(Measurement.NO_NOISE));
         levels.addAll(noise);
-        List<String> table = new ArrayList<>(List.of(Detail.HEADER));
         try (Ear listening = ear.open(grammar, console)) {
             Measurement measurement = new Measurement(listening, grammar, table::add);
             measurement.measure(clips, levels, Set.copyOf(lists), this::sound, console.err()::println);
@@ -313,9 +315,9 @@ public final class MeasureCommand implements Callable<Integer> {
         }
     }
 
-    private void joined(Grammar grammar, List<Clip> clips) {
+    private void joined(Grammar grammar, List<Clip> clips, Consumer<String> table) {
         try (Ear listening = ear.open(grammar, console)) {
-            digits(listening, grammar, clips).lines(joined, pauses).forEach(console.out()::println);
+            digits(listening, grammar, clips).lines(joined, pauses, table).forEach(console.out()::println);
         }
     }
 

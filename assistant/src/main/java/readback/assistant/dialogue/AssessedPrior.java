@@ -1,11 +1,15 @@
 package readback.assistant.dialogue;
 
+import java.util.Optional;
+import readback.calc.fluid.Refrigerant;
+import readback.calc.measurement.Readings;
 import readback.calc.plausibility.Grade;
+import readback.calc.plausibility.Plausibility;
 import readback.calc.quantity.Reading;
 import readback.grammar.Prior;
 
 /** How a value stands to what is known of the system, for the grammar to weigh what was heard by. */
-final class AssessedPrior {
+public final class AssessedPrior {
 
     private static final Grade.Cases<Prior.Grade> GRADES = new Grade.Cases<>() {
         @Override
@@ -25,6 +29,12 @@ final class AssessedPrior {
     };
 
     private AssessedPrior() {}
+
+    /** Where nothing was read yet and only the refrigerant is known. */
+    public static Prior of(Refrigerant known) {
+        return reading ->
+                Plausibility.grade(reading, Optional.of(known), Readings.none()).fold(GRADES);
+    }
 
     static Prior of(Assessment known) {
         return new Prior() {

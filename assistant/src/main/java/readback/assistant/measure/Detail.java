@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import readback.assistant.ear.Utterance;
+import readback.calc.name.ConstantName;
 import readback.grammar.Decision;
 import readback.grammar.Hypothesis;
 
@@ -18,24 +19,50 @@ public final class Detail {
 
     private Detail() {}
 
-    static String of(
-            Clip clip, String noise, String step, List<Utterance> utterances, String outcome, Decision decision) {
-        String heard = utterances.stream()
-                .map(utterance -> utterance.alternatives().stream()
-                        .map(Detail::alternative)
-                        .collect(Collectors.joining("|")))
-                .collect(Collectors.joining("||"));
-        return String.join(
-                "\t",
+    static String of(Clip clip, String noise, String step, List<Utterance> heard, String outcome, Decision decision) {
+        String meant = clip.meant().map(Object::toString).orElse("");
+        return line(
                 clip.file().getFileName().toString(),
                 clip.speaker(),
                 noise,
                 step,
                 clip.words(),
-                clip.meant().map(Object::toString).orElse(""),
+                meant,
                 outcome,
-                decision.toString(),
+                decision,
                 heard);
+    }
+
+    /** Of a value that was put together; nobody in particular said it. */
+    static String of(Said said, String noise, Attempt attempt) {
+        return line(
+                "",
+                "",
+                noise,
+                said.expectation().step(),
+                said.words(),
+                said.name(),
+                ConstantName.of(attempt.outcome()),
+                attempt.decision(),
+                attempt.heard());
+    }
+
+    private static String line(
+            String file,
+            String speaker,
+            String noise,
+            String step,
+            String said,
+            String meant,
+            String outcome,
+            Decision decision,
+            List<Utterance> utterances) {
+        String heard = utterances.stream()
+                .map(utterance -> utterance.alternatives().stream()
+                        .map(Detail::alternative)
+                        .collect(Collectors.joining("|")))
+                .collect(Collectors.joining("||"));
+        return String.join("\t", file, speaker, noise, step, said, meant, outcome, decision.toString(), heard);
     }
 
     private static String alternative(Hypothesis hypothesis) {

@@ -5,22 +5,23 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import readback.assistant.dialogue.AssessedPrior;
 import readback.assistant.ear.Ear;
-import readback.assistant.ear.Listening;
-import readback.assistant.ear.Utterance;
+import readback.assistant.measure.Attempt.Outcome;
 import readback.assistant.sound.Samples;
+import readback.calc.fluid.Catalogue;
 import readback.calc.quantity.Quantity;
 import readback.calc.quantity.Reading;
 import readback.calc.quantity.UnitSetting;
-import readback.grammar.Decision;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
-import readback.grammar.Hypothesis;
 import readback.grammar.Prior;
 import readback.grammar.Vocabulary;
 import readback.grammar.number.NumberStyle;
@@ -37,7 +38,6 @@ public final class JoinedDigits {
     public static final List<Double> PAUSES = List.of(0.0, 0.1, 0.2, 0.3, 0.4, 0.5);
 
     private static final int FRAME = Ear.RATE / 100;
-    private static final int PIECE = Ear.RATE / 20;
     private static final double BEFORE_SECONDS = 0.6;
     private static final double AFTER_SECONDS = 2.5;
     /** Kept of a clip on both sides of what is loud, for the soft sounds there. */
@@ -52,8 +52,18 @@ public final class JoinedDigits {
 
     /** What a reading is drawn from: lowest and highest as they stand on gauges, digits called out one by one. */
     private record Span(Quantity quantity, int low, int high) {
-        int drawn(Random random) {
-            return low + random.nextInt(high - low + 1);
+
+        /** A value that is usual by what is known. */
+        int drawn(Prior known, Random random) {
+            int value;
+            do {
+                value = low + random.nextInt(high - low + 1);
+            } while (known.of(reading(value)) != Prior.Grade.TYPICAL);
+            return value;
+        }
+
+        private Reading reading(int value) {
+            return new Reading(quantity, BigDecimal.valueOf(value), UnitSetting.US.unitOf(quantity));
         }
     }
 
@@ -68,19 +78,22 @@ public final class JoinedDigits {
     /** Sound with the times at which its last digit is half said and ends. */
     private record Joined(Samples sound, double lastHalfSaid, double ends) {}
 
-    private enum Outcome {
-        AT_ONCE,
-        ASKED,
-        WRONG,
-        NOTHING
-    }
-
     private static final class Row {
         private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
         private final List<Double> seconds = new ArrayList<>();
         private int cut;
         private int possible;
         private int all;
+
+        private void count(Attempt attempt, boolean couldBe) {
+            all++;
+            cut += attempt.cut() ? 1 : 0;
+            possible += couldBe ? 1 : 0;
+            outcomes.merge(attempt.outcome(), 1, Integer::sum);
+            if (attempt.outcome() == Outcome.AT_ONCE) {
+                seconds.add(attempt.seconds());
+            }
+        }
 
         private double after(double share) {
             Collections.sort(seconds);
@@ -121,6 +134,13 @@ public final class JoinedDigits {
 
     private final Ear ear;
     private final Grammar grammar;
+    /** One of these refrigerants is in the system, and known. */
+    private final List<Prior> known = Stream.of("R-22", "R-410A")
+            .map(name ->
+                    AssessedPrior.of(Catalogue.standard().find(name).known().orElseThrow()))
+            .toList();
+
+    private final Map<Expectation, Vocabulary> vocabularies = new HashMap<>();
     private final List<List<Digit>> digits = PhraseList.TEN_DIGITS.stream()
             .<List<Digit>>map(any -> new ArrayList<>())
             .toList();
@@ -152,15 +172,19 @@ public final class JoinedDigits {
      *
      * @param readings so many at each pause
      * @param pauses in seconds
+     * @param details takes a line of the table of {@link Detail} for each reading
      */
-    public List<String> lines(int readings, List<Double> pauses) {
+    public List<String> lines(int readings, List<Double> pauses, Consumer<String> details) {
         List<String> lines = new ArrayList<>();
-        for (boolean noisy : new boolean[] {false, true}) {
-            String name = noisy ? String.format(Locale.ROOT, "%.0f dB", DECIBELS) : "clean";
+        for (double level : new double[] {Measurement.NO_NOISE, DECIBELS}) {
+            String name = Measurement.name(level);
             Row all = new Row();
+            Random random = new Random(START);
             for (double pause : pauses) {
                 Row row = new Row();
-                measure(readings, pause, noisy, List.of(row, all));
+                for (int n = 0; n < readings; n++) {
+                    measure(said(n, pause, 0, random), level, List.of(row, all), details);
+                }
                 lines.add(
                         String.format(Locale.ROOT, "joined digits, %s, pauses of %.1f s, %s", name, pause, row.line()));
             }
@@ -238,35 +262,6 @@ public final class JoinedDigits {
         return Samples.of(noise, Ear.RATE);
     }
 
-    private void measure(int readings, double pause, boolean noisy, List<Row> rows) {
-        Random random = new Random(START);
-        Map<Quantity, Vocabulary> vocabularies = new EnumMap<>(Quantity.class);
-        for (int n = 0; n < readings; n++) {
-            Span span = SPANS.get(n % SPANS.size());
-            int value = span.drawn(random);
-            List<Digit> said = drawn(value, random);
-            Joined joined = joined(said, pause, BEFORE_SECONDS, new Random(START + n));
-            Samples sound = noisy ? Noise.FAN.mixed(joined.sound(), DECIBELS, START + n) : joined.sound();
-            Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
-            Vocabulary vocabulary =
-                    vocabularies.computeIfAbsent(span.quantity(), any -> grammar.vocabulary(expectation));
-            hear(vocabulary, expectation, value, joined, sound, rows);
-            boolean possible = !vocabulary.doubt().left(List.of(heardWell(value)));
-            rows.forEach(row -> row.possible += possible ? 1 : 0);
-        }
-    }
-
-    /**
-     * What is heard of a reading at best; some are asked about all the same, such as two digits of what may be three.
-     */
-    private static Hypothesis heardWell(int value) {
-        String words = NumberStyle.DIGITS.say(BigDecimal.valueOf(value)).orElseThrow();
-        List<Hypothesis.Word> sure = Arrays.stream(words.split(" ", -1))
-                .map(word -> new Hypothesis.Word(word, 1, 0, 1))
-                .toList();
-        return new Hypothesis(words, 1, sure);
-    }
-
     /**
      * Readings with these pauses in turn, as they are heard where the sound began a while before.
      *
@@ -277,22 +272,27 @@ public final class JoinedDigits {
         Random random = new Random(START);
         List<Said> all = new ArrayList<>();
         for (int n = 0; n < readings; n++) {
-            Span span = SPANS.get(n % SPANS.size());
-            int value = span.drawn(random);
-            double pause = pauses.get(n / SPANS.size() % pauses.size());
-            Joined joined = joined(drawn(value, random), pause, lead + BEFORE_SECONDS, new Random(START + n));
-            Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
-            all.add(new Said(
-                    String.valueOf(value),
-                    NumberStyle.DIGITS.say(BigDecimal.valueOf(value)).orElseThrow(),
-                    joined.sound(),
-                    lead,
-                    joined.lastHalfSaid() - lead,
-                    joined.ends() - lead,
-                    expectation,
-                    meaning -> right(meaning.readings(), expectation, value)));
+            all.add(said(n, pauses.get(n / SPANS.size() % pauses.size()), lead, random));
         }
         return all;
+    }
+
+    private Said said(int number, double pause, double lead, Random random) {
+        Span span = SPANS.get(number % SPANS.size());
+        Prior prior = known.get(random.nextInt(known.size()));
+        int value = span.drawn(prior, random);
+        Joined joined = joined(drawn(value, random), pause, lead + BEFORE_SECONDS, random);
+        Expectation expectation = Expectation.of(span.quantity(), UnitSetting.US);
+        return new Said(
+                String.valueOf(value),
+                NumberStyle.DIGITS.say(BigDecimal.valueOf(value)).orElseThrow(),
+                joined.sound(),
+                lead,
+                joined.lastHalfSaid() - lead,
+                joined.ends() - lead,
+                expectation,
+                prior,
+                meaning -> right(meaning.readings(), expectation, value));
     }
 
     private List<Digit> drawn(int value, Random random) {
@@ -321,44 +321,15 @@ public final class JoinedDigits {
         return new Joined(Samples.joined(parts, Ear.RATE), at - AFTER_SECONDS - last / 2, at - AFTER_SECONDS - margin);
     }
 
-    /** What the dialogue does at the first utterance that is not passed over. */
-    private void hear(
-            Vocabulary vocabulary, Expectation expectation, int value, Joined joined, Samples sound, List<Row> rows) {
-        Outcome outcome = Outcome.NOTHING;
-        double decidedAt = Double.NaN;
-        boolean cut = false;
-        Talk talk = Talk.asInDialogue();
-        try (Listening listening = ear.listen(vocabulary)) {
-            for (int at = 0; at < sound.length() && outcome == Outcome.NOTHING; at += PIECE) {
-                Optional<Utterance> heard = listening.hear(sound.slice(at, at + PIECE));
-                if (heard.isPresent() && !heard.get().onlyUnknown()) {
-                    cut |= listening.seconds() < joined.lastHalfSaid();
-                    Decision decision = grammar.decide(
-                            heard.get().alternatives(), expectation, Prior.indifferent(), talk.sinceTalk(heard.get()));
-                    talk.heard(heard.get(), !decision.ignored());
-                    outcome = decision.ignored() ? Outcome.NOTHING : outcome(decision, expectation, value);
-                    decidedAt = listening.seconds();
-                }
-            }
-        }
-        for (Row row : rows) {
-            row.all++;
-            row.cut += cut ? 1 : 0;
-            row.outcomes.merge(outcome, 1, Integer::sum);
-            if (outcome == Outcome.AT_ONCE) {
-                row.seconds.add(decidedAt - joined.ends());
-            }
-        }
-    }
-
-    private static Outcome outcome(Decision decision, Expectation expectation, int value) {
-        Optional<Decision.Accept> taken = decision.accepted().filter(accept -> !accept.doubtful());
-        List<Reading> readings =
-                taken.map(accept -> accept.meaning().readings()).orElse(List.of());
-        if (readings.isEmpty()) {
-            return Outcome.ASKED;
-        }
-        return right(readings, expectation, value) ? Outcome.AT_ONCE : Outcome.WRONG;
+    private void measure(Said said, double level, List<Row> rows, Consumer<String> details) {
+        Samples sound = level == Measurement.NO_NOISE
+                ? said.sound()
+                : Noise.FAN.mixed(said.sound(), level, said.sound().length());
+        Vocabulary vocabulary = vocabularies.computeIfAbsent(said.expectation(), grammar::vocabulary);
+        Attempt attempt = Attempt.at(said, sound, sound, ear, grammar, vocabulary);
+        boolean possible = Attempt.possible(said, grammar);
+        rows.forEach(row -> row.count(attempt, possible));
+        details.accept(Detail.of(said, Measurement.name(level), attempt));
     }
 
     private static boolean right(List<Reading> taken, Expectation expectation, int value) {

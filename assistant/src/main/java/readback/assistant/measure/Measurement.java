@@ -109,6 +109,7 @@ public final class Measurement {
                                 0,
                                 sound.seconds(),
                                 expectation,
+                                Prior.indifferent(),
                                 meaning -> right(meaning, clip, expectation))));
             }
         }
@@ -121,7 +122,8 @@ public final class Measurement {
                 : Expectation.of(Quantity.valueOf(clip.step()), UnitSetting.US);
     }
 
-    private static String name(double level) {
+    /** As the tables call a level. */
+    static String name(double level) {
         return level == NO_NOISE ? "clean" : String.format(Locale.ROOT, "%.0f dB", level);
     }
 

@@ -4,6 +4,7 @@ import java.util.function.Predicate;
 import readback.assistant.sound.Samples;
 import readback.grammar.Expectation;
 import readback.grammar.Meaning;
+import readback.grammar.Prior;
 
 /**
  * A value that is said at a step. Times are in seconds from where its sound is listened to.
@@ -14,6 +15,7 @@ import readback.grammar.Meaning;
  *     it
  * @param lastHalfSaid when the last word is half said; zero where it is not known
  * @param ends when the last word is over; of a clip whose words are not known in time, when the clip is
+ * @param known what is known of the system
  * @param right whether this is what was said
  */
 public record Said(
@@ -24,4 +26,5 @@ public record Said(
         double lastHalfSaid,
         double ends,
         Expectation expectation,
+        Prior known,
         Predicate<Meaning> right) {}

@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
@@ -14,14 +13,11 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import readback.assistant.ear.Ear;
-import readback.assistant.ear.Listening;
-import readback.assistant.ear.Utterance;
+import readback.assistant.measure.Attempt.Outcome;
 import readback.assistant.sound.Samples;
 import readback.assistant.suppression.NoiseSuppressor;
 import readback.calc.name.ConstantName;
-import readback.grammar.Decision;
 import readback.grammar.Grammar;
-import readback.grammar.Prior;
 
 /**
  * Whether noise suppression before the ear helps: the same values in the same noise are heard without and with it, so
@@ -32,7 +28,6 @@ public final class SuppressionTrial {
     /** The suppressor has heard the noise for so many seconds when a value begins, as in a live session. */
     public static final double LEAD = 2;
 
-    private static final int PIECE = Ear.RATE / 20;
     private static final long START = 20_261_129;
 
     /**
@@ -49,20 +44,6 @@ public final class SuppressionTrial {
 
     /** The columns of what is told of each value, tab separated. */
     public static final String HEADER = "said\tnoise\tsuppression\toutcome\twhole";
-
-    private enum Outcome {
-        AT_ONCE,
-        ASKED,
-        WRONG,
-        NOTHING
-    }
-
-    /**
-     * What came of a value.
-     *
-     * @param whole whether all of its words were heard, and no other
-     */
-    private record Heard(Outcome outcome, boolean whole, boolean cut, double seconds) {}
 
     private final Ear ear;
     private final Grammar grammar;
@@ -101,7 +82,7 @@ public final class SuppressionTrial {
         if (!levels.isEmpty()) {
             inNoise(said, noises, levels);
         }
-        List<List<Heard>> clean = new ArrayList<>();
+        List<List<Attempt>> clean = new ArrayList<>();
         for (Said each : said) {
             clean.add(hear(each, "clean", each.sound().at(Ear.RATE)));
         }
@@ -111,7 +92,7 @@ public final class SuppressionTrial {
     private void inNoise(List<Said> said, List<Noise> noises, List<Double> levels) {
         List<String> noisy = new ArrayList<>();
         List<String> loudness = new ArrayList<>();
-        List<List<Heard>> heard = new ArrayList<>();
+        List<List<Attempt>> heard = new ArrayList<>();
         for (int n = 0; n < said.size(); n++) {
             Noise noise = noises.get(n % noises.size());
             double level = levels.get(n / noises.size() % levels.size());
@@ -130,11 +111,11 @@ public final class SuppressionTrial {
     }
 
     /** One value in all ways. */
-    private List<Heard> hear(Said said, String noise, Samples sound) {
-        List<Heard> heard = new ArrayList<>();
+    private List<Attempt> hear(Said said, String noise, Samples sound) {
+        List<Attempt> heard = new ArrayList<>();
         for (Way way : ways) {
             Samples suppressed = way.suppressed().apply(sound);
-            Heard each = hear(said, way.forWords() ? suppressed : sound, way.forLevel() ? suppressed : sound);
+            Attempt each = attempt(said, way.forWords() ? suppressed : sound, way.forLevel() ? suppressed : sound);
             details.accept(String.join(
                     "\t",
                     said.name(),
@@ -147,13 +128,13 @@ public final class SuppressionTrial {
         return heard;
     }
 
-    private void tell(String name, List<List<Heard>> all, IntPredicate chosen) {
-        List<List<Heard>> heard =
+    private void tell(String name, List<List<Attempt>> all, IntPredicate chosen) {
+        List<List<Attempt>> heard =
                 IntStream.range(0, all.size()).filter(chosen).mapToObj(all::get).toList();
         for (int way = 0; way < ways.size(); way++) {
             int here = way;
-            List<Heard> with = heard.stream().map(each -> each.get(here)).toList();
-            List<Heard> without = heard.stream().map(each -> each.get(0)).toList();
+            List<Attempt> with = heard.stream().map(each -> each.get(here)).toList();
+            List<Attempt> without = heard.stream().map(each -> each.get(0)).toList();
             out.accept(line(name, ways.get(way).name(), with)
                     + (way == 0
                             ? ""
@@ -162,16 +143,16 @@ public final class SuppressionTrial {
                                     + "; wrong: "
                                     + pairs(without, with, each -> each.outcome() == Outcome.WRONG)
                                     + "; whole: "
-                                    + pairs(without, with, Heard::whole)));
+                                    + pairs(without, with, Attempt::whole)));
         }
     }
 
-    private static String line(String name, String way, List<Heard> heard) {
+    private static String line(String name, String way, List<Attempt> heard) {
         Map<Outcome, Integer> counts = new EnumMap<>(Outcome.class);
         heard.forEach(each -> counts.merge(each.outcome(), 1, Integer::sum));
         double[] seconds = heard.stream()
                 .filter(each -> each.outcome() == Outcome.AT_ONCE)
-                .mapToDouble(Heard::seconds)
+                .mapToDouble(Attempt::seconds)
                 .sorted()
                 .toArray();
         return String.format(
@@ -184,8 +165,8 @@ public final class SuppressionTrial {
                         new Share(counts.getOrDefault(Outcome.ASKED, 0), heard.size()).percent(),
                         new Share(counts.getOrDefault(Outcome.NOTHING, 0), heard.size()).percent(),
                         counts.getOrDefault(Outcome.WRONG, 0),
-                        new Share((int) heard.stream().filter(Heard::whole).count(), heard.size()).percent(),
-                        heard.stream().filter(Heard::cut).count())
+                        new Share((int) heard.stream().filter(Attempt::whole).count(), heard.size()).percent(),
+                        heard.stream().filter(Attempt::cut).count())
                 + (seconds.length == 0
                         ? ""
                         : String.format(
@@ -195,11 +176,11 @@ public final class SuppressionTrial {
                                 seconds[(int) (0.9 * (seconds.length - 1))]));
     }
 
-    private static String pairs(List<Heard> without, List<Heard> with, Predicate<Heard> came) {
+    private static String pairs(List<Attempt> without, List<Attempt> with, Predicate<Attempt> came) {
         return PairedTest.of(had(without, came), had(with, came)).line();
     }
 
-    private static boolean[] had(List<Heard> heard, Predicate<Heard> came) {
+    private static boolean[] had(List<Attempt> heard, Predicate<Attempt> came) {
         boolean[] had = new boolean[heard.size()];
         for (int i = 0; i < had.length; i++) {
             had[i] = came.test(heard.get(i));
@@ -207,43 +188,7 @@ public final class SuppressionTrial {
         return had;
     }
 
-    /** What the dialogue does at the first utterance that is not passed over. */
-    private Heard hear(Said said, Samples sound, Samples forLevel) {
-        Talk talk = Talk.asInDialogue();
-        boolean cut = false;
-        try (Listening listening = ear.listen(grammar.vocabulary(said.expectation()))) {
-            for (int at = (int) Math.round(said.lead() * Ear.RATE); at < sound.length(); at += PIECE) {
-                Optional<Utterance> heard = listening.hear(sound.slice(at, at + PIECE), forLevel.slice(at, at + PIECE));
-                if (heard.isPresent() && !heard.get().onlyUnknown()) {
-                    cut |= listening.seconds() < said.lastHalfSaid();
-                    Decision decision = grammar.decide(
-                            heard.get().alternatives(),
-                            said.expectation(),
-                            Prior.indifferent(),
-                            talk.sinceTalk(heard.get()));
-                    talk.heard(heard.get(), !decision.ignored());
-                    if (!decision.ignored()) {
-                        return new Heard(
-                                outcome(decision, said),
-                                whole(said, heard.get()),
-                                cut,
-                                listening.seconds() - said.ends());
-                    }
-                }
-            }
-        }
-        return new Heard(Outcome.NOTHING, false, cut, Double.NaN);
-    }
-
-    private static boolean whole(Said said, Utterance heard) {
-        return heard.words().equals(said.words());
-    }
-
-    private static Outcome outcome(Decision decision, Said said) {
-        return decision.accepted()
-                .filter(accept -> !accept.doubtful())
-                .filter(accept -> !accept.meaning().readings().isEmpty())
-                .map(accept -> said.right().test(accept.meaning()) ? Outcome.AT_ONCE : Outcome.WRONG)
-                .orElse(Outcome.ASKED);
+    private Attempt attempt(Said said, Samples sound, Samples forLevel) {
+        return Attempt.at(said, sound, forLevel, ear, grammar, grammar.vocabulary(said.expectation()));
     }
 }

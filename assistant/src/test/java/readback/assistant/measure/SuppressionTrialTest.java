@@ -14,6 +14,7 @@ import readback.calc.quantity.Quantity;
 import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
+import readback.grammar.Prior;
 
 class SuppressionTrialTest {
 
@@ -39,6 +40,7 @@ class SuppressionTrialTest {
                 0.7,
                 1.2,
                 Expectation.of(Quantity.SUCTION_PRESSURE, UnitSetting.US),
+                Prior.indifferent(),
                 meaning -> meaning.readings().get(0).value().compareTo(new BigDecimal(value)) == 0);
     }
 
