@@ -70,8 +70,9 @@ final class Weighing {
     /**
      * @param heard share of everything heard
      * @param natural best score of an interpretation
+     * @param supposed whether nobody heard it, and it is only known to be taken for what was heard
      */
-    private record Candidate(Meaning meaning, double heard, double natural, Grade grade) {
+    private record Candidate(Meaning meaning, double heard, double natural, Grade grade, boolean supposed) {
 
         double weight() {
             return grade == Grade.UNUSUAL ? heard * UNUSUAL : heard;
@@ -133,7 +134,7 @@ final class Weighing {
         List<Interpretation> meanings = grammar.understand(words, expectation);
         if (meanings.stream().noneMatch(each -> each.meaning().understood())) {
             if (typed) {
-                grammar.amongOtherWords(words, expectation).ifPresent(each -> add(each, share, true));
+                grammar.amongOtherWords(words, expectation).ifPresent(each -> add(each, share, false));
             } else {
                 hearInstead(hypothesis, share);
             }
@@ -152,9 +153,10 @@ final class Weighing {
             } else {
                 double heard = share * interpretation.score() / sum;
                 List<Reading> readings = interpretation.meaning().readings();
-                boolean cut = !readings.isEmpty() && (broken || (alone && mayLackDigit(readings)));
+                boolean cut = !readings.isEmpty()
+                        && (broken || (alone && mayLackDigit(readings)) || (!typed && endsInThree(tokens, readings)));
                 double natural = cut ? Math.min(CUT, interpretation.score()) : interpretation.score();
-                add(new Interpretation(interpretation.meaning(), natural), heard, true);
+                add(new Interpretation(interpretation.meaning(), natural), heard, false);
             }
         }
     }
@@ -170,7 +172,7 @@ final class Weighing {
             }
         }
         double sum = possible.values().stream().mapToDouble(Double::doubleValue).sum();
-        possible.forEach((other, often) -> add(other, share * often / Math.max(sum, CONFUSED_ENOUGH), true));
+        possible.forEach((other, often) -> add(other, share * often / Math.max(sum, CONFUSED_ENOUGH), false));
     }
 
     /**
@@ -207,6 +209,19 @@ final class Weighing {
     }
 
     /**
+     * Whether a value is in degrees Celsius where Fahrenheit is set, by a bare letter at its end: "four c" is what
+     * "four three" is heard as.
+     */
+    private boolean endsInThree(List<String> tokens, List<Reading> readings) {
+        int last = tokens.size() - 1;
+        boolean letter = last > 0
+                && tokens.get(last).equals("c")
+                && !tokens.get(last - 1).equals("degrees");
+        Unit unit = readings.get(readings.size() - 1).unit();
+        return letter && unit == Unit.CELSIUS && expectation.units().temperature() != unit;
+    }
+
+    /**
      * Whether one digit more, anywhere, makes a usual value of what stands in two digits: 69 psig may be 169, but 55 °F
      * of a suction line is no part of any.
      */
@@ -236,15 +251,22 @@ final class Weighing {
         return agreement && expectation.answers().contains(Command.DONE) ? done : meaning;
     }
 
-    private void add(Interpretation interpretation, double heard, boolean sums) {
+    private void add(Interpretation interpretation, double heard, boolean supposed) {
         Meaning meaning = asAnswer(interpretation.meaning());
+        double natural = interpretation.score();
         Candidate before = candidates.get(said(meaning));
         if (before == null) {
-            candidates.put(said(meaning), new Candidate(meaning, heard, interpretation.score(), grade(meaning)));
+            candidates.put(said(meaning), new Candidate(meaning, heard, natural, grade(meaning), supposed));
         } else {
-            double both = sums ? before.heard() + heard : Math.max(before.heard(), heard);
-            double natural = Math.max(before.natural(), interpretation.score());
-            candidates.put(said(meaning), new Candidate(before.meaning(), both, natural, before.grade()));
+            double both = supposed ? Math.max(before.heard(), heard) : before.heard() + heard;
+            candidates.put(
+                    said(meaning),
+                    new Candidate(
+                            before.meaning(),
+                            both,
+                            Math.max(before.natural(), natural),
+                            before.grade(),
+                            before.supposed() && supposed));
         }
     }
 
@@ -270,7 +292,7 @@ final class Weighing {
                 if (offered != null && !alternate.equals(meant)) {
                     confused |= offered.heard() >= CONFUSED && offered.grade() == Grade.TYPICAL;
                 }
-                add(other, best.confidence() / total * alternative.share(), false);
+                add(other, best.confidence() / total * alternative.share(), true);
             }
         }
     }
@@ -298,7 +320,7 @@ final class Weighing {
         }
         double sum = possible.stream().mapToDouble(Candidate::weight).sum();
         double confidence = best.weight() / sum;
-        boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL;
+        boolean asked = best.grade() == Grade.UNUSUAL || best.natural() < NATURAL || best.supposed();
         boolean sure = confidence >= needed(best.meaning())
                 && best.heard() >= heardNeeded(best.meaning())
                 && rivals(possible, BESIDE).size() <= 1;

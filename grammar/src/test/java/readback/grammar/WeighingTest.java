@@ -267,6 +267,37 @@ class WeighingTest {
     }
 
     @Test
+    void aValueThatNobodyHeardIsAskedAbout() {
+        Expectation liquid = Expectation.of(Quantity.LIQUID_PRESSURE, UnitSetting.US);
+        Confusions confusions = new Confusions(List.of(new Confusion(List.of("two", "eight"), List.of("two"), 1)));
+
+        assertThat(new Weighing(GRAMMAR, GRAMMAR.lexicon(), confusions, liquid, Prior.indifferent())
+                        .decide(List.of(heard("two eight four three", 0.57), heard("two eight on three", 0.2))))
+                .isEqualTo(new Decision.Accept(
+                        new Meaning.Values(List.of(Reading.of(Quantity.LIQUID_PRESSURE, "243"))), 0.57, true));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "four c, 4, CELSIUS, US, true",
+        "four degrees c, 4, CELSIUS, US, false",
+        "four celsius, 4, CELSIUS, US, false",
+        "four c, 4, CELSIUS, METRIC, false",
+    })
+    void aBareLetterForTheOtherScaleMayBeThree(
+            String words, String value, Unit unit, String setting, boolean doubtful) {
+        UnitSetting units = setting.equals("US") ? UnitSetting.US : UnitSetting.METRIC;
+        Expectation line = Expectation.of(Quantity.SUCTION_LINE_TEMPERATURE, units);
+        Meaning meant = new Meaning.Values(
+                List.of(new Reading(Quantity.SUCTION_LINE_TEMPERATURE, new BigDecimal(value), unit)));
+
+        assertThat(GRAMMAR.decide(List.of(heard(words, 1)), line, Prior.indifferent()))
+                .isEqualTo(new Decision.Accept(meant, 1, doubtful));
+        assertThat(GRAMMAR.decide(List.of(Hypothesis.typed(words)), line, Prior.indifferent()))
+                .isEqualTo(new Decision.Accept(meant, 1, false));
+    }
+
+    @Test
     void otherWordsForTheSameValueAreNoConfusion() {
         Confusions confusions =
                 new Confusions(List.of(new Confusion(List.of("hundred"), List.of("a", "hundred"), 0.3)));
