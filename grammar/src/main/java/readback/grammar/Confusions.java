@@ -29,7 +29,7 @@ final class Confusions {
 
     /**
      * As if words had been heard so many times more, and rightly: what was heard twice and was wrong twice says little
-     * of how often it is wrong. Chosen on development readings: decision 0013.
+     * of how often it is wrong. Decision 0009.
      */
     private static final double MORE = 10;
 

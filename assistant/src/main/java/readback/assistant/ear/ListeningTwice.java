@@ -45,36 +45,37 @@ final class ListeningTwice implements Listening {
     @Override
     public Optional<Utterance> hear(short[] chunk, short[] recorded) {
         keep(chunk);
-        Optional<Utterance> heard = first.hear(chunk, recorded);
-        if (heard.isPresent()) {
-            Held now = considered(heard.get());
-            if (mayGoOn(now.weighed())) {
-                held = Optional.of(now);
-                return Optional.empty();
-            }
-            return Optional.of(over(now));
+        Optional<Utterance> piece = first.hear(chunk, recorded);
+        if (piece.isPresent() && isSure(piece.get())) {
+            return Optional.of(over(piece.get()));
         }
-        if (!first.partial().isEmpty()) {
+        if (piece.isPresent()) {
+            held = Optional.of(heardTwice(piece.get()));
+        } else if (!first.partial().isEmpty()) {
             return Optional.empty();
-        }
-        if (held.isEmpty()) {
+        } else if (held.isEmpty()) {
             keepLast(LEAD_IN);
         }
-        return held.filter(before -> !mayGoOn(before.weighed())).map(this::over);
+        return held.map(Held::weighed).filter(heard -> !mayGoOn(heard)).map(this::over);
     }
 
     @Override
     public Optional<Utterance> finish() {
-        Optional<Utterance> heard =
-                first.finish().map(this::considered).or(() -> held).map(this::over);
+        return first.finish()
+                .map(piece -> isSure(piece) ? piece : heardTwice(piece).weighed())
+                .or(() -> held.map(Held::weighed))
+                .map(this::over);
+    }
+
+    private Utterance over(Utterance heard) {
+        held = Optional.empty();
         kept = 0;
         return heard;
     }
 
-    private Utterance over(Held whole) {
-        held = Optional.empty();
-        kept = 0;
-        return whole.weighed();
+    /** Whether the first ear is sure of what it heard, which follows nothing that is held. */
+    private boolean isSure(Utterance piece) {
+        return held.isEmpty() && !vocabulary.doubt().left(piece.alternatives());
     }
 
     /** Whether more is still waited for behind words like these. */
@@ -83,12 +84,9 @@ final class ListeningTwice implements Listening {
         return kept < LONGEST_HELD && seconds() - heard.endSeconds() < pause;
     }
 
-    /** What both make of a piece and of what is held; of a lone piece that leaves no doubt, what the first does. */
-    private Held considered(Utterance piece) {
+    /** What both make of a piece, with what is held before it. */
+    private Held heardTwice(Utterance piece) {
         Utterance heard = held.map(before -> before.first().then(piece)).orElse(piece);
-        if (held.isEmpty() && !vocabulary.doubt().left(heard.alternatives())) {
-            return new Held(heard, heard);
-        }
         double began = first.seconds() - (double) kept / Ear.RATE;
         try (Listening listening = again.get()) {
             short[] all = Arrays.copyOf(sound, kept);
