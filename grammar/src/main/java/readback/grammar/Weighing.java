@@ -50,7 +50,7 @@ final class Weighing {
 
     /** A value with this share of the best one's weight beside it leaves doubt, however odd its words are. */
     private static final double BESIDE = 0.25;
-    /** How natural a number is that seems to lack a digit. */
+    /** How natural a number is that seems to lack a digit, or to have a letter in its place. */
     private static final double CUT = 0.4;
 
     private static final int MOST_CANDIDATES = 3;
@@ -145,17 +145,18 @@ final class Weighing {
         }
         List<String> tokens = List.of(words.split(" ", -1));
         NumberParser numbers = new NumberParser(tokens);
-        boolean broken = !typed && brokenOff(tokens, numbers);
-        boolean alone = !typed && twoDigitsAlone(numbers, tokens.size());
+        boolean broken = brokenOff(tokens, numbers);
+        boolean alone = twoDigitsAlone(numbers, tokens.size());
         for (Interpretation interpretation : meanings) {
             if (interpretation.meaning() instanceof Meaning.NotUnderstood reason) {
                 refused = refused.or(() -> Optional.of(reason));
             } else {
                 double heard = share * interpretation.score() / sum;
                 List<Reading> readings = interpretation.meaning().readings();
-                boolean cut = !readings.isEmpty()
-                        && (broken || (alone && mayLackDigit(readings)) || (!typed && endsInThree(tokens, readings)));
-                double natural = cut ? Math.min(CUT, interpretation.score()) : interpretation.score();
+                boolean odd = !typed
+                        && !readings.isEmpty()
+                        && (broken || (alone && mayLackDigit(readings)) || endsInThree(tokens, readings));
+                double natural = odd ? Math.min(CUT, interpretation.score()) : interpretation.score();
                 add(new Interpretation(interpretation.meaning(), natural), heard, false);
             }
         }

@@ -266,14 +266,13 @@ public final class MeasureCommand implements Callable<Integer> {
             return 0;
         }
         if (!suppress.isEmpty()) {
-            List<String> trials = suppressed(grammar, clips);
-            detailsFile.ifPresent(file -> file.write(String.join("\n", trials) + "\n"));
+            write(suppressed(grammar, clips), detailsFile);
             return 0;
         }
         List<String> table = new ArrayList<>(List.of(Detail.HEADER));
         if (joined > 0) {
             joined(grammar, clips, table::add);
-            detailsFile.ifPresent(file -> file.write(String.join("\n", table) + "\n"));
+            write(table, detailsFile);
             return 0;
         }
         List<Double> levels = new ArrayList<>(List.of(Measurement.NO_NOISE));
@@ -283,8 +282,12 @@ public final class MeasureCommand implements Callable<Integer> {
             measurement.measure(clips, levels, Set.copyOf(lists), this::sound, console.err()::println);
             measurement.lines().forEach(console.out()::println);
         }
-        detailsFile.ifPresent(file -> file.write(String.join("\n", table) + "\n"));
+        write(table, detailsFile);
         return 0;
+    }
+
+    private static void write(List<String> table, Optional<OutputFile> target) {
+        target.ifPresent(file -> file.write(String.join("\n", table) + "\n"));
     }
 
     private boolean aboutRecordings() {

@@ -25,8 +25,9 @@ final class ListeningTwice implements Listening {
      *
      * @param first what the first ear made of it
      * @param weighed what both made of it
+     * @param until seconds of sound until which more is waited for behind words like these
      */
-    private record Held(Utterance first, Utterance weighed) {}
+    private record Held(Utterance first, Utterance weighed, double until) {}
 
     private final Listening first;
     private final Supplier<Listening> again;
@@ -56,7 +57,7 @@ final class ListeningTwice implements Listening {
         } else if (held.isEmpty()) {
             keepLast(LEAD_IN);
         }
-        return held.map(Held::weighed).filter(heard -> !mayGoOn(heard)).map(this::over);
+        return held.filter(before -> !mayGoOn(before)).map(Held::weighed).map(this::over);
     }
 
     @Override
@@ -78,10 +79,8 @@ final class ListeningTwice implements Listening {
         return held.isEmpty() && !vocabulary.doubt().left(piece.alternatives());
     }
 
-    /** Whether more is still waited for behind words like these. */
-    private boolean mayGoOn(Utterance heard) {
-        double pause = Endpointer.pause(vocabulary.completion().of(heard.words()));
-        return kept < LONGEST_HELD && seconds() - heard.endSeconds() < pause;
+    private boolean mayGoOn(Held beginning) {
+        return kept < LONGEST_HELD && seconds() < beginning.until();
     }
 
     /** What both make of a piece, with what is held before it. */
@@ -95,7 +94,9 @@ final class ListeningTwice implements Listening {
                     .or(listening::finish)
                     .map(utterance -> utterance.later(began).alternatives())
                     .orElse(List.of());
-            return new Held(heard, SecondOpinion.weighed(heard, heardAgain));
+            Utterance weighed = SecondOpinion.weighed(heard, heardAgain);
+            double pause = Endpointer.pause(vocabulary.completion().of(weighed.words()));
+            return new Held(heard, weighed, weighed.endSeconds() + pause);
         }
     }
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,7 +22,6 @@ import readback.calc.quantity.UnitSetting;
 import readback.grammar.Expectation;
 import readback.grammar.Grammar;
 import readback.grammar.Prior;
-import readback.grammar.Vocabulary;
 import readback.grammar.number.NumberStyle;
 
 /**
@@ -132,22 +130,19 @@ public final class JoinedDigits {
         }
     }
 
-    private final Ear ear;
-    private final Grammar grammar;
+    private final Attempts attempts;
     /** One of these refrigerants is in the system, and known. */
     private final List<Prior> known = Stream.of("R-22", "R-410A")
             .map(name ->
                     AssessedPrior.of(Catalogue.standard().find(name).known().orElseThrow()))
             .toList();
 
-    private final Map<Expectation, Vocabulary> vocabularies = new HashMap<>();
     private final List<List<Digit>> digits = PhraseList.TEN_DIGITS.stream()
             .<List<Digit>>map(any -> new ArrayList<>())
             .toList();
 
     public JoinedDigits(Ear ear, Grammar grammar) {
-        this.ear = ear;
-        this.grammar = grammar;
+        this.attempts = new Attempts(ear, grammar);
     }
 
     /** Takes the single digits among the clips; the others do not count. */
@@ -325,9 +320,8 @@ public final class JoinedDigits {
         Samples sound = level == Measurement.NO_NOISE
                 ? said.sound()
                 : Noise.FAN.mixed(said.sound(), level, said.sound().length());
-        Vocabulary vocabulary = vocabularies.computeIfAbsent(said.expectation(), grammar::vocabulary);
-        Attempt attempt = Attempt.at(said, sound, sound, ear, grammar, vocabulary);
-        boolean possible = Attempt.possible(said, grammar);
+        Attempt attempt = attempts.at(said, sound, sound);
+        boolean possible = attempts.possible(said);
         rows.forEach(row -> row.count(attempt, possible));
         details.accept(Detail.of(said, Measurement.name(level), attempt));
     }

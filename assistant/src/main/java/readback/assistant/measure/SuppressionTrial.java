@@ -28,6 +28,7 @@ public final class SuppressionTrial {
     /** The suppressor has heard the noise for so many seconds when a value begins, as in a live session. */
     public static final double LEAD = 2;
 
+    private static final String CLEAN = Measurement.name(Measurement.NO_NOISE);
     private static final long START = 20_261_129;
 
     /**
@@ -45,8 +46,7 @@ public final class SuppressionTrial {
     /** The columns of what is told of each value, tab separated. */
     public static final String HEADER = "said\tnoise\tsuppression\toutcome\twhole";
 
-    private final Ear ear;
-    private final Grammar grammar;
+    private final Attempts attempts;
     private final List<Way> ways = new ArrayList<>(List.of(Way.NONE));
     private final Consumer<String> details;
     private final Consumer<String> out;
@@ -57,8 +57,7 @@ public final class SuppressionTrial {
      * @param out told each line of the tables
      */
     public SuppressionTrial(Ear ear, Grammar grammar, List<Way> ways, Consumer<String> details, Consumer<String> out) {
-        this.ear = ear;
-        this.grammar = grammar;
+        this.attempts = new Attempts(ear, grammar);
         this.ways.addAll(ways);
         this.details = details;
         this.out = out;
@@ -84,9 +83,9 @@ public final class SuppressionTrial {
         }
         List<List<Attempt>> clean = new ArrayList<>();
         for (Said each : said) {
-            clean.add(hear(each, "clean", each.sound().at(Ear.RATE)));
+            clean.add(hear(each, CLEAN, each.sound().at(Ear.RATE)));
         }
-        tell("clean", clean, n -> true);
+        tell(CLEAN, clean, n -> true);
     }
 
     private void inNoise(List<Said> said, List<Noise> noises, List<Double> levels) {
@@ -97,7 +96,7 @@ public final class SuppressionTrial {
             Noise noise = noises.get(n % noises.size());
             double level = levels.get(n / noises.size() % levels.size());
             noisy.add(ConstantName.of(noise));
-            loudness.add(String.format(Locale.ROOT, "%.0f dB", level));
+            loudness.add(Measurement.name(level));
             Samples sound = said.get(n).sound().at(Ear.RATE);
             heard.add(hear(said.get(n), noisy.get(n) + " " + loudness.get(n), noise.mixed(sound, level, START + n)));
         }
@@ -115,7 +114,7 @@ public final class SuppressionTrial {
         List<Attempt> heard = new ArrayList<>();
         for (Way way : ways) {
             Samples suppressed = way.suppressed().apply(sound);
-            Attempt each = attempt(said, way.forWords() ? suppressed : sound, way.forLevel() ? suppressed : sound);
+            Attempt each = attempts.at(said, way.forWords() ? suppressed : sound, way.forLevel() ? suppressed : sound);
             details.accept(String.join(
                     "\t",
                     said.name(),
@@ -186,9 +185,5 @@ public final class SuppressionTrial {
             had[i] = came.test(heard.get(i));
         }
         return had;
-    }
-
-    private Attempt attempt(Said said, Samples sound, Samples forLevel) {
-        return Attempt.at(said, sound, forLevel, ear, grammar, grammar.vocabulary(said.expectation()));
     }
 }
